@@ -1,0 +1,25 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// How much of a table the stock can serve, nothing used up: each person judged alone.
+#pragma once
+
+#include "core/fitting/recommendation.hpp"
+
+#include <map>
+
+namespace quarterstep
+{
+
+struct Coverage {
+    int people = 0;  ///< persons and purposes judged
+    int served = 0;  ///< acceptable stock, cautions included
+    int caution = 0; ///< of the served, with a caution in the fit
+    int onTrial = 0;
+    int none = 0;
+    int incomplete = 0;
+    std::map<std::string, int> byReason; ///< of those not served; sums to people - served
+};
+
+[[nodiscard]] Coverage coverageOf(const std::vector<PersonRecord>& people, std::span<const StockLine> stock,
+                                  const FittingRules& rules, const MatchOptions& options);
+
+} // namespace quarterstep

@@ -1,0 +1,62 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Handing over: one entry, its movements, the counts in stock.yaml. All or nothing.
+#pragma once
+
+#include "app/session/camp.hpp"
+
+namespace quarterstep
+{
+
+/// What the optician did before letting the person go. Batch hand-over records none.
+struct HandOverChecks {
+    bool powerByFocimeter = false;
+    bool fitOnFace = false;
+    bool acuityWithPair = false;
+    bool instructionsGiven = false;
+};
+
+struct HandOver {
+    const Recommendation* recommendation = nullptr;
+    std::vector<Part> parts; ///< into camp.stock()
+    std::string reason;      ///< needed when the pair is outside a limit or not the suggested one
+    std::optional<TrialAcuity> trial;
+    HandOverChecks checks;
+    std::string actor;
+    std::string finalAsWritten; ///< both eyes, for the record
+};
+
+/// Why parts cannot be handed over as they are; empty = they can. `reasonHelps`: a typed reason would allow
+/// it.
+struct Objection {
+    Sentence sentence;
+    bool reasonHelps = false;
+};
+[[nodiscard]] std::vector<Objection> objectionsTo(const Camp& camp, const HandOver& handOver);
+
+/// Posts the hand-over. Throws Error hand-over-refused (1) when an objection stands, and the ledger's own.
+Entry handOver(Camp& camp, const HandOver& handOver);
+
+/// Enters a hand-over in error: its movements are taken back by a new entry. Throws Error entry-gone (3).
+Entry undoHandOver(Camp& camp, const std::string& entryId, const std::string& reason);
+
+/// One person and purpose of a batch.
+struct BatchAnswer {
+    Recommendation recommendation;
+    std::optional<Entry> entry;     ///< when handed over
+    std::vector<std::string> lines; ///< given, as JSON and people see them
+    bool heldBack = false;          ///< a second pair waits while somebody has none
+    bool ranOut = false;            ///< would have been served at the day's start
+};
+
+struct BatchResult {
+    std::vector<BatchAnswer> answers;                ///< in the order of the table
+    std::vector<std::pair<std::string, int>> before; ///< line, on hand
+    std::vector<std::pair<std::string, int>> after;
+};
+
+/// Hands over the best acceptable candidate to each person in order: first pairs first, then second pairs.
+/// Never on trial, incomplete or refer; checks: none. With `dryRun` nothing is written.
+BatchResult dispenseTable(Camp& camp, const std::vector<PersonRecord>& people, const MatchOptions& options,
+                          const std::string& actor, bool dryRun);
+
+} // namespace quarterstep

@@ -1,0 +1,111 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// How well one pair serves one need: error = supplied - needed per eye at the wearing plane, every criterion
+// with what was measured, its limit, band and source. The only judge of fit: matching, planning and audit all
+// use it.
+#pragma once
+
+#include "core/fitting/fitting_rules.hpp"
+#include "core/fitting/prescription.hpp"
+#include "core/optics/power_vector.hpp"
+
+namespace quarterstep
+{
+
+/// What one purpose asks for. Made by needFor (need.hpp).
+struct EyeNeed {
+    bool seeing = true;
+    SpheroCylinder power;                    ///< at the stock's vertex distance
+    std::optional<SpheroCylinder> nearPower; ///< bifocal only
+    EyePrism prism;                          ///< prescribed
+};
+
+struct Need {
+    Purpose purpose = Purpose::distance; ///< never unstated or both
+    PerEye<EyeNeed> eyes;
+    Range pd;                       ///< binocular, at this purpose; least == most when known
+    PerEye<double> share{0.5, 0.5}; ///< part of the PD on each side of the nose
+    bool pdKnown = false;
+    bool pdComputed = false; ///< near or intermediate from the distance PD
+    std::optional<double> age;
+    bool childRules = false;
+    bool cycloplegic = false;
+    bool vertexRecorded = false;
+    std::string frameSize;
+    std::optional<double> meanSphereLoss; ///< logMAR, worst eye: mean-sphere acuity against best
+
+    [[nodiscard]] bool nearWork() const
+    {
+        return purpose == Purpose::near || purpose == Purpose::intermediate;
+    }
+    [[nodiscard]] bool pairLevel() const { return eyes.right.seeing && eyes.left.seeing; }
+};
+
+/// What a pair supplies. Made from stock lines, from bare eyes or from the person's own pair.
+struct Supply {
+    PerEye<SpheroCylinder> power;
+    std::optional<Dioptres> bifocalAddition;
+    std::optional<Range> centres; ///< mm; empty = none (bare eyes)
+    bool centresAssumed = false;
+    std::optional<double> heightsDiffer; ///< mm, right above left
+    bool equalPair = true;               ///< sold as one power; false for separate lenses and unequal pairs
+    std::string frameSize;
+};
+
+enum class Band { fits, caution, onTrial, fails, shown, notMeasured };
+
+/// One criterion at work. measured and limit are sizes in the criterion's unit; `eye` empty = pair level.
+struct CriterionResult {
+    Criterion criterion{};
+    std::optional<Eye> eye;
+    double measured = 0.0;
+    std::optional<double> worstOf; ///< best end when `measured` is the worst end of an interval
+    std::optional<double> limit;   ///< the limit passed or kept to, of the band told
+    Band band = Band::shown;
+    std::string source;
+    Sentence note;
+};
+
+struct EyeFit {
+    PowerVector needed;
+    PowerVector supplied;
+    PowerVector error; ///< supplied - needed
+    double blur = 0.0;
+    double loss = 0.0;                    ///< expected, logMAR, Blendowske
+    std::optional<PowerVector> nearError; ///< bifocal
+};
+
+struct Fit {
+    PerEye<std::optional<EyeFit>> eyes;        ///< empty for an eye not judged
+    PairPrism prism;                           ///< total error at the nominal PD
+    std::optional<Range> horizontalPrismRange; ///< when PD or centres are an interval
+    std::vector<CriterionResult> criteria;
+    Band band = Band::fits; ///< worst of all
+    int cautions = 0;
+    double cost = 0.0;             ///< signed cost of app/help/matching.md, sum over seeing eyes
+    int worseSideEyes = 0;         ///< seeing eyes on the direction to avoid
+    double readingLevelPair = 0.0; ///< vertical prism 10 mm below the centres, and of the full correction
+    double readingLevelFull = 0.0;
+
+    [[nodiscard]] bool acceptable() const { return band == Band::fits || band == Band::caution; }
+    [[nodiscard]] bool onTrial() const { return band == Band::onTrial; }
+    [[nodiscard]] const CriterionResult* firstWith(Band wanted) const
+    {
+        for (const auto& result : criteria)
+            if (result.band == wanted)
+                return &result;
+        return nullptr;
+    }
+};
+
+/// Acuity typed with the very pair on the face; decides an on-trial pair.
+struct TrialAcuity {
+    PerEye<std::optional<Acuity>> distance;
+    std::optional<NearAcuity> near;
+    PerEye<std::optional<Acuity>> best; ///< what "within one line of best" compares with
+};
+
+/// Judges a supply against a need under a profile. Pure; never throws.
+[[nodiscard]] Fit judge(const Need& need, const Supply& supply, const Profile& profile,
+                        const TrialAcuity* trial = nullptr);
+
+} // namespace quarterstep

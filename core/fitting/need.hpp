@@ -1,0 +1,18 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What a person needs for a purpose: power per eye at the stock's vertex distance, PD at that distance,
+// prism.
+#pragma once
+
+#include "core/fitting/fit.hpp"
+
+namespace quarterstep
+{
+
+/// The purposes to serve, each judged alone: `both` is distance and near; unstated is distance where there is
+/// a distance need, near where an addition or near power is given; never empty, never unstated.
+[[nodiscard]] std::vector<Purpose> purposesOf(const PersonRecord& person);
+
+/// The need, or what is missing for it (an addition).
+[[nodiscard]] Parsed<Need> needFor(const PersonRecord& person, Purpose purpose, const Settings& settings);
+
+} // namespace quarterstep

@@ -1,0 +1,60 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// stock.yaml follows the ledger: read again under the folder's lock, splice the digits that changed, replace
+// atomically (temporary, fsync, rename, fsync the folder).
+#pragma once
+
+#include "inventory/store/ledger.hpp"
+#include "inventory/text/stock_file.hpp"
+
+namespace quarterstep
+{
+
+/// A line whose count in the file was changed by a person: not what the ledger said at the position written.
+struct EditedCount {
+    std::string line;
+    int inFile = 0;
+    int inLedger = 0; ///< at the position the file reflects
+};
+
+struct WriteBackResult {
+    StockFile file; ///< as it stands now
+    bool replaced = false;
+    std::vector<EditedCount> edited; ///< left alone in the file until accepted or discarded
+    std::vector<Finding> findings;
+};
+
+/// Brings the file in `folder` up to the ledger. Lines edited by hand keep their bytes and are reported.
+/// Lines new in the file are introduced to the ledger. Throws Error: folder-locked (4), file-unwritable (4),
+/// not-a-regular-file (4), and what readStockFile finds as Error (3).
+[[nodiscard]] WriteBackResult writeBack(const std::string& folder, Ledger& ledger);
+
+/// Compares without writing anything (reading verbs).
+[[nodiscard]] std::vector<EditedCount> editedCounts(const StockFile& file, const Ledger& ledger);
+
+/// Posts a `counted` entry for each edited line, so that the ledger says what the file says; then writes
+/// back.
+WriteBackResult acceptEdited(const std::string& folder, Ledger& ledger, const std::vector<EditedCount>& lines,
+                             const std::string& reason);
+/// Puts the ledger's counts back over edited lines.
+WriteBackResult discardEdited(const std::string& folder, Ledger& ledger,
+                              const std::vector<EditedCount>& lines);
+
+/// Writes bytes to a file the safe way. Only a regular file (or a new name) is replaced; anything else is
+/// written straight to. Throws Error (4). Nothing is lost on failure: old bytes or new, never a mixture.
+void replaceFile(const std::string& path, const std::string& bytes);
+
+/// Advisory lock on a folder, released on destruction. Waits up to `waitMs`, then throws Error folder-locked
+/// (4).
+class FolderLock
+{
+  public:
+    explicit FolderLock(const std::string& folder, int waitMs = 5000);
+    FolderLock(const FolderLock&) = delete;
+    FolderLock& operator=(const FolderLock&) = delete;
+    ~FolderLock();
+
+  private:
+    int descriptor_ = -1;
+};
+
+} // namespace quarterstep

@@ -1,0 +1,47 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// stock.yaml: what exists and how many. The format is described in app/help/files.md.
+#pragma once
+
+#include "core/fitting/stock_line.hpp"
+
+#include <cstdint>
+#include <string>
+#include <vector>
+
+namespace quarterstep
+{
+
+/// Place of a plain value in the bytes of the file: [begin, end).
+struct ByteSpan {
+    std::size_t begin = 0;
+    std::size_t end = 0;
+};
+
+struct StockFile {
+    std::string site;
+    std::string ledger = "ledger.sqlite"; ///< as written: file beside stock.yaml or postgresql://…
+    std::int64_t writtenAfter = -1;       ///< ledger position reflected; -1 = no `written` yet
+    std::string countsHash;               ///< as written; 8 hex digits or empty
+    std::vector<StockLine> lines;
+
+    std::string bytes;                ///< the file as read, byte order mark included
+    std::vector<ByteSpan> countSpans; ///< digits of `on hand`, one a line
+    ByteSpan afterSpan;               ///< digits of written.after, empty when absent
+    ByteSpan hashSpan;                ///< digits of written.counts, empty when absent
+    std::size_t linesKeyBegin = 0;    ///< byte where the line with `lines:` begins
+};
+
+/// Reads and checks; every error with its place, all in one run, sorted by position. A missing file, a folder
+/// or an unreadable file is a finding too (code file-missing, file-is-folder, file-unreadable).
+[[nodiscard]] Reading<StockFile> readStockFile(const std::string& path);
+[[nodiscard]] Reading<StockFile> readStockText(std::string bytes, const std::string& name);
+
+/// Hash over (line, on hand) pairs in file order: first 8 hex digits of SHA-256.
+[[nodiscard]] std::string countsHash(const std::vector<StockLine>& lines);
+
+/// New bytes with these counts and this position: only digits (and the `written` line, put directly above
+/// `lines:` the first time) differ. `counts` in the order of file.lines.
+[[nodiscard]] std::string spliceCounts(const StockFile& file, const std::vector<int>& counts,
+                                       std::int64_t after);
+
+} // namespace quarterstep
