@@ -5,33 +5,16 @@
 #include "core/fitting/criteria/table.hpp"
 #include "core/fitting/eye_facts.hpp"
 #include "core/fitting/flags.hpp"
+#include "core/fitting/reasons.hpp"
 
 #include <algorithm>
 #include <cmath>
-#include <cstdio>
 
 namespace quarterstep
 {
 
 namespace
 {
-
-std::string twoDecimals(double value)
-{
-    char text[32];
-    const long hundredths = std::lround(value * 100.0);
-    std::snprintf(text, sizeof text, "%s%ld.%02ld", hundredths < 0 ? "-" : "", std::labs(hundredths) / 100,
-                  std::labs(hundredths) % 100);
-    return text;
-}
-
-Sentence failingSentence(const CriterionResult& result)
-{
-    if (!result.note.empty() && result.band == Band::fails)
-        return result.note;
-    return {infoOf(result.criterion).failing,
-            {twoDecimals(result.measured), twoDecimals(result.limit.value_or(0.0))}};
-}
 
 std::string partNames(const Candidate& candidate, std::span<const StockLine> stock)
 {
@@ -228,10 +211,7 @@ void settleByStock(const PersonRecord& person, std::span<const StockLine> stock,
             settle(answer, Verdict::stock, "served",
                    {QS_SAY("core", "%1 fits"), {partNames(lists.ranked.front(), stock)}});
         else
-            settle(answer, Verdict::stock, "caution",
-                   caution->note.empty()
-                       ? Sentence{infoOf(caution->criterion).caution, {twoDecimals(caution->measured)}}
-                       : caution->note);
+            settle(answer, Verdict::stock, "caution", cautionSentence(*caution));
         return;
     }
     if (!lists.ranked.empty() && !triedAndShort) {
