@@ -43,17 +43,9 @@ std::string folded(std::string word)
     return word;
 }
 
-std::string listed(std::initializer_list<const char*> words)
-{
-    std::string result;
-    for (const char* word : words)
-        result += (result.empty() ? "" : ", ") + std::string(word);
-    return result;
-}
-
 } // namespace
 
-std::string nearestWord(const std::string& word, const std::vector<std::string>& words)
+std::string nearestWord(const std::string& word, std::span<const char* const> words)
 {
     constexpr std::size_t longest = 40;
     constexpr std::size_t mostEdits = 2;
@@ -61,7 +53,8 @@ std::string nearestWord(const std::string& word, const std::vector<std::string>&
         return {};
     std::string best;
     std::size_t fewest = mostEdits + 1;
-    for (const auto& candidate : words) {
+    for (const char* known : words) {
+        const std::string candidate = known;
         const std::size_t edits = editsBetween(folded(word), folded(candidate));
         if (edits < fewest && edits * 2 < candidate.size()) {
             fewest = edits;
@@ -71,9 +64,12 @@ std::string nearestWord(const std::string& word, const std::vector<std::string>&
     return best;
 }
 
-std::string nearestWord(const std::string& word, std::initializer_list<const char*> words)
+std::string listed(std::span<const char* const> words)
 {
-    return nearestWord(word, std::vector<std::string>(words.begin(), words.end()));
+    std::string result;
+    for (const char* word : words)
+        result += (result.empty() ? "" : ", ") + std::string(word);
+    return result;
 }
 
 Position YamlDocument::at(const YamlValue& value, int offset) const
@@ -181,11 +177,16 @@ std::optional<std::size_t> YamlDocument::word(const YamlValue& value,
         return static_cast<std::size_t>(found - words.begin());
     tell(Severity::error, value, "unknown-word",
          {QS_SAY("core", "\"%1\" is not one of the words allowed here; write one of: %2"),
-          {shown(*written), listed(words)}});
+          {shown(*written), listed({words.begin(), words.size()})}});
     return std::nullopt;
 }
 
 YamlMap::YamlMap(YamlDocument& document, const YamlValue& value, std::initializer_list<const char*> known)
+    : YamlMap(document, value, std::span<const char* const>(known.begin(), known.size()))
+{
+}
+
+YamlMap::YamlMap(YamlDocument& document, const YamlValue& value, std::span<const char* const> known)
     : document_(document), value_(value)
 {
     if (isMap())
@@ -195,7 +196,7 @@ YamlMap::YamlMap(YamlDocument& document, const YamlValue& value, std::initialize
                        {QS_SAY("core", "keys with values are expected here, such as: %1"), {listed(known)}});
 }
 
-void YamlMap::checkKeys(std::initializer_list<const char*> known)
+void YamlMap::checkKeys(std::span<const char* const> known)
 {
     std::unordered_map<std::string, std::size_t> first;
     for (std::size_t i = 0; i < value_.keys.size(); ++i) {

@@ -8,6 +8,7 @@
 
 #include <initializer_list>
 #include <optional>
+#include <span>
 
 namespace quarterstep
 {
@@ -72,6 +73,7 @@ class YamlMap
 {
   public:
     YamlMap(YamlDocument& document, const YamlValue& value, std::initializer_list<const char*> known);
+    YamlMap(YamlDocument& document, const YamlValue& value, std::span<const char* const> known);
 
     [[nodiscard]] bool isMap() const { return value_.kind == YamlValue::Kind::map; }
     /// The value of a key, null when absent or empty.
@@ -91,14 +93,15 @@ class YamlMap
 
   private:
     [[nodiscard]] std::optional<std::size_t> indexOf(const char* key) const;
-    void checkKeys(std::initializer_list<const char*> known);
+    void checkKeys(std::span<const char* const> known);
 
     YamlDocument& document_;
     const YamlValue& value_;
 };
 
 /// The word nearest to `word` by edits (at most two, and fewer than half its letters), or empty.
-[[nodiscard]] std::string nearestWord(const std::string& word, std::initializer_list<const char*> words);
-[[nodiscard]] std::string nearestWord(const std::string& word, const std::vector<std::string>& words);
+[[nodiscard]] std::string nearestWord(const std::string& word, std::span<const char* const> words);
+/// "a, b, c".
+[[nodiscard]] std::string listed(std::span<const char* const> words);
 
 } // namespace quarterstep
