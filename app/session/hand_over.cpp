@@ -185,7 +185,7 @@ Entry handOver(Camp& camp, const HandOver& given)
 {
     const auto objections = objectionsTo(camp, given);
     if (!objections.empty())
-        throw Error({Severity::error, {}, "hand-over-refused", objections.front().sentence}, 1);
+        throw errorSaying("hand-over-refused", objections.front().sentence, 1);
     return camp.post(entryFor(camp, given));
 }
 
@@ -193,9 +193,7 @@ Entry undoHandOver(Camp& camp, const std::string& entryId, const std::string& re
 {
     const auto posted = camp.ledger().entry(entryId);
     if (!posted || posted->kind != EntryKind::handedOver)
-        throw Error(
-            {Severity::error, {}, "entry-gone", {QS_SAY("core", "no hand-over with the id %1"), {entryId}}},
-            3);
+        throw errorSaying("entry-gone", {QS_SAY("core", "no hand-over with the id %1"), {entryId}}, 3);
     Entry entry;
     entry.kind = EntryKind::enteredInError;
     entry.person = posted->person;
