@@ -21,7 +21,11 @@ std::string limitText(const std::optional<Limit>& limit)
 
 std::string bandsText(const Bands& bands)
 {
-    return limitText(bands.fits) + "|" + limitText(bands.caution) + "|" + limitText(bands.trial);
+    return limitText(bands.fits)
+        .append("|")
+        .append(limitText(bands.caution))
+        .append("|")
+        .append(limitText(bands.trial));
 }
 
 std::string optionalText(const std::optional<double>& value)
@@ -29,21 +33,33 @@ std::string optionalText(const std::optional<double>& value)
     return value ? writeNumber(*value) : "-";
 }
 
-std::string ruleText(const CriterionRule& rule)
+/// Fields of one line, parted by tabs.
+std::string row(const std::vector<std::string>& fields)
 {
-    std::string text = std::string(rule.judged ? "judged" : "shown") + "\t" + bandsText(rule.bands);
-    text += "\t" + std::string(rule.neverFails ? "never fails" : "-");
-    text += "\t" + optionalText(rule.olderFrom) + "\t" + bandsText(rule.older);
-    text += "\t" + optionalText(rule.hyperopicChildUnder) + "\t" + optionalText(rule.needsPrismUnder);
-    text += "\t" + optionalText(rule.vertexAbove) + "\t";
-    for (const auto& step : rule.byCylinder)
-        text += writeNumber(step.cylinder) + ":" + writeNumber(step.fits) + ";";
-    return text + "\t" + rule.source + "\n";
+    std::string text;
+    for (const auto& field : fields)
+        text.append(text.empty() ? "" : "\t").append(field);
+    return text.append("\n");
+}
+
+std::string yesNo(bool value)
+{
+    return value ? "yes" : "no";
 }
 
 std::string rangeText(const Range& range)
 {
-    return writeNumber(range.least) + ".." + writeNumber(range.most);
+    return writeNumber(range.least).append("..").append(writeNumber(range.most));
+}
+
+std::string ruleRow(const char* name, const CriterionRule& rule)
+{
+    std::string steps;
+    for (const auto& step : rule.byCylinder)
+        steps.append(writeNumber(step.cylinder)).append(":").append(writeNumber(step.fits)).append(";");
+    return row({name, yesNo(rule.judged), bandsText(rule.bands), yesNo(rule.neverFails),
+                optionalText(rule.olderFrom), bandsText(rule.older), optionalText(rule.hyperopicChildUnder),
+                optionalText(rule.needsPrismUnder), optionalText(rule.vertexAbove), steps, rule.source});
 }
 
 } // namespace
@@ -51,20 +67,19 @@ std::string rangeText(const Range& range)
 std::string canonicalRules(const FittingRules& rules)
 {
     const Settings& settings = rules.settings;
-    std::string text = "settings\t" + writeNumber(settings.stockVertex) + "\t" +
-                       rangeText(settings.adultDistancePd) + "\t" + rangeText(settings.adultNearPd) + "\t" +
-                       rangeText(settings.unknownCentres) + "\t" + (settings.useUsedPairs ? "yes" : "no") +
-                       "\t" + (settings.holdBackSecondPair ? "yes" : "no") + "\n";
+    std::string text =
+        row({"settings", writeNumber(settings.stockVertex), rangeText(settings.adultDistancePd),
+             rangeText(settings.adultNearPd), rangeText(settings.unknownCentres),
+             yesNo(settings.useUsedPairs), yesNo(settings.holdBackSecondPair)});
     std::vector<const Profile*> profiles;
     for (const auto& profile : rules.profiles)
         profiles.push_back(&profile);
     std::sort(profiles.begin(), profiles.end(),
               [](const Profile* a, const Profile* b) { return a->name < b->name; });
     for (const Profile* profile : profiles) {
-        text += "profile\t" + profile->name + "\t" + profile->version + "\t" +
-                (profile->prismByDecentration ? "yes" : "no") + "\n";
+        text += row({"profile", profile->name, profile->version, yesNo(profile->prismByDecentration)});
         for (const auto& info : criterionTable())
-            text += std::string(info.name) + "\t" + ruleText(profile->of(info.criterion));
+            text += ruleRow(info.name, profile->of(info.criterion));
     }
     return text;
 }

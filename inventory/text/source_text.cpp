@@ -229,6 +229,12 @@ std::string shown(std::string_view text)
     return result;
 }
 
+std::size_t charactersIn(std::string_view text)
+{
+    return static_cast<std::size_t>(
+        std::count_if(text.begin(), text.end(), [](char c) { return !continues(c); }));
+}
+
 void sortByPlace(std::vector<Finding>& findings)
 {
     std::stable_sort(findings.begin(), findings.end(), [](const Finding& a, const Finding& b) {
