@@ -22,7 +22,8 @@ class MovementRows
 {
   public:
     explicit MovementRows(Connection& connection)
-        : query_(connection.prepare("SELECT entry, site, line, delta, part FROM movement ORDER BY entry, place"))
+        : query_(
+              connection.prepare("SELECT entry, site, line, delta, part FROM movement ORDER BY entry, place"))
     {
         query_.run();
         more_ = query_.next();
@@ -117,9 +118,10 @@ ChainCheck Ledger::checkChain() const
     std::map<std::int64_t, Link> links;
     {
         MovementRows movements(connection);
-        auto rows = connection.prepare("SELECT position, entry.id, station, number, kind, at_ms, person, cancels, "
-                                       "payload, hash, station.id FROM entry JOIN station ON station.key = "
-                                       "entry.station ORDER BY position");
+        auto rows =
+            connection.prepare("SELECT position, entry.id, station, number, kind, at_ms, person, cancels, "
+                               "payload, hash, station.id FROM entry JOIN station ON station.key = "
+                               "entry.station ORDER BY position");
         rows.run();
         while (rows.next()) {
             ++check.entries;

@@ -16,7 +16,16 @@ namespace
 {
 
 /// Primary result codes of SQLite (sqlite3.h), the low byte of what the driver reports.
-enum Primary { busy = 5, locked = 6, readOnlyFile = 8, inputOutput = 10, corrupt = 11, full = 13, cantOpen = 14, notADatabase = 26 };
+enum Primary {
+    busy = 5,
+    locked = 6,
+    readOnlyFile = 8,
+    inputOutput = 10,
+    corrupt = 11,
+    full = 13,
+    cantOpen = 14,
+    notADatabase = 26
+};
 
 StoreFailure failureOf(const QSqlError& error)
 {
@@ -45,7 +54,8 @@ QVariant variantOf(const StoreValue& value)
 QString uriOf(const std::string& path, Connection::Access access)
 {
     const char* modes[] = {"?mode=ro", "?mode=rw", "?mode=ro&immutable=1"};
-    const auto url = QUrl::fromLocalFile(QString::fromStdString(path)).toEncoded(); // space, %, #, ? and beyond
+    const auto url =
+        QUrl::fromLocalFile(QString::fromStdString(path)).toEncoded(); // space, %, #, ? and beyond
     return QString::fromLatin1(url + modes[static_cast<std::size_t>(access)]);
 }
 
@@ -127,8 +137,9 @@ Connection::Connection(const std::string& path, Access access, int busyMs) : pat
     static std::atomic<unsigned> count{0};
     name_ = "ledger " + std::to_string(++count);
     if (!QSqlDatabase::isDriverAvailable(QStringLiteral("QSQLITE")))
-        throw ledgerError(path, "ledger-failed",
-                          {QS_SAY("core", "the SQLite driver of Qt is missing; install libqt6sql6-sqlite"), {}}, 4);
+        throw errorAt(path, "ledger-failed",
+                      {QS_SAY("core", "the SQLite driver of Qt is missing; install libqt6sql6-sqlite"), {}},
+                      4);
     auto database = QSqlDatabase::addDatabase(QStringLiteral("QSQLITE"), QString::fromStdString(name_));
     database.setConnectOptions(QStringLiteral("QSQLITE_OPEN_URI;QSQLITE_BUSY_TIMEOUT=%1").arg(busyMs));
     database.setDatabaseName(uriOf(path, access));
@@ -148,8 +159,8 @@ Connection::~Connection()
 
 Statement Connection::prepare(const char* sql)
 {
-    auto inside = std::make_unique<Statement::Inside>(
-        Statement::Inside{path_, QSqlQuery(QSqlDatabase::database(QString::fromStdString(name_), false)), {}});
+    auto inside = std::make_unique<Statement::Inside>(Statement::Inside{
+        path_, QSqlQuery(QSqlDatabase::database(QString::fromStdString(name_), false)), {}});
     inside->query.setForwardOnly(true);
     if (!inside->query.prepare(QString::fromUtf8(sql)))
         throw storeError(path_, failureOf(inside->query.lastError()));
@@ -181,36 +192,39 @@ std::string Connection::textOf(const std::string& sql)
     return value;
 }
 
-Error ledgerError(const std::string& path, const char* code, Sentence sentence, int exitCode)
-{
-    return {Finding{Severity::error, {path, 0, 0}, code, std::move(sentence)}, exitCode};
-}
-
 Error storeError(const std::string& path, const StoreFailure& failure)
 {
     switch (failure.code & 0xff) {
     case busy:
     case locked:
-        return ledgerError(path, "ledger-locked",
-                           {QS_SAY("core", "another program holds the ledger; nothing was written; close it "
-                                           "there and repeat"), {}}, 4);
+        return errorAt(path, "ledger-locked",
+                       {QS_SAY("core", "another program holds the ledger; nothing was written; close it "
+                                       "there and repeat"),
+                        {}},
+                       4);
     case readOnlyFile:
     case cantOpen:
-        return ledgerError(path, "ledger-unwritable",
-                           {QS_SAY("core", "the ledger cannot be opened for writing here; check the rights of "
-                                           "the file and its folder"), {}}, 4);
+        return errorAt(path, "ledger-unwritable",
+                       {QS_SAY("core", "the ledger cannot be opened for writing here; check the rights of "
+                                       "the file and its folder"),
+                        {}},
+                       4);
     case full:
-        return ledgerError(path, "ledger-full",
-                           {QS_SAY("core", "the disk is full; nothing was written; make room and repeat"), {}}, 4);
+        return errorAt(path, "ledger-full",
+                       {QS_SAY("core", "the disk is full; nothing was written; make room and repeat"), {}},
+                       4);
     case corrupt:
     case notADatabase:
-        return ledgerError(path, "ledger-not-a-database",
-                           {QS_SAY("core", "this is not a ledger, or it is damaged (%1); put back the latest "
-                                           "copy of the camp folder"), {failure.text}}, 3);
+        return errorAt(path, "ledger-not-a-database",
+                       {QS_SAY("core", "this is not a ledger, or it is damaged (%1); put back the latest "
+                                       "copy of the camp folder"),
+                        {failure.text}},
+                       3);
     default:
-        return ledgerError(path, "ledger-failed",
-                           {QS_SAY("core", "the ledger failed: %1 (code %2); nothing was written"),
-                            {failure.text, std::to_string(failure.code)}}, 4);
+        return errorAt(path, "ledger-failed",
+                       {QS_SAY("core", "the ledger failed: %1 (code %2); nothing was written"),
+                        {failure.text, std::to_string(failure.code)}},
+                       4);
     }
 }
 

@@ -3,7 +3,7 @@
 // A connection belongs to the thread that opened it; statements must go before their connection.
 #pragma once
 
-#include "core/finding.hpp"
+#include "inventory/store/finding_at.hpp"
 
 #include <cstdint>
 #include <initializer_list>
@@ -92,7 +92,5 @@ class Connection
 
 /// The Error people are told for a failure of the ledger file at `path`.
 [[nodiscard]] Error storeError(const std::string& path, const StoreFailure& failure);
-/// An Error about the ledger file at `path`.
-[[nodiscard]] Error ledgerError(const std::string& path, const char* code, Sentence sentence, int exitCode);
 
 } // namespace quarterstep

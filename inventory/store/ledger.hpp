@@ -82,7 +82,8 @@ class Ledger
     [[nodiscard]] std::int64_t position() const; ///< of the last entry in the order of arrival, 0 when empty
     [[nodiscard]] std::vector<Entry> entriesAfter(std::int64_t position) const;
     [[nodiscard]] std::optional<Entry> entry(const std::string& id) const;
-    /// Every hash, every number, every typed column against its payload, and the counts against the movements.
+    /// Every hash, every number, every typed column against its payload, and the counts against the
+    /// movements.
     [[nodiscard]] ChainCheck checkChain() const;
     /// Persons live beside the chain, so that one can be erased without breaking it.
     void putPerson(const LedgerPerson& person);
@@ -91,6 +92,7 @@ class Ledger
     bool forgetPerson(const std::string& code);
 
   private:
+    friend class LedgerTransaction;
     struct Inside;
     explicit Ledger(std::unique_ptr<Inside> inside);
     std::unique_ptr<Inside> inside_;

@@ -53,13 +53,13 @@ struct Ledger::Inside {
 };
 
 /// BEGIN IMMEDIATE; rolled back unless committed.
-class Transaction
+class LedgerTransaction
 {
   public:
-    explicit Transaction(Ledger::Inside& ledger);
-    Transaction(const Transaction&) = delete;
-    Transaction& operator=(const Transaction&) = delete;
-    ~Transaction();
+    explicit LedgerTransaction(Ledger::Inside& ledger);
+    LedgerTransaction(const LedgerTransaction&) = delete;
+    LedgerTransaction& operator=(const LedgerTransaction&) = delete;
+    ~LedgerTransaction();
     void commit();
 
   private:

@@ -28,9 +28,12 @@ Entry entryIn(const Statement& row, int column, const std::string& path)
 {
     auto stored = readPayload(row.text(column));
     if (!stored)
-        throw ledgerError(path, "ledger-not-a-database",
-                          {QS_SAY("core", "an entry of this ledger cannot be read; check the chain and put back the "
-                                          "latest copy of the camp folder"), {}}, 3);
+        throw errorAt(
+            path, "ledger-not-a-database",
+            {QS_SAY("core", "an entry of this ledger cannot be read; check the chain and put back the "
+                            "latest copy of the camp folder"),
+             {}},
+            3);
     return std::move(stored->entry);
 }
 
@@ -59,7 +62,8 @@ std::vector<Balance> Ledger::balances(const std::string& site) const
 std::vector<Balance> Ledger::balancesAt(const std::string& site, std::int64_t position) const
 {
     auto query = inside_->connection->prepare(
-        "SELECT line, on_hand - coalesce((SELECT sum(delta) FROM movement AS later WHERE later.site = balance.site "
+        "SELECT line, on_hand - coalesce((SELECT sum(delta) FROM movement AS later WHERE later.site = "
+        "balance.site "
         "AND later.line = balance.line AND later.entry > ?), 0), held, quarantined FROM balance "
         "WHERE site = ? AND EXISTS (SELECT 1 FROM movement AS earlier WHERE earlier.site = balance.site "
         "AND earlier.line = balance.line AND earlier.entry <= ?) ORDER BY line");
@@ -71,7 +75,8 @@ std::vector<Balance> Ledger::firstCounts(const std::string& site) const
 {
     auto query = inside_->connection->prepare(
         "SELECT line, (SELECT delta FROM movement WHERE movement.site = balance.site AND movement.line = "
-        "balance.line ORDER BY entry, place LIMIT 1), held, quarantined FROM balance WHERE site = ? ORDER BY line");
+        "balance.line ORDER BY entry, place LIMIT 1), held, quarantined FROM balance WHERE site = ? ORDER BY "
+        "line");
     query.run({site});
     return allBalances(query);
 }
@@ -83,7 +88,8 @@ std::int64_t Ledger::position() const
 
 std::vector<Entry> Ledger::entriesAfter(std::int64_t position) const
 {
-    auto query = inside_->connection->prepare("SELECT payload FROM entry WHERE position > ? ORDER BY position");
+    auto query =
+        inside_->connection->prepare("SELECT payload FROM entry WHERE position > ? ORDER BY position");
     query.run({position});
     std::vector<Entry> entries;
     while (query.next())

@@ -13,14 +13,17 @@ LedgerState ledgerState(Connection& connection, const std::string& path)
     if (application == 0 && version == 0 && tables == 0)
         return LedgerState::empty;
     if (application != ledgerApplicationId)
-        throw ledgerError(path, "ledger-not-a-database",
-                          {QS_SAY("core", "this is a database of another program, not a ledger; name another "
-                                          "file in the key ledger of stock.yaml"), {}}, 3);
+        throw errorAt(path, "ledger-not-a-database",
+                      {QS_SAY("core", "this is a database of another program, not a ledger; name another "
+                                      "file in the key ledger of stock.yaml"),
+                       {}},
+                      3);
     if (version > ledgerVersion)
-        throw ledgerError(path, "ledger-newer",
-                          {QS_SAY("core", "this ledger was made by a newer version (form %1, known here up to "
-                                          "%2); update this program"),
-                           {std::to_string(version), std::to_string(ledgerVersion)}}, 3);
+        throw errorAt(path, "ledger-newer",
+                      {QS_SAY("core", "this ledger was made by a newer version (form %1, known here up to "
+                                      "%2); update this program"),
+                       {std::to_string(version), std::to_string(ledgerVersion)}},
+                      3);
     return LedgerState::ready;
 }
 

@@ -13,8 +13,8 @@ inline constexpr std::int64_t ledgerVersion = 1;
 
 enum class LedgerState { empty, ready };
 
-/// Throws Error ledger-not-a-database (3) for a database of another program, ledger-newer (3) for one made by a
-/// newer version.
+/// Throws Error ledger-not-a-database (3) for a database of another program, ledger-newer (3) for one made by
+/// a newer version.
 [[nodiscard]] LedgerState ledgerState(Connection& connection, const std::string& path);
 
 /// Makes tables and triggers inside the caller's transaction.

@@ -51,7 +51,9 @@ std::string payloadOf(const PayloadEntry& stored)
                              {QStringLiteral("person"), textOf(entry.person)},
                              {QStringLiteral("site"), textOf(stored.site)},
                              {QStringLiteral("station"), textOf(stored.station)}};
-    return QJsonDocument(object).toJson(QJsonDocument::Compact).toStdString(); // QJsonObject keeps keys sorted
+    return QJsonDocument(object)
+        .toJson(QJsonDocument::Compact)
+        .toStdString(); // QJsonObject keeps keys sorted
 }
 
 std::optional<PayloadEntry> readPayload(std::string_view payload)

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "inventory/store/place.hpp"
-#include "inventory/store/connection.hpp"
+#include "inventory/store/finding_at.hpp"
 
 #include <fcntl.h>
 #include <sys/stat.h>
@@ -92,11 +92,12 @@ void refuseNetworkPlace(const std::string& path)
     const auto folder = folderOf(path);
     const bool answered = statfs(path.c_str(), &system) == 0 || statfs(folder.c_str(), &system) == 0;
     if (answered && isNetworkFileSystem(static_cast<std::uint64_t>(system.f_type)))
-        throw ledgerError(path, "ledger-network",
-                          {QS_SAY("core", "a ledger file cannot be kept safely on a network share; keep the camp "
-                                          "folder on this machine, or share a PostgreSQL ledger between stations"),
-                           {}},
-                          4);
+        throw errorAt(
+            path, "ledger-network",
+            {QS_SAY("core", "a ledger file cannot be kept safely on a network share; keep the camp "
+                            "folder on this machine, or share a PostgreSQL ledger between stations"),
+             {}},
+            4);
 }
 
 bool syncFolder(const std::string& folder)

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Where a ledger lives: the mark of its place, the identity of its file, and places that cannot keep it safely.
+// Where a ledger lives: the mark of its place, the identity of its file, and places that cannot keep it
+// safely.
 #pragma once
 
 #include <cstdint>

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Safe replacement of a file, and the lock of a folder.
+#include "inventory/store/finding_at.hpp"
 #include "inventory/store/place.hpp"
 #include "inventory/store/write_back.hpp"
 
@@ -23,12 +24,10 @@ namespace
 
 Error unwritable(const std::string& path, int reason)
 {
-    return {Finding{Severity::error,
-                    {path, 0, 0},
-                    "file-unwritable",
-                    {QS_SAY("core", "the file cannot be written: %1; check rights and free space"),
-                     {std::strerror(reason)}}},
-            4};
+    return errorAt(path, "file-unwritable",
+                   {QS_SAY("core", "the file cannot be written: %1; check rights and free space"),
+                    {std::strerror(reason)}},
+                   4);
 }
 
 /// Closes on every way out.
@@ -55,7 +54,8 @@ int writeAll(int descriptor, const std::string& bytes)
     return 0;
 }
 
-/// 0, or the errno of what failed. Rights and owner follow the file replaced where the file system knows them.
+/// 0, or the errno of what failed. Rights and owner follow the file replaced where the file system knows
+/// them.
 int writeTemporary(const std::string& temporary, const std::string& bytes, const struct stat* old)
 {
     const Descriptor file{open(temporary.c_str(), O_WRONLY | O_CREAT | O_EXCL | O_CLOEXEC, 0600)};
@@ -106,12 +106,11 @@ void replaceFile(const std::string& path, const std::string& bytes)
         throw unwritable(path, failed);
     }
     if (!syncFolder(folder))
-        throw Error(Finding{Severity::error,
-                            {path, 0, 0},
-                            "file-unwritable",
-                            {QS_SAY("core", "the file was replaced, but the disk does not say that this will last: %1"),
-                             {std::strerror(errno)}}},
-                    4);
+        throw errorAt(
+            path, "file-unwritable",
+            {QS_SAY("core", "the file was replaced, but the disk does not say that this will last: %1"),
+             {std::strerror(errno)}},
+            4);
 }
 
 FolderLock::FolderLock(const std::string& folder, int waitMs)
@@ -130,15 +129,14 @@ FolderLock::FolderLock(const std::string& folder, int waitMs)
         return;
     if (descriptor_ >= 0)
         close(descriptor_);
-    throw Error(Finding{Severity::error,
-                        {folder, 0, 0},
-                        "folder-locked",
-                        {reason == EWOULDBLOCK
-                             ? QS_SAY("core", "another program is writing in this folder; wait a moment and repeat")
-                             : QS_SAY("core", "the folder cannot be locked: %1; check its name and rights"),
-                         reason == EWOULDBLOCK ? std::vector<std::string>{}
-                                               : std::vector<std::string>{std::strerror(reason)}}},
-                4);
+    if (reason == EWOULDBLOCK)
+        throw errorAt(
+            folder, "folder-locked",
+            {QS_SAY("core", "another program is writing in this folder; wait a moment and repeat"), {}}, 4);
+    throw errorAt(folder, "folder-locked",
+                  {QS_SAY("core", "the folder cannot be locked: %1; check its name and rights"),
+                   {std::strerror(reason)}},
+                  4);
 }
 
 FolderLock::~FolderLock()

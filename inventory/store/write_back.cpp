@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "inventory/store/write_back.hpp"
-#include "inventory/store/connection.hpp"
+#include "inventory/store/finding_at.hpp"
 
 #include <dirent.h>
 #include <sys/stat.h>
@@ -34,7 +34,7 @@ Counts countsOf(const std::vector<Balance>& balances)
     for (const auto& finding : findings)
         if (finding.severity == Severity::error)
             throw Error(finding, 3);
-    throw Error(Finding{}, 3);
+    throw errorAt({}, "file-unreadable", {QS_SAY("core", "the file cannot be read"), {}}, 3);
 }
 
 /// The file as it is now; parsed only when its bytes are not those read last.
@@ -43,11 +43,12 @@ StockFile readAgain(const std::string& path, const StockFile* lastRead)
     struct stat status {
     };
     if (lstat(path.c_str(), &status) == 0 && !S_ISREG(status.st_mode) && !S_ISDIR(status.st_mode))
-        throw Error(Finding{Severity::error,
-                            {path, 0, 0},
-                            "not-a-regular-file",
-                            {QS_SAY("core", "this is a link or a device; only a plain file can be kept up to date; put "
-                                            "the file itself into the camp folder"), {}}}, 4);
+        throw errorAt(
+            path, "not-a-regular-file",
+            {QS_SAY("core", "this is a link or a device; only a plain file can be kept up to date; put "
+                            "the file itself into the camp folder"),
+             {}},
+            4);
     if (lastRead != nullptr) {
         std::ifstream stream(path, std::ios::binary);
         const std::string bytes{std::istreambuf_iterator<char>(stream), {}};
@@ -77,8 +78,8 @@ void removeLeftovers(const std::string& folder)
     closedir(entries);
 }
 
-/// What each line of the file should say if nobody had edited it: the count at the position the file reflects;
-/// for a line introduced later, the count it was introduced with.
+/// What each line of the file should say if nobody had edited it: the count at the position the file
+/// reflects; for a line introduced later, the count it was introduced with.
 Counts expectedCounts(const StockFile& file, const Ledger& ledger, const Snapshot& now)
 {
     if (file.writtenAfter < 0 || file.writtenAfter > now.position)
@@ -128,18 +129,22 @@ StockFile afterSplice(StockFile file, std::string bytes, const std::vector<int>&
     for (std::size_t i = 0; i < counts.size(); ++i) {
         const auto& span = file.countSpans[i];
         const bool same = counts[i] == file.lines[i].onHand;
-        spans.emplace_back(&file.countSpans[i], same ? span.end - span.begin : std::to_string(counts[i]).size());
+        spans.emplace_back(&file.countSpans[i],
+                           same ? span.end - span.begin : std::to_string(counts[i]).size());
         file.lines[i].onHand = counts[i];
     }
     spans.emplace_back(&file.afterSpan, std::to_string(after).size());
     spans.emplace_back(&file.hashSpan, std::size_t{8});
-    std::sort(spans.begin(), spans.end(), [](const auto& a, const auto& b) { return a.first->begin < b.first->begin; });
+    std::sort(spans.begin(), spans.end(),
+              [](const auto& a, const auto& b) { return a.first->begin < b.first->begin; });
     std::ptrdiff_t shift = 0;
     const auto linesKey = file.linesKeyBegin;
     for (auto& [span, length] : spans) {
-        const auto grown = static_cast<std::ptrdiff_t>(length) - static_cast<std::ptrdiff_t>(span->end - span->begin);
+        const auto grown =
+            static_cast<std::ptrdiff_t>(length) - static_cast<std::ptrdiff_t>(span->end - span->begin);
         if (span->begin < linesKey)
-            file.linesKeyBegin = static_cast<std::size_t>(static_cast<std::ptrdiff_t>(file.linesKeyBegin) + grown);
+            file.linesKeyBegin =
+                static_cast<std::size_t>(static_cast<std::ptrdiff_t>(file.linesKeyBegin) + grown);
         span->begin = static_cast<std::size_t>(static_cast<std::ptrdiff_t>(span->begin) + shift);
         span->end = span->begin + length;
         shift += grown;
@@ -174,7 +179,8 @@ void putCounts(WriteBackResult& result, const std::string& path, const Snapshot&
     if (bytes == file.bytes)
         return;
     const bool known = file.afterSpan.end != 0;
-    auto after = known ? afterSplice(file, std::move(bytes), written, now.position) : reread(std::move(bytes), path);
+    auto after =
+        known ? afterSplice(file, std::move(bytes), written, now.position) : reread(std::move(bytes), path);
     replaceFile(path, after.bytes);
     file = std::move(after);
     result.replaced = true;
@@ -186,22 +192,22 @@ void noteMissingEntries(WriteBackResult& result, const std::string& path, const 
         return;
     const auto written = std::to_string(result.file.writtenAfter);
     if (before.position == 0)
-        result.findings.push_back({Severity::caution,
-                                   {path, 0, 0},
-                                   "ledger-begun",
-                                   {QS_SAY("core", "the file was written after entry %1 of another ledger; a new ledger "
-                                                   "begins with the counts of the file"), {written}}});
+        result.findings.push_back(
+            findingAt(Severity::caution, path, "ledger-begun",
+                      {QS_SAY("core", "the file was written after entry %1 of another ledger; a new ledger "
+                                      "begins with the counts of the file"),
+                       {written}}));
     else
-        result.findings.push_back({Severity::caution,
-                                   {path, 0, 0},
-                                   "ledger-behind",
-                                   {QS_SAY("core", "the file was written after entry %1, but the ledger ends at %2; is "
-                                                   "the ledger an older copy? Counts that differ are shown as edited"),
-                                    {written, std::to_string(before.position)}}});
+        result.findings.push_back(
+            findingAt(Severity::caution, path, "ledger-behind",
+                      {QS_SAY("core", "the file was written after entry %1, but the ledger ends at %2; is "
+                                      "the ledger an older copy? Counts that differ are shown as edited"),
+                       {written, std::to_string(before.position)}}));
 }
 
 /// The folder must be locked. Lines in `settled` take the ledger's count even where they were edited.
-WriteBackResult bringUp(const std::string& folder, Ledger& ledger, const StockFile* lastRead, const LineNames& settled)
+WriteBackResult bringUp(const std::string& folder, Ledger& ledger, const StockFile* lastRead,
+                        const LineNames& settled)
 {
     WriteBackResult result;
     const auto path = stockPath(folder);
@@ -267,7 +273,8 @@ WriteBackResult acceptEdited(const std::string& folder, Ledger& ledger, const st
     return bringUp(folder, ledger, &file, settled);
 }
 
-WriteBackResult discardEdited(const std::string& folder, Ledger& ledger, const std::vector<EditedCount>& lines)
+WriteBackResult discardEdited(const std::string& folder, Ledger& ledger,
+                              const std::vector<EditedCount>& lines)
 {
     const FolderLock lock(folder);
     LineNames settled;

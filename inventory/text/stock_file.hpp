@@ -42,8 +42,9 @@ struct StockFile {
 [[nodiscard]] std::string countsHash(const std::vector<StockLine>& lines);
 
 /// New bytes with these counts and this position: only digits (and the `written` line, put directly above
-/// `lines:` the first time) differ. `counts` in the order of file.lines.
+/// `lines:` the first time) differ. `counts` in the order of file.lines; the hash is over `hashed` when it is
+/// given (the ledger's counts, where lines edited by hand keep their own).
 [[nodiscard]] std::string spliceCounts(const StockFile& file, const std::vector<int>& counts,
-                                       std::int64_t after);
+                                       std::int64_t after, const std::vector<int>& hashed = {});
 
 } // namespace quarterstep

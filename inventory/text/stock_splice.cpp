@@ -56,14 +56,15 @@ std::string countsHash(const std::vector<StockLine>& lines)
     return hashOf(lines, counts);
 }
 
-std::string spliceCounts(const StockFile& file, const std::vector<int>& counts, std::int64_t after)
+std::string spliceCounts(const StockFile& file, const std::vector<int>& counts, std::int64_t after,
+                         const std::vector<int>& hashed)
 {
     assert(counts.size() == file.lines.size() && counts.size() == file.countSpans.size() && after >= 0);
     std::vector<Replacement> changes;
     for (std::size_t i = 0; i < counts.size(); ++i)
         if (counts[i] != file.lines[i].onHand)
             changes.push_back({file.countSpans[i], std::to_string(counts[i])});
-    const std::string hash = hashOf(file.lines, counts);
+    const std::string hash = hashOf(file.lines, hashed.empty() ? counts : hashed);
     if (file.afterSpan.end == 0) {
         changes.push_back(insertedWritten(file, std::to_string(after), hash));
     } else {
