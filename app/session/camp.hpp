@@ -14,38 +14,69 @@ namespace quarterstep
 class Camp
 {
   public:
-    /// Opens a folder. readWrite makes the ledger when missing and heals stock.yaml after a crash.
-    /// Throws Error with every finding kept in `findings` of the thrown CampNotOpened.
+    /// Opens a folder. readWrite makes the ledger when missing and heals stock.yaml after a crash; readOnly
+    /// needs neither a ledger nor a folder that can be written to. A ledger that was last written at another
+    /// place is opened for reading, with the finding ledger-moved. Throws CampNotOpened (3) with everything
+    /// found in the files, Error ledger-kind (4), and what Ledger::open and writeBack throw.
     [[nodiscard]] static Camp open(const std::string& folder, Ledger::Mode mode);
 
     [[nodiscard]] const std::string& folder() const { return folder_; }
     [[nodiscard]] const std::string& site() const { return file_.site; }
     /// Lines with on hand, held and quarantined as the ledger has them now.
-    [[nodiscard]] const std::vector<StockLine>& stock() const { return file_.lines; }
+    [[nodiscard]] const std::vector<StockLine>& stock() const { return stock_; }
     [[nodiscard]] const FittingRules& rules() const { return rules_; }
     [[nodiscard]] const std::vector<Finding>& findings() const { return findings_; }
     [[nodiscard]] const std::vector<EditedCount>& edited() const { return edited_; }
     [[nodiscard]] bool hasLedger() const { return ledger_.has_value(); }
-    [[nodiscard]] Ledger& ledger() { return *ledger_; }
-    [[nodiscard]] const Ledger& ledger() const { return *ledger_; }
+    /// Throws Error ledger-missing (3) when there is none.
+    [[nodiscard]] Ledger& ledger();
+    [[nodiscard]] const Ledger& ledger() const;
 
-    /// Posts an entry, writes stock.yaml back and refreshes the counts.
+    /// Posts an entry, writes stock.yaml back and refreshes the counts. Once the entry stands in the ledger,
+    /// a file that cannot be written is a finding (stock-file-behind), not an error: it is healed at the next
+    /// opening.
     Entry post(Entry entry);
-    /// Reads balances again (another station or verb may have written).
+    /// Reads file and balances again (a person, another station or verb may have written).
     void refresh();
     /// Index of a line by name.
     [[nodiscard]] std::optional<std::size_t> lineNamed(const std::string& name) const;
 
+    /// Edited counts: make them true in the ledger (with a reason), or put the ledger's counts back.
+    void acceptEdits(const std::vector<EditedCount>& lines, const std::string& reason);
+    void discardEdits(const std::vector<EditedCount>& lines);
+    /// "Moved here": see Ledger::claimPlace.
+    void claimPlace();
+
+    /// While one lives, posting leaves stock.yaml alone; it is written once at the end (a batch of
+    /// hand-overs). A crash in between is healed at the next opening, as any other.
+    class WriteBackPause
+    {
+      public:
+        explicit WriteBackPause(Camp& camp) : camp_(camp) { ++camp_.pauses_; }
+        WriteBackPause(const WriteBackPause&) = delete;
+        WriteBackPause& operator=(const WriteBackPause&) = delete;
+        ~WriteBackPause();
+
+      private:
+        Camp& camp_;
+    };
+
   private:
+    void readFiles();
+    void openLedger(Ledger::Mode mode);
+    void writeBackNow();
     void take(WriteBackResult result);
     void takeBalances();
+    void tell(const Finding& finding);
 
     std::string folder_;
-    StockFile file_;
+    StockFile file_;               ///< as it stands on the disk
+    std::vector<StockLine> stock_; ///< its lines with the counts of the ledger
     FittingRules rules_;
     std::optional<Ledger> ledger_;
     std::vector<Finding> findings_;
     std::vector<EditedCount> edited_;
+    int pauses_ = 0;
 };
 
 /// Thrown by Camp::open: everything found in the folder's files.

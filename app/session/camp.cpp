@@ -1,0 +1,233 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/session/camp.hpp"
+
+#include <algorithm>
+#include <filesystem>
+#include <unordered_map>
+
+namespace quarterstep
+{
+
+namespace
+{
+
+Finding aboutFile(Severity severity, const std::string& path, const char* code, Sentence sentence)
+{
+    Finding finding;
+    finding.severity = severity;
+    finding.position.file = path;
+    finding.code = code;
+    finding.sentence = std::move(sentence);
+    return finding;
+}
+
+Finding firstError(const std::vector<Finding>& findings)
+{
+    const auto found = std::find_if(findings.begin(), findings.end(), [](const Finding& finding) {
+        return finding.severity == Severity::error;
+    });
+    return found == findings.end() ? Finding{} : *found;
+}
+
+bool exists(const std::string& path)
+{
+    std::error_code ignored;
+    return std::filesystem::exists(std::filesystem::symlink_status(path, ignored));
+}
+
+/// Where the ledger of a stock file lies.
+std::string ledgerPath(const std::string& folder, const StockFile& file)
+{
+    if (file.ledger.rfind("postgresql://", 0) == 0 || file.ledger.rfind("postgres://", 0) == 0)
+        throw Error(
+            aboutFile(Severity::error, stockPath(folder), "ledger-kind",
+                      {QS_SAY("core", "this version opens SQLite ledgers only; name a file beside stock.yaml "
+                                      "in the key ledger, for example ledger.sqlite"),
+                       {}}),
+            4);
+    return (std::filesystem::path(folder) / file.ledger).string();
+}
+
+} // namespace
+
+CampNotOpened::CampNotOpened(std::vector<Finding> findings)
+    : Error(firstError(findings), 3), findings_(std::move(findings))
+{
+}
+
+Camp Camp::open(const std::string& folder, Ledger::Mode mode)
+{
+    Camp camp;
+    camp.folder_ = folder;
+    camp.readFiles();
+    camp.openLedger(mode);
+    return camp;
+}
+
+void Camp::readFiles()
+{
+    auto stock = readStockFile(stockPath(folder_));
+    auto found = stock.findings;
+    const auto rulesPath = folder_ + "/rules.yaml";
+    if (exists(rulesPath)) {
+        auto rules = readRulesFile(rulesPath);
+        found.insert(found.end(), rules.findings.begin(), rules.findings.end());
+        rules_ = std::move(rules.value);
+    } else {
+        rules_ = defaultRules();
+        found.push_back(aboutFile(Severity::note, rulesPath, "rules-default",
+                                  {QS_SAY("core", "there is no rules.yaml; the rules built in apply"), {}}));
+    }
+    if (std::any_of(found.begin(), found.end(),
+                    [](const Finding& f) { return f.severity == Severity::error; }))
+        throw CampNotOpened(std::move(found));
+    file_ = std::move(stock.value);
+    stock_ = file_.lines;
+    findings_ = std::move(found);
+}
+
+void Camp::openLedger(Ledger::Mode mode)
+{
+    const auto path = ledgerPath(folder_, file_);
+    if (mode == Ledger::Mode::readOnly && !exists(path))
+        return;
+    ledger_ = Ledger::open(path, mode);
+    if (ledger_->moved())
+        tell(aboutFile(
+            Severity::caution, path, "ledger-moved",
+            {QS_SAY("core", "this ledger was last written at another place and is open for reading only; if "
+                            "the folder moved here for good, say so, and do not use the other copy any "
+                            "more"),
+             {}}));
+    if (ledger_->writable())
+        return take(writeBack(folder_, *ledger_, file_));
+    edited_ = editedCounts(file_, *ledger_);
+    takeBalances();
+}
+
+Ledger& Camp::ledger()
+{
+    if (!ledger_)
+        throw Error(aboutFile(Severity::error, folder_, "ledger-missing",
+                              {QS_SAY("core", "there is no ledger here yet"), {}}),
+                    3);
+    return *ledger_;
+}
+
+const Ledger& Camp::ledger() const
+{
+    return const_cast<Camp*>(this)->ledger(); // NOLINT: the camp itself is not changed
+}
+
+void Camp::tell(const Finding& finding)
+{
+    const auto same = [&](const Finding& told) {
+        return told.code == finding.code && told.position == finding.position &&
+               told.sentence == finding.sentence;
+    };
+    if (std::none_of(findings_.begin(), findings_.end(), same))
+        findings_.push_back(finding);
+}
+
+void Camp::take(WriteBackResult result)
+{
+    for (const auto& finding : result.findings)
+        tell(finding);
+    edited_ = std::move(result.edited);
+    file_ = std::move(result.file);
+    stock_ = file_.lines;
+    takeBalances();
+}
+
+void Camp::takeBalances()
+{
+    std::unordered_map<std::string, Balance> balances;
+    for (auto& balance : ledger_->balances(file_.site))
+        balances[balance.line] = balance;
+    for (auto& line : stock_) {
+        const auto found = balances.find(line.name);
+        if (found == balances.end())
+            continue;
+        line.onHand = found->second.onHand;
+        line.held = found->second.held;
+        line.quarantined = found->second.quarantined;
+    }
+}
+
+void Camp::writeBackNow()
+{
+    try {
+        take(writeBack(folder_, *ledger_, file_));
+    } catch (const Error& error) {
+        tell(error.finding());
+        tell(aboutFile(
+            Severity::caution, stockPath(folder_), "stock-file-behind",
+            {QS_SAY("core", "the ledger has the entry, but stock.yaml could not be brought up to date; that "
+                            "is made good at the next opening"),
+             {}}));
+        takeBalances();
+    }
+}
+
+Entry Camp::post(Entry entry)
+{
+    auto posted = ledger().post(site(), std::move(entry));
+    if (pauses_ > 0)
+        takeBalances();
+    else
+        writeBackNow();
+    return posted;
+}
+
+Camp::WriteBackPause::~WriteBackPause()
+{
+    if (--camp_.pauses_ > 0 || !camp_.ledger_ || !camp_.ledger_->writable())
+        return;
+    try {
+        camp_.writeBackNow();
+    } catch (const Error& error) { // reading the balances failed too: the next use of the ledger will say so
+        camp_.tell(error.finding());
+    }
+}
+
+void Camp::refresh()
+{
+    if (ledger_ && ledger_->writable())
+        return take(writeBack(folder_, *ledger_, file_));
+    auto reading = readStockFile(stockPath(folder_));
+    if (!reading.usable())
+        throw CampNotOpened(std::move(reading.findings));
+    file_ = std::move(reading.value);
+    stock_ = file_.lines;
+    if (!ledger_)
+        return;
+    edited_ = editedCounts(file_, *ledger_);
+    takeBalances();
+}
+
+std::optional<std::size_t> Camp::lineNamed(const std::string& name) const
+{
+    for (std::size_t i = 0; i < stock_.size(); ++i)
+        if (stock_[i].name == name)
+            return i;
+    return std::nullopt;
+}
+
+void Camp::acceptEdits(const std::vector<EditedCount>& lines, const std::string& reason)
+{
+    take(acceptEdited(folder_, ledger(), lines, reason));
+}
+
+void Camp::discardEdits(const std::vector<EditedCount>& lines)
+{
+    take(discardEdited(folder_, ledger(), lines));
+}
+
+void Camp::claimPlace()
+{
+    ledger().claimPlace();
+    std::erase_if(findings_, [](const Finding& finding) { return finding.code == "ledger-moved"; });
+    refresh();
+}
+
+} // namespace quarterstep
