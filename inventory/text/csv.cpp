@@ -69,14 +69,16 @@ class CsvParser
         for (; !atLineEnd() && text_[at_] != ','; ++at_) {
             if (text_[at_] == '"' && !toldQuote) {
                 tell(row.findings, at_, "csv-quote-inside",
-                     {QS_SAY("core", "a quote stands inside a cell; put the whole cell in quotes and double it"),
+                     {QS_SAY("core",
+                             "a quote stands inside a cell; put the whole cell in quotes and double it"),
                       {}});
                 toldQuote = true;
             }
             if (text_[at_] == '\r') {
                 tell(reading_.findings, at_, "csv-lone-return",
-                     {QS_SAY("core", "a lone carriage return ends the line here; save the table with LF or CRLF "
-                                     "line ends"),
+                     {QS_SAY("core",
+                             "a lone carriage return ends the line here; save the table with LF or CRLF "
+                             "line ends"),
                       {}});
                 at_ = text_.size();
                 break;
@@ -117,7 +119,9 @@ class CsvParser
         const std::size_t extra = text_.substr(begin, at_ - begin).find_first_not_of(blanks);
         if (extra != std::string_view::npos)
             tell(row.findings, begin + extra, "csv-after-quote",
-                 {QS_SAY("core", "there is text behind the closing quote; move it inside, or double the quote"), {}});
+                 {QS_SAY("core",
+                         "there is text behind the closing quote; move it inside, or double the quote"),
+                  {}});
     }
 
     static std::string trimmed(std::string_view text)
@@ -136,6 +140,9 @@ class CsvParser
 
 } // namespace
 
-Reading<std::vector<CsvRow>> parseCsv(const SourceText& source) { return CsvParser(source).parse(); }
+Reading<std::vector<CsvRow>> parseCsv(const SourceText& source)
+{
+    return CsvParser(source).parse();
+}
 
 } // namespace quarterstep

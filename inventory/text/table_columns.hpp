@@ -9,8 +9,8 @@
 namespace quarterstep
 {
 
-/// Reads one cell into the record; the text is trimmed and not empty. Returns the complaint, if any, and then leaves
-/// the record alone.
+/// Reads one cell into the record; the text is trimmed and not empty. Returns the complaint, if any, and then
+/// leaves the record alone.
 using ColumnSetter = std::optional<Complaint> (*)(PersonRecord& record, const std::string& text);
 using ColumnClearer = void (*)(PersonRecord& record);
 
