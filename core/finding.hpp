@@ -57,6 +57,15 @@ class Error : public std::exception
     int exitCode_;
 };
 
+/// An Error without a place in a file.
+[[nodiscard]] inline Error errorSaying(std::string code, Sentence sentence, int exitCode)
+{
+    Finding finding;
+    finding.code = std::move(code);
+    finding.sentence = std::move(sentence);
+    return Error(std::move(finding), exitCode);
+}
+
 /// A complaint about one piece of text, with the offset (characters from 0) of what was not understood.
 struct Complaint {
     std::string code;

@@ -36,6 +36,10 @@ struct Objection {
 /// Posts the hand-over. Throws Error hand-over-refused (1) when an objection stands, and the ledger's own.
 Entry handOver(Camp& camp, const HandOver& handOver);
 
+/// The entry of a hand-over as it would be posted, no objections asked: batches give acceptable candidates
+/// only.
+[[nodiscard]] Entry entryFor(const Camp& camp, const HandOver& handOver);
+
 /// Enters a hand-over in error: its movements are taken back by a new entry. Throws Error entry-gone (3).
 Entry undoHandOver(Camp& camp, const std::string& entryId, const std::string& reason);
 

@@ -53,6 +53,9 @@ struct Supply {
 
 enum class Band { fits, caution, onTrial, fails, shown, notMeasured };
 
+/// A measurement that was not taken and decides.
+enum class Missing { nothing, pd, vertex };
+
 /// One criterion at work. measured and limit are sizes in the criterion's unit; `eye` empty = pair level.
 struct CriterionResult {
     Criterion criterion{};
@@ -61,8 +64,9 @@ struct CriterionResult {
     std::optional<double> worstOf; ///< best end when `measured` is the worst end of an interval
     std::optional<double> limit;   ///< the limit passed or kept to, of the band told
     Band band = Band::shown;
-    std::string source;
+    std::string source; ///< filled by nameSources
     Sentence note;
+    Missing missing = Missing::nothing; ///< what, if measured, might turn a failure round
 };
 
 struct EyeFit {
@@ -103,6 +107,10 @@ struct TrialAcuity {
     std::optional<NearAcuity> near;
     PerEye<std::optional<Acuity>> best; ///< what "within one line of best" compares with
 };
+
+/// Fills the source of every criterion from the profile (left out of judge, which runs for every pair in the
+/// box).
+void nameSources(Fit& fit, const Profile& profile);
 
 /// Judges a supply against a need under a profile. Pure; never throws.
 [[nodiscard]] Fit judge(const Need& need, const Supply& supply, const Profile& profile,

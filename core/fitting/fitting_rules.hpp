@@ -64,7 +64,8 @@ struct CylinderStep {
 struct CriterionRule {
     bool judged = false; ///< false: measured value is shown without a verdict
     Bands bands;
-    bool neverFails = false;         ///< beyond the last band is still a caution
+    std::optional<Bands> minus;      ///< power size at near: limits for a supplied minus power
+    bool neverFails = false;         ///< beyond the last band is still a caution (bifocals excepted)
     std::optional<double> olderFrom; ///< from this age `older` applies instead of `bands`
     Bands older;
     std::optional<double>

@@ -27,7 +27,15 @@ struct PairPrism {
 
 [[nodiscard]] PairPrism pairPrism(const EyePrism& right, const EyePrism& left);
 
-/// Base angle 0..360 of ISO 8429 and amount, and back.
+/// One prism as amount (prism dioptres, >= 0) and base angle of ISO 8429 in [0, 360); no prism is 0 at 0.
+struct PrismBase {
+    double amount = 0.0;
+    double degrees = 0.0;
+};
+
+/// Components of a prism with its base at an angle; exact at right angles. Any finite angle.
 [[nodiscard]] EyePrism prismFromBase(double amount, double baseDegrees, Eye eye);
+/// The single prism with these components.
+[[nodiscard]] PrismBase baseOf(const EyePrism& prism, Eye eye);
 
 } // namespace quarterstep

@@ -4,7 +4,9 @@
 
 #include <cstdint>
 #include <map>
+#include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace quarterstep
@@ -14,6 +16,8 @@ enum class EntryKind { opened, received, handedOver, counted, enteredInError };
 
 /// The stable word of a kind in ledgers and JSON ("handed-over").
 [[nodiscard]] const char* wordOf(EntryKind kind);
+/// The kind of a word; empty when no kind has it.
+[[nodiscard]] std::optional<EntryKind> entryKindFrom(std::string_view word);
 
 /// A change of one line's count at one site.
 struct Movement {

@@ -29,6 +29,12 @@ struct ChainCheck {
     std::string what; ///< plain description of the first bad entry
 };
 
+/// Counts of a site and the position they stand for, read in one statement so that they belong together.
+struct Snapshot {
+    std::int64_t position = 0;
+    std::vector<Balance> balances;
+};
+
 /// One person for the person table; nothing but the camp code is needed.
 struct LedgerPerson {
     std::string code;
@@ -40,31 +46,49 @@ class Ledger
   public:
     enum class Mode { readOnly, readWrite };
 
-    /// Opens the ledger; in readWrite mode it is made when missing. Throws Error: ledger-missing (3),
-    /// ledger-not-a-database (3), ledger-newer (3), ledger-locked (4), ledger-unwritable (4), ledger-network
-    /// (4).
+    /// Opens the ledger; in readWrite mode it is made when missing. A connection belongs to the thread that
+    /// opened it, and a QCoreApplication must exist. Throws Error: ledger-missing (3), ledger-not-a-database
+    /// (3), ledger-newer (3), ledger-locked (4), ledger-unwritable (4), ledger-network (4).
     [[nodiscard]] static Ledger open(const std::string& path, Mode mode);
     Ledger(Ledger&&) noexcept;
     Ledger& operator=(Ledger&&) noexcept;
     ~Ledger();
 
+    /// Whether the ledger was last written at another place (copied or restored). Then it can only be read
+    /// until the keeper says "moved here" (claimPlace); `post` and `introduce` throw ledger-moved (4).
+    [[nodiscard]] bool moved() const;
+    [[nodiscard]] bool writable() const;
+    /// "Moved here": this place becomes the place of the ledger. No other copy may be used from now on.
+    void claimPlace();
+    [[nodiscard]] const std::string& path() const;
+    [[nodiscard]] std::string station() const; ///< id of this station, 36 characters
+
     /// Posts entry and movements in one transaction; returns it with id, number and time set. All or nothing.
     /// Throws Error: stock-short (1: the balance would go below zero; argument = line), unknown-line (3),
     /// entry-gone (3: cancels an unknown or already cancelled entry), ledger-locked (4), ledger-full (4),
-    /// ledger-replaced (4: the file was moved or replaced), ledger-failed (4).
+    /// ledger-replaced (4: the file was moved or replaced), ledger-moved (4), ledger-failed (4).
+    /// An `enteredInError` entry without movements gets those of the entry it cancels, turned round.
     Entry post(const std::string& site, Entry entry);
     /// Makes the lines known with their first counts (an `opened` entry); lines already known are left alone.
     void introduce(const std::string& site, const std::vector<Balance>& counts);
 
     [[nodiscard]] std::vector<Balance> balances(const std::string& site) const;
-    /// Balances of one site as they were after entry number `position`.
+    [[nodiscard]] Snapshot snapshot(const std::string& site) const;
+    /// Counts of one site as they were at `position`; lines not known then are left out. Held and quarantined
+    /// are as now.
     [[nodiscard]] std::vector<Balance> balancesAt(const std::string& site, std::int64_t position) const;
-    [[nodiscard]] std::int64_t position() const; ///< number of the last entry, 0 when empty
+    /// Counts with which the lines of a site were introduced.
+    [[nodiscard]] std::vector<Balance> firstCounts(const std::string& site) const;
+    [[nodiscard]] std::int64_t position() const; ///< of the last entry in the order of arrival, 0 when empty
     [[nodiscard]] std::vector<Entry> entriesAfter(std::int64_t position) const;
     [[nodiscard]] std::optional<Entry> entry(const std::string& id) const;
+    /// Every hash, every number, every typed column against its payload, and the counts against the movements.
     [[nodiscard]] ChainCheck checkChain() const;
     /// Persons live beside the chain, so that one can be erased without breaking it.
     void putPerson(const LedgerPerson& person);
+    [[nodiscard]] std::optional<LedgerPerson> person(const std::string& code) const;
+    /// Erases the person's row; entries keep the camp code. False when there was none.
+    bool forgetPerson(const std::string& code);
 
   private:
     struct Inside;

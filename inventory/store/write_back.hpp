@@ -23,16 +23,21 @@ struct WriteBackResult {
     std::vector<Finding> findings;
 };
 
+/// The stock file of a camp folder.
+[[nodiscard]] std::string stockPath(const std::string& folder);
+
 /// Brings the file in `folder` up to the ledger. Lines edited by hand keep their bytes and are reported.
 /// Lines new in the file are introduced to the ledger. Throws Error: folder-locked (4), file-unwritable (4),
 /// not-a-regular-file (4), and what readStockFile finds as Error (3).
 [[nodiscard]] WriteBackResult writeBack(const std::string& folder, Ledger& ledger);
+/// The same; when the bytes are still those of `lastRead` they are not parsed again.
+[[nodiscard]] WriteBackResult writeBack(const std::string& folder, Ledger& ledger, const StockFile& lastRead);
 
 /// Compares without writing anything (reading verbs).
 [[nodiscard]] std::vector<EditedCount> editedCounts(const StockFile& file, const Ledger& ledger);
 
-/// Posts a `counted` entry for each edited line, so that the ledger says what the file says; then writes
-/// back.
+/// Posts a `counted` entry for each edited line, so that the ledger says what the file says (plus what moved
+/// since the position the file reflects); then writes back. Lines that are no longer edited are left out.
 WriteBackResult acceptEdited(const std::string& folder, Ledger& ledger, const std::vector<EditedCount>& lines,
                              const std::string& reason);
 /// Puts the ledger's counts back over edited lines.
@@ -40,7 +45,7 @@ WriteBackResult discardEdited(const std::string& folder, Ledger& ledger,
                               const std::vector<EditedCount>& lines);
 
 /// Writes bytes to a file the safe way. Only a regular file (or a new name) is replaced; anything else is
-/// written straight to. Throws Error (4). Nothing is lost on failure: old bytes or new, never a mixture.
+/// written straight to. The mode of the file is kept. Throws Error file-unwritable (4). Nothing is lost on failure: old bytes or new, never a mixture.
 void replaceFile(const std::string& path, const std::string& bytes);
 
 /// Advisory lock on a folder, released on destruction. Waits up to `waitMs`, then throws Error folder-locked

@@ -28,7 +28,9 @@ struct StockFile {
     std::vector<ByteSpan> countSpans; ///< digits of `on hand`, one a line
     ByteSpan afterSpan;               ///< digits of written.after, empty when absent
     ByteSpan hashSpan;                ///< digits of written.counts, empty when absent
-    std::size_t linesKeyBegin = 0;    ///< byte where the line with `lines:` begins
+    std::size_t linesKeyBegin =
+        0;                 ///< byte where the line with `lines:` begins; in a flow map, the key itself
+    bool flowFile = false; ///< the whole file is one map in braces
 };
 
 /// Reads and checks; every error with its place, all in one run, sorted by position. A missing file, a folder

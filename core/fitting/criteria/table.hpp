@@ -9,6 +9,8 @@
 namespace quarterstep
 {
 
+struct Case; // criteria/measure.hpp
+
 struct CriterionInfo {
     Criterion criterion;
     const char* name;    ///< JSON, snake_case
@@ -16,6 +18,8 @@ struct CriterionInfo {
     const char* unit;    ///< "D", "pd" (prism dioptres), "mm", "degrees", "logmar", ""
     const char* words;   ///< QS_SAY("core", …)
     const char* failing; ///< why a pair is not acceptable, QS_SAY("core", …), short
+    const char* caution; ///< what a caution says, QS_SAY("core", …), short
+    void (*measure)(const Case&);
 };
 
 [[nodiscard]] const std::array<CriterionInfo, criterionCount>& criterionTable();

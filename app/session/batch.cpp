@@ -1,0 +1,140 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// A whole table handed over in order: first pairs first, then second pairs.
+#include "app/session/hand_over.hpp"
+
+#include <algorithm>
+#include <map>
+
+namespace quarterstep
+{
+
+namespace
+{
+
+std::vector<std::pair<std::string, int>> countsOf(const std::vector<StockLine>& stock)
+{
+    std::vector<std::pair<std::string, int>> counts;
+    for (const auto& line : stock)
+        counts.emplace_back(line.name, line.onHand);
+    return counts;
+}
+
+std::string asWritten(const PersonRecord& person)
+{
+    return "R " + person.eyes.right.final.asWritten + " L " + person.eyes.left.final.asWritten;
+}
+
+/// One place in the queue: a person's purpose, answered twice (with the day's start for "ran out", and in
+/// turn).
+struct Turn {
+    const PersonRecord* person = nullptr;
+    std::size_t which = 0; ///< index into recommend(person)
+    bool second = false;
+};
+
+/// Stock as it would be: counts go down in a dry run without any ledger.
+void takeParts(std::vector<StockLine>& stock, const std::vector<Part>& parts)
+{
+    for (const auto& part : parts)
+        --stock[part.line].onHand;
+}
+
+class Day
+{
+  public:
+    Day(Camp& camp, const MatchOptions& options, const std::string& actor, bool dryRun)
+        : camp_(camp), options_(options), actor_(actor), dryRun_(dryRun), atStart_(camp.stock()),
+          planned_(camp.stock())
+    {
+    }
+
+    /// Serves one turn. A second pair is held back when its lines are the last that somebody on trial waits
+    /// for.
+    BatchAnswer serve(const Turn& turn)
+    {
+        BatchAnswer answer;
+        answer.recommendation = recommend(*turn.person, stock(), camp_.rules(), options_)[turn.which];
+        answer.recommendation.secondPair = turn.second;
+        if (answer.recommendation.verdict != Verdict::stock) {
+            answer.ranOut = answer.recommendation.reasonKey == "stock_out" && hadAtStart(turn);
+            rememberWaiting(answer.recommendation);
+            return answer;
+        }
+        const auto parts = answer.recommendation.candidates.ranked.front().parts;
+        if (turn.second && camp_.rules().settings.holdBackSecondPair && waitedFor(parts)) {
+            answer.heldBack = true;
+            return answer;
+        }
+        for (const auto& part : parts)
+            answer.lines.push_back(stock()[part.line].name);
+        if (dryRun_) {
+            takeParts(planned_, parts);
+            return answer;
+        }
+        HandOver given;
+        given.recommendation = &answer.recommendation;
+        given.parts = parts;
+        given.actor = actor_;
+        given.finalAsWritten = asWritten(*turn.person);
+        answer.entry = camp_.post(entryFor(camp_, given));
+        return answer;
+    }
+
+    [[nodiscard]] const std::vector<StockLine>& stock() const { return dryRun_ ? planned_ : camp_.stock(); }
+
+  private:
+    void rememberWaiting(const Recommendation& answer)
+    {
+        if (answer.reasonKey == "on_trial")
+            for (const auto& part : answer.candidates.ranked.front().parts)
+                ++waiting_[part.line];
+    }
+
+    [[nodiscard]] bool waitedFor(const std::vector<Part>& parts) const
+    {
+        return std::any_of(parts.begin(), parts.end(), [&](const Part& part) {
+            const auto waiting = waiting_.find(part.line);
+            return waiting != waiting_.end() && stock()[part.line].available() <= waiting->second;
+        });
+    }
+
+    [[nodiscard]] bool hadAtStart(const Turn& turn) const
+    {
+        return recommend(*turn.person, atStart_, camp_.rules(), options_)[turn.which].verdict ==
+               Verdict::stock;
+    }
+
+    Camp& camp_;
+    const MatchOptions& options_;
+    std::string actor_;
+    bool dryRun_;
+    std::vector<StockLine> atStart_;
+    std::vector<StockLine> planned_;
+    std::map<std::size_t, int> waiting_; ///< line -> people on trial who wait for one
+};
+
+} // namespace
+
+BatchResult dispenseTable(Camp& camp, const std::vector<PersonRecord>& people, const MatchOptions& options,
+                          const std::string& actor, bool dryRun)
+{
+    BatchResult result;
+    result.before = countsOf(camp.stock());
+    std::vector<Turn> turns;
+    for (const auto& person : people) {
+        const auto answers = recommend(person, camp.stock(), camp.rules(), options);
+        for (std::size_t which = 0; which < answers.size(); ++which)
+            turns.push_back({&person, which, answers[which].secondPair});
+    }
+    result.answers.resize(turns.size());
+    Day day(camp, options, actor, dryRun);
+    for (const bool second : {false, true})
+        for (std::size_t i = 0; i < turns.size(); ++i) {
+            if (turns[i].second == second)
+                result.answers[i] = day.serve(turns[i]);
+        }
+    result.after = countsOf(day.stock());
+    return result;
+}
+
+} // namespace quarterstep

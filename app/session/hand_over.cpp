@@ -1,0 +1,208 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/session/hand_over.hpp"
+
+#include "core/fitting/reasons.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <map>
+
+namespace quarterstep
+{
+
+namespace
+{
+
+const char* sideWord(PartSide side)
+{
+    switch (side) {
+    case PartSide::pair:
+        return "pair";
+    case PartSide::right:
+        return "right";
+    case PartSide::left:
+        return "left";
+    case PartSide::frame:
+        break;
+    }
+    return "frame";
+}
+
+const char* purposeWord(Purpose purpose)
+{
+    switch (purpose) {
+    case Purpose::near:
+        return "near";
+    case Purpose::intermediate:
+        return "intermediate";
+    case Purpose::bifocal:
+        return "bifocal";
+    default:
+        return "distance";
+    }
+}
+
+const char* verdictWord(const Fit& fit)
+{
+    switch (fit.band) {
+    case Band::fits:
+        return "fits";
+    case Band::caution:
+        return "caution";
+    case Band::onTrial:
+        return "on-trial";
+    default:
+        return "outside";
+    }
+}
+
+std::string thousandths(double value)
+{
+    return std::to_string(std::lround(value * 1000.0));
+}
+
+/// The pair picked, judged as matching judges it. Empty where the parts do not make a pair.
+std::optional<Fit> fitOf(const Camp& camp, const HandOver& given)
+{
+    const auto& answer = *given.recommendation;
+    const Profile* profile = camp.rules().find(answer.profile);
+    if (!answer.need || profile == nullptr)
+        return {};
+    const auto supply = supplyOf(given.parts, camp.stock(), *answer.need, camp.rules().settings);
+    if (!supply)
+        return {};
+    return judge(*answer.need, *supply, *profile, given.trial ? &*given.trial : nullptr);
+}
+
+bool unequalPair(const Camp& camp, const HandOver& given)
+{
+    if (given.parts.size() != 1)
+        return given.parts.size() == 3 &&
+               camp.stock()[given.parts[1].line].name != camp.stock()[given.parts[2].line].name;
+    return !camp.stock()[given.parts[0].line].equalPowers();
+}
+
+void objectToVerdict(const HandOver& given, std::vector<Objection>& objections)
+{
+    const auto& answer = *given.recommendation;
+    if (answer.referral == Referral::before)
+        objections.push_back({{QS_SAY("core", "to be referred before any glasses are given"), {}}, true});
+    if (answer.verdict == Verdict::none)
+        objections.push_back({{QS_SAY("core", "nothing is needed for this purpose"), {}}, true});
+    if (answer.verdict == Verdict::incomplete && answer.reasonKey != "on_trial")
+        for (const auto& need : answer.needs)
+            objections.push_back({need, true});
+}
+
+void objectToFit(const Camp& camp, const HandOver& given, std::vector<Objection>& objections)
+{
+    const auto fit = fitOf(camp, given);
+    if (!given.recommendation->need)
+        return; // told as incomplete
+    if (!fit) {
+        objections.push_back({{QS_SAY("core", "these lines do not make a pair"), {}}, false});
+        return;
+    }
+    if (fit->onTrial())
+        objections.push_back({{QS_SAY("core", "on trial: type the acuity with this pair first"), {}}, false});
+    if (const auto* failing = fit->firstWith(Band::fails))
+        objections.push_back({failingSentence(*failing), true});
+    if (unequalPair(camp, given) && !given.checks.powerByFocimeter)
+        objections.push_back(
+            {{QS_SAY("core", "an unequal pair: read each eye with the focimeter first"), {}}, true});
+}
+
+void objectToCounts(const Camp& camp, const HandOver& given, std::vector<Objection>& objections)
+{
+    std::map<std::size_t, int> wanted;
+    for (const auto& part : given.parts)
+        ++wanted[part.line];
+    for (const auto& [line, count] : wanted)
+        if (camp.stock()[line].available() < count)
+            objections.push_back({{QS_SAY("core", "none left of %1"), {camp.stock()[line].name}}, false});
+}
+
+} // namespace
+
+Entry entryFor(const Camp& camp, const HandOver& given)
+{
+    const auto& answer = *given.recommendation;
+    Entry entry;
+    entry.kind = EntryKind::handedOver;
+    entry.actor = given.actor;
+    entry.person = answer.person;
+    auto& fields = entry.fields;
+    fields["purpose"] = purposeWord(answer.purpose);
+    fields["profile"] = answer.profile;
+    if (const Profile* profile = camp.rules().find(answer.profile))
+        fields["profile_version"] = profile->version;
+    fields["rules_hash"] = camp.rules().hash;
+    fields["final"] = given.finalAsWritten;
+    fields["reason"] = given.reason;
+    fields["referral"] = answer.referral == Referral::no     ? "no"
+                         : answer.referral == Referral::with ? "with"
+                                                             : "before";
+    const auto& checks = given.checks;
+    fields["checks"] = std::string(checks.powerByFocimeter ? "power " : "") +
+                       (checks.fitOnFace ? "fit " : "") + (checks.acuityWithPair ? "acuity " : "") +
+                       (checks.instructionsGiven ? "instructions " : "");
+    if (fields["checks"].empty())
+        fields["checks"] = "none";
+    else
+        fields["checks"].pop_back();
+    if (const auto fit = fitOf(camp, given)) {
+        fields["verdict"] = verdictWord(*fit);
+        fields["cost_thousandths"] = thousandths(fit->cost);
+        fields["prism_h_thousandths"] = thousandths(fit->prism.horizontal);
+    }
+    if (given.trial)
+        for (const Eye eye : bothEyes)
+            if (const auto& typed = given.trial->distance.of(eye))
+                fields[eye == Eye::right ? "acuity_right" : "acuity_left"] = typed->asRecorded;
+    if (given.trial && given.trial->near)
+        fields["acuity_near"] = given.trial->near->asRecorded;
+    for (const auto& part : given.parts)
+        entry.movements.push_back({camp.stock()[part.line].name, -1, sideWord(part.side)});
+    return entry;
+}
+
+std::vector<Objection> objectionsTo(const Camp& camp, const HandOver& given)
+{
+    std::vector<Objection> objections;
+    if (given.parts.empty()) {
+        objections.push_back({{QS_SAY("core", "no pair chosen"), {}}, false});
+        return objections;
+    }
+    objectToVerdict(given, objections);
+    objectToFit(camp, given, objections);
+    objectToCounts(camp, given, objections);
+    if (!given.reason.empty())
+        std::erase_if(objections, [](const Objection& objection) { return objection.reasonHelps; });
+    return objections;
+}
+
+Entry handOver(Camp& camp, const HandOver& given)
+{
+    const auto objections = objectionsTo(camp, given);
+    if (!objections.empty())
+        throw errorSaying("hand-over-refused", objections.front().sentence, 1);
+    return camp.post(entryFor(camp, given));
+}
+
+Entry undoHandOver(Camp& camp, const std::string& entryId, const std::string& reason)
+{
+    const auto posted = camp.ledger().entry(entryId);
+    if (!posted || posted->kind != EntryKind::handedOver)
+        throw errorSaying("entry-gone", {QS_SAY("core", "no hand-over with the id %1"), {entryId}}, 3);
+    Entry entry;
+    entry.kind = EntryKind::enteredInError;
+    entry.person = posted->person;
+    entry.actor = posted->actor;
+    entry.cancels = entryId;
+    entry.fields["reason"] = reason;
+    for (const auto& movement : posted->movements)
+        entry.movements.push_back({movement.line, -movement.delta, movement.part});
+    return camp.post(std::move(entry));
+}
+
+} // namespace quarterstep

@@ -1,0 +1,300 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/fitting/recommendation.hpp"
+
+#include "core/fitting/criteria/measure.hpp"
+#include "core/fitting/criteria/table.hpp"
+#include "core/fitting/eye_facts.hpp"
+#include "core/fitting/flags.hpp"
+#include "core/fitting/reasons.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace quarterstep
+{
+
+namespace
+{
+
+std::string partNames(const Candidate& candidate, std::span<const StockLine> stock)
+{
+    std::string names;
+    for (const auto& part : candidate.parts)
+        names += (names.empty() ? "" : " + ") + stock[part.line].name;
+    return names;
+}
+
+bool failsOnlyFor(const Fit& fit, Missing missing)
+{
+    bool any = false;
+    for (const auto& result : fit.criteria)
+        if (result.band == Band::fails) {
+            if (result.missing != missing)
+                return false;
+            any = true;
+        }
+    return any;
+}
+
+/// What, if measured, would open the box: asked for instead of sending an order away.
+std::vector<Sentence> curable(const CandidateLists& lists)
+{
+    std::vector<Sentence> needs;
+    const auto any = [&](Missing missing) {
+        return std::any_of(lists.misses.begin(), lists.misses.end(),
+                           [&](const Candidate& miss) { return failsOnlyFor(miss.fit, missing); });
+    };
+    if (any(Missing::pd))
+        needs.push_back({QS_SAY("core", "the PD: measure it"), {}});
+    if (any(Missing::vertex))
+        needs.push_back({QS_SAY("core", "the vertex distance of this prescription: measure it"), {}});
+    return needs;
+}
+
+void judgeWithoutStock(const PersonRecord& person, const Profile& profile, Recommendation& answer)
+{
+    Supply bare;
+    bare.equalPair = true;
+    answer.bareEyes = judge(*answer.need, bare, profile);
+    Supply own;
+    own.equalPair = false;
+    bool worn = false;
+    for (const Eye eye : bothEyes)
+        if (const auto& power = person.eyes.of(eye).worn) {
+            own.power.of(eye) = *power;
+            worn = true;
+        } else if (person.eyes.of(eye).seeing()) {
+            return;
+        }
+    if (worn)
+        answer.ownPair = judge(*answer.need, own, profile);
+}
+
+void settle(Recommendation& answer, Verdict verdict, std::string key, Sentence reason)
+{
+    answer.verdict = verdict;
+    answer.reasonKey = std::move(key);
+    answer.reason = std::move(reason);
+}
+
+/// The blurred powers of a miss mean that the box does not hold the power; other criteria speak for
+/// themselves.
+std::string reasonKeyOf(Criterion criterion)
+{
+    switch (criterion) {
+    case Criterion::blur:
+    case Criterion::tooPlus:
+    case Criterion::tooMinus:
+    case Criterion::nearBlur:
+    case Criterion::nearTooPlus:
+    case Criterion::nearTooMinus:
+    case Criterion::balance:
+        return "power_not_in_box";
+    default:
+        return infoOf(criterion).name;
+    }
+}
+
+void settleCustom(std::span<const StockLine> stock, const Profile& profile, const FittingRules& rules,
+                  const MatchOptions& options, Recommendation& answer)
+{
+    if (options.candidates.onlyAvailable) {
+        auto everything = options.candidates;
+        everything.onlyAvailable = false;
+        everything.most = 1;
+        const auto full = findCandidates(*answer.need, stock, profile, rules.settings, everything);
+        if (!full.ranked.empty() && full.ranked.front().fit.acceptable()) {
+            settle(answer, Verdict::custom, "stock_out",
+                   {QS_SAY("core", "none left of %1"), {partNames(full.ranked.front(), stock)}});
+            return;
+        }
+    }
+    if (answer.candidates.misses.empty()) {
+        settle(answer, Verdict::custom, "no_stock",
+               {QS_SAY("core", "nothing in the box for this purpose"), {}});
+        return;
+    }
+    const auto& nearest = answer.candidates.misses.front();
+    const auto* failing = nearest.fit.firstWith(Band::fails);
+    settle(answer, Verdict::custom, failing != nullptr ? reasonKeyOf(failing->criterion) : "no_stock",
+           failing != nullptr ? failingSentence(*failing)
+                              : Sentence{QS_SAY("core", "nothing in the box comes near"), {}});
+}
+
+/// Adults only, until a custom order comes (common practice).
+void findInterim(const PersonRecord& person, const Profile& profile, std::span<const StockLine> stock,
+                 const FittingRules& rules, Recommendation& answer)
+{
+    if (person.child() || !person.age || answer.purpose == Purpose::bifocal)
+        return;
+    CandidateOptions wide;
+    wide.most = 200;
+    const auto lists = findCandidates(*answer.need, stock, profile, rules.settings, wide);
+    const double weakest = *person.age < 40.0 ? -1.0 : -0.5;
+    const auto unaided = betterEye(person, [](const EyeAcuities& a) { return a.unaided; });
+    const auto best = betterEye(person, [](const EyeAcuities& a) { return a.best; });
+    if (!unaided || !best)
+        return;
+    for (const auto& miss : lists.misses) {
+        double loss = 1e9;
+        bool good = miss.supply.centres.has_value() && answer.need->pdKnown;
+        for (const Eye eye : bothEyes)
+            if (const auto& fit = miss.fit.eyes.of(eye)) {
+                good = good && fit->error.m >= weakest - limitTolerance &&
+                       fit->error.m <= 0.75 + limitTolerance && fit->blur <= 1.0 + limitTolerance;
+                loss = std::min(loss, fit->loss);
+            }
+        good = good && std::abs(miss.fit.prism.horizontal) <= 1.5 && std::abs(miss.fit.prism.vertical) <= 0.5;
+        if (good && *unaided - (*best + loss) >= twoLines) {
+            answer.interim = miss;
+            return;
+        }
+    }
+}
+
+/// "If the prescriber marks this eye balance, line X would fit": said where one eye sees 6/60 or less at
+/// best.
+void suggestBalance(const PersonRecord& person, const Profile& profile, std::span<const StockLine> stock,
+                    const FittingRules& rules, Recommendation& answer)
+{
+    for (const Eye eye : bothEyes) {
+        const auto best = logMarOf(person.eyes.of(eye).acuity.best);
+        if (!best || *best < 1.0 - roundingSlack || !answer.need->pairLevel())
+            continue;
+        Need other = *answer.need;
+        other.eyes.of(eye).seeing = false;
+        CandidateOptions one;
+        one.most = 1;
+        const auto lists = findCandidates(other, stock, profile, rules.settings, one);
+        if (lists.ranked.empty() || !lists.ranked.front().fit.acceptable())
+            continue;
+        answer.flags.push_back(
+            {"balance-would-fit",
+             {eye == Eye::left
+                  ? QS_SAY("core", "if the prescriber marks the left eye balance, %1 would fit")
+                  : QS_SAY("core", "if the prescriber marks the right eye balance, %1 would fit"),
+              {partNames(lists.ranked.front(), stock)}},
+             "common practice"});
+    }
+}
+
+void tryTyped(const PersonRecord& person, const MatchOptions& options, const Profile& profile,
+              Recommendation& answer)
+{
+    if (!options.trial || answer.candidates.ranked.empty() || !answer.candidates.ranked.front().fit.onTrial())
+        return;
+    TrialAcuity trial = *options.trial;
+    for (const Eye eye : bothEyes)
+        if (!trial.best.of(eye))
+            trial.best.of(eye) = person.eyes.of(eye).acuity.best;
+    auto& first = answer.candidates.ranked.front();
+    first.fit = judge(*answer.need, first.supply, profile, &trial);
+    nameSources(first.fit, profile);
+    if (first.fit.acceptable() || first.fit.onTrial())
+        return;
+    answer.candidates.misses.insert(answer.candidates.misses.begin(), first);
+    answer.candidates.ranked.erase(answer.candidates.ranked.begin());
+}
+
+void settleByStock(const PersonRecord& person, std::span<const StockLine> stock, const Profile& profile,
+                   const FittingRules& rules, const MatchOptions& options, Recommendation& answer)
+{
+    auto& lists = answer.candidates;
+    lists = findCandidates(*answer.need, stock, profile, rules.settings, options.candidates);
+    const std::size_t before = lists.ranked.size();
+    tryTyped(person, options, profile, answer);
+    const bool triedAndShort = lists.ranked.size() < before;
+    if (!lists.ranked.empty() && lists.ranked.front().fit.acceptable()) {
+        const auto& fit = lists.ranked.front().fit;
+        const auto* caution = fit.firstWith(Band::caution);
+        if (caution == nullptr)
+            settle(answer, Verdict::stock, "served",
+                   {QS_SAY("core", "%1 fits"), {partNames(lists.ranked.front(), stock)}});
+        else
+            settle(answer, Verdict::stock, "caution", cautionSentence(*caution));
+        return;
+    }
+    if (!lists.ranked.empty() && !triedAndShort) {
+        answer.needs.push_back(
+            {QS_SAY("core", "try %1 and type the acuity with it"), {partNames(lists.ranked.front(), stock)}});
+        settle(answer, Verdict::incomplete, "on_trial", answer.needs.back());
+        return;
+    }
+    auto needs = curable(lists);
+    if (!needs.empty() && !triedAndShort) {
+        answer.needs = std::move(needs);
+        settle(answer, Verdict::incomplete, "incomplete", answer.needs.front());
+        return;
+    }
+    settleCustom(stock, profile, rules, options, answer);
+    findInterim(person, profile, stock, rules, answer);
+    suggestBalance(person, profile, stock, rules, answer);
+}
+
+void answerPurpose(const PersonRecord& person, std::span<const StockLine> stock, const FittingRules& rules,
+                   const MatchOptions& options, Recommendation& answer)
+{
+    const Profile* profile = rules.find(answer.profile);
+    const auto need = needFor(person, answer.purpose, rules.settings);
+    if (need)
+        answer.need = need.value();
+    addReferral(person, answer);
+    addCautions(person, answer);
+    if (profile == nullptr) {
+        answer.needs.push_back({QS_SAY("core", "a rules profile named %1"), {answer.profile}});
+        return settle(answer, Verdict::incomplete, "incomplete", answer.needs.front());
+    }
+    if (answer.need)
+        judgeWithoutStock(person, *profile, answer);
+    if (answer.referral == Referral::before)
+        return settle(answer, Verdict::refer, "refer", answer.flags.front().sentence);
+    answer.needs = missingFor(person, answer.purpose);
+    const bool childObjective = person.child() && person.objectiveOnly;
+    if (auto why = whyNothingNeeded(person, answer); !why.empty() && !childObjective) {
+        answer.needs.clear();
+        return settle(answer, Verdict::none, "none", std::move(why));
+    }
+    if (!answer.need && person.eyes.right.seeing() == false && person.eyes.left.seeing() == false)
+        answer.needs.insert(answer.needs.begin(),
+                            {QS_SAY("core", "a final prescription for at least one eye"), {}});
+    else if (!need)
+        answer.needs.push_back(need.complaint().sentence);
+    else if (!person.eyes.right.seeing() && !person.eyes.left.seeing())
+        answer.needs.push_back({QS_SAY("core", "a final prescription for at least one eye"), {}});
+    if (!answer.needs.empty())
+        return settle(answer, Verdict::incomplete, "incomplete", answer.needs.front());
+    settleByStock(person, stock, *profile, rules, options, answer);
+}
+
+} // namespace
+
+std::string profileFor(const PersonRecord& person, Purpose purpose)
+{
+    if (purpose == Purpose::near || purpose == Purpose::intermediate)
+        return "adult-near";
+    const bool childOrUnknown = person.child() || !person.age;
+    return childOrUnknown ? "school" : "adult-distance";
+}
+
+std::vector<Recommendation> recommend(const PersonRecord& person, std::span<const StockLine> stock,
+                                      const FittingRules& rules, const MatchOptions& options)
+{
+    std::vector<Recommendation> answers;
+    for (const Purpose purpose : purposesOf(person)) {
+        Recommendation answer;
+        answer.person = person.person;
+        answer.purpose = purpose;
+        answer.profile = options.profile.empty() ? profileFor(person, purpose) : options.profile;
+        answerPurpose(person, stock, rules, options, answer);
+        answers.push_back(std::move(answer));
+    }
+    if (answers.size() == 2) {
+        const auto loss = [](const Recommendation& answer) {
+            return answer.bareEyes ? answer.bareEyes->cost : 0.0;
+        };
+        answers[loss(answers[1]) > loss(answers[0]) ? 0 : 1].secondPair = true;
+    }
+    return answers;
+}
+
+} // namespace quarterstep

@@ -1,0 +1,13 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The YAML files of this folder, compiled in.
+#pragma once
+
+#include <string_view>
+
+namespace quarterstep
+{
+
+/// rules.yaml: the profiles and settings used when a camp says nothing else.
+[[nodiscard]] std::string_view defaultRulesText();
+
+} // namespace quarterstep

@@ -1,0 +1,143 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Walks a ledger once: hashes, numbers, typed columns against payloads, counts against movements.
+#include "inventory/store/ledger_inside.hpp"
+#include "inventory/store/payload.hpp"
+
+#include <map>
+
+namespace quarterstep
+{
+
+namespace
+{
+
+/// Where the chain of one station stands.
+struct Link {
+    std::int64_t number = 0;
+    std::string hash = chainStart();
+};
+
+/// Rows of `movement` in the order of their entries, read beside the entries.
+class MovementRows
+{
+  public:
+    explicit MovementRows(Connection& connection)
+        : query_(connection.prepare("SELECT entry, site, line, delta, part FROM movement ORDER BY entry, place"))
+    {
+        query_.run();
+        more_ = query_.next();
+    }
+
+    /// Whether the rows of this entry are exactly those of its payload.
+    [[nodiscard]] bool match(std::int64_t position, const PayloadEntry& stored)
+    {
+        std::size_t seen = 0;
+        bool same = true;
+        for (; more_ && query_.whole(0) <= position; more_ = query_.next(), ++seen) {
+            const Movement row{query_.text(2), static_cast<int>(query_.whole(3)), query_.text(4)};
+            const auto& expected = stored.entry.movements;
+            same = same && query_.whole(0) == position && query_.text(1) == stored.site &&
+                   seen < expected.size() && row == expected[seen];
+        }
+        return same && seen == stored.entry.movements.size();
+    }
+
+    void finish() { query_.finish(); }
+
+  private:
+    Statement query_;
+    bool more_ = false;
+};
+
+const char* columnsDiffer(const Statement& row, const Entry& entry, bool movementsMatch)
+{
+    if (idText(row.bytes(1)) != entry.id || row.whole(3) != entry.number)
+        return "id or number is not that of the stored text";
+    if (row.text(4) != wordOf(entry.kind) || row.whole(5) != entry.atMs || row.text(6) != entry.person)
+        return "kind, time or person is not that of the stored text";
+    if (idText(row.bytes(7)) != entry.cancels)
+        return "the entry taken back is not that of the stored text";
+    return movementsMatch ? nullptr : "movements are not those of the stored text";
+}
+
+/// What is wrong with one row, nullptr when nothing is; moves the link on.
+const char* faultOf(const Statement& row, Link& link, MovementRows& movements, const std::string& station)
+{
+    const auto payload = row.text(8);
+    const auto hash = row.bytes(9);
+    const auto expected = chainHash(link.hash, payload);
+    const bool follows = row.whole(3) == link.number + 1;
+    link.number = row.whole(3);
+    link.hash = hash;
+    if (!follows)
+        return "an entry before this one is missing";
+    if (hash != expected)
+        return "the stored text or an entry before it was changed";
+    const auto stored = readPayload(payload);
+    if (!stored || stored->station != station)
+        return "the stored text cannot be read";
+    return columnsDiffer(row, stored->entry, movements.match(row.whole(0), *stored));
+}
+
+/// One snapshot for everything read while it lives.
+class ReadTransaction
+{
+  public:
+    explicit ReadTransaction(Connection& connection) : end_(connection.prepare("COMMIT"))
+    {
+        connection.execute("BEGIN");
+    }
+    ReadTransaction(const ReadTransaction&) = delete;
+    ReadTransaction& operator=(const ReadTransaction&) = delete;
+    ~ReadTransaction()
+    {
+        (void)end_.tryRun();
+        end_.finish();
+    }
+
+  private:
+    Statement end_;
+};
+
+std::string countsDiffer(Connection& connection)
+{
+    return connection.textOf(
+        "SELECT balance.line FROM balance LEFT JOIN (SELECT site, line, sum(delta) AS moved FROM movement "
+        "GROUP BY site, line) AS sums ON sums.site = balance.site AND sums.line = balance.line "
+        "WHERE balance.on_hand <> coalesce(sums.moved, 0) ORDER BY balance.line LIMIT 1");
+}
+
+} // namespace
+
+ChainCheck Ledger::checkChain() const
+{
+    auto& connection = *inside_->connection;
+    const ReadTransaction transaction(connection);
+    ChainCheck check;
+    std::map<std::int64_t, Link> links;
+    {
+        MovementRows movements(connection);
+        auto rows = connection.prepare("SELECT position, entry.id, station, number, kind, at_ms, person, cancels, "
+                                       "payload, hash, station.id FROM entry JOIN station ON station.key = "
+                                       "entry.station ORDER BY position");
+        rows.run();
+        while (rows.next()) {
+            ++check.entries;
+            const auto* fault = faultOf(rows, links[rows.whole(2)], movements, idText(rows.bytes(10)));
+            if (fault != nullptr && check.ok) {
+                check.ok = false;
+                check.firstBad = rows.whole(3);
+                check.what = fault;
+            }
+        }
+        rows.finish();
+        movements.finish();
+    }
+    if (const auto line = check.ok ? countsDiffer(connection) : std::string(); !line.empty()) {
+        check.ok = false;
+        check.what = "the count of line " + line + " is not the sum of its movements";
+    }
+    return check;
+}
+
+} // namespace quarterstep

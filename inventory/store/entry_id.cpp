@@ -1,0 +1,61 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "inventory/store/entry_id.hpp"
+
+#include <QRandomGenerator>
+#include <QUuid>
+#include <QtEndian>
+
+namespace quarterstep
+{
+
+EntryIds::EntryIds() : random_(QRandomGenerator::system()->generate64()) {}
+
+void EntryIds::startAfter(std::string_view id)
+{
+    if (id.size() != 16)
+        return;
+    const auto high = qFromBigEndian<quint64>(id.data());
+    if (((high >> 12) & 0xf) != 7)
+        return;
+    const std::uint64_t ms = high >> 16;
+    const std::uint64_t count = high & 0xfff;
+    if (ms > last_ || (ms == last_ && count > count_)) {
+        last_ = ms;
+        count_ = count;
+    }
+}
+
+std::string EntryIds::next(std::int64_t nowMs)
+{
+    if (nowMs > 0 && static_cast<std::uint64_t>(nowMs) > last_) {
+        last_ = static_cast<std::uint64_t>(nowMs);
+        count_ = random_() & 0x7ff; // the upper half stays free for ids of the same millisecond
+    } else if (++count_ > 0xfff) {
+        ++last_;
+        count_ = random_() & 0x7ff;
+    }
+    std::string id(16, '\0');
+    qToBigEndian<quint64>((last_ << 16) | 0x7000U | count_, id.data());
+    qToBigEndian<quint64>((random_() >> 2) | (quint64(2) << 62), id.data() + 8);
+    return id;
+}
+
+std::string randomId()
+{
+    return QUuid::createUuid().toRfc4122().toStdString();
+}
+
+std::string idText(std::string_view bytes)
+{
+    if (bytes.size() != 16)
+        return {};
+    return QUuid::fromRfc4122(QByteArrayView(bytes.data(), 16)).toString(QUuid::WithoutBraces).toStdString();
+}
+
+std::string idBytes(const std::string& text)
+{
+    const auto id = QUuid::fromString(QString::fromStdString(text));
+    return id.isNull() ? std::string() : id.toRfc4122().toStdString();
+}
+
+} // namespace quarterstep

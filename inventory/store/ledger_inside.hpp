@@ -1,0 +1,70 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What the files of the ledger share: connection, prepared statements, identity of the file.
+#pragma once
+
+#include "inventory/store/connection.hpp"
+#include "inventory/store/entry_id.hpp"
+#include "inventory/store/ledger.hpp"
+#include "inventory/store/place.hpp"
+
+namespace quarterstep
+{
+
+/// Prepared once; each is finished after use, since one left open blocks BEGIN and COMMIT.
+struct LedgerStatements {
+    explicit LedgerStatements(Connection& connection);
+
+    Statement begin;
+    Statement commit;
+    Statement rollback;
+    Statement lastOfStation;
+    Statement insertEntry;
+    Statement insertMovement;
+    Statement insertLine;
+    Statement countOf;
+    Statement snapshot;
+};
+
+struct Ledger::Inside {
+    Inside(std::string path, Mode mode);
+
+    std::string path;
+    Mode mode;
+    std::unique_ptr<Connection> connection;
+    std::optional<LedgerStatements> statements; ///< after the connection: goes first
+    std::optional<FileIdentity> identity;
+    std::int64_t stationKey = 0;
+    std::string stationId; ///< 16 bytes
+    bool moved = false;
+    EntryIds ids;
+
+    void open();
+    void settle();
+    void readStation();
+    /// Throws when this ledger cannot be written to.
+    void requireWritable() const;
+    /// Throws Error ledger-replaced (4) when the name no longer leads to the file that is open.
+    void requireSameFile() const;
+    /// Inside a transaction: sets id, number and time, stores entry and movements.
+    void write(const std::string& site, Entry& entry);
+    void prepareCancel(Entry& entry);
+    void move(const std::string& site, const Entry& entry, std::int64_t position);
+    [[nodiscard]] Error shortOf(const std::string& site, const Movement& movement);
+};
+
+/// BEGIN IMMEDIATE; rolled back unless committed.
+class Transaction
+{
+  public:
+    explicit Transaction(Ledger::Inside& ledger);
+    Transaction(const Transaction&) = delete;
+    Transaction& operator=(const Transaction&) = delete;
+    ~Transaction();
+    void commit();
+
+  private:
+    Ledger::Inside& ledger_;
+    bool open_ = false;
+};
+
+} // namespace quarterstep

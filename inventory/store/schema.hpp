@@ -1,0 +1,13 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The schema files, compiled in.
+#pragma once
+
+#include <string_view>
+
+namespace quarterstep
+{
+
+/// schema_sqlite.sql as it stands beside this file.
+[[nodiscard]] std::string_view sqliteSchema();
+
+} // namespace quarterstep

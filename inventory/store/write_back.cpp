@@ -1,0 +1,279 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "inventory/store/write_back.hpp"
+#include "inventory/store/connection.hpp"
+
+#include <dirent.h>
+#include <sys/stat.h>
+#include <unistd.h>
+
+#include <algorithm>
+#include <fstream>
+#include <iterator>
+#include <map>
+#include <set>
+
+namespace quarterstep
+{
+
+namespace
+{
+
+using Counts = std::map<std::string, int>;
+using LineNames = std::set<std::string>;
+
+Counts countsOf(const std::vector<Balance>& balances)
+{
+    Counts counts;
+    for (const auto& balance : balances)
+        counts[balance.line] = balance.onHand;
+    return counts;
+}
+
+[[noreturn]] void throwFirstError(const std::vector<Finding>& findings)
+{
+    for (const auto& finding : findings)
+        if (finding.severity == Severity::error)
+            throw Error(finding, 3);
+    throw Error(Finding{}, 3);
+}
+
+/// The file as it is now; parsed only when its bytes are not those read last.
+StockFile readAgain(const std::string& path, const StockFile* lastRead)
+{
+    struct stat status {
+    };
+    if (lstat(path.c_str(), &status) == 0 && !S_ISREG(status.st_mode) && !S_ISDIR(status.st_mode))
+        throw Error(Finding{Severity::error,
+                            {path, 0, 0},
+                            "not-a-regular-file",
+                            {QS_SAY("core", "this is a link or a device; only a plain file can be kept up to date; put "
+                                            "the file itself into the camp folder"), {}}}, 4);
+    if (lastRead != nullptr) {
+        std::ifstream stream(path, std::ios::binary);
+        const std::string bytes{std::istreambuf_iterator<char>(stream), {}};
+        if (stream && bytes == lastRead->bytes)
+            return *lastRead;
+    }
+    auto reading = readStockFile(path);
+    if (!reading.usable())
+        throwFirstError(reading.findings);
+    return std::move(reading.value);
+}
+
+/// What a killed program left behind: nobody else writes here while the folder is locked.
+void removeLeftovers(const std::string& folder)
+{
+    DIR* entries = opendir(folder.c_str());
+    if (entries == nullptr)
+        return;
+    const std::string begin = ".stock.yaml.";
+    const std::string end = ".part";
+    while (const auto* entry = readdir(entries)) {
+        const std::string name = entry->d_name;
+        if (name.size() > begin.size() + end.size() && name.compare(0, begin.size(), begin) == 0 &&
+            name.compare(name.size() - end.size(), end.size(), end) == 0)
+            unlink((folder + "/" + name).c_str());
+    }
+    closedir(entries);
+}
+
+/// What each line of the file should say if nobody had edited it: the count at the position the file reflects;
+/// for a line introduced later, the count it was introduced with.
+Counts expectedCounts(const StockFile& file, const Ledger& ledger, const Snapshot& now)
+{
+    if (file.writtenAfter < 0 || file.writtenAfter > now.position)
+        return countsOf(now.balances);
+    auto expected = countsOf(ledger.firstCounts(file.site));
+    for (const auto& [line, count] : countsOf(ledger.balancesAt(file.site, file.writtenAfter)))
+        expected[line] = count;
+    return expected;
+}
+
+std::vector<EditedCount> editsIn(const StockFile& file, const Ledger& ledger, const Snapshot& now)
+{
+    const bool ledgerBehind = file.writtenAfter > now.position;
+    if (!ledgerBehind && file.writtenAfter >= 0 && file.countsHash == countsHash(file.lines))
+        return {};
+    const auto expected = expectedCounts(file, ledger, now);
+    const auto current = countsOf(now.balances);
+    std::vector<EditedCount> edited;
+    for (const auto& line : file.lines) {
+        const auto should = expected.find(line.name);
+        if (should == expected.end() || should->second == line.onHand)
+            continue;
+        if (const auto is = current.find(line.name); is != current.end() && is->second == line.onHand)
+            continue; // the file already says what the ledger says
+        edited.push_back({line.name, line.onHand, should->second});
+    }
+    return edited;
+}
+
+void introduceNewLines(const StockFile& file, Ledger& ledger, Snapshot& now)
+{
+    const auto known = countsOf(now.balances);
+    std::vector<Balance> fresh;
+    for (const auto& line : file.lines)
+        if (known.find(line.name) == known.end())
+            fresh.push_back({line.name, line.onHand, 0, 0});
+    if (fresh.empty())
+        return;
+    ledger.introduce(file.site, fresh);
+    now = ledger.snapshot(file.site);
+}
+
+/// The file after a splice, its places moved on by the digits that came or went, without parsing it again.
+StockFile afterSplice(StockFile file, std::string bytes, const std::vector<int>& counts, std::int64_t after)
+{
+    std::vector<std::pair<ByteSpan*, std::size_t>> spans; // and their new lengths
+    for (std::size_t i = 0; i < counts.size(); ++i) {
+        const auto& span = file.countSpans[i];
+        const bool same = counts[i] == file.lines[i].onHand;
+        spans.emplace_back(&file.countSpans[i], same ? span.end - span.begin : std::to_string(counts[i]).size());
+        file.lines[i].onHand = counts[i];
+    }
+    spans.emplace_back(&file.afterSpan, std::to_string(after).size());
+    spans.emplace_back(&file.hashSpan, std::size_t{8});
+    std::sort(spans.begin(), spans.end(), [](const auto& a, const auto& b) { return a.first->begin < b.first->begin; });
+    std::ptrdiff_t shift = 0;
+    const auto linesKey = file.linesKeyBegin;
+    for (auto& [span, length] : spans) {
+        const auto grown = static_cast<std::ptrdiff_t>(length) - static_cast<std::ptrdiff_t>(span->end - span->begin);
+        if (span->begin < linesKey)
+            file.linesKeyBegin = static_cast<std::size_t>(static_cast<std::ptrdiff_t>(file.linesKeyBegin) + grown);
+        span->begin = static_cast<std::size_t>(static_cast<std::ptrdiff_t>(span->begin) + shift);
+        span->end = span->begin + length;
+        shift += grown;
+    }
+    file.bytes = std::move(bytes);
+    file.writtenAfter = after;
+    file.countsHash = file.bytes.substr(file.hashSpan.begin, file.hashSpan.end - file.hashSpan.begin);
+    return file;
+}
+
+StockFile reread(std::string bytes, const std::string& path)
+{
+    auto reading = readStockText(std::move(bytes), path);
+    if (!reading.usable())
+        throwFirstError(reading.findings);
+    return std::move(reading.value);
+}
+
+/// Puts the ledger's counts into the file; lines in `kept` keep theirs, but the hash is over the ledger's, so
+/// that they are seen as edited again at the next opening.
+void putCounts(WriteBackResult& result, const std::string& path, const Snapshot& now, const LineNames& kept)
+{
+    auto& file = result.file;
+    const auto ledgerCounts = countsOf(now.balances);
+    std::vector<int> written;
+    std::vector<int> hashed;
+    for (const auto& line : file.lines) {
+        hashed.push_back(ledgerCounts.at(line.name));
+        written.push_back(kept.count(line.name) > 0 ? line.onHand : hashed.back());
+    }
+    auto bytes = spliceCounts(file, written, now.position, hashed);
+    if (bytes == file.bytes)
+        return;
+    const bool known = file.afterSpan.end != 0;
+    auto after = known ? afterSplice(file, std::move(bytes), written, now.position) : reread(std::move(bytes), path);
+    replaceFile(path, after.bytes);
+    file = std::move(after);
+    result.replaced = true;
+}
+
+void noteMissingEntries(WriteBackResult& result, const std::string& path, const Snapshot& before)
+{
+    if (result.file.writtenAfter <= before.position)
+        return;
+    const auto written = std::to_string(result.file.writtenAfter);
+    if (before.position == 0)
+        result.findings.push_back({Severity::caution,
+                                   {path, 0, 0},
+                                   "ledger-begun",
+                                   {QS_SAY("core", "the file was written after entry %1 of another ledger; a new ledger "
+                                                   "begins with the counts of the file"), {written}}});
+    else
+        result.findings.push_back({Severity::caution,
+                                   {path, 0, 0},
+                                   "ledger-behind",
+                                   {QS_SAY("core", "the file was written after entry %1, but the ledger ends at %2; is "
+                                                   "the ledger an older copy? Counts that differ are shown as edited"),
+                                    {written, std::to_string(before.position)}}});
+}
+
+/// The folder must be locked. Lines in `settled` take the ledger's count even where they were edited.
+WriteBackResult bringUp(const std::string& folder, Ledger& ledger, const StockFile* lastRead, const LineNames& settled)
+{
+    WriteBackResult result;
+    const auto path = stockPath(folder);
+    result.file = readAgain(path, lastRead);
+    removeLeftovers(folder);
+    auto now = ledger.snapshot(result.file.site);
+    noteMissingEntries(result, path, now);
+    const auto edited = editsIn(result.file, ledger, now);
+    introduceNewLines(result.file, ledger, now);
+    LineNames kept;
+    for (const auto& edit : edited) {
+        if (settled.count(edit.line) > 0)
+            continue;
+        kept.insert(edit.line);
+        result.edited.push_back(edit);
+    }
+    putCounts(result, path, now, kept);
+    return result;
+}
+
+} // namespace
+
+std::string stockPath(const std::string& folder)
+{
+    return folder + "/stock.yaml";
+}
+
+WriteBackResult writeBack(const std::string& folder, Ledger& ledger)
+{
+    const FolderLock lock(folder);
+    return bringUp(folder, ledger, nullptr, {});
+}
+
+WriteBackResult writeBack(const std::string& folder, Ledger& ledger, const StockFile& lastRead)
+{
+    const FolderLock lock(folder);
+    return bringUp(folder, ledger, &lastRead, {});
+}
+
+std::vector<EditedCount> editedCounts(const StockFile& file, const Ledger& ledger)
+{
+    return editsIn(file, ledger, ledger.snapshot(file.site));
+}
+
+WriteBackResult acceptEdited(const std::string& folder, Ledger& ledger, const std::vector<EditedCount>& lines,
+                             const std::string& reason)
+{
+    const FolderLock lock(folder);
+    const auto file = readAgain(stockPath(folder), nullptr);
+    const auto edited = editedCounts(file, ledger);
+    LineNames settled;
+    for (const auto& asked : lines)
+        for (const auto& edit : edited)
+            if (edit.line == asked.line && settled.insert(edit.line).second) {
+                Entry counted;
+                counted.kind = EntryKind::counted;
+                counted.fields = {{"counted", std::to_string(edit.inFile)},
+                                  {"expected", std::to_string(edit.inLedger)},
+                                  {"reason", reason}};
+                counted.movements = {{edit.line, edit.inFile - edit.inLedger, {}}};
+                ledger.post(file.site, counted);
+            }
+    return bringUp(folder, ledger, &file, settled);
+}
+
+WriteBackResult discardEdited(const std::string& folder, Ledger& ledger, const std::vector<EditedCount>& lines)
+{
+    const FolderLock lock(folder);
+    LineNames settled;
+    for (const auto& line : lines)
+        settled.insert(line.line);
+    return bringUp(folder, ledger, nullptr, settled);
+}
+
+} // namespace quarterstep
