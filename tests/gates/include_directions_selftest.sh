@@ -1,0 +1,53 @@
+#!/bin/sh
+# SPDX-License-Identifier: GPL-3.0-or-later
+# Plants one breach of each direction in an otherwise clean tree: each must be found, the clean tree must pass.
+set -u
+gate=$1/include_directions.sh
+tree=$(mktemp -d) || exit 2
+trap 'rm -rf "$tree"' EXIT
+failed=0
+mkdir -p "$tree/core/optics" "$tree/core/fitting" "$tree/core/record" "$tree/inventory/text" "$tree/inventory/store" \
+    "$tree/app/session" "$tree/app/command" "$tree/app/desk/plots" "$tree/samples"
+echo '#include "core/optics/units.hpp"' > "$tree/core/fitting/fit.hpp"
+echo '#include <yaml-cpp/yaml.h>' > "$tree/inventory/text/yaml_map.cpp"
+echo '#include <QSqlDatabase>' > "$tree/inventory/store/ledger.cpp"
+echo '#include <CLI/CLI.hpp>' > "$tree/app/command/options.cpp"
+echo '#include <qcustomplot.h>' > "$tree/app/desk/plots/plot_view.cpp"
+echo '#include <QString>' > "$tree/app/session/wording.hpp"
+if ! sh "$gate" "$tree"; then
+    echo "the clean tree is refused"
+    failed=1
+fi
+planted=0
+plant() { # FILE INCLUDE
+    echo "$2" > "$tree/$1"
+    if sh "$gate" "$tree" > /dev/null; then
+        echo "not found: $2 in $1"
+        failed=1
+    fi
+    rm "$tree/$1"
+    planted=$((planted + 1))
+}
+plant core/optics/angle.cpp '#include "inventory/text/csv.hpp"'
+plant core/fitting/need.cpp '#include <QString>'
+plant core/fitting/rules.cpp '#include <yaml-cpp/yaml.h>'
+plant core/record/entry.cpp '#  include <chrono>'
+plant core/optics/up.cpp '#include "core/fitting/fit.hpp"'
+plant core/fitting/plan.cpp '#include "core/planning/demand.hpp"'
+plant core/record/audit.cpp '#include "core/auditing/slip.hpp"'
+plant inventory/text/up.cpp '#include "app/session/camp.hpp"'
+plant inventory/text/side.cpp '#include "inventory/store/ledger.hpp"'
+plant inventory/text/sql.cpp '#include <QSqlQuery>'
+plant inventory/text/stock_file.cpp '#include <yaml-cpp/yaml.h>'
+plant inventory/text/csv.hpp '#include <QByteArray>'
+plant inventory/store/lock.cpp '#include <QWidget>'
+plant app/session/camp.cpp '#include <QSqlDatabase>'
+plant app/session/window.cpp '#include <QApplication>'
+plant app/session/up.cpp '#include "app/desk/models/people.hpp"'
+plant app/command/match.cpp '#include <CLI/App.hpp>'
+plant app/command/paint.cpp '#include <QPainter>'
+plant app/desk/plots/ladder.cpp '#include <qcustomplot.h>'
+plant app/desk/main.cpp '#include "app/command/options.hpp"'
+plant app/desk/sample.cpp '#include "samples/generate/samples.hpp"'
+echo "$planted planted breaches"
+exit $failed
