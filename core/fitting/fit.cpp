@@ -6,6 +6,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <set>
 
 namespace quarterstep
 {
@@ -116,7 +117,7 @@ void settleBand(Fit& fit)
         if (result.criterion == Criterion::trialAcuity)
             trial = &result;
     fit.band = Band::fits;
-    fit.cautions = 0;
+    std::set<Criterion> cautions; // a criterion counts once, in whichever eyes
     for (const auto& result : fit.criteria) {
         if (!decided(result))
             continue;
@@ -124,8 +125,10 @@ void settleBand(Fit& fit)
         if (band == Band::onTrial && trial != nullptr && trial->band == Band::fits)
             band = Band::caution;
         fit.band = std::max(fit.band, band);
-        fit.cautions += band == Band::caution ? 1 : 0;
+        if (band == Band::caution)
+            cautions.insert(result.criterion);
     }
+    fit.cautions = static_cast<int>(cautions.size());
 }
 
 } // namespace

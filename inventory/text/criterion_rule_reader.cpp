@@ -78,6 +78,23 @@ void readOlder(YamlMap& map, CriterionRule& rule, bool& good)
     good = good && rule.olderFrom.has_value();
 }
 
+/// Limits of a minus power supplied for near work.
+void readMinus(YamlMap& map, Criterion criterion, CriterionRule& rule, bool& good)
+{
+    const YamlValue* value = map.find("minus");
+    if (!value)
+        return;
+    if (criterion != Criterion::powerSize) {
+        map.document().tell(
+            Severity::error, *value, "key-elsewhere",
+            {QS_SAY("core", "\"%1\" means nothing for this criterion; delete it"), {"minus"}});
+        good = false;
+        return;
+    }
+    YamlMap minus(map.document(), *value, {"fits", "caution", "trial"});
+    rule.minus = readBands(minus, good);
+}
+
 void readByCylinder(YamlMap& map, CriterionRule& rule, bool& good)
 {
     const YamlValue* value = map.find("by cylinder");
@@ -162,7 +179,7 @@ std::optional<CriterionRule> readCriterionRule(YamlDocument& document, const Yam
 {
     YamlMap map(document, value,
                 {"fits", "caution", "trial", "from age", "never fails", "hyperopic child under",
-                 "with horizontal prism up to", "vertex recorded above", "by cylinder", "shown only",
+                 "with horizontal prism up to", "vertex recorded above", "minus", "by cylinder", "shown only",
                  "source"});
     if (!map.isMap())
         return std::nullopt;
@@ -180,6 +197,7 @@ std::optional<CriterionRule> readCriterionRule(YamlDocument& document, const Yam
         readSpecial(map, "hyperopic child under", criterion == Criterion::balance, 18.0, good);
     rule.needsPrismUnder =
         readSpecial(map, "with horizontal prism up to", criterion == Criterion::centres, largestLimit, good);
+    readMinus(map, criterion, rule, good);
     rule.vertexAbove =
         readSpecial(map, "vertex recorded above", criterion == Criterion::powerSize, largestLimit, good);
     readSource(map, rule, good);

@@ -58,8 +58,9 @@ std::string ruleRow(const char* name, const CriterionRule& rule)
     for (const auto& step : rule.byCylinder)
         steps.append(writeNumber(step.cylinder)).append(":").append(writeNumber(step.fits)).append(";");
     return row({name, yesNo(rule.judged), bandsText(rule.bands), yesNo(rule.neverFails),
-                optionalText(rule.olderFrom), bandsText(rule.older), optionalText(rule.hyperopicChildUnder),
-                optionalText(rule.needsPrismUnder), optionalText(rule.vertexAbove), steps, rule.source});
+                optionalText(rule.olderFrom), bandsText(rule.older), bandsText(rule.minus.value_or(Bands{})),
+                optionalText(rule.hyperopicChildUnder), optionalText(rule.needsPrismUnder),
+                optionalText(rule.vertexAbove), steps, rule.source});
 }
 
 } // namespace

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Worked people: record and box in, verdict, first candidate and key numbers out. Rows with their basis stand in
-// tests/check_values/fit_cases.csv. Key numbers are printed there to a thousandth or less, so 0.0006 is the tolerance.
+// Worked people: record and box in, verdict, first candidate and key numbers out. Rows with their basis stand
+// in tests/check_values/fit_cases.csv. Key numbers are printed there to a thousandth or less, so 0.0006 is
+// the tolerance.
 #define BOOST_TEST_MODULE fit_cases
 #include <boost/test/unit_test.hpp>
 
@@ -106,7 +107,8 @@ StockLine lineFrom(const std::string& text)
 
 PersonRecord personFrom(const Row& row)
 {
-    static const std::set<std::string> notColumns{"case", "profile", "stock", "expected", "checks", "label", "basis"};
+    static const std::set<std::string> notColumns{"case",   "profile", "stock", "expected",
+                                                  "checks", "label",   "basis"};
     std::string header;
     std::string values;
     for (const auto& [column, value] : row) {
@@ -170,7 +172,8 @@ double valueOf(const Fit& fit, const std::string& field)
     return values.at(field);
 }
 
-const Fit* fitNamed(const Recommendation& answer, const std::vector<StockLine>& stock, const std::string& name)
+const Fit* fitNamed(const Recommendation& answer, const std::vector<StockLine>& stock,
+                    const std::string& name)
 {
     const bool miss = name.rfind("miss:", 0) == 0;
     const auto& list = miss ? answer.candidates.misses : answer.candidates.ranked;
@@ -186,7 +189,8 @@ const Fit* fitNamed(const Recommendation& answer, const std::vector<StockLine>& 
 
 void checkNumber(const Recommendation& answer, const std::vector<StockLine>& stock, const std::string& check)
 {
-    const auto sides = split(check, "=");
+    const bool hundredths = check.find('~') != std::string::npos; // printed to two decimals
+    const auto sides = split(check, hundredths ? "~" : "=");
     if (sides[0] == "flag") {
         BOOST_TEST(std::any_of(answer.flags.begin(), answer.flags.end(),
                                [&](const Flag& flag) { return flag.code == sides[1]; }),
@@ -205,7 +209,8 @@ void checkNumber(const Recommendation& answer, const std::vector<StockLine>& sto
     const Fit* fit = fitNamed(answer, stock, sides[0].substr(0, dot));
     BOOST_REQUIRE_MESSAGE(fit != nullptr, "no candidate for " << check);
     const double measured = valueOf(*fit, sides[0].substr(dot + 1));
-    BOOST_TEST(std::abs(measured - std::stod(sides[1])) < printed, check << " but measured " << measured);
+    BOOST_TEST(std::abs(measured - std::stod(sides[1])) < (hundredths ? 0.005 : printed),
+               check << " but measured " << measured);
 }
 
 const char* wordOfVerdict(Verdict verdict)
@@ -226,8 +231,10 @@ const char* wordOfPurpose(Purpose purpose)
     return words[static_cast<int>(purpose)];
 }
 
-/// expected: "purpose verdict referral reason candidates…", one a purpose, separated by ';'; '-' = no candidate.
-void checkAnswer(const Recommendation& answer, const std::vector<StockLine>& stock, const std::string& expected)
+/// expected: "purpose verdict referral reason candidates…", one a purpose, separated by ';'; '-' = no
+/// candidate.
+void checkAnswer(const Recommendation& answer, const std::vector<StockLine>& stock,
+                 const std::string& expected)
 {
     const auto words = split(expected, " ");
     BOOST_TEST(wordOfPurpose(answer.purpose) == words[0]);
@@ -250,10 +257,11 @@ void checkAnswer(const Recommendation& answer, const std::vector<StockLine>& sto
 } // namespace
 
 BOOST_AUTO_TEST_CASE(worked_people_get_the_answers_of_the_published_cases,
-                     *utf::label("REF") * utf::description("basis of each row in tests/check_values/fit_cases.csv"))
+                     *utf::label("REF") *
+                         utf::description("basis of each row in tests/check_values/fit_cases.csv"))
 {
     const auto rows = readCases();
-    BOOST_TEST(rows.size() == 25U);
+    BOOST_TEST(rows.size() == 24U);
     for (const auto& row : rows) {
         BOOST_TEST_CONTEXT("case " << row.at("case"))
         {
@@ -277,7 +285,8 @@ BOOST_AUTO_TEST_CASE(an_on_trial_pair_is_handed_over_after_the_acuity_with_it_an
                      *utf::label("DER") * utf::description("IAPB: acuity within one line; WHO 6/12"))
 {
     const auto rows = readCases();
-    const auto row = std::find_if(rows.begin(), rows.end(), [](const Row& r) { return r.at("case") == "P12"; });
+    const auto row =
+        std::find_if(rows.begin(), rows.end(), [](const Row& r) { return r.at("case") == "P12"; });
     BOOST_REQUIRE(row != rows.end());
     std::vector<StockLine> stock;
     for (const auto& text : split(row->at("stock"), " / "))
@@ -288,6 +297,6 @@ BOOST_AUTO_TEST_CASE(an_on_trial_pair_is_handed_over_after_the_acuity_with_it_an
         options.trial->distance = {parseAcuity(acuity).value(), parseAcuity(acuity).value()};
         return recommend(personFrom(*row), stock, defaultRules(), options).front();
     };
-    BOOST_TEST((answerWith("6/7.5").verdict == Verdict::stock));  // one line below 6/6
-    BOOST_TEST((answerWith("6/12").verdict == Verdict::custom));  // three lines below 6/6
+    BOOST_TEST((answerWith("6/7.5").verdict == Verdict::stock)); // one line below 6/6
+    BOOST_TEST((answerWith("6/12").verdict == Verdict::custom)); // three lines below 6/6
 }

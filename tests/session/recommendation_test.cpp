@@ -52,14 +52,16 @@ StockLine pair(const char* name, double power, double centres = 62.0)
     return line;
 }
 
-Recommendation first(const PersonRecord& person, const std::vector<StockLine>& stock, const MatchOptions& options = {})
+Recommendation first(const PersonRecord& person, const std::vector<StockLine>& stock,
+                     const MatchOptions& options = {})
 {
     return recommend(person, stock, defaultRules(), options).front();
 }
 
 bool flagged(const Recommendation& answer, const char* code)
 {
-    return std::any_of(answer.flags.begin(), answer.flags.end(), [&](const Flag& flag) { return flag.code == code; });
+    return std::any_of(answer.flags.begin(), answer.flags.end(),
+                       [&](const Flag& flag) { return flag.code == code; });
 }
 
 const std::vector<StockLine> minusTwo{pair("M-200", -2.0)};
@@ -133,7 +135,8 @@ BOOST_AUTO_TEST_CASE(near_glasses_without_an_addition_are_incomplete_unless_the_
 }
 
 BOOST_AUTO_TEST_CASE(less_than_two_lines_of_gain_needs_nothing_unless_symptoms_are_recorded,
-                     *utf::label("REF") * utf::description("Morjaria et al., JAMA Ophthalmol 2017;135:527-533"))
+                     *utf::label("REF") *
+                         utf::description("Morjaria et al., JAMA Ophthalmol 2017;135:527-533"))
 {
     auto person = adult("-2.00", "-2.00");
     see(person, &EyeAcuities::unaided, "6/9");
