@@ -38,6 +38,7 @@ BOOST_AUTO_TEST_CASE(stock_is_read_without_an_error, *utf::label("PROP"))
 {
     const auto stock = readStockFile(folder + "stock.yaml");
     BOOST_TEST(errorsIn(stock.findings) == 0);
+    BOOST_TEST(stock.findings.empty());
     BOOST_TEST(stock.value.lines.size() == 183U);
 }
 
