@@ -2,6 +2,7 @@
 #include "app/desk/words.hpp"
 
 #include "app/session/wording.hpp"
+#include "core/fitting/reasons.hpp"
 
 #include <QStringList>
 
@@ -112,16 +113,10 @@ QString DeskWords::reason(const Fit& fit)
     const auto* result = fit.band == Band::fits ? nullptr : fit.firstWith(fit.band);
     if (!result)
         return {};
-    if (!result->note.empty())
-        return say(result->note);
-    const auto measured =
-        ltr(QStringLiteral("%1 %2").arg(size(result->measured), unit(result->criterion)).trimmed());
-    const auto name =
-        result->eye
-            ? (*result->eye == Eye::right ? tr("%1, right") : tr("%1, left")).arg(say(result->criterion))
-            : say(result->criterion);
-    return result->limit ? tr("%1: %2, limit %3").arg(name, measured, ltr(size(*result->limit)))
-                         : tr("%1: %2").arg(name, measured);
+    const auto sentence = say(fit.band == Band::fails ? failingSentence(*result) : cautionSentence(*result));
+    if (!result->eye)
+        return sentence;
+    return (*result->eye == Eye::right ? tr("right eye: %1") : tr("left eye: %1")).arg(sentence);
 }
 
 } // namespace quarterstep

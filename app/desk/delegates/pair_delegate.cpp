@@ -98,6 +98,100 @@ int heightOf(const QFont& font)
 {
     return QFontMetrics(font).height();
 }
+
+/// Paints the texts of one pair into its rectangle, mirrored where the window is.
+class PairPainter
+{
+  public:
+    PairPainter(QPainter& painter, const QStyleOptionViewItem& option, const QModelIndex& index)
+        : painter_(painter), option_(option), index_(index), texts_(textsOf(index)), fonts_(option.font),
+          colours_(coloursOf(themeNow())), card_(option.rect)
+    {
+    }
+
+    void paint()
+    {
+        painter_.setRenderHint(QPainter::Antialiasing);
+        painter_.setLayoutDirection(option_.direction);
+        heading();
+        frame();
+        lines();
+    }
+
+  private:
+    /// Words in a rectangle given as if left-to-right.
+    void words(const QFont& font, const QColor& colour, const QRect& rect, Qt::Alignment side,
+               const QString& text)
+    {
+        painter_.setFont(font);
+        painter_.setPen(colour);
+        const auto alignment =
+            QStyle::visualAlignment(option_.direction, side) | Qt::AlignAbsolute | Qt::AlignVCenter;
+        painter_.drawText(QStyle::visualRect(option_.direction, option_.rect, rect),
+                          static_cast<int>(alignment),
+                          QFontMetrics(font).elidedText(text, Qt::ElideRight, rect.width()));
+    }
+
+    void heading()
+    {
+        if (texts_.heading.isEmpty())
+            return;
+        const QRect line(card_.left() + edge, card_.top() + edge / 2, card_.width() - 2 * edge,
+                         heightOf(fonts_.verdict));
+        words(fonts_.verdict, colours_.muted, line, Qt::AlignLeft, texts_.heading);
+        card_.setTop(line.bottom() + edge / 2);
+    }
+
+    void frame()
+    {
+        const bool selected = option_.state.testFlag(QStyle::State_Selected);
+        auto fill = colours_.accent;
+        fill.setAlphaF(themeNow() == Theme::sun ? 0.0F : 0.10F);
+        card_.adjust(2, 2, -2, -2);
+        painter_.setPen(selected ? QPen(colours_.accent, 2.5) : QPen(colours_.border, 1));
+        painter_.setBrush(selected ? fill : colours_.base);
+        painter_.drawRoundedRect(card_, 6, 6);
+    }
+
+    void lines()
+    {
+        const auto colour = colourOf(texts_.band, colours_);
+        const auto body = texts_.band == Band::fails ? colours_.muted : colours_.text;
+        auto inner = card_.adjusted(edge, edge - 2, -edge, -edge + 2);
+        const QRect shape(inner.left(), inner.top(), shapeWidth - 6, heightOf(fonts_.power));
+        drawShape(painter_, QRectF(QStyle::visualRect(option_.direction, option_.rect, shape)).center(), 7.0,
+                  texts_.band, colour);
+        inner.setLeft(inner.left() + shapeWidth);
+        QRect line(inner.left(), inner.top(), inner.width(), heightOf(fonts_.power));
+        twoSides(line, fonts_.power, body, texts_.power, fonts_.verdict, colour, texts_.verdict);
+        line = {inner.left(), line.bottom() + 3, inner.width(), heightOf(fonts_.plain)};
+        const auto count = PairsModel::tr("%n here", nullptr, index_.data(PairsModel::availableRole).toInt());
+        twoSides(line, fonts_.plain, body, texts_.pull, fonts_.plain, colours_.muted, count);
+        line = {inner.left(), line.bottom() + 1, inner.width(), heightOf(fonts_.small)};
+        words(fonts_.small, colours_.muted, line, Qt::AlignLeft, texts_.left);
+        if (!texts_.reason.isEmpty())
+            words(fonts_.small, colour, line.translated(0, heightOf(fonts_.small)), Qt::AlignLeft,
+                  texts_.reason);
+    }
+
+    /// Words at the beginning and at the end of a line; those at the end are never cut.
+    void twoSides(const QRect& line, const QFont& font, const QColor& colour, const QString& text,
+                  const QFont& endFont, const QColor& endColour, const QString& endText)
+    {
+        const int width = std::min(QFontMetrics(endFont).horizontalAdvance(endText) + 4, line.width());
+        words(endFont, endColour, {line.right() - width, line.top(), width, line.height()}, Qt::AlignRight,
+              endText);
+        words(font, colour, line.adjusted(0, 0, -width - edge, 0), Qt::AlignLeft, text);
+    }
+
+    QPainter& painter_;
+    const QStyleOptionViewItem& option_;
+    const QModelIndex& index_;
+    Texts texts_;
+    Fonts fonts_;
+    Colours colours_;
+    QRect card_;
+};
 } // namespace
 
 QSize PairDelegate::sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const
@@ -115,65 +209,8 @@ QSize PairDelegate::sizeHint(const QStyleOptionViewItem& option, const QModelInd
 void PairDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option,
                          const QModelIndex& index) const
 {
-    const auto colours = coloursOf(themeNow());
-    const Fonts fonts(option.font);
-    const auto texts = textsOf(index);
-    const bool selected = option.state.testFlag(QStyle::State_Selected);
-    const auto place = [&option](const QRect& rect, const QRect& within) {
-        return QStyle::visualRect(option.direction, within, rect);
-    };
     painter->save();
-    painter->setRenderHint(QPainter::Antialiasing);
-    painter->setLayoutDirection(option.direction);
-    auto card = option.rect;
-    if (!texts.heading.isEmpty()) {
-        painter->setFont(fonts.verdict);
-        painter->setPen(colours.muted);
-        const auto line = card.adjusted(edge, edge / 2, -edge, 0);
-        painter->drawText(line, Qt::AlignTop | QStyle::visualAlignment(Qt::LeftToRight, Qt::AlignLeft),
-                          texts.heading);
-        card.setTop(card.top() + heightOf(fonts.verdict) + edge);
-    }
-    card.adjust(2, 2, -2, -2);
-    auto fill = colours.accent;
-    fill.setAlphaF(themeNow() == Theme::sun ? 0.0F : 0.10F);
-    painter->setPen(selected ? QPen(colours.accent, 2.5) : QPen(colours.border, 1));
-    painter->setBrush(selected ? QBrush(fill) : QBrush(Qt::NoBrush));
-    painter->drawRoundedRect(card, 6, 6);
-
-    auto inner = card.adjusted(edge, edge - 2, -edge, -edge + 2);
-    const auto full = inner;
-    drawShape(
-        *painter,
-        QRectF(place({inner.left(), inner.top(), shapeWidth - 6, heightOf(fonts.power)}, full)).center(), 7.0,
-        texts.band, colourOf(texts.band, colours));
-    inner.setLeft(inner.left() + shapeWidth);
-    const auto text = [&](const QFont& font, const QColor& colour, const QRect& rect, Qt::Alignment alignment,
-                          const QString& words) {
-        painter->setFont(font);
-        painter->setPen(colour);
-        painter->drawText(place(rect, full), int(alignment | Qt::AlignVCenter),
-                          QFontMetrics(font).elidedText(words, Qt::ElideRight, rect.width()));
-    };
-    const auto body = texts.band == Band::fails ? colours.muted : colours.text;
-    const int verdictWidth =
-        std::min(QFontMetrics(fonts.verdict).horizontalAdvance(texts.verdict) + 4, inner.width());
-    QRect line(inner.left(), inner.top(), inner.width() - verdictWidth - edge, heightOf(fonts.power));
-    text(fonts.power, body, line, Qt::AlignLeft, texts.power);
-    text(fonts.verdict, colourOf(texts.band, colours),
-         {inner.right() - verdictWidth, line.top(), verdictWidth, line.height()}, Qt::AlignRight,
-         texts.verdict);
-    line = {inner.left(), line.bottom() + 3, inner.width(), heightOf(fonts.plain)};
-    const auto count = PairsModel::tr("%n here", nullptr, index.data(PairsModel::availableRole).toInt());
-    const int countWidth = QFontMetrics(fonts.plain).horizontalAdvance(count) + 4;
-    text(fonts.plain, colours.muted, {inner.right() - countWidth, line.top(), countWidth, line.height()},
-         Qt::AlignRight, count);
-    text(fonts.plain, body, line.adjusted(0, 0, -countWidth - edge, 0), Qt::AlignLeft, texts.pull);
-    line = {inner.left(), line.bottom() + 1, inner.width(), heightOf(fonts.small)};
-    text(fonts.small, colours.muted, line, Qt::AlignLeft, texts.left);
-    if (!texts.reason.isEmpty())
-        text(fonts.small, colourOf(texts.band, colours), line.translated(0, heightOf(fonts.small)),
-             Qt::AlignLeft, texts.reason);
+    PairPainter(*painter, option, index).paint();
     painter->restore();
 }
 

@@ -250,14 +250,17 @@ void DispensePlace::judgeHandOver()
         return;
     }
     handOver_->askTrial(candidate->fit.onTrial(), answer()->need && answer()->need->nearWork());
+    auto wish = handOverOf(*candidate);
+    const bool ready = objectionsTo(*camp_, wish).empty();
+    wish.reason.clear(); // what a typed reason answers stays in sight
     QStringList words;
     bool reasonHelps = false;
-    for (const auto& objection : objectionsTo(*camp_, handOverOf(*candidate))) {
+    for (const auto& objection : objectionsTo(*camp_, wish)) {
         words << say(objection.sentence);
         reasonHelps = reasonHelps || objection.reasonHelps;
     }
     handOver_->showObjections(words.join(QLatin1Char('\n')), reasonHelps);
-    handOver_->setReady(words.isEmpty(), !given_.empty());
+    handOver_->setReady(ready, !given_.empty());
 }
 
 void DispensePlace::giveChosen()

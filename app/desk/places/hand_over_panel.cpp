@@ -150,7 +150,7 @@ void HandOverPanel::showObjections(const QString& text, bool reasonHelps)
 {
     objections_->setText(text);
     objections_->setVisible(!text.isEmpty());
-    reasonRow_->setVisible(reasonHelps || !reason_->text().isEmpty());
+    reasonRow_->setVisible(reasonHelps);
 }
 
 void HandOverPanel::setReady(bool handOver, bool undo)
