@@ -70,7 +70,7 @@ void readOlder(YamlMap& map, CriterionRule& rule, bool& good)
     const YamlValue* age = older.need("age");
     rule.olderFrom = age ? map.document().number(*age, 0.0, 120.0) : std::nullopt;
     rule.older = readBands(older, good);
-    if (rule.older == Bands{}) {
+    if (!older.find("fits") && !older.find("caution") && !older.find("trial")) {
         map.document().tell(Severity::error, *value, "limit-missing",
                             {QS_SAY("core", "a limit is missing here; write fits, caution or trial"), {}});
         good = false;
@@ -157,7 +157,9 @@ void readSource(YamlMap& map, CriterionRule& rule, bool& good)
 /// Either limits, or shown only.
 void checkJudged(YamlMap& map, CriterionRule& rule, bool& good)
 {
-    const bool limited = !(rule.bands == Bands{}) || !rule.byCylinder.empty();
+    bool limited = false; // whether a limit was written, right or wrong
+    for (const char* key : {"fits", "caution", "trial", "by cylinder"})
+        limited = limited || map.find(key) != nullptr;
     const bool shownOnly = map.yesNo("shown only").value_or(false);
     rule.judged = !shownOnly;
     if (shownOnly && (limited || rule.olderFrom || rule.neverFails)) {
