@@ -126,6 +126,8 @@ BOOST_AUTO_TEST_CASE(adult_near_has_the_limits_of_the_model, *utf::label("DER"))
     BOOST_TEST(bandsOf(name, C::residualCylinder) == "1 - 1.5");
     BOOST_TEST(bandsOf(name, C::needDifference) == "<1 - -");
     BOOST_TEST(bandsOf(name, C::powerSize) == "2.5 4 -");
+    BOOST_TEST((profile(name).of(C::powerSize).minus ==
+                Bands{Limit{3.5, false}, Limit{6.0, false}, {}})); // as distance
     BOOST_TEST(bandsOf(name, C::horizontalPrism) == "1 1.5 -");
     BOOST_TEST(bandsOf(name, C::verticalPrism) == "0.5 - -");
     BOOST_TEST(bandsOf(name, C::centres) == "- - - shown");
@@ -136,7 +138,7 @@ BOOST_AUTO_TEST_CASE(the_three_share_what_does_not_depend_on_age_and_purpose, *u
     for (const char* name : {"school", "adult-distance", "adult-near"})
         BOOST_TEST_CONTEXT(name)
         {
-            BOOST_TEST(bandsOf(name, C::readingLevel) == "1 - - never fails");
+            BOOST_TEST(bandsOf(name, C::readingLevel) == "1 1.5 - never fails");
             BOOST_TEST(bandsOf(name, C::suppliedCylinder) == "0.25 - -");
             BOOST_TEST(bandsOf(name, C::axisTurn) == "- - - never fails");
             BOOST_TEST((profile(name).of(C::axisTurn).byCylinder ==
@@ -145,7 +147,8 @@ BOOST_AUTO_TEST_CASE(the_three_share_what_does_not_depend_on_age_and_purpose, *u
             BOOST_TEST(bandsOf(name, C::nearBlur) == "0.5 - 0.75");
             BOOST_TEST(bandsOf(name, C::nearTooPlus) == "0.25 0.5 -");
             BOOST_TEST(bandsOf(name, C::nearTooMinus) == "0.5 0.75 -");
-            BOOST_TEST(bandsOf(name, C::meanSphereAcuity) == "0.1 - -");
+            // one line where lines are printed: 6/9 to 6/12 is log10(12 / 9) = 0.125 logMAR
+            BOOST_TEST(bandsOf(name, C::meanSphereAcuity) == "0.13 - -");
             BOOST_TEST(bandsOf(name, C::trialAcuity) == "0 - -");
             for (const C audit : {C::sphereError, C::cylinderError, C::axisError})
                 BOOST_TEST(!profile(name).of(audit).judged);

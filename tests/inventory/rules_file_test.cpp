@@ -92,14 +92,15 @@ BOOST_AUTO_TEST_CASE(criteria_not_named_by_a_profile_without_base_are_not_judged
 BOOST_AUTO_TEST_CASE(everything_a_limit_can_depend_on_is_read, *utf::label("DER"))
 {
     const auto rules = rulesOf(
-        profileHead + "      too minus: {fits: 0.25, caution: \"< 0.75\", from age: {age: 40, fits: 0.25, "
-                      "trial: 0.50}, source: a}\n"
-                      "      balance: {fits: 0.50, hyperopic child under: 8, source: b}\n"
-                      "      centres: {fits: 2, caution: 4, with horizontal prism up to: 0.50, source: c}\n"
-                      "      power size: {fits: 3.50, vertex recorded above: 4.00, source: d}\n"
-                      "      axis error: {by cylinder: [{up to: 0.50, fits: 7}, {up to: 99, fits: 2}], never "
-                      "fails: yes, source: e}\n"
-                      "      reading level: {shown only: yes, source: f}\n");
+        profileHead +
+        "      too minus: {fits: 0.25, caution: \"< 0.75\", from age: {age: 40, fits: 0.25, "
+        "trial: 0.50}, source: a}\n"
+        "      balance: {fits: 0.50, hyperopic child under: 8, source: b}\n"
+        "      centres: {fits: 2, caution: 4, with horizontal prism up to: 0.50, source: c}\n"
+        "      power size: {fits: 3.50, minus: {caution: 6.00}, vertex recorded above: 4.00, source: d}\n"
+        "      axis error: {by cylinder: [{up to: 0.50, fits: 7}, {up to: 99, fits: 2}], never "
+        "fails: yes, source: e}\n"
+        "      reading level: {shown only: yes, source: f}\n");
     const Profile& own = *rules.find("own");
     const CriterionRule& minus = own.of(Criterion::tooMinus);
     BOOST_TEST((minus.bands == Bands{Limit{0.25, false}, Limit{0.75, true}, {}}));
@@ -108,6 +109,7 @@ BOOST_AUTO_TEST_CASE(everything_a_limit_can_depend_on_is_read, *utf::label("DER"
     BOOST_TEST(minus.source == "a");
     BOOST_TEST(own.of(Criterion::balance).hyperopicChildUnder.value() == 8.0);
     BOOST_TEST(own.of(Criterion::centres).needsPrismUnder.value() == 0.50);
+    BOOST_TEST((own.of(Criterion::powerSize).minus == Bands{{}, Limit{6.0, false}, {}}));
     BOOST_TEST(own.of(Criterion::powerSize).vertexAbove.value() == 4.0);
     BOOST_TEST((own.of(Criterion::axisError).byCylinder == std::vector<CylinderStep>{{0.5, 7}, {99, 2}}));
     BOOST_TEST(own.of(Criterion::axisError).neverFails);
@@ -134,6 +136,9 @@ BOOST_AUTO_TEST_CASE(wrong_limits_are_told_where_they_stand, *utf::label("DER"))
     checkLimit("blur: ^{fits: 0.50, shown only: yes, source: x}", {"limit-not-judged"});
     checkLimit("blur: {fits: 0.50, hyperopic child under: ^8, source: x}", {"key-elsewhere"});
     checkLimit("blur: {fits: 0.50, with horizontal prism up to: ^1, source: x}", {"key-elsewhere"});
+    checkLimit("blur: {fits: 0.50, minus: ^{fits: 0.25}, source: x}", {"key-elsewhere"});
+    checkLimit("power size: {fits: 0.50, minus: ^{}, source: x}", {"limit-missing"});
+    checkLimit("power size: {fits: 0.50, minus: {fits: ^two}, source: x}", {"number-not-a-number"});
     checkLimit("blur: {fits: 0.50, vertex recorded above: ^4, source: x}", {"key-elsewhere"});
     checkLimit("blur: {fits: 0.50, by cylinder: ^[{up to: 1, fits: 5}], source: x}", {"key-elsewhere"});
     checkLimit("blur: {fits: 0.50, from age: ^{fits: 0.25}, source: x}", {"key-missing"});
