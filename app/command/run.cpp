@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/command/run.hpp"
 
+#include "app/command/inputs.hpp"
 #include "app/command/options.hpp"
 #include "app/command/output.hpp"
 #include "app/session/camp.hpp"
@@ -27,6 +28,8 @@ int runCaught(const std::vector<std::string>& arguments, Output& out)
     } catch (const CampNotOpened& error) {
         out.tell(error.findings());
         return error.exitCode();
+    } catch (const FilesNotRead& error) {
+        return error.exitCode(); // its findings were told as they were found
     } catch (const Error& error) {
         out.tell(error.finding());
         return error.exitCode();
