@@ -35,7 +35,7 @@ mkdir "$bare/quarterstep"
 git archive HEAD | tar -x -C "$bare/quarterstep"
 echo "bare Debian 12: $(($(seconds) - begin)) s, $(megabytes) MB"
 
-fetched=0
+fetched=$(du -sm "$bare/var/cache/apt/archives" | cut -f 1)
 for command in 'sh app/run' 'sh tests/run' 'sh tests/run'; do
     begin=$(seconds)
     before=$(megabytes)
