@@ -68,6 +68,20 @@ void switchToWal(Connection& connection, const std::string& path)
     }
 }
 
+/// A disk that failed while the entry was being made to last may keep it or not.
+Error commitError(const std::string& path, const StoreFailure& failure)
+{
+    constexpr int inputOutput = 10;
+    if ((failure.code & 0xff) != inputOutput)
+        return storeError(path, failure);
+    return errorAt(
+        path, "ledger-failed",
+        {QS_SAY("core", "the disk failed while the entry was written (%1); close the camp, open it again "
+                        "and look whether the entry is there before you repeat it"),
+         {failure.text}},
+        4);
+}
+
 } // namespace
 
 LedgerStatements::LedgerStatements(Connection& connection)
@@ -109,8 +123,11 @@ LedgerTransaction::~LedgerTransaction()
 void LedgerTransaction::commit()
 {
     ledger_.requireSameFile();
-    ledger_.statements->commit.run();
-    ledger_.statements->commit.finish();
+    auto& commit = ledger_.statements->commit;
+    const bool done = commit.tryRun();
+    commit.finish();
+    if (!done)
+        throw commitError(ledger_.path, commit.failure());
     open_ = false;
 }
 
