@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Kills, failing calls and full disks: whatever was acknowledged is there, and the file is old or new.
+#include "inventory/text/stock_file.hpp"
 #include "tests/faults/harness.hpp"
 #include "tests/inventory/folder.hpp"
 
@@ -7,6 +8,7 @@
 
 #include <iostream>
 #include <random>
+#include <regex>
 #include <thread>
 
 namespace utf = boost::unit_test;
@@ -117,6 +119,29 @@ BOOST_AUTO_TEST_CASE(two_programs_at_once_lose_nothing_when_one_is_killed, *utf:
     both.position = std::max(first.position, second.position);
     const auto violation = violationIn(folder.path(), both, true);
     BOOST_TEST(violation.empty(), violation);
+}
+
+BOOST_AUTO_TEST_CASE(six_programs_on_the_last_pieces_hand_over_exactly_those, *utf::label("PROP"))
+{
+    FastFolder folder;
+    const auto order = orderIn(folder.path(), 12);
+    const auto path = folder.path() + "/stock.yaml";
+    writeBytes(path, std::regex_replace(driverStock, std::regex("on hand: 1000"), "on hand: 10"));
+    std::vector<DriverRun> runs(6);
+    std::vector<std::thread> programs;
+    for (auto& run : runs)
+        programs.emplace_back([&] { run = runDriver(order); });
+    for (auto& program : programs)
+        program.join();
+    std::size_t acked = 0;
+    for (const auto& run : runs) {
+        BOOST_TEST((run.exitCode == 0 || run.exitCode == 1)); // 1: its line ran out
+        acked += run.acked.size();
+    }
+    const auto lines = quarterstep::readStockFile(path).value.lines;
+    BOOST_REQUIRE(lines.size() == 2U);
+    BOOST_TEST(lines[0].onHand == 0);
+    BOOST_TEST(static_cast<int>(acked) == 20 - lines[0].onHand - lines[1].onHand);
 }
 
 BOOST_AUTO_TEST_CASE(on_a_full_disk_the_hand_over_is_refused_and_the_rest_stands, *utf::label("PROP"))

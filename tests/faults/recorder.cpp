@@ -225,6 +225,17 @@ int rename(const char* from, const char* to) noexcept
     return result;
 }
 
+int renameat2(int fromFolder, const char* from, int toFolder, const char* to, unsigned flags) noexcept
+{
+    if (isUnderFolder(to) && faultHere(-1, nullptr, 0, -1))
+        return -1;
+    using Function = int(int, const char*, int, const char*, unsigned);
+    const int result = next<Function>("renameat2")(fromFolder, from, toFolder, to, flags);
+    if (result == 0 && isUnderFolder(to))
+        record(Call::rename, -1, 0, from, to);
+    return result;
+}
+
 int unlink(const char* path) noexcept
 {
     if (isUnderFolder(path) && faultHere(-1, nullptr, 0, -1))
