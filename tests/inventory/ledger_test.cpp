@@ -251,8 +251,10 @@ BOOST_AUTO_TEST_CASE(ids_rise_also_when_the_clock_goes_back, *utf::label("PROP")
     BOOST_TEST(idBytes("not an id").empty());
 }
 
-BOOST_AUTO_TEST_CASE(the_chain_is_sha_256_over_the_hash_before_and_the_text,
-                     *utf::label("REF") * utf::description("FIPS 180-4: SHA-256 of \"abc\" and of 64 bytes"))
+BOOST_AUTO_TEST_CASE(
+    the_chain_is_sha_256_over_the_hash_before_and_the_text,
+    *utf::label("REF") *
+        utf::description("[fips180] SHA-256 of \"abc\" and of no bytes; digests from memory"))
 {
     const auto hex = [](const std::string& bytes) {
         std::string text;
