@@ -268,7 +268,7 @@
         </message>
         <message>
             <source>L</source>
-            <translation type="unfinished" />
+            <translation type="unfinished">L</translation>
         </message>
         <message>
             <source>prism %1</source>
@@ -348,7 +348,7 @@
         </message>
         <message>
             <source>on trial %1</source>
-            <translation type="unfinished" />
+            <translation type="unfinished">قيد التجربة %1</translation>
         </message>
         <message>
             <source>custom %1</source>
@@ -1876,8 +1876,8 @@
             <translation>المعيار</translation>
         </message>
         <message>
-            <source>Measured</source>
-            <translation>المقاس</translation>
+            <source>Value</source>
+            <translation>القيمة</translation>
         </message>
         <message>
             <source>Limit</source>
@@ -2079,7 +2079,7 @@ The ledger of what was handed over is made in it.</source>
         </message>
         <message>
             <source>R, L: the person's eyes · disc: pairs · diamond: lenses · cross: none left · open ring: chosen pair. The larger, the more there are.</source>
-            <translation>R وL: عينا الشخص · قرص: نظارات · معيّن: عدسات · علامة ×: لم يبق شيء · حلقة مفتوحة: النظارة المختارة. كلما كبرت العلامة زاد العدد.</translation>
+            <translation>‏R وL: عينا الشخص · قرص: نظارات · معيّن: عدسات · علامة ×: لم يبق شيء · حلقة مفتوحة: النظارة المختارة. كلما كبرت العلامة زاد العدد.</translation>
         </message>
         <message>
             <source>Why this pair</source>
@@ -2131,6 +2131,10 @@ The ledger of what was handed over is made in it.</source>
         <message>
             <source>No pair of this stock comes near this need.</source>
             <translation>لا نظارة في هذا المخزون تقارب هذه الحاجة.</translation>
+        </message>
+        <message>
+            <source>Picture</source>
+            <translation>صورة</translation>
         </message>
     </context>
     <context>
@@ -2266,11 +2270,11 @@ The ledger of what was handed over is made in it.</source>
         </message>
         <message>
             <source>R and L %1  ·  prism %2</source>
-            <translation>R وL: %1  ·  المنشور %2</translation>
+            <translation>‏R وL: %1  ·  المنشور %2</translation>
         </message>
         <message>
             <source>R %1  ·  L %2  ·  prism %3</source>
-            <translation>R: %1  ·  L: %2  ·  المنشور %3</translation>
+            <translation>‏R: %1  ·  L: %2  ·  المنشور %3</translation>
         </message>
         <message>
             <source>Nearest outside the limits</source>
@@ -2344,16 +2348,16 @@ The ledger of what was handed over is made in it.</source>
             <translation>ما هو</translation>
         </message>
         <message>
-            <source>Mean power (D)</source>
-            <translation>القوة المتوسطة (D)</translation>
-        </message>
-        <message>
-            <source>Half the cylinder (D)</source>
-            <translation>نصف الأسطوانة (D)</translation>
-        </message>
-        <message>
             <source>Available</source>
             <translation>المتاح</translation>
+        </message>
+        <message>
+            <source>Mean (D)</source>
+            <translation>المتوسط (D)</translation>
+        </message>
+        <message>
+            <source>Half cylinder (D)</source>
+            <translation>نصف الأسطوانة (D)</translation>
         </message>
     </context>
     <context>

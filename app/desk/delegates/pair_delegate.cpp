@@ -153,9 +153,11 @@ class PairLayout
     void add(const QString& text, const QFont& font, const QColor& colour, int width)
     {
         const auto lines = broken(text, font, width);
-        const int height = QFontMetrics(font).height() * static_cast<int>(lines.size());
-        words_.push_back(
-            {lines.join(QLatin1Char('\n')), font, colour, {left_, y_, width, height}, Qt::AlignLeft});
+        const auto joined = lines.join(QLatin1Char('\n'));
+        const QFontMetrics metrics(font); // a script from another font may stand taller than this one's lines
+        const int height = std::max(metrics.height() * static_cast<int>(lines.size()),
+                                    metrics.boundingRect(0, 0, width, 10000, Qt::AlignTop, joined).height());
+        words_.push_back({joined, font, colour, {left_, y_, width, height}, Qt::AlignLeft});
         y_ += height + 2;
     }
 

@@ -119,7 +119,7 @@ QVariant CriteriaModel::headerData(int section, Qt::Orientation orientation, int
     case nameColumn:
         return tr("Criterion");
     case measuredColumn:
-        return tr("Measured");
+        return tr("Value");
     case limitColumn:
         return tr("Limit");
     case unitColumn:

@@ -7,19 +7,35 @@
 #include "app/desk/places/dispense_place.hpp"
 #include "app/desk/places/given_before.hpp"
 #include "app/desk/places/hand_over_panel.hpp"
-#include "app/desk/words.hpp"
 #include "app/session/wording.hpp"
 
 #include <QListView>
 #include <QTableView>
+
+#include <set>
 
 namespace quarterstep
 {
 
 namespace
 {
-constexpr std::size_t pulledBeside = 3; ///< other pairs somebody is likely to have fetched
+constexpr int pulledBeside = 5; ///< other lines somebody is likely to have fetched
+
+/// The lines of the other ranked pairs that are not in the pair given, each once, with its bin.
+QStringList linesBeside(const std::vector<Candidate>& ranked, const Candidate& given,
+                        std::span<const StockLine> stock)
+{
+    std::set<std::size_t> seen;
+    for (const auto& part : given.parts)
+        seen.insert(part.line);
+    QStringList words;
+    for (const auto& candidate : ranked)
+        for (const auto& part : candidate.parts)
+            if (words.size() < pulledBeside && seen.insert(part.line).second)
+                words << pullWords({part.line, PartSide::pair}, stock);
+    return words;
 }
+} // namespace
 
 HandOver DispensePlace::handOverOf(const Candidate& candidate)
 {
@@ -80,13 +96,9 @@ QString DispensePlace::toldAfter(const Entry& entry, const Candidate& given) con
         if (const auto line = camp_->lineNamed(movement.line))
             left << tr("%1: %n left", nullptr, camp_->stock()[*line].onHand).arg(ltr(movement.line));
     auto text = tr("%1 has %2. %3.").arg(ltr(entry.person), linesOf(entry), left.join(QStringLiteral(", ")));
-    QStringList back;
-    const auto& ranked = answer()->candidates.ranked;
-    for (std::size_t at = 0; at < ranked.size() && static_cast<std::size_t>(back.size()) < pulledBeside; ++at)
-        if (DeskWords::pull(ranked[at].parts, camp_->stock()) != DeskWords::pull(given.parts, camp_->stock()))
-            back << DeskWords::pull(ranked[at].parts, camp_->stock());
+    const auto back = linesBeside(answer()->candidates.ranked, given, camp_->stock());
     if (!back.isEmpty())
-        text += QLatin1Char('\n') + tr("Put back if pulled: %1").arg(back.join(QStringLiteral("; ")));
+        text += QLatin1Char('\n') + tr("Put back if pulled: %1").arg(back.join(QStringLiteral(" · ")));
     return text;
 }
 

@@ -201,8 +201,8 @@ QWidget* DispensePlace::buildWhy()
     auto* view = table(criteria_, QStringLiteral("criteriaView"), tr("Why: criteria of the chosen pair"));
     view->setToolTip(tr("Measured values and limits, each with its unit and source"));
     const int character = view->fontMetrics().averageCharWidth();
-    const std::pair<int, int> widths[] = {{CriteriaModel::nameColumn, 21},
-                                          {CriteriaModel::measuredColumn, 11},
+    const std::pair<int, int> widths[] = {{CriteriaModel::nameColumn, 23},
+                                          {CriteriaModel::measuredColumn, 8},
                                           {CriteriaModel::limitColumn, 7},
                                           {CriteriaModel::unitColumn, 6},
                                           {CriteriaModel::bandColumn, 21}};

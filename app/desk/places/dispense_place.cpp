@@ -65,8 +65,7 @@ void DispensePlace::connectParts()
     connect(handOver_, &HandOverPanel::changed, this, &DispensePlace::judgeHandOver);
     connect(handOver_->handOverAction(), &QAction::triggered, this, &DispensePlace::giveChosen);
     connect(handOver_->undoAction(), &QAction::triggered, this, &DispensePlace::takeBackLast);
-    connect(tableButton_, &QPushButton::toggled, planePages_,
-            [this](bool on) { planePages_->setCurrentIndex(on ? 1 : 0); });
+    connect(tableButton_, &QPushButton::toggled, planePages_, [this](bool on) { showPlaneTable(on); });
     connect(pairsView_->selectionModel(), &QItemSelectionModel::currentChanged, this,
             [this](const QModelIndex& current) { showPair(current.row()); });
     connect(waitingView_->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
@@ -230,6 +229,12 @@ void DispensePlace::showPlane(const Candidate* chosen)
         picture = planeOfStock(camp_->stock());
     plot_->show(picture);
     plane_->show(picture);
+}
+
+void DispensePlace::showPlaneTable(bool on)
+{
+    planePages_->setCurrentIndex(on ? 1 : 0);
+    tableButton_->setText(on ? tr("Picture") : tr("Table"));
 }
 
 void DispensePlace::togglePlaneTable()

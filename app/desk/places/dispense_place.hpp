@@ -70,6 +70,7 @@ class DispensePlace final : public QWidget
     QWidget* buildRight();
     QWidget* buildWhy();
     void fitCard();
+    void showPlaneTable(bool on);
     void connectParts();
     void takeRow(int row);
     void showAnswer(int index);
