@@ -217,6 +217,8 @@ int runDispense(const CommandLine& line, Output& out)
         out.json(jsonReport(report));
     else
         showReport(report, camp.stock(), out);
+    if (report.result.stopped)
+        throw *report.result.stopped;
     const bool all =
         std::all_of(report.result.answers.begin(), report.result.answers.end(), [](const auto& answer) {
             return !answer.lines.empty() || answer.recommendation.verdict == Verdict::none;

@@ -39,6 +39,8 @@ void takeParts(std::vector<StockLine>& stock, const std::vector<Part>& parts)
         --stock[part.line].onHand;
 }
 
+constexpr int shortRetries = 3;
+
 class Day
 {
   public:
@@ -51,6 +53,22 @@ class Day
     /// Serves one turn. A second pair is held back when its lines are the last that somebody on trial waits
     /// for.
     BatchAnswer serve(const Turn& turn)
+    {
+        for (int again = 0; again < shortRetries; ++again)
+            try {
+                return serveOnce(turn);
+            } catch (const Error& error) {
+                if (error.finding().code != "stock-short")
+                    throw;
+                camp_.refresh(); // another station took the last one: answer again from what is left
+            }
+        return serveOnce(turn);
+    }
+
+    [[nodiscard]] const std::vector<StockLine>& stock() const { return dryRun_ ? planned_ : camp_.stock(); }
+
+  private:
+    BatchAnswer serveOnce(const Turn& turn)
     {
         BatchAnswer answer;
         answer.recommendation = recommend(*turn.person, stock(), camp_.rules(), options_)[turn.which];
@@ -71,18 +89,20 @@ class Day
             takeParts(planned_, parts);
             return answer;
         }
+        post(turn, answer, parts);
+        return answer;
+    }
+
+    void post(const Turn& turn, BatchAnswer& answer, const std::vector<Part>& parts)
+    {
         HandOver given;
         given.recommendation = &answer.recommendation;
         given.parts = parts;
         given.actor = actor_;
         given.finalAsWritten = asWritten(*turn.person);
         answer.entry = camp_.post(entryFor(camp_, given));
-        return answer;
     }
 
-    [[nodiscard]] const std::vector<StockLine>& stock() const { return dryRun_ ? planned_ : camp_.stock(); }
-
-  private:
     void rememberWaiting(const Recommendation& answer)
     {
         if (answer.reasonKey == "on_trial")
@@ -128,11 +148,19 @@ BatchResult dispenseTable(Camp& camp, const std::vector<PersonRecord>& people, c
     }
     result.answers.resize(turns.size());
     Day day(camp, options, actor, dryRun);
-    for (const bool second : {false, true})
-        for (std::size_t i = 0; i < turns.size(); ++i) {
-            if (turns[i].second == second)
-                result.answers[i] = day.serve(turns[i]);
-        }
+    try {
+        std::optional<Camp::WriteBackPause> pause; // stock.yaml is written once, at the end
+        if (!dryRun)
+            pause.emplace(camp);
+        for (const bool second : {false, true})
+            for (std::size_t i = 0; i < turns.size(); ++i)
+                if (turns[i].second == second)
+                    result.answers[i] = day.serve(turns[i]);
+    } catch (const Error& error) {
+        result.stopped = error; // what was posted stands, and is told
+        std::erase_if(result.answers,
+                      [](const BatchAnswer& answer) { return answer.recommendation.person.empty(); });
+    }
     result.after = countsOf(day.stock());
     return result;
 }

@@ -53,7 +53,8 @@ struct BatchAnswer {
 };
 
 struct BatchResult {
-    std::vector<BatchAnswer> answers;                ///< in the order of the table
+    std::vector<BatchAnswer> answers; ///< in the order of the table
+    std::optional<Error> stopped;     ///< the ledger failed on the way; `answers` are those before it
     std::vector<std::pair<std::string, int>> before; ///< line, on hand
     std::vector<std::pair<std::string, int>> after;
 };
