@@ -538,6 +538,10 @@
             <source>this help, or that of one verb</source>
             <translation type="unfinished" />
         </message>
+        <message>
+            <source>handed over as picked: %1</source>
+            <translation type="unfinished" />
+        </message>
     </context>
     <context>
         <name>core</name>
@@ -1310,10 +1314,6 @@
             <translation type="unfinished" />
         </message>
         <message>
-            <source>the new ledger could not be made to last: %1</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
             <source>this file system cannot keep a ledger safely (no shared memory beside the file); keep the camp folder on another disk</source>
             <translation type="unfinished" />
         </message>
@@ -1823,6 +1823,10 @@
         </message>
         <message>
             <source>the file is empty</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>the disk failed while the entry was written (%1); close the camp, open it again and look whether the entry is there before you repeat it</source>
             <translation type="unfinished" />
         </message>
     </context>

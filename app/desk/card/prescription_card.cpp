@@ -47,6 +47,13 @@ PrescriptionCard::PrescriptionCard(QWidget* parent) : QWidget(parent)
     setTabOrder(purpose_, row(CardField::right).edit);
 }
 
+/// A field that goes with the card loses the focus and says so: nobody is there to hear it any more.
+PrescriptionCard::~PrescriptionCard()
+{
+    for (const auto& line : rows_)
+        line.edit->disconnect(this);
+}
+
 void PrescriptionCard::makeField(CardField field, QWidget* parent)
 {
     const auto& info = infoOf(field);

@@ -24,6 +24,7 @@ class PrescriptionCard final : public QWidget
 
   public:
     explicit PrescriptionCard(QWidget* parent = nullptr);
+    ~PrescriptionCard() override;
 
     /// Fills the fields; what the card does not show stays with the record.
     void load(const PersonRecord& record);

@@ -66,6 +66,8 @@ QVariant CriteriaModel::data(const QModelIndex& index, int role) const
     case Qt::DisplayRole:
         return shown(result, index.column());
     case Qt::ToolTipRole:
+        if (index.column() == nameColumn)
+            return shown(result, nameColumn);
         return result.note.empty()
                    ? QString::fromStdString(result.source)
                    : say(result.note) + QLatin1Char('\n') + QString::fromStdString(result.source);

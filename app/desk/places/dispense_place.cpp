@@ -55,7 +55,12 @@ DispensePlace::DispensePlace(MessageBar& messages, QWidget* parent)
     forgetAnswer();
 }
 
-DispensePlace::~DispensePlace() = default;
+/// The lists let go of their models after this part of the place is gone.
+DispensePlace::~DispensePlace()
+{
+    pairsView_->selectionModel()->disconnect(this);
+    waitingView_->selectionModel()->disconnect(this);
+}
 
 void DispensePlace::connectParts()
 {
