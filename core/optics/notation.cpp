@@ -2,9 +2,11 @@
 // Whole texts: an eye, a power, a lens, one value; and writing them.
 #include "core/optics/notation.hpp"
 
+#include "core/optics/angle.hpp"
 #include "core/optics/notation_parts.hpp"
 
 #include <array>
+#include <cmath>
 #include <cstdlib>
 
 namespace quarterstep
@@ -50,6 +52,20 @@ std::optional<EyeState> takeState(PartsReader& reader)
         if (reader.head.takeWord(word))
             return state;
     return std::nullopt;
+}
+
+std::string writeAxis(AxisDegrees axis)
+{
+    return writeShort(axis.thousandths() == 0 ? 180.0 : axis.value(), 3);
+}
+
+/// Two decimals without sign; a size that rounds to nothing is empty.
+std::string writeSize(double size)
+{
+    const long hundredths = std::lround(std::fabs(size) * 100.0);
+    if (hundredths == 0)
+        return {};
+    return std::to_string(hundredths / 100) + "." + std::to_string(100 + hundredths % 100).substr(1);
 }
 
 } // namespace
@@ -136,8 +152,41 @@ std::string writePower(const SpheroCylinder& power)
 {
     if (power.cylinder == Dioptres{})
         return writeDioptres(power.sphere);
-    const double axis = power.axis.thousandths() == 0 ? 180.0 : power.axis.value();
-    return writeDioptres(power.sphere) + " " + writeDioptres(power.cylinder) + " x " + writeShort(axis, 3);
+    return writeDioptres(power.sphere) + " " + writeDioptres(power.cylinder) + " x " + writeAxis(power.axis);
+}
+
+std::string writePlusForm(const SpheroCylinder& power)
+{
+    return writePower(plusCylinderForm(power));
+}
+
+std::string writeCrossed(const SpheroCylinder& power)
+{
+    if (power.cylinder == Dioptres{})
+        return writeDioptres(power.sphere);
+    const auto minus = minusCylinderForm(power);
+    const auto across = foldAxis(minus.axis.value() + 90.0);
+    return writeDioptres(minus.sphere + minus.cylinder) + " DC x " + writeAxis(minus.axis) + " / " +
+           writeDioptres(minus.sphere) + " DC x " + writeAxis(across);
+}
+
+std::string writePrism(const EyePrism& prism)
+{
+    const std::string across = writeSize(prism.in);
+    const std::string along = writeSize(prism.up);
+    std::string text = across.empty() ? "" : across + (prism.in > 0.0 ? " base in" : " base out");
+    if (!along.empty())
+        text += (text.empty() ? "" : " ") + along + (prism.up > 0.0 ? " base up" : " base down");
+    return text.empty() ? "0.00" : text;
+}
+
+std::string writePrismDegrees(const EyePrism& prism, Eye eye)
+{
+    const auto single = baseOf(prism, eye);
+    const std::string size = writeSize(single.amount);
+    if (size.empty())
+        return "0.00";
+    return size + " base " + std::to_string(std::lround(single.degrees) % 360);
 }
 
 } // namespace quarterstep
