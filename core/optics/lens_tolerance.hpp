@@ -73,6 +73,19 @@ struct ToleranceSet {
     std::optional<double> mostPower;
 };
 
+/// Sets by name, and the one used when nobody names one.
+struct ToleranceSets {
+    std::string usual;
+    std::vector<ToleranceSet> sets;
+
+    [[nodiscard]] const ToleranceSet* named(const std::string& name) const;
+};
+
+/// The set of a name (empty: the usual one). Refused: tolerances-unknown, tolerances-not-enabled (says why).
+/// The pointer lives as long as `sets`.
+[[nodiscard]] Parsed<const ToleranceSet*> chooseTolerances(const ToleranceSets& sets,
+                                                           const std::string& name);
+
 /// A lens as ordered or as read.
 struct LensValues {
     SpheroCylinder power;

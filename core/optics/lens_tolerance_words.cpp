@@ -1,9 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// One result of a tolerance rule and its words.
+// One result of a tolerance rule and its words; choosing a set.
 #include "core/optics/lens_tolerance_parts.hpp"
 
 #include "core/optics/text_reader.hpp"
 
+#include <algorithm>
 #include <array>
 #include <cmath>
 
@@ -83,6 +84,31 @@ ToleranceResult toleranceResult(ToleranceRule rule, std::optional<Eye> eye, doub
     else
         result.sentence = {wordsOf(rule).beyond, {size, limitText, textOf(result.excess, rule, false)}};
     return result;
+}
+
+const ToleranceSet* ToleranceSets::named(const std::string& name) const
+{
+    const auto found =
+        std::find_if(sets.begin(), sets.end(), [&name](const ToleranceSet& set) { return set.name == name; });
+    return found == sets.end() ? nullptr : &*found;
+}
+
+Parsed<const ToleranceSet*> chooseTolerances(const ToleranceSets& sets, const std::string& name)
+{
+    const ToleranceSet* set = sets.named(name.empty() ? sets.usual : name);
+    if (set == nullptr) {
+        std::string names;
+        for (const auto& known : sets.sets)
+            names += (names.empty() ? "" : ", ") + known.name;
+        return Complaint{"tolerances-unknown",
+                         {QS_SAY("core", "there is no tolerance set “%1”; there are: %2"), {name, names}},
+                         0};
+    }
+    if (!set->enabled)
+        return Complaint{"tolerances-not-enabled",
+                         {QS_SAY("core", "the tolerance set “%1” is not enabled: %2"), {set->name, set->why}},
+                         0};
+    return set;
 }
 
 const char* ruleName(ToleranceRule rule)
