@@ -18,7 +18,7 @@ namespace quarterstep
 namespace
 {
 
-constexpr std::size_t lensesKept = 24; // lens groups tried for each eye and frame group, nearest first
+constexpr std::size_t missesKept = 2; // lens groups that fail in their own eye, kept for the nearest misses
 
 using PowerKey = std::tuple<long, long, long>;
 
@@ -145,7 +145,23 @@ struct LensChoice {
     SpheroCylinder power;
     std::vector<std::size_t> lines;
     double nearness = 0.0;
+    bool fails = false; ///< outside a limit of its own eye, whatever the other eye gets
 };
+
+/// Nearness to the need, and whether the eye alone already rules the lens out: with the fellow eye taken
+/// away, judge sees the criteria of one eye only, and those do not change when the fellow comes back.
+void rate(const Search& s, Eye eye, LensChoice& choice)
+{
+    const Eye fellow = eye == Eye::right ? Eye::left : Eye::right;
+    const Eye judged = s.need.eyes.of(eye).seeing ? eye : fellow; // a balance lens follows the fellow eye
+    Need alone = s.need;
+    alone.eyes.of(judged == Eye::right ? Eye::left : Eye::right).seeing = false;
+    Supply supply;
+    supply.power = {choice.power, choice.power};
+    supply.equalPair = false;
+    choice.nearness = blurStrength(toPowerVector(choice.power) - toPowerVector(s.need.eyes.of(judged).power));
+    choice.fails = judge(alone, supply, s.profile).band == Band::fails;
+}
 
 std::vector<LensChoice> lensesFor(const Search& s, const StockLine& frame, Eye eye)
 {
@@ -161,17 +177,18 @@ std::vector<LensChoice> lensesFor(const Search& s, const StockLine& frame, Eye e
         choice.lines.push_back(i);
     }
     std::vector<LensChoice> choices;
-    const Eye judged = s.need.eyes.of(eye).seeing ? eye : (eye == Eye::right ? Eye::left : Eye::right);
-    const auto needed = toPowerVector(s.need.eyes.of(judged).power); // a balance lens follows the fellow eye
     for (auto& [key, choice] : byPower) {
-        choice.nearness = blurStrength(toPowerVector(choice.power) - needed);
+        rate(s, eye, choice);
         choices.push_back(std::move(choice));
     }
     std::sort(choices.begin(), choices.end(), [](const auto& a, const auto& b) {
-        return std::pair(a.nearness, a.lines.front()) < std::pair(b.nearness, b.lines.front());
+        return std::tuple(a.fails, a.nearness, a.lines.front()) <
+               std::tuple(b.fails, b.nearness, b.lines.front());
     });
-    if (choices.size() > lensesKept)
-        choices.resize(lensesKept);
+    const auto firstFailing =
+        std::find_if(choices.begin(), choices.end(), [](const auto& c) { return c.fails; });
+    const auto passing = static_cast<std::size_t>(firstFailing - choices.begin());
+    choices.resize(std::min(choices.size(), passing + missesKept));
     return choices;
 }
 

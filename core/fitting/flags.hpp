@@ -12,8 +12,13 @@ namespace quarterstep
 void addReferral(const PersonRecord& person, Recommendation& answer);
 /// Sets cautions that belong to the person and purpose.
 void addCautions(const PersonRecord& person, Recommendation& answer);
+/// Something that must be known first, with a stable key for counts.
+struct Lack {
+    std::string key;
+    Sentence sentence;
+};
 /// What must be known before stock may be suggested; empty = nothing.
-[[nodiscard]] std::vector<Sentence> missingFor(const PersonRecord& person, Purpose purpose);
+[[nodiscard]] std::vector<Lack> missingFor(const PersonRecord& person, Purpose purpose);
 /// Why nothing is needed, or empty. Fits of bare eyes and of the own pair are taken from the answer.
 [[nodiscard]] Sentence whyNothingNeeded(const PersonRecord& person, const Recommendation& answer);
 

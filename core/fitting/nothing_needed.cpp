@@ -13,26 +13,28 @@
 namespace quarterstep
 {
 
-std::vector<Sentence> missingFor(const PersonRecord& person, Purpose purpose)
+std::vector<Lack> missingFor(const PersonRecord& person, Purpose purpose)
 {
-    std::vector<Sentence> missing;
+    std::vector<Lack> missing;
     if (person.child() && person.objectiveOnly)
         missing.push_back(
-            {QS_SAY(
-                 "core",
-                 "a subjective refraction: a child is never given glasses from an objective reading alone"),
-             {}});
+            {"objective_only_child",
+             {QS_SAY(
+                  "core",
+                  "a subjective refraction: a child is never given glasses from an objective reading alone"),
+              {}}});
     if (person.child() && person.prescriber.empty())
-        missing.push_back({QS_SAY("core", "the prescriber's name, for a child"), {}});
+        missing.push_back({"prescriber_missing", {QS_SAY("core", "the prescriber's name, for a child"), {}}});
     if (purpose == Purpose::distance)
         return missing;
     const bool confirmed = person.nearBest.has_value() || anySeeingEye(person, [](const EyeRecord& eye) {
                                return eye.nearPower.has_value() || eye.lensImplant;
                            });
     if (person.age && *person.age < 35.0 && !confirmed)
-        missing.push_back({QS_SAY("core", "an addition under 35 years must be confirmed: near acuity with "
-                                          "it, or a near power by trial"),
-                           {}});
+        missing.push_back({"addition_unconfirmed",
+                           {QS_SAY("core", "an addition under 35 years must be confirmed: near acuity with "
+                                           "it, or a near power by trial"),
+                            {}}});
     return missing;
 }
 

@@ -18,19 +18,31 @@ std::string twoDecimals(double value)
     return text;
 }
 
+namespace
+{
+
+/// Size classes are counted, everything else is measured.
+std::string numberFor(Criterion criterion, double value)
+{
+    return criterion == Criterion::frameSize ? std::to_string(std::lround(value)) : twoDecimals(value);
+}
+
+} // namespace
+
 Sentence failingSentence(const CriterionResult& result)
 {
     if (!result.note.empty() && result.band == Band::fails)
         return result.note;
     return {infoOf(result.criterion).failing,
-            {twoDecimals(result.measured), twoDecimals(result.limit.value_or(0.0))}};
+            {numberFor(result.criterion, result.measured),
+             numberFor(result.criterion, result.limit.value_or(0.0))}};
 }
 
 Sentence cautionSentence(const CriterionResult& result)
 {
     if (!result.note.empty())
         return result.note;
-    return {infoOf(result.criterion).caution, {twoDecimals(result.measured)}};
+    return {infoOf(result.criterion).caution, {numberFor(result.criterion, result.measured)}};
 }
 
 } // namespace quarterstep

@@ -37,17 +37,18 @@ bool failsOnlyFor(const Fit& fit, Missing missing)
 }
 
 /// What, if measured, would open the box: asked for instead of sending an order away.
-std::vector<Sentence> curable(const CandidateLists& lists)
+std::vector<Lack> curable(const CandidateLists& lists)
 {
-    std::vector<Sentence> needs;
+    std::vector<Lack> needs;
     const auto any = [&](Missing missing) {
         return std::any_of(lists.misses.begin(), lists.misses.end(),
                            [&](const Candidate& miss) { return failsOnlyFor(miss.fit, missing); });
     };
     if (any(Missing::pd))
-        needs.push_back({QS_SAY("core", "the PD: measure it"), {}});
+        needs.push_back({"pd_not_taken", {QS_SAY("core", "the PD: measure it"), {}}});
     if (any(Missing::vertex))
-        needs.push_back({QS_SAY("core", "the vertex distance of this prescription: measure it"), {}});
+        needs.push_back({"vertex_not_recorded",
+                         {QS_SAY("core", "the vertex distance of this prescription: measure it"), {}}});
     return needs;
 }
 
@@ -75,6 +76,13 @@ void settle(Recommendation& answer, Verdict verdict, std::string key, Sentence r
     answer.verdict = verdict;
     answer.reasonKey = std::move(key);
     answer.reason = std::move(reason);
+}
+
+void settleIncomplete(Recommendation& answer, const std::vector<Lack>& lacks)
+{
+    for (const auto& lack : lacks)
+        answer.needs.push_back(lack.sentence);
+    settle(answer, Verdict::incomplete, lacks.front().key, lacks.front().sentence);
 }
 
 /// The blurred powers of a miss mean that the box does not hold the power; other criteria speak for
@@ -115,7 +123,10 @@ void settleCustom(std::span<const StockLine> stock, const Profile& profile, cons
         return;
     }
     const auto& nearest = answer.candidates.misses.front();
-    const auto* failing = nearest.fit.firstWith(Band::fails);
+    const CriterionResult* failing = nullptr; // what a missing measurement might heal is told last
+    for (const auto& result : nearest.fit.criteria)
+        if (result.band == Band::fails && (failing == nullptr || failing->missing != Missing::nothing))
+            failing = failing == nullptr || result.missing == Missing::nothing ? &result : failing;
     settle(answer, Verdict::custom, failing != nullptr ? reasonKeyOf(failing->criterion) : "no_stock",
            failing != nullptr ? failingSentence(*failing)
                               : Sentence{QS_SAY("core", "nothing in the box comes near"), {}});
@@ -220,12 +231,9 @@ void settleByStock(const PersonRecord& person, std::span<const StockLine> stock,
         settle(answer, Verdict::incomplete, "on_trial", answer.needs.back());
         return;
     }
-    auto needs = curable(lists);
-    if (!needs.empty() && !triedAndShort) {
-        answer.needs = std::move(needs);
-        settle(answer, Verdict::incomplete, "incomplete", answer.needs.front());
-        return;
-    }
+    const auto lacks = curable(lists);
+    if (!lacks.empty() && !triedAndShort)
+        return settleIncomplete(answer, lacks);
     settleCustom(stock, profile, rules, options, answer);
     findInterim(person, profile, stock, rules, answer);
     suggestBalance(person, profile, stock, rules, answer);
@@ -241,28 +249,23 @@ void answerPurpose(const PersonRecord& person, std::span<const StockLine> stock,
     addReferral(person, answer);
     addCautions(person, answer);
     if (profile == nullptr) {
-        answer.needs.push_back({QS_SAY("core", "a rules profile named %1"), {answer.profile}});
-        return settle(answer, Verdict::incomplete, "incomplete", answer.needs.front());
+        return settleIncomplete(
+            answer, {{"profile_unknown", {QS_SAY("core", "a rules profile named %1"), {answer.profile}}}});
     }
     if (answer.need)
         judgeWithoutStock(person, *profile, answer);
     if (answer.referral == Referral::before)
         return settle(answer, Verdict::refer, "refer", answer.flags.front().sentence);
-    answer.needs = missingFor(person, answer.purpose);
+    auto lacks = missingFor(person, answer.purpose);
     const bool childObjective = person.child() && person.objectiveOnly;
-    if (auto why = whyNothingNeeded(person, answer); !why.empty() && !childObjective) {
-        answer.needs.clear();
+    if (auto why = whyNothingNeeded(person, answer); !why.empty() && !childObjective)
         return settle(answer, Verdict::none, "none", std::move(why));
-    }
-    if (!answer.need && person.eyes.right.seeing() == false && person.eyes.left.seeing() == false)
-        answer.needs.insert(answer.needs.begin(),
-                            {QS_SAY("core", "a final prescription for at least one eye"), {}});
+    if (!person.eyes.right.seeing() && !person.eyes.left.seeing())
+        lacks.push_back({"final_missing", {QS_SAY("core", "a final prescription for at least one eye"), {}}});
     else if (!need)
-        answer.needs.push_back(need.complaint().sentence);
-    else if (!person.eyes.right.seeing() && !person.eyes.left.seeing())
-        answer.needs.push_back({QS_SAY("core", "a final prescription for at least one eye"), {}});
-    if (!answer.needs.empty())
-        return settle(answer, Verdict::incomplete, "incomplete", answer.needs.front());
+        lacks.push_back({"addition_missing", need.complaint().sentence});
+    if (!lacks.empty())
+        return settleIncomplete(answer, lacks);
     settleByStock(person, stock, *profile, rules, options, answer);
 }
 

@@ -30,8 +30,11 @@ struct Recommendation {
     std::vector<Flag> flags;     ///< cautions, referral and recheck reasons, each with its source
     std::vector<Sentence> needs; ///< what is missing when incomplete
     Sentence reason;             ///< one sentence behind the verdict
-    std::string reasonKey;       ///< stable key for counts: "served", "caution", "on_trial", "none",
-                                 ///< "incomplete", "refer" or the JSON name of the criterion
+    /// Stable key for counts: "served", "caution", "on_trial", "none", "refer", "stock_out", "no_stock",
+    /// "power_not_in_box", the JSON name of the criterion that fails, or what is missing: "addition_missing",
+    /// "addition_unconfirmed", "final_missing", "objective_only_child", "pd_not_taken", "prescriber_missing",
+    /// "profile_unknown", "vertex_not_recorded".
+    std::string reasonKey;
     std::optional<Need> need;
     std::optional<Fit> bareEyes;
     std::optional<Fit> ownPair;

@@ -61,6 +61,21 @@ Bands readBands(YamlMap& map, bool& good)
     return bands;
 }
 
+/// Whether any limit was written, right or wrong.
+bool isLimited(const YamlMap& map)
+{
+    return map.find("fits") || map.find("caution") || map.find("trial") || map.find("by cylinder");
+}
+
+void checkLimited(YamlMap& map, bool& good)
+{
+    if (!map.isMap() || isLimited(map))
+        return;
+    map.document().tell(Severity::error, map.value(), "limit-missing",
+                        {QS_SAY("core", "a limit is missing here; write fits, caution or trial"), {}});
+    good = false;
+}
+
 void readOlder(YamlMap& map, CriterionRule& rule, bool& good)
 {
     const YamlValue* value = map.find("from age");
@@ -70,11 +85,7 @@ void readOlder(YamlMap& map, CriterionRule& rule, bool& good)
     const YamlValue* age = older.need("age");
     rule.olderFrom = age ? map.document().number(*age, 0.0, 120.0) : std::nullopt;
     rule.older = readBands(older, good);
-    if (rule.older == Bands{}) {
-        map.document().tell(Severity::error, *value, "limit-missing",
-                            {QS_SAY("core", "a limit is missing here; write fits, caution or trial"), {}});
-        good = false;
-    }
+    checkLimited(older, good);
     good = good && rule.olderFrom.has_value();
 }
 
@@ -93,6 +104,7 @@ void readMinus(YamlMap& map, Criterion criterion, CriterionRule& rule, bool& goo
     }
     YamlMap minus(map.document(), *value, {"fits", "caution", "trial"});
     rule.minus = readBands(minus, good);
+    checkLimited(minus, good);
 }
 
 void readByCylinder(YamlMap& map, CriterionRule& rule, bool& good)
@@ -157,19 +169,15 @@ void readSource(YamlMap& map, CriterionRule& rule, bool& good)
 /// Either limits, or shown only.
 void checkJudged(YamlMap& map, CriterionRule& rule, bool& good)
 {
-    const bool limited = !(rule.bands == Bands{}) || !rule.byCylinder.empty();
     const bool shownOnly = map.yesNo("shown only").value_or(false);
     rule.judged = !shownOnly;
-    if (shownOnly && (limited || rule.olderFrom || rule.neverFails)) {
+    if (shownOnly && (isLimited(map) || rule.olderFrom || rule.neverFails)) {
         map.document().tell(Severity::error, map.value(), "limit-not-judged",
                             {QS_SAY("core", "shown only means no limits; keep one of the two"), {}});
         good = false;
     }
-    if (!shownOnly && !limited) {
-        map.document().tell(Severity::error, map.value(), "limit-missing",
-                            {QS_SAY("core", "a limit is missing here; write fits, caution or trial"), {}});
-        good = false;
-    }
+    if (!shownOnly)
+        checkLimited(map, good);
 }
 
 } // namespace

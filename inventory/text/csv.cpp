@@ -57,9 +57,15 @@ class CsvParser
 
     CsvCell takeCell(CsvRow& row)
     {
+        const std::size_t begin = at_;
         while (at_ < text_.size() && blanks.find(text_[at_]) != std::string_view::npos)
             ++at_;
-        return at_ < text_.size() && text_[at_] == '"' ? takeQuoted(row) : takePlain(row);
+        if (at_ < text_.size() && text_[at_] == '"')
+            return takeQuoted(row);
+        CsvCell cell = takePlain(row);
+        if (cell.text.empty())
+            cell.place = source_.at(begin);
+        return cell;
     }
 
     CsvCell takePlain(CsvRow& row)

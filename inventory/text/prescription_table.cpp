@@ -151,6 +151,10 @@ class TableReader
         CellsByName cells;
         for (std::size_t i = 0; i < std::min(csv.cells.size(), columns_.size()); ++i)
             cells[columns_[i]] = csv.cells[i];
+        if (!row.findings.empty()) { // broken quotes: what stands in which cell is not known
+            row.person = cells["person"].text;
+            return row;
+        }
         checkCount(csv, row.findings);
         PersonRecord record = reading_.value.survey ? readSurveyRow(cells, place, row.findings)
                                                     : readPerson(cells, place, row.findings);

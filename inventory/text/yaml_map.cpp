@@ -60,6 +60,9 @@ class TreeBuilder : public YAML::EventHandler
         YamlValue value = begin(YamlValue::Kind::scalar, mark, tag, anchor);
         value.text = text;
         value.plain = tag == "?";
+        if (!value.plain && !quoteIsClosed(value.begin))
+            refuse(mark, "yaml-quote-open",
+                   {QS_SAY("core", "this quote is never closed; close it on the same line"), {}});
         attach(std::move(value));
     }
     void OnSequenceStart(const YAML::Mark& mark, const std::string& tag, YAML::anchor_t anchor,
@@ -98,6 +101,24 @@ class TreeBuilder : public YAML::EventHandler
         if (exclamation || (!tag.empty() && tag != "?" && tag != "!"))
             refuse(mark, "yaml-tag", {QS_SAY("core", "a tag (!name) is not read here; delete it"), {}});
         return value;
+    }
+
+    /// The parser takes a quote that runs to the end of the file for a whole value.
+    [[nodiscard]] bool quoteIsClosed(std::size_t begin) const
+    {
+        const std::string& text = document_.source().text();
+        const char quote = begin < text.size() ? text[begin] : ' ';
+        if (quote != '"' && quote != '\'')
+            return true; // a block scalar
+        for (std::size_t at = begin + 1; at < text.size(); ++at) {
+            if (text[at] == '\\' && quote == '"')
+                ++at;
+            else if (text[at] == quote && quote == '\'' && at + 1 < text.size() && text[at + 1] == quote)
+                ++at;
+            else if (text[at] == quote)
+                return true;
+        }
+        return false;
     }
 
     void open(YamlValue value, YAML::EmitterStyle::value style)

@@ -33,7 +33,7 @@ class YamlDocument
 {
   public:
     /// Checks the bytes and parses. Findings: those of checkText, yaml-syntax, yaml-empty,
-    /// yaml-two-documents, yaml-alias, yaml-anchor, yaml-tag, yaml-depth, yaml-key.
+    /// yaml-two-documents, yaml-alias, yaml-anchor, yaml-tag, yaml-depth, yaml-key, yaml-quote-open.
     YamlDocument(std::string bytes, const std::string& name);
 
     /// False when there is no tree to read.

@@ -57,7 +57,7 @@ const std::array<CriterionInfo, criterionCount> table{{
      QS_SAY("core", "vertical imbalance %1 at the reading level, limit %2"),
      QS_SAY("core", "vertical imbalance %1 at the reading level"), measureReadingLevel},
     {C::frameSize, "frame_size", "frame size", "", QS_SAY("core", "frame size class"),
-     QS_SAY("core", "frame size %1 class off, limit %2"), QS_SAY("core", "frame size %1 class off"),
+     QS_SAY("core", "frame size off by %1 class, limit %2"), QS_SAY("core", "frame size off by %1 class"),
      measureFrameSize},
     {C::nearBlur, "near_blur", "near blur", "D", QS_SAY("core", "blur strength at near"),
      QS_SAY("core", "blur strength at near %1 D, limit %2 D"), QS_SAY("core", "blur strength at near %1 D"),

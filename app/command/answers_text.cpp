@@ -1,0 +1,74 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// One line for people: person, purpose, verdict, referral, lines with bin and side, error per eye, prism,
+// reason.
+#include "app/command/answers.hpp"
+#include "app/command/output.hpp"
+#include "app/session/wording.hpp"
+
+#include <QCoreApplication>
+#include <QStringList>
+
+namespace quarterstep
+{
+namespace
+{
+
+QString eyeWords(Eye eye, const std::optional<EyeFit>& fit)
+{
+    const QString side = eye == Eye::right ? commandWords(QT_TRANSLATE_NOOP("command", "R"))
+                                           : commandWords(QT_TRANSLATE_NOOP("command", "L"));
+    if (!fit)
+        return side + QStringLiteral(" –");
+    return side + QLatin1Char(' ') + ltr(dioptres(fit->error.m)) + QStringLiteral(" b ") +
+           QString::number(fit->blur, 'f', 2);
+}
+
+QString fitWords(const Fit& fit)
+{
+    return QStringLiteral("%1, %2, ")
+               .arg(eyeWords(Eye::right, fit.eyes.right), eyeWords(Eye::left, fit.eyes.left)) +
+           commandWords(QT_TRANSLATE_NOOP("command", "prism %1")).arg(prismWords(fit.prism.horizontal));
+}
+
+QString pulled(const std::vector<Part>& parts, std::span<const StockLine> stock)
+{
+    QStringList words;
+    for (const auto& part : parts)
+        words << pullWords(part, stock);
+    return words.join(QStringLiteral(", "));
+}
+
+} // namespace
+
+QString recommendationLine(const Recommendation& answer, std::span<const StockLine> stock)
+{
+    QStringList cells{ltr(answer.person), say(answer.purpose), say(answer.verdict)};
+    if (answer.referral != Referral::no)
+        cells << say(answer.referral) + QStringLiteral(" (") + say(answer.urgency) + QLatin1Char(')');
+    if (answer.recheck)
+        cells << commandWords(QT_TRANSLATE_NOOP("command", "measure again"));
+    const auto& ranked = answer.candidates.ranked;
+    if (!ranked.empty() && (answer.verdict == Verdict::stock || answer.reasonKey == "on_trial"))
+        cells << pulled(ranked.front().parts, stock) << fitWords(ranked.front().fit);
+    if (!answer.reason.empty())
+        cells << say(answer.reason);
+    if (answer.interim)
+        cells << commandWords(QT_TRANSLATE_NOOP("command", "temporary pair: %1"))
+                     .arg(pulled(answer.interim->parts, stock));
+    return cells.join(QStringLiteral("; "));
+}
+
+bool leavesUnserved(const Recommendation& answer)
+{
+    return answer.verdict != Verdict::stock && answer.verdict != Verdict::none;
+}
+
+std::optional<Purpose> purposeNamed(const std::string& word)
+{
+    for (const Purpose purpose : {Purpose::distance, Purpose::near, Purpose::intermediate, Purpose::bifocal})
+        if (word == jsonWord(purpose))
+            return purpose;
+    return std::nullopt;
+}
+
+} // namespace quarterstep

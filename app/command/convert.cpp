@@ -1,0 +1,279 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// convert: written powers in both cylinder forms and as power vectors; written acuities as logMAR. A text
+// that cannot be read is answered in its place.
+#include "app/command/command_line.hpp"
+#include "app/command/output.hpp"
+#include "app/session/wording.hpp"
+#include "core/optics/acuity.hpp"
+#include "core/optics/effectivity.hpp"
+#include "core/optics/notation.hpp"
+#include "core/optics/power_vector.hpp"
+#include "inventory/text/numbers.hpp"
+#include "inventory/text/source_text.hpp"
+
+namespace quarterstep
+{
+namespace
+{
+
+constexpr double largestVertex = 50.0; ///< mm
+
+struct Text {
+    std::string text;
+    Position position;
+};
+
+struct Vertex {
+    double from = 0.0;
+    double to = 0.0;
+};
+
+/// The arguments, or the lines of standard input for "-".
+std::vector<Text> textsOf(const CommandLine& line, Output& out)
+{
+    std::vector<Text> texts;
+    int number = 0;
+    for (const auto& argument : line.arguments) {
+        ++number;
+        if (argument != "-") {
+            texts.push_back({argument, {"argument " + std::to_string(number), 1, 0}});
+            continue;
+        }
+        const auto bytes = readBytes("-");
+        out.tell(bytes.findings);
+        int row = 0;
+        std::string text;
+        for (std::size_t i = 0; i <= bytes.value.size(); ++i) {
+            if (i < bytes.value.size() && bytes.value[i] != '\n') {
+                text += bytes.value[i];
+                continue;
+            }
+            ++row;
+            if (!text.empty() && text.back() == '\r')
+                text.pop_back();
+            if (i < bytes.value.size() || !text.empty())
+                texts.push_back({text, {"-", row, 0}});
+            text.clear();
+        }
+    }
+    return texts;
+}
+
+std::optional<Vertex> vertexOf(const CommandLine& line)
+{
+    const auto found = line.values.find("--vertex");
+    if (found == line.values.end())
+        return std::nullopt;
+    const auto millimetres = [](const std::string& text) {
+        const auto read = parseNumber(text, 0.0, largestVertex, Decimals::dotOrComma);
+        if (!read)
+            throw errorSaying(
+                "vertex-distance",
+                {QS_SAY("core", "“%1” is not a vertex distance; write 0 to 50 mm, as --vertex 12 0"), {text}},
+                Exit::usage);
+        return read.value();
+    };
+    return Vertex{millimetres(found->second.at(0)), millimetres(found->second.at(1))};
+}
+
+void tellComplaint(const Text& text, const Complaint& complaint, Output& out)
+{
+    Position position = text.position;
+    position.column = complaint.offset + 1;
+    out.tell(Severity::error, position, complaint.code, complaint.sentence);
+}
+
+QJsonObject jsonPower(const SpheroCylinder& power)
+{
+    const bool cylinder = power.cylinder != Dioptres{};
+    return {{"sphere", jsonNumber(power.sphere.value())},
+            {"cylinder", jsonNumber(power.cylinder.value())},
+            {"axis", cylinder ? jsonNumber(power.axis.value()) : QJsonValue(QJsonValue::Null)}};
+}
+
+void insertAll(QJsonObject& into, const QJsonObject& from)
+{
+    for (auto entry = from.begin(); entry != from.end(); ++entry)
+        into.insert(entry.key(), entry.value());
+}
+
+QJsonObject jsonVector(const PowerVector& vector)
+{
+    return {{"m", jsonNumber(vector.m)},
+            {"j0", jsonNumber(vector.j0)},
+            {"j45", jsonNumber(vector.j45)},
+            {"blur", jsonNumber(blurStrength(vector))}};
+}
+
+const char* stateWord(EyeState state)
+{
+    switch (state) {
+    case EyeState::balance:
+        return "balance";
+    case EyeState::artificial:
+        return "artificial";
+    case EyeState::blind:
+        return "blind";
+    case EyeState::notMeasured:
+        return "not measured";
+    case EyeState::measured:
+        break;
+    }
+    return "measured";
+}
+
+QJsonObject jsonEye(const WrittenEye& eye, const std::optional<Vertex>& vertex)
+{
+    QJsonObject entry{{"as_written", jsonText(eye.asWritten)}, {"state", stateWord(eye.state)}};
+    if (eye.state != EyeState::measured) {
+        for (const char* name : {"sphere", "cylinder", "axis", "plus_form", "m", "j0", "j45", "blur"})
+            entry.insert(name, QJsonValue::Null);
+        return entry;
+    }
+    insertAll(entry, jsonPower(minusCylinderForm(eye.power)));
+    entry.insert("plus_form", jsonPower(plusCylinderForm(eye.power)));
+    insertAll(entry, jsonVector(toPowerVector(eye.power)));
+    if (eye.addition)
+        entry.insert("addition", jsonNumber(eye.addition->value()));
+    if (eye.prism)
+        entry.insert("prism",
+                     QJsonObject{{"in_pd", jsonNumber(eye.prism->in)}, {"up_pd", jsonNumber(eye.prism->up)}});
+    if (vertex) {
+        const auto moved = atVertexDistance(eye.power, Millimetres{vertex->from}, Millimetres{vertex->to});
+        QJsonValue there(QJsonValue::Null);
+        if (moved) {
+            auto power = jsonPower(minusCylinderForm(*moved));
+            insertAll(power, jsonVector(toPowerVector(*moved)));
+            there = power;
+        }
+        entry.insert("at_vertex", there);
+    }
+    return entry;
+}
+
+QJsonObject jsonRefusal(const Text& text, const Complaint& complaint,
+                        std::initializer_list<const char*> nulls)
+{
+    QJsonObject entry{{"as_written", jsonText(text.text)},
+                      {"error", say(complaint.sentence)},
+                      {"code", jsonText(complaint.code)},
+                      {"column", complaint.offset + 1}};
+    for (const char* name : nulls)
+        entry.insert(name, QJsonValue::Null);
+    return entry;
+}
+
+QString vectorWords(const SpheroCylinder& power)
+{
+    const auto vector = toPowerVector(power);
+    return QStringLiteral("M %1  J0 %2  J45 %3  b %4")
+        .arg(dioptres(vector.m), dioptres(vector.j0), dioptres(vector.j45),
+             QString::number(blurStrength(vector), 'f', 2));
+}
+
+QString eyeWords(const WrittenEye& eye, const std::optional<Vertex>& vertex)
+{
+    if (eye.state != EyeState::measured)
+        return commandWords(QT_TRANSLATE_NOOP("command", "%1: not refracted, not judged"))
+            .arg(QString::fromStdString(eye.asWritten));
+    QString text = QString::fromStdString(writePower(minusCylinderForm(eye.power)));
+    if (eye.power.cylinder != Dioptres{})
+        text += QStringLiteral("  =  ") + QString::fromStdString(writePower(plusCylinderForm(eye.power)));
+    text += QStringLiteral("  ") + vectorWords(eye.power);
+    if (!vertex)
+        return text;
+    const auto moved = atVertexDistance(eye.power, Millimetres{vertex->from}, Millimetres{vertex->to});
+    if (!moved)
+        return text + QStringLiteral("  ") +
+               commandWords(QT_TRANSLATE_NOOP("command", "no power does the same at %1 mm")).arg(vertex->to);
+    return text + QStringLiteral("  ") +
+           commandWords(QT_TRANSLATE_NOOP("command", "at %1 mm: %2"))
+               .arg(QString::number(vertex->to),
+                    QString::fromStdString(writePower(minusCylinderForm(*moved))));
+}
+
+QString refusalWords(const Text& text, const Complaint& complaint)
+{
+    return commandWords(QT_TRANSLATE_NOOP("command", "%1: not read: %2"))
+        .arg(QString::fromStdString(text.text), say(complaint.sentence));
+}
+
+int convertPowers(const CommandLine& line, const std::vector<Text>& texts, Output& out)
+{
+    const auto vertex = vertexOf(line);
+    int exit = Exit::done;
+    QJsonArray answers;
+    for (const auto& text : texts) {
+        const auto eye = parseEye(text.text);
+        if (!eye) {
+            tellComplaint(text, eye.complaint(), out);
+            exit = Exit::badData;
+        }
+        if (line.has("--json"))
+            answers.append(
+                eye ? jsonEye(eye.value(), vertex)
+                    : jsonRefusal(text, eye.complaint(),
+                                  {"sphere", "cylinder", "axis", "plus_form", "m", "j0", "j45", "blur"}));
+        else
+            out.line(eye ? eyeWords(eye.value(), vertex) : refusalWords(text, eye.complaint()));
+    }
+    if (line.has("--json"))
+        out.json(answers);
+    return exit;
+}
+
+QJsonObject jsonAcuity(const Acuity& acuity)
+{
+    const auto& logMar = acuity.logMar;
+    const auto of = [&logMar](double (*function)(double, double), double numerator) {
+        return logMar ? jsonNumber(function(*logMar, numerator)) : QJsonValue(QJsonValue::Null);
+    };
+    return {{"as_written", jsonText(acuity.asRecorded)},
+            {"logmar", jsonNumber(logMar)},
+            {"decimal", logMar ? jsonNumber(decimalFromLogMar(*logMar)) : QJsonValue(QJsonValue::Null)},
+            {"snellen_6", of(snellenDenominator, 6.0)},
+            {"snellen_20", of(snellenDenominator, 20.0)}};
+}
+
+QString acuityWords(const Acuity& acuity)
+{
+    if (!acuity.logMar)
+        return commandWords(QT_TRANSLATE_NOOP("command", "%1: no number"))
+            .arg(QString::fromStdString(acuity.asRecorded));
+    const auto fixed = [](double value, int decimals) { return QString::number(value + 0.0, 'f', decimals); };
+    return QStringLiteral("logMAR %1  6/%2  20/%3  %4")
+        .arg(fixed(*acuity.logMar, 2), fixed(snellenDenominator(*acuity.logMar, 6.0), 1),
+             fixed(snellenDenominator(*acuity.logMar, 20.0), 0), fixed(decimalFromLogMar(*acuity.logMar), 2));
+}
+
+int convertAcuities(const CommandLine& line, const std::vector<Text>& texts, Output& out)
+{
+    int exit = Exit::done;
+    QJsonArray answers;
+    for (const auto& text : texts) {
+        const auto acuity = parseAcuity(text.text);
+        if (!acuity) {
+            tellComplaint(text, acuity.complaint(), out);
+            exit = Exit::badData;
+        }
+        if (line.has("--json"))
+            answers.append(acuity ? jsonAcuity(acuity.value())
+                                  : jsonRefusal(text, acuity.complaint(),
+                                                {"logmar", "decimal", "snellen_6", "snellen_20"}));
+        else
+            out.line(acuity ? acuityWords(acuity.value()) : refusalWords(text, acuity.complaint()));
+    }
+    if (line.has("--json"))
+        out.json(answers);
+    return exit;
+}
+
+} // namespace
+
+int runConvert(const CommandLine& line, Output& out)
+{
+    const auto texts = textsOf(line, out);
+    return line.has("--acuity") ? convertAcuities(line, texts, out) : convertPowers(line, texts, out);
+}
+
+} // namespace quarterstep

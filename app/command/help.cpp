@@ -1,0 +1,89 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// help: examples first, then verbs or options, from the table.
+#include "app/command/options.hpp"
+#include "app/command/output.hpp"
+
+#include <QCoreApplication>
+
+namespace quarterstep
+{
+namespace
+{
+
+constexpr int column = 26; ///< where words begin
+
+void row(Output& out, const QString& name, const QString& words)
+{
+    out.line(QStringLiteral("  ") + name.leftJustified(column) + words);
+}
+
+void examples(const VerbRow& verb, Output& out)
+{
+    for (const char* example : verb.examples)
+        out.line(QStringLiteral("  ") + QString::fromUtf8(example));
+}
+
+void showVerb(const VerbRow& verb, Output& out)
+{
+    out.line(
+        QStringLiteral("quarterstep %1: %2").arg(QString::fromUtf8(verb.name), commandWords(verb.words)));
+    out.line({});
+    examples(verb, out);
+    out.line({});
+    out.line(QStringLiteral("quarterstep %1 [OPTIONS] %2")
+                 .arg(QString::fromUtf8(verb.name), QString::fromUtf8(verb.arguments)));
+    for (const char* name : verb.options) {
+        const auto& option = optionNamed(name);
+        row(out,
+            QStringLiteral("%1 %2").arg(QString::fromUtf8(option.name), QString::fromUtf8(option.valueWords)),
+            commandWords(option.words));
+    }
+    if (verb.arguments == std::string("TABLE"))
+        row(out, QString::fromUtf8(verb.arguments),
+            commandWords(QT_TRANSLATE_NOOP("command", "prescription table (CSV); - reads standard input")));
+    if (verb.arguments == std::string("TEXT…"))
+        row(out, QString::fromUtf8(verb.arguments),
+            commandWords(
+                QT_TRANSLATE_NOOP("command", "one eye each, as written; - reads lines of standard input")));
+}
+
+} // namespace
+
+void showHelp(const VerbRow* verb, Output& out)
+{
+    if (verb != nullptr) {
+        showVerb(*verb, out);
+        return;
+    }
+    out.line(commandWords(QT_TRANSLATE_NOOP(
+        "command",
+        "Quarterstep finds which stocked spectacles serve a finished prescription, and how well.")));
+    out.line({});
+    out.line(commandWords(QT_TRANSLATE_NOOP("command", "Examples:")));
+    for (const auto& each : verbTable())
+        examples(each, out);
+    out.line({});
+    out.line(commandWords(QT_TRANSLATE_NOOP("command", "Verbs:")));
+    for (const auto& each : verbTable())
+        row(out, QString::fromUtf8(each.name), commandWords(each.words));
+    out.line({});
+    out.line(commandWords(QT_TRANSLATE_NOOP(
+        "command", "Ends with 0 when done, 1 when somebody is left without acceptable stock or "
+                   "incomplete, 2 for a slip in the command, 3 for bad data, 4 when something "
+                   "is locked or cannot be reached.")));
+}
+
+int runHelp(const CommandLine& line, Output& out)
+{
+    if (line.arguments.empty()) {
+        showHelp(nullptr, out);
+        return Exit::done;
+    }
+    const VerbRow* verb = verbNamed(line.arguments.front());
+    if (verb == nullptr)
+        throw unknownVerb(line.arguments.front());
+    showHelp(verb, out);
+    return Exit::done;
+}
+
+} // namespace quarterstep

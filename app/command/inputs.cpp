@@ -1,0 +1,79 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/command/inputs.hpp"
+
+#include "app/command/output.hpp"
+
+#include <QDate>
+
+namespace quarterstep
+{
+namespace
+{
+
+Error usage(std::string code, Sentence sentence)
+{
+    return errorSaying(std::move(code), std::move(sentence), Exit::usage);
+}
+
+template <class T>
+T usableOrEnd(Reading<T> reading, Output& out)
+{
+    out.tell(reading.findings);
+    if (!reading.usable())
+        throw FilesNotRead();
+    return std::move(reading.value);
+}
+
+} // namespace
+
+Box openBox(const CommandLine& line, Output& out)
+{
+    const bool camp = line.has("--camp");
+    if (camp == line.has("--stock"))
+        throw usage("option-missing",
+                    {QS_SAY("core", "`%1` needs either --camp FOLDER or --stock FILE"), {line.verb}});
+    if (camp && line.has("--rules"))
+        throw usage("option-missing",
+                    {QS_SAY("core", "--rules goes with --stock; a camp folder has its own rules"), {}});
+    if (camp) {
+        const auto opened = Camp::open(line.value("--camp"), Ledger::Mode::readOnly);
+        out.tell(opened.findings());
+        return {opened.stock(), opened.rules()};
+    }
+    auto stock = readStockFile(line.value("--stock"));
+    auto rules = line.has("--rules") ? readRulesFile(line.value("--rules"))
+                                     : Reading<FittingRules>{defaultRules(), {}};
+    out.tell(stock.findings);
+    out.tell(rules.findings);
+    if (!stock.usable() || !rules.usable())
+        throw FilesNotRead();
+    return {std::move(stock.value.lines), std::move(rules.value)};
+}
+
+PrescriptionTable readTable(const CommandLine& line, Output& out)
+{
+    const auto today = QDate::currentDate().toString(Qt::ISODate).toStdString();
+    auto table = usableOrEnd(readPrescriptionTable(line.arguments.front(), today), out);
+    for (const auto& row : table.rows)
+        out.tell(row.findings);
+    return table;
+}
+
+MatchOptions matchOptions(const CommandLine& line, const FittingRules& rules)
+{
+    MatchOptions options;
+    options.profile = line.value("--profile");
+    if (!options.profile.empty() && rules.find(options.profile) == nullptr) {
+        std::string names;
+        for (const auto& profile : rules.profiles)
+            names += (names.empty() ? "" : ", ") + profile.name;
+        throw usage("profile-unknown",
+                    {QS_SAY("core", "there is no profile “%1”; there are %2"), {options.profile, names}});
+    }
+    options.candidates.everyLine = line.has("--all");
+    if (line.has("--all"))
+        options.candidates.most = std::numeric_limits<std::size_t>::max();
+    return options;
+}
+
+} // namespace quarterstep

@@ -1,0 +1,42 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Data on standard output, findings on standard error as file:line:column: severity: sentence [code]. JSON
+// numbers are rounded to a millionth, never -0, and null where nothing is known.
+#pragma once
+
+#include "core/finding.hpp"
+
+#include <QJsonArray>
+#include <QJsonObject>
+#include <QString>
+
+#include <optional>
+#include <vector>
+
+namespace quarterstep
+{
+
+class Output
+{
+  public:
+    void line(const QString& text);
+    void json(const QJsonArray& value);
+    void json(const QJsonObject& value);
+    void tell(const Finding& finding);
+    void tell(Severity severity, Position position, std::string code, Sentence sentence);
+    void tell(const std::vector<Finding>& findings);
+    /// Empties the buffers; false when not all could be written (disk full, pipe closed).
+    [[nodiscard]] bool finish();
+};
+
+[[nodiscard]] QJsonValue jsonNumber(double value);
+[[nodiscard]] QJsonValue jsonNumber(const std::optional<double>& value);
+[[nodiscard]] QJsonValue jsonText(const std::string& text);
+/// Empty text is null.
+[[nodiscard]] QJsonValue jsonTextOrNull(const std::string& text);
+
+/// Words of the command line, context "command".
+[[nodiscard]] QString commandWords(const char* text);
+/// The same with a number for the plural forms (%n).
+[[nodiscard]] QString commandCount(const char* text, int count);
+
+} // namespace quarterstep

@@ -1,0 +1,14 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// One command from arguments to exit code. Every exception ends here as a finding.
+#pragma once
+
+#include <string>
+#include <vector>
+
+namespace quarterstep
+{
+
+/// `arguments` without the program's name. Needs a QCoreApplication.
+[[nodiscard]] int runCommand(const std::vector<std::string>& arguments);
+
+} // namespace quarterstep

@@ -1,0 +1,141 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The table of verbs and options.
+#include "app/command/command_line.hpp"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+#include <limits>
+#include <stdexcept>
+
+namespace quarterstep
+{
+namespace
+{
+
+constexpr std::size_t anyNumber = std::numeric_limits<std::size_t>::max();
+
+} // namespace
+
+const std::vector<OptionRow>& optionTable()
+{
+    static const std::vector<OptionRow> table{
+        {"--camp", 1, "FOLDER",
+         QT_TRANSLATE_NOOP("command", "the camp folder: stock.yaml, rules.yaml and the ledger")},
+        {"--stock", 1, "FILE", QT_TRANSLATE_NOOP("command", "a stock file alone, without a ledger")},
+        {"--rules", 1, "FILE",
+         QT_TRANSLATE_NOOP("command", "rules of fit to go with --stock; the usual ones when left out")},
+        {"--profile", 1, "NAME",
+         QT_TRANSLATE_NOOP(
+             "command", "rules to judge by: school, adult-distance, adult-near, strict or the camp's own")},
+        {"--json", 0, "", QT_TRANSLATE_NOOP("command", "answer in JSON")},
+        {"--all", 0, "", QT_TRANSLATE_NOOP("command", "every line, not only the six best groups")},
+        {"--dry-run", 0, "", QT_TRANSLATE_NOOP("command", "say what would be done and write nothing")},
+        {"--skip-bad-rows", 0, "", QT_TRANSLATE_NOOP("command", "leave rows with errors out and name them")},
+        {"--person", 1, "CODE", QT_TRANSLATE_NOOP("command", "hand over to this person of the table only")},
+        {"--purpose", 1, "PURPOSE",
+         QT_TRANSLATE_NOOP("command", "distance, near, intermediate or bifocal, with --person")},
+        {"--lines", 1, "LINE[,LINE,LINE]",
+         QT_TRANSLATE_NOOP("command",
+                           "what was picked: a ready-made pair, or frame, right lens and left lens")},
+        {"--reason", 1, "TEXT", QT_TRANSLATE_NOOP("command", "why this pair, when it is outside a limit")},
+        {"--acuity-right", 1, "ACUITY",
+         QT_TRANSLATE_NOOP("command", "distance acuity of the right eye with this pair")},
+        {"--acuity-left", 1, "ACUITY",
+         QT_TRANSLATE_NOOP("command", "distance acuity of the left eye with this pair")},
+        {"--near-acuity", 1, "ACUITY", QT_TRANSLATE_NOOP("command", "near acuity with this pair, as N6")},
+        {"--checks", 1, "LIST",
+         QT_TRANSLATE_NOOP("command", "what was checked with this pair: power,fit,instructions")},
+        {"--actor", 1, "NAME", QT_TRANSLATE_NOOP("command", "who hands over, for the ledger")},
+        {"--check", 0, "",
+         QT_TRANSLATE_NOOP("command", "check every entry of the ledger and end with 3 if one is bad")},
+        {"--vertex", 2, "FROM TO", QT_TRANSLATE_NOOP("command", "also at another vertex distance, in mm")},
+        {"--acuity", 0, "", QT_TRANSLATE_NOOP("command", "the texts are acuities, not powers")},
+    };
+    return table;
+}
+
+const OptionRow& optionNamed(const std::string& name)
+{
+    const auto& table = optionTable();
+    const auto found =
+        std::find_if(table.begin(), table.end(), [&](const auto& row) { return name == row.name; });
+    if (found == table.end())
+        throw std::logic_error("verb with an option that is not in the table: " + name);
+    return *found;
+}
+
+const std::vector<VerbRow>& verbTable()
+{
+    static const std::vector<VerbRow> table{
+        {"match",
+         QT_TRANSLATE_NOOP("command", "which stocked pair serves each person, and how well"),
+         "TABLE",
+         1,
+         1,
+         {"--camp", "--stock", "--rules", "--profile", "--all", "--json"},
+         {},
+         {"quarterstep match --camp orrowen people.csv",
+          "quarterstep match --stock stock.yaml --json people.csv"},
+         runMatch},
+        {"dispense",
+         QT_TRANSLATE_NOOP("command",
+                           "hand over: the best acceptable pair to each person in order, or one picked pair"),
+         "TABLE",
+         1,
+         1,
+         {"--camp", "--profile", "--person", "--purpose", "--lines", "--reason", "--acuity-right",
+          "--acuity-left", "--near-acuity", "--checks", "--actor", "--skip-bad-rows", "--dry-run", "--json"},
+         {"--camp"},
+         {"quarterstep dispense --camp orrowen --dry-run people.csv",
+          "quarterstep dispense --camp orrowen --person 0042 --lines N+200-62M-BK people.csv"},
+         runDispense},
+        {"stock",
+         QT_TRANSLATE_NOOP("command", "what is in the box and what the ledger says"),
+         "",
+         0,
+         0,
+         {"--camp", "--check", "--json"},
+         {"--camp"},
+         {"quarterstep stock --camp orrowen"},
+         runStock},
+        {"coverage",
+         QT_TRANSLATE_NOOP("command", "how many of a table the stock serves, and why not the others"),
+         "TABLE",
+         1,
+         1,
+         {"--camp", "--stock", "--rules", "--profile", "--json"},
+         {},
+         {"quarterstep coverage --stock stock.yaml people.csv"},
+         runCoverage},
+        {"convert",
+         QT_TRANSLATE_NOOP("command", "written powers in both cylinder forms and as power vectors"),
+         "TEXT…",
+         1,
+         anyNumber,
+         {"--vertex", "--acuity", "--json"},
+         {},
+         {"quarterstep convert \"-1.25 -0.50 x 90\"", "quarterstep convert --acuity 6/9 \"0.5 decimal\""},
+         runConvert},
+        {"help",
+         QT_TRANSLATE_NOOP("command", "this help, or that of one verb"),
+         "[VERB]",
+         0,
+         1,
+         {},
+         {},
+         {"quarterstep help match"},
+         runHelp},
+    };
+    return table;
+}
+
+const VerbRow* verbNamed(const std::string& name)
+{
+    for (const auto& verb : verbTable())
+        if (name == verb.name)
+            return &verb;
+    return nullptr;
+}
+
+} // namespace quarterstep

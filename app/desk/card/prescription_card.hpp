@@ -1,0 +1,64 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The card of one person: typed or taken over from the waiting list. Keyboard first: Tab walks right, left,
+// addition, PD …, Enter asks for a suggestion. What cannot be read is said under its field.
+#pragma once
+
+#include "app/desk/card/card_fields.hpp"
+
+#include <QWidget>
+
+#include <optional>
+
+class QCheckBox;
+class QComboBox;
+class QGridLayout;
+class QLabel;
+class QLineEdit;
+
+namespace quarterstep
+{
+
+class PrescriptionCard final : public QWidget
+{
+    Q_OBJECT
+
+  public:
+    explicit PrescriptionCard(QWidget* parent = nullptr);
+
+    /// Fills the fields; what the card does not show stays with the record.
+    void load(const PersonRecord& record);
+    /// Empties the card and puts the cursor into the first field.
+    void clear();
+    /// The record as the fields say, or empty after showing a complaint under each field that cannot be read.
+    [[nodiscard]] std::optional<PersonRecord> read();
+    void focusRightEye();
+
+  Q_SIGNALS:
+    void suggestWanted();
+    void edited();
+
+  private:
+    struct Row {
+        QLineEdit* edit = nullptr;
+        QLabel* complaint = nullptr;
+        QString loaded;
+    };
+
+    void buildIdentity(QGridLayout& grid);
+    void buildEyes(QGridLayout& grid);
+    void buildMeasures(QGridLayout& grid);
+    void buildSigns(QGridLayout& grid);
+    QWidget* labelled(CardField field, QWidget* parent);
+    void makeField(CardField field, QWidget* parent);
+    QLabel* makeComplaint(CardField field);
+    void showComplaint(Row& row, const QString& text);
+    void checkEye(CardField field, bool alsoComplain);
+    [[nodiscard]] Row& row(CardField field) { return rows_[static_cast<std::size_t>(field)]; }
+
+    PersonRecord base_;
+    std::array<Row, cardFieldCount> rows_;
+    QComboBox* purpose_ = nullptr;
+    std::vector<std::pair<Sign, QCheckBox*>> signs_;
+};
+
+} // namespace quarterstep

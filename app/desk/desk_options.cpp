@@ -1,0 +1,101 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/desk/desk_options.hpp"
+
+#include <QCommandLineParser>
+#include <QCoreApplication>
+#include <QRegularExpression>
+
+namespace quarterstep
+{
+
+namespace
+{
+QString words(const char* text)
+{
+    return QCoreApplication::translate("DeskOptions", text);
+}
+
+void describe(QCommandLineParser& parser)
+{
+    parser.setApplicationDescription(
+        words(QT_TRANSLATE_NOOP("DeskOptions", "Matches final spectacle prescriptions with a "
+                                               "stock of ready-made spectacles and lenses.")));
+    parser.addHelpOption();
+    parser.addVersionOption();
+    const auto option = [&parser](const char* name, const char* text, const char* value) {
+        parser.addOption({QLatin1String(name), words(text), QLatin1String(value)});
+    };
+    option("theme", QT_TRANSLATE_NOOP("DeskOptions", "light, dark or sun (black on white, large)"), "NAME");
+    parser.addOption(
+        {QStringLiteral("right-to-left"),
+         words(QT_TRANSLATE_NOOP("DeskOptions", "mirrors the window; prescriptions stay left-to-right"))});
+    option("language", QT_TRANSLATE_NOOP("DeskOptions", "language of the window, for example ar"), "CODE");
+    option("screenshot", QT_TRANSLATE_NOOP("DeskOptions", "paints the window into a PNG file and leaves"),
+           "FILE");
+    option("size", QT_TRANSLATE_NOOP("DeskOptions", "size of the window in pixels, for example 1366x768"),
+           "WxH");
+    option("person", QT_TRANSLATE_NOOP("DeskOptions", "loads this person of people.csv at the start"),
+           "CODE");
+    parser.addPositionalArgument(
+        QStringLiteral("FOLDER"),
+        words(QT_TRANSLATE_NOOP("DeskOptions", "camp folder to open (stock.yaml, rules.yaml, "
+                                               "ledger.sqlite)")),
+        QStringLiteral("[FOLDER]"));
+}
+
+void takeSize(DeskOptions& options, const QString& text)
+{
+    static const QRegularExpression form(QStringLiteral("^([0-9]{3,4})x([0-9]{3,4})$"));
+    const auto found = form.match(text);
+    if (found.hasMatch())
+        options.size = {found.captured(1).toInt(), found.captured(2).toInt()};
+    else
+        options.problem =
+            words(QT_TRANSLATE_NOOP("DeskOptions", "--size %1 is not a size; write for example 1366x768"))
+                .arg(text);
+}
+} // namespace
+
+DeskOptions readDeskOptions(const QStringList& arguments)
+{
+    DeskOptions options;
+    QCommandLineParser parser;
+    describe(parser);
+    if (!parser.parse(arguments)) {
+        options.problem = parser.errorText();
+        return options;
+    }
+    options.help = parser.isSet(QStringLiteral("help"));
+    options.version = parser.isSet(QStringLiteral("version"));
+    options.rightToLeft = parser.isSet(QStringLiteral("right-to-left"));
+    options.language = parser.value(QStringLiteral("language"));
+    options.screenshot = parser.value(QStringLiteral("screenshot"));
+    options.person = parser.value(QStringLiteral("person"));
+    if (parser.isSet(QStringLiteral("size")))
+        takeSize(options, parser.value(QStringLiteral("size")));
+    if (parser.isSet(QStringLiteral("theme"))) {
+        const auto name = parser.value(QStringLiteral("theme"));
+        if (const auto theme = themeNamed(name))
+            options.theme = *theme;
+        else
+            options.problem =
+                words(QT_TRANSLATE_NOOP("DeskOptions", "--theme %1 is not known; write light, dark or sun"))
+                    .arg(name);
+    }
+    const auto folders = parser.positionalArguments();
+    if (folders.size() > 1)
+        options.problem =
+            words(QT_TRANSLATE_NOOP("DeskOptions", "one camp folder at a time, not %1")).arg(folders.size());
+    else if (!folders.isEmpty())
+        options.folder = folders.front();
+    return options;
+}
+
+QString deskHelp()
+{
+    QCommandLineParser parser;
+    describe(parser);
+    return parser.helpText();
+}
+
+} // namespace quarterstep

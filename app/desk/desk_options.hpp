@@ -1,0 +1,29 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The words on the command line of the desk.
+#pragma once
+
+#include "app/desk/theme.hpp"
+
+#include <QSize>
+#include <QStringList>
+
+namespace quarterstep
+{
+
+struct DeskOptions {
+    QString folder;
+    Theme theme = Theme::light;
+    bool rightToLeft = false;
+    QString language;   ///< empty = the system's
+    QString screenshot; ///< file to paint the window into, then leave
+    QSize size{1366, 768};
+    QString person; ///< camp code to load at the start
+    bool help = false;
+    bool version = false;
+    QString problem; ///< what cannot be understood; empty = nothing
+};
+
+[[nodiscard]] DeskOptions readDeskOptions(const QStringList& arguments);
+[[nodiscard]] QString deskHelp();
+
+} // namespace quarterstep

@@ -1,0 +1,56 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The window of the desk: which camp is open, messages, and the places. Without a camp it offers to open one.
+#pragma once
+
+#include "app/desk/theme.hpp"
+
+#include <QMainWindow>
+
+class QComboBox;
+class QHBoxLayout;
+class QLabel;
+class QPushButton;
+class QStackedWidget;
+
+namespace quarterstep
+{
+
+class DispensePlace;
+class MessageBar;
+
+class DeskWindow final : public QMainWindow
+{
+    Q_OBJECT
+
+  public:
+    explicit DeskWindow(QWidget* parent = nullptr);
+
+    /// Opens a camp folder; what goes wrong is said in the window. Returns whether it is open.
+    bool openCamp(const QString& folder);
+    /// Loads a person of the waiting list; false when there is none of that code.
+    bool choosePerson(const QString& code);
+    [[nodiscard]] MessageBar& messages() { return *messages_; }
+    [[nodiscard]] DispensePlace& dispense() { return *dispense_; }
+
+  private:
+    QWidget* buildHeader();
+    QWidget* buildEmptyState();
+    QPushButton* command(QHBoxLayout& row, const QString& name, const QString& text, const QString& tooltip,
+                         const QKeySequence& keys, void (DeskWindow::*run)());
+    void askFolder();
+    void askTable();
+    void newPerson();
+    void showCamp();
+    void takeTheme(int index);
+
+    MessageBar* messages_;
+    DispensePlace* dispense_;
+    QStackedWidget* pages_;
+    QLabel* site_ = nullptr;
+    QLabel* summary_ = nullptr;
+    QPushButton* newPersonButton_ = nullptr;
+    QPushButton* tableButton_ = nullptr;
+    QComboBox* theme_ = nullptr;
+};
+
+} // namespace quarterstep

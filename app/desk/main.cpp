@@ -1,0 +1,81 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// quarterstep-desk: reads the command line, makes the window, runs it, or paints it into a file.
+#include "app/desk/desk_options.hpp"
+#include "app/desk/desk_window.hpp"
+
+#include <QApplication>
+#include <QLibraryInfo>
+#include <QLocale>
+#include <QTextStream>
+#include <QTimer>
+#include <QTranslator>
+
+using namespace quarterstep;
+
+namespace
+{
+void installLanguage(QApplication& application, const DeskOptions& options)
+{
+    const QLocale locale = options.language.isEmpty() ? QLocale::system() : QLocale(options.language);
+    auto* ours = new QTranslator(&application);
+    if (ours->load(locale, QStringLiteral("quarterstep"), QStringLiteral("_"), QStringLiteral(":/i18n")))
+        QApplication::installTranslator(ours);
+    auto* base = new QTranslator(&application);
+    if (base->load(locale, QStringLiteral("qtbase"), QStringLiteral("_"),
+                   QLibraryInfo::path(QLibraryInfo::TranslationsPath)))
+        QApplication::installTranslator(base);
+    const bool mirrored =
+        options.rightToLeft || (!options.language.isEmpty() && locale.textDirection() == Qt::RightToLeft);
+    QApplication::setLayoutDirection(mirrored ? Qt::RightToLeft : Qt::LeftToRight);
+}
+
+int say(const QString& text, int exitCode)
+{
+    QTextStream(exitCode == 0 ? stdout : stderr) << text << Qt::endl;
+    return exitCode;
+}
+
+/// 0 painted, 1 no such person, 3 the camp cannot be opened, 4 the file cannot be written.
+int paintInto(DeskWindow& window, const DeskOptions& options, bool opened)
+{
+    if (!opened)
+        return 3;
+    if (!options.person.isEmpty() && !window.choosePerson(options.person))
+        return say(QCoreApplication::translate("DeskOptions", "no readable person %1 in people.csv")
+                       .arg(options.person),
+                   1);
+    QApplication::processEvents();
+    if (!window.grab().save(options.screenshot, "PNG"))
+        return say(QCoreApplication::translate("DeskOptions", "cannot write %1").arg(options.screenshot), 4);
+    return 0;
+}
+} // namespace
+
+int main(int argc, char** argv)
+{
+    QApplication application(argc, argv);
+    QApplication::setApplicationName(QStringLiteral("quarterstep-desk"));
+    QApplication::setApplicationVersion(QStringLiteral(QUARTERSTEP_VERSION));
+    const auto options = readDeskOptions(QApplication::arguments());
+    if (!options.problem.isEmpty())
+        return say(options.problem, 2);
+    installLanguage(application, options);
+    if (options.help)
+        return say(deskHelp(), 0);
+    if (options.version)
+        return say(QStringLiteral("quarterstep-desk " QUARTERSTEP_VERSION), 0);
+    applyTheme(application, options.theme);
+    DeskWindow window;
+    window.resize(options.size);
+    window.show();
+    if (!options.screenshot.isEmpty()) {
+        QApplication::processEvents();
+        return paintInto(window, options, options.folder.isEmpty() || window.openCamp(options.folder));
+    }
+    // The window is painted before the camp is read.
+    QTimer::singleShot(0, &window, [&window, &options] {
+        if (!options.folder.isEmpty() && window.openCamp(options.folder) && !options.person.isEmpty())
+            window.choosePerson(options.person);
+    });
+    return QApplication::exec();
+}

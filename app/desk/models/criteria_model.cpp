@@ -1,0 +1,107 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/desk/models/criteria_model.hpp"
+
+#include "app/desk/words.hpp"
+#include "app/session/wording.hpp"
+
+namespace quarterstep
+{
+
+CriteriaModel::CriteriaModel(QObject* parent) : QAbstractTableModel(parent) {}
+
+void CriteriaModel::show(const Fit& fit)
+{
+    beginResetModel();
+    results_ = fit.criteria;
+    endResetModel();
+}
+
+void CriteriaModel::clear()
+{
+    beginResetModel();
+    results_.clear();
+    endResetModel();
+}
+
+int CriteriaModel::rowCount(const QModelIndex& parent) const
+{
+    return parent.isValid() ? 0 : static_cast<int>(results_.size());
+}
+
+int CriteriaModel::columnCount(const QModelIndex& parent) const
+{
+    return parent.isValid() ? 0 : columnCount_;
+}
+
+QVariant CriteriaModel::data(const QModelIndex& index, int role) const
+{
+    if (!checkIndex(index, CheckIndexOption::IndexIsValid))
+        return {};
+    const auto& result = results_[static_cast<std::size_t>(index.row())];
+    switch (role) {
+    case Qt::DisplayRole:
+        return shown(result, index.column());
+    case Qt::ToolTipRole:
+        return result.note.empty()
+                   ? QString::fromStdString(result.source)
+                   : say(result.note) + QLatin1Char('\n') + QString::fromStdString(result.source);
+    case Qt::TextAlignmentRole:
+        if (index.column() == measuredColumn || index.column() == limitColumn)
+            return QVariant::fromValue(Qt::Alignment(Qt::AlignTrailing | Qt::AlignVCenter));
+        return {};
+    case rawRole:
+        if (index.column() == measuredColumn)
+            return result.measured;
+        if (index.column() == limitColumn)
+            return result.limit ? QVariant(*result.limit) : QVariant();
+        return index.column() == bandColumn
+                   ? QVariant(static_cast<int>(result.band))
+                   : QVariant(QLatin1String(quarterstep::infoOf(result.criterion).name));
+    default:
+        return {};
+    }
+}
+
+QString CriteriaModel::shown(const CriterionResult& result, int column) const
+{
+    switch (column) {
+    case nameColumn:
+        if (!result.eye)
+            return say(result.criterion);
+        return (*result.eye == Eye::right ? tr("%1, right") : tr("%1, left")).arg(say(result.criterion));
+    case measuredColumn:
+        return result.band == Band::notMeasured ? tr("not measured") : ltr(DeskWords::size(result.measured));
+    case limitColumn:
+        return result.limit ? ltr(DeskWords::size(*result.limit)) : QString();
+    case unitColumn:
+        return ltr(DeskWords::unit(result.criterion));
+    case bandColumn:
+        return say(result.band);
+    default:
+        return QString::fromStdString(result.source);
+    }
+}
+
+QVariant CriteriaModel::headerData(int section, Qt::Orientation orientation, int role) const
+{
+    if (orientation != Qt::Horizontal || role != Qt::DisplayRole)
+        return {};
+    switch (section) {
+    case nameColumn:
+        return tr("Criterion");
+    case measuredColumn:
+        return tr("Measured");
+    case limitColumn:
+        return tr("Limit");
+    case unitColumn:
+        return tr("Unit");
+    case bandColumn:
+        return tr("Band");
+    case sourceColumn:
+        return tr("Source");
+    default:
+        return {};
+    }
+}
+
+} // namespace quarterstep

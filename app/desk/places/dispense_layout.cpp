@@ -1,0 +1,199 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The widgets of the place Dispense and where they stand; what they do is in dispense_place.cpp.
+#include "app/desk/card/prescription_card.hpp"
+#include "app/desk/delegates/pair_delegate.hpp"
+#include "app/desk/models/criteria_model.hpp"
+#include "app/desk/models/pairs_model.hpp"
+#include "app/desk/models/plane_model.hpp"
+#include "app/desk/models/waiting_model.hpp"
+#include "app/desk/places/answer_panel.hpp"
+#include "app/desk/places/dispense_place.hpp"
+#include "app/desk/places/hand_over_panel.hpp"
+#include "app/desk/plots/plot_view.hpp"
+
+#include <QFrame>
+#include <QHeaderView>
+#include <QLabel>
+#include <QListView>
+#include <QPushButton>
+#include <QScrollArea>
+#include <QSplitter>
+#include <QStackedWidget>
+#include <QTableView>
+#include <QVBoxLayout>
+
+namespace quarterstep
+{
+
+namespace
+{
+QFrame* frame(const QString& name, const QString& title, QVBoxLayout*& column)
+{
+    auto* box = new QFrame;
+    box->setObjectName(name);
+    column = new QVBoxLayout(box);
+    column->setContentsMargins(12, 8, 12, 8);
+    column->setSpacing(4);
+    if (!title.isEmpty()) {
+        auto* heading = new QLabel(title, box);
+        heading->setProperty("role", QStringLiteral("heading"));
+        column->addWidget(heading);
+    }
+    return box;
+}
+
+QTableView* table(QAbstractItemModel* model, const QString& name, const QString& accessible)
+{
+    auto* view = new QTableView;
+    view->setModel(model);
+    view->setObjectName(name);
+    view->setAccessibleName(accessible);
+    view->setSelectionBehavior(QAbstractItemView::SelectRows);
+    view->setSelectionMode(QAbstractItemView::SingleSelection);
+    view->setEditTriggers(QAbstractItemView::NoEditTriggers);
+    view->setShowGrid(false);
+    view->setTabKeyNavigation(false);
+    view->setAlternatingRowColors(true);
+    view->verticalHeader()->hide();
+    view->verticalHeader()->setDefaultSectionSize(view->fontMetrics().height() + 8);
+    view->horizontalHeader()->setHighlightSections(false);
+    view->horizontalHeader()->setDefaultAlignment(Qt::AlignLeading | Qt::AlignVCenter);
+    view->setHorizontalScrollMode(QAbstractItemView::ScrollPerPixel);
+    view->setWordWrap(false);
+    return view;
+}
+
+QLabel* hint(const QString& text, const QString& name)
+{
+    auto* label = new QLabel(text);
+    label->setObjectName(name);
+    label->setProperty("role", QStringLiteral("hint"));
+    label->setWordWrap(true);
+    return label;
+}
+} // namespace
+
+QWidget* DispensePlace::buildLeft()
+{
+    QVBoxLayout* column = nullptr;
+    auto* people = frame(QStringLiteral("waitingFrame"), tr("People of the table"), column);
+    waitingView_ = table(waiting_, QStringLiteral("waitingView"), tr("People of the table"));
+    waitingView_->setToolTip(tr("Choose a person: the card fills and pairs are suggested"));
+    waitingView_->horizontalHeader()->setSectionResizeMode(WaitingModel::personColumn,
+                                                           QHeaderView::ResizeToContents);
+    waitingView_->horizontalHeader()->setSectionResizeMode(WaitingModel::ageColumn,
+                                                           QHeaderView::ResizeToContents);
+    waitingView_->horizontalHeader()->setSectionResizeMode(WaitingModel::stateColumn, QHeaderView::Stretch);
+    waitingHint_ = hint({}, QStringLiteral("waitingHint"));
+    column->addWidget(waitingHint_);
+    column->addWidget(waitingView_, 1);
+
+    QVBoxLayout* cardColumn = nullptr;
+    auto* cardFrame = frame(QStringLiteral("cardFrame"), tr("Prescription"), cardColumn);
+    card_ = new PrescriptionCard;
+    auto* scroll = new QScrollArea;
+    scroll->setObjectName(QStringLiteral("cardScroll"));
+    scroll->setWidgetResizable(true);
+    scroll->setFrameShape(QFrame::NoFrame);
+    scroll->setFocusPolicy(Qt::NoFocus);
+    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    scroll->setWidget(card_);
+    cardColumn->addWidget(scroll, 1);
+    auto* suggestButton = new QPushButton(tr("Suggest pairs"));
+    suggestButton->setObjectName(QStringLiteral("suggestButton"));
+    suggestButton->setProperty("primary", true);
+    suggestButton->setToolTip(tr("Searches the stock for this prescription (Enter in any field)"));
+    connect(suggestButton, &QPushButton::clicked, this, &DispensePlace::suggest);
+    cardColumn->addWidget(suggestButton);
+
+    auto* left = new QSplitter(Qt::Vertical);
+    left->setObjectName(QStringLiteral("leftSplitter"));
+    left->addWidget(people);
+    left->addWidget(cardFrame);
+    left->setStretchFactor(0, 1);
+    left->setStretchFactor(1, 2);
+    left->setSizes({190, 500});
+    left->setChildrenCollapsible(false);
+    return left;
+}
+
+QWidget* DispensePlace::buildMiddle()
+{
+    auto* middle = new QWidget;
+    auto* column = new QVBoxLayout(middle);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(8);
+    answerPanel_ = new AnswerPanel;
+    pairsView_ = new QListView;
+    pairsView_->setObjectName(QStringLiteral("pairsView"));
+    pairsView_->setAccessibleName(tr("Pairs to pull"));
+    pairsView_->setToolTip(
+        tr("Best first: power in dioptres, where to fetch it, what it leaves in each eye, prism"));
+    pairsView_->setModel(pairs_);
+    pairsView_->setItemDelegate(new PairDelegate(pairsView_));
+    pairsView_->setSelectionMode(QAbstractItemView::SingleSelection);
+    pairsView_->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
+    pairsView_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    pairsView_->setResizeMode(QListView::Adjust);
+    pairsView_->viewport()->setAutoFillBackground(false);
+    pairsView_->setStyleSheet(QStringLiteral("QListView{background:transparent;}"));
+    pairsHint_ = hint({}, QStringLiteral("pairsHint"));
+    pairsHint_->setAlignment(Qt::AlignCenter);
+    handOver_ = new HandOverPanel;
+    column->addWidget(answerPanel_);
+    column->addWidget(pairsHint_, 1);
+    column->addWidget(pairsView_, 1);
+    column->addWidget(handOver_);
+    return middle;
+}
+
+QWidget* DispensePlace::buildRight()
+{
+    QVBoxLayout* column = nullptr;
+    auto* box = frame(QStringLiteral("planeFrame"), {}, column);
+    auto* heading = new QLabel(tr("Power plane"), box);
+    heading->setProperty("role", QStringLiteral("heading"));
+    tableButton_ = new QPushButton(tr("Table"), box);
+    tableButton_->setObjectName(QStringLiteral("planeTableButton"));
+    tableButton_->setCheckable(true);
+    tableButton_->setToolTip(tr("Shows the same values as a table (Ctrl+T)"));
+    auto* top = new QHBoxLayout;
+    top->addWidget(heading);
+    top->addStretch(1);
+    top->addWidget(tableButton_);
+    column->addLayout(top);
+    plot_ = new PlotView;
+    planePages_ = new QStackedWidget;
+    planePages_->addWidget(plot_);
+    auto* twin = table(plane_, QStringLiteral("planeTable"), tr("Power plane as a table"));
+    twin->setToolTip(tr("Powers in dioptres and how many can be given"));
+    twin->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
+    planePages_->addWidget(twin);
+    column->addWidget(planePages_, 1);
+    column->addWidget(hint(tr("R, L: the person's eyes · disc: pairs · diamond: lenses · cross: none left · "
+                              "open ring: chosen pair. The larger, the more there are."),
+                           QStringLiteral("planeLegend")));
+
+    auto* right = new QSplitter(Qt::Vertical);
+    right->setObjectName(QStringLiteral("rightSplitter"));
+    right->addWidget(box);
+    right->addWidget(buildWhy());
+    right->setStretchFactor(0, 3);
+    right->setStretchFactor(1, 2);
+    right->setChildrenCollapsible(false);
+    return right;
+}
+
+QWidget* DispensePlace::buildWhy()
+{
+    QVBoxLayout* column = nullptr;
+    auto* box = frame(QStringLiteral("whyFrame"), tr("Why: the chosen pair, criterion by criterion"), column);
+    auto* view = table(criteria_, QStringLiteral("criteriaView"), tr("Why: criteria of the chosen pair"));
+    view->setToolTip(tr("Measured values and limits, each with its unit and source"));
+    view->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
+    view->horizontalHeader()->setStretchLastSection(true);
+    column->addWidget(view, 1);
+    return box;
+}
+
+} // namespace quarterstep

@@ -1,0 +1,124 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/desk/plots/plot_data.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <map>
+#include <tuple>
+
+namespace quarterstep
+{
+
+namespace
+{
+constexpr double around = 2.0;      ///< D shown on either side of the needs
+constexpr double sameEyes = 0.0625; ///< D: nearer than this the two eyes share a mark
+
+double astigmatism(const PowerVector& vector)
+{
+    return std::hypot(vector.j0, vector.j45);
+}
+
+PlanePoint pointOf(const PowerVector& vector)
+{
+    return {vector.m, astigmatism(vector)};
+}
+
+std::vector<PlaneMark> marksOf(std::span<const StockLine> stock)
+{
+    std::map<std::tuple<PlaneMarkKind, long, long>, PlaneMark> byPlace;
+    const auto add = [&byPlace](const StockLine& line, const SpheroCylinder& power, PlaneMarkKind kind) {
+        const auto at = pointOf(toPowerVector(power));
+        auto& mark = byPlace[{kind, std::lround(at.mean * 1000.0), std::lround(at.astigmatism * 1000.0)}];
+        mark.at = at;
+        mark.kind = kind;
+        mark.available += std::max(0, line.available());
+        ++mark.lines;
+    };
+    for (const auto& line : stock) {
+        if (line.kind != LineKind::readyMade && line.kind != LineKind::lens)
+            continue;
+        const auto kind = line.kind == LineKind::lens ? PlaneMarkKind::lens : PlaneMarkKind::readyMade;
+        add(line, line.power.right, kind);
+        if (!line.equalPowers())
+            add(line, line.power.left, kind);
+    }
+    std::vector<PlaneMark> marks;
+    for (const auto& [place, mark] : byPlace)
+        marks.push_back(mark);
+    return marks;
+}
+
+std::vector<PlaneEye> eyesOf(const Need& need)
+{
+    std::vector<PlaneEye> eyes;
+    for (const auto eye : bothEyes)
+        if (need.eyes.of(eye).seeing)
+            eyes.push_back(
+                {pointOf(toPowerVector(need.eyes.of(eye).power)), eye == Eye::right, eye == Eye::left});
+    const bool together =
+        eyes.size() == 2 && std::hypot(eyes[0].at.mean - eyes[1].at.mean,
+                                       eyes[0].at.astigmatism - eyes[1].at.astigmatism) < sameEyes;
+    if (together) {
+        eyes.pop_back();
+        eyes.front().left = true;
+    }
+    return eyes;
+}
+
+/// Below the eye by the astigmatism left, or above it where the pair supplies more than is needed.
+PlaneChoice choiceOf(Eye eye, const EyeFit& fit)
+{
+    const double along = fit.error.j0 * fit.needed.j0 + fit.error.j45 * fit.needed.j45;
+    const double left = astigmatism(fit.error);
+    return {eye, {fit.supplied.m, astigmatism(fit.needed) + (along > 0 ? left : -left)}, fit.blur};
+}
+
+std::optional<double> valueOf(const std::optional<Limit>& limit)
+{
+    return limit ? std::optional(limit->value) : std::nullopt;
+}
+
+void zoomTo(PlotData& data)
+{
+    if (data.eyes.empty())
+        return;
+    Range mean{data.eyes.front().at.mean, data.eyes.front().at.mean};
+    double top = 0.0;
+    for (const auto& eye : data.eyes) {
+        mean.least = std::min(mean.least, eye.at.mean);
+        mean.most = std::max(mean.most, eye.at.mean);
+        top = std::max(top, eye.at.astigmatism);
+    }
+    data.mean = {mean.least - around, mean.most + around};
+    data.astigmatism = {-1.0, top + 1.0};
+}
+} // namespace
+
+PlotData planeOf(const Recommendation& recommendation, std::span<const StockLine> stock,
+                 const Profile* profile, const Candidate* chosen)
+{
+    auto data = planeOfStock(stock);
+    if (recommendation.need)
+        data.eyes = eyesOf(*recommendation.need);
+    if (profile) {
+        const auto& bands = profile->of(Criterion::blur).bands;
+        data.fitsRing = valueOf(bands.fits);
+        data.trialRing = valueOf(bands.trial);
+    }
+    if (chosen)
+        for (const auto eye : bothEyes)
+            if (const auto& fit = chosen->fit.eyes.of(eye))
+                data.choice.push_back(choiceOf(eye, *fit));
+    zoomTo(data);
+    return data;
+}
+
+PlotData planeOfStock(std::span<const StockLine> stock)
+{
+    PlotData data;
+    data.stock = marksOf(stock);
+    return data;
+}
+
+} // namespace quarterstep

@@ -1,0 +1,45 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Paints the power plane. No arithmetic of powers: it shows a PlotData. The only file that sees the plotting
+// library.
+#pragma once
+
+#include "app/desk/plots/plot_data.hpp"
+#include "app/desk/theme.hpp"
+
+#include <QWidget>
+
+class QCustomPlot;
+class QCPGraph;
+
+namespace quarterstep
+{
+
+class PlotView final : public QWidget
+{
+    Q_OBJECT
+
+  public:
+    explicit PlotView(QWidget* parent = nullptr);
+
+    void show(const PlotData& picture);
+    /// Draws again in the colours of the look now applied.
+    void restyle();
+
+  private:
+    void draw();
+    void drawRings();
+    void drawStock();
+    void drawChoice();
+    void drawEyes();
+    void ring(const PlanePoint& centre, double radius, bool dashed);
+    void word(const PlanePoint& at, const QString& text, Qt::Alignment alignment);
+    QCPGraph* marks(const QPixmap& pixmap);
+    void keepScale();
+    void tellAbout(QPoint place);
+
+    QCustomPlot* plot_;
+    PlotData data_;
+    Colours colours_;
+};
+
+} // namespace quarterstep

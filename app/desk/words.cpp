@@ -1,0 +1,122 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/desk/words.hpp"
+
+#include "app/session/wording.hpp"
+#include "core/fitting/reasons.hpp"
+
+#include <QStringList>
+
+#include <algorithm>
+#include <cmath>
+#include <map>
+
+namespace quarterstep
+{
+
+namespace
+{
+/// Hundredths, half away from zero, so that nothing prints as -0.00.
+long hundredths(double value)
+{
+    return std::lround(value * 100.0);
+}
+} // namespace
+
+QString DeskWords::size(double value)
+{
+    const auto whole = std::labs(hundredths(value));
+    return QStringLiteral("%1.%2").arg(whole / 100).arg(whole % 100, 2, 10, QLatin1Char('0'));
+}
+
+QString DeskWords::powers(const Supply& supply)
+{
+    const auto right = QString::fromStdString(writePower(supply.power.right));
+    const auto left = QString::fromStdString(writePower(supply.power.left));
+    auto text = right == left ? ltr(right) : tr("R %1  L %2").arg(ltr(right), ltr(left));
+    if (supply.bifocalAddition)
+        text = tr("%1 add %2").arg(text, ltr(writeDioptres(*supply.bifocalAddition)));
+    return text;
+}
+
+QString DeskWords::pull(const std::vector<Part>& parts, std::span<const StockLine> stock)
+{
+    QStringList words;
+    for (const auto& part : parts)
+        words << pullWords(part, stock);
+    return words.join(QStringLiteral("  ·  "));
+}
+
+int DeskWords::available(const std::vector<Part>& parts, std::span<const StockLine> stock)
+{
+    std::map<std::size_t, int> uses;
+    for (const auto& part : parts)
+        ++uses[part.line];
+    int least = parts.empty() ? 0 : 1'000'000;
+    for (const auto& [line, times] : uses)
+        least = std::min(least, line < stock.size() ? std::max(0, stock[line].available()) / times : 0);
+    return least;
+}
+
+QString DeskWords::residual(const std::optional<EyeFit>& eye, Purpose purpose)
+{
+    if (!eye)
+        return tr("not judged");
+    const bool near = purpose == Purpose::near || purpose == Purpose::intermediate;
+    const auto mean = hundredths(eye->error.m);
+    const auto cylinder = cylinderSize(eye->error);
+    QStringList words;
+    if (mean > 0)
+        words << (near ? tr("%1 too strong") : tr("%1 too plus")).arg(ltr(size(eye->error.m)));
+    if (mean < 0)
+        words << (near ? tr("%1 too weak") : tr("%1 too minus")).arg(ltr(size(eye->error.m)));
+    if (hundredths(cylinder) > 0)
+        words << tr("cylinder %1 left").arg(ltr(size(cylinder)));
+    return words.isEmpty() ? tr("nothing left") : words.join(tr(", "));
+}
+
+QString DeskWords::prism(const Fit& fit)
+{
+    return ltr(prismWords(fit.prism.horizontal));
+}
+
+QString DeskWords::verdict(const Fit& fit)
+{
+    switch (fit.band) {
+    case Band::fits:
+    case Band::shown:
+    case Band::notMeasured:
+        return tr("Suggested");
+    case Band::caution:
+        return tr("Fits with caution");
+    case Band::onTrial:
+        return tr("On trial: type the acuity");
+    case Band::fails:
+        break;
+    }
+    return tr("Outside limit");
+}
+
+QString DeskWords::unit(Criterion criterion)
+{
+    const auto name = QLatin1String(infoOf(criterion).unit);
+    if (name == QLatin1String("pd"))
+        return QStringLiteral("Δ");
+    if (name == QLatin1String("degrees"))
+        return QStringLiteral("°");
+    if (name == QLatin1String("logmar"))
+        return QStringLiteral("logMAR");
+    return name;
+}
+
+QString DeskWords::reason(const Fit& fit)
+{
+    const auto* result = fit.band == Band::fits ? nullptr : fit.firstWith(fit.band);
+    if (!result)
+        return {};
+    const auto sentence = say(fit.band == Band::fails ? failingSentence(*result) : cautionSentence(*result));
+    if (!result->eye)
+        return sentence;
+    return (*result->eye == Eye::right ? tr("right eye: %1") : tr("left eye: %1")).arg(sentence);
+}
+
+} // namespace quarterstep

@@ -1,0 +1,178 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "tests/command/case_runner.hpp"
+
+#include <QSqlDatabase>
+#include <QSqlError>
+#include <QSqlQuery>
+
+#include <filesystem>
+#include <fstream>
+#include <stdexcept>
+
+#include <fcntl.h>
+#include <sys/file.h>
+#include <sys/wait.h>
+#include <unistd.h>
+
+namespace fs = std::filesystem;
+
+namespace quarterstep::check
+{
+namespace
+{
+
+constexpr uid_t nobody = 65534;
+
+std::string newFolder(const char* name)
+{
+    std::string pattern = (fs::temp_directory_path() / (std::string(name) + ".XXXXXX")).string();
+    if (::mkdtemp(pattern.data()) == nullptr)
+        throw std::runtime_error("no folder for a test");
+    fs::permissions(pattern, fs::perms::all);
+    return pattern;
+}
+
+void writeLines(const fs::path& path, const std::vector<std::string>& lines)
+{
+    fs::create_directories(path.parent_path());
+    std::ofstream file(path, std::ios::binary);
+    for (const auto& line : lines)
+        file << line << '\n';
+}
+
+void redirect(const std::string& path, int flags, int descriptor)
+{
+    const int opened = ::open(path.c_str(), flags, 0644);
+    if (opened < 0 || ::dup2(opened, descriptor) < 0)
+        ::_exit(126);
+}
+
+} // namespace
+
+struct CaseRunner::Locks {
+    int folder = -1;
+    QString connection;
+};
+
+CaseRunner::CaseRunner(const CaseFile& file)
+    : file_(file), folder_(newFolder("quarterstep-case")), results_(newFolder("quarterstep-results")),
+      locks_(std::make_unique<Locks>())
+{
+}
+
+CaseRunner::~CaseRunner()
+{
+    if (locks_->folder >= 0)
+        ::close(locks_->folder);
+    if (!locks_->connection.isEmpty()) {
+        QSqlDatabase::database(locks_->connection, false).close();
+        QSqlDatabase::removeDatabase(locks_->connection);
+    }
+    std::error_code ignored;
+    for (const auto& entry : fs::recursive_directory_iterator(folder_, ignored))
+        if (entry.is_directory())
+            fs::permissions(entry.path(), fs::perms::owner_all, ignored);
+    fs::remove_all(folder_, ignored);
+    fs::remove_all(results_, ignored);
+}
+
+void CaseRunner::makeFiles(const CaseSection& section)
+{
+    const auto path = fs::path(folder_) / section.name;
+    if (section.word == "camp")
+        fs::copy(std::string(QS_SOURCE_DIR) + "/tests/command/camp", fs::path(folder_) / "camp");
+    if (section.word == "file")
+        writeLines(path, section.lines);
+    if (section.word == "replace") {
+        auto text = contentOf(path.string());
+        const auto at = text.find(section.lines.at(0));
+        if (at == std::string::npos || text.find(section.lines[0], at + 1) != std::string::npos)
+            throw std::runtime_error(file_.name + ": the text to replace does not stand there once");
+        text.replace(at, section.lines[0].size(), section.lines.at(1));
+        std::ofstream(path, std::ios::binary) << text;
+    }
+}
+
+void CaseRunner::makeReady(const std::string& line)
+{
+    const auto words = wordsOf(line);
+    const auto path = fs::path(folder_) / words.at(1);
+    if (words[0] == "folder") {
+        fs::create_directories(path);
+    } else if (words[0] == "no-write") {
+        asNobody_ = ::geteuid() == 0;
+        for (const auto& entry : fs::recursive_directory_iterator(path))
+            fs::permissions(entry.path(),
+                            fs::perms::owner_read | fs::perms::group_read | fs::perms::others_read);
+        fs::permissions(path, fs::perms::owner_read | fs::perms::owner_exec | fs::perms::others_read |
+                                  fs::perms::others_exec);
+    } else if (words[0] == "lock-folder") {
+        locks_->folder = ::open(path.c_str(), O_RDONLY | O_DIRECTORY);
+        if (::flock(locks_->folder, LOCK_EX) != 0)
+            throw std::runtime_error("the folder could not be locked");
+    } else if (words[0] == "lock-ledger") {
+        locks_->connection = QString::fromStdString(results_);
+        auto ledger = QSqlDatabase::addDatabase(QStringLiteral("QSQLITE"), locks_->connection);
+        ledger.setDatabaseName(QString::fromStdString(path.string()));
+        if (!ledger.open() || !QSqlQuery(ledger).exec(QStringLiteral("BEGIN EXCLUSIVE")))
+            throw std::runtime_error("the ledger could not be locked: " +
+                                     ledger.lastError().text().toStdString());
+    } else {
+        throw std::runtime_error("unknown word in prepare: " + words[0]);
+    }
+}
+
+void CaseRunner::prepare()
+{
+    for (const auto& section : file_.sections)
+        makeFiles(section);
+    for (const auto& command : file_.lines("run")) {
+        const auto ran = run(wordsOf(command));
+        if (ran.status != 0 && ran.status != 1)
+            throw std::runtime_error(file_.name + ": " + command + " ended with " +
+                                     std::to_string(ran.status) + ": " + ran.err);
+    }
+    for (const auto& line : file_.lines("prepare"))
+        makeReady(line);
+}
+
+Ran CaseRunner::run(const std::vector<std::string>& words, const std::string& input) const
+{
+    const std::string in = results_ + "/in";
+    std::ofstream(in, std::ios::binary) << input;
+    std::vector<std::string> texts = words;
+    texts.at(0) = std::string(QS_BINARY_DIR) + "/bin/quarterstep";
+    const pid_t child = ::fork();
+    if (child == 0) {
+        redirect(in, O_RDONLY, 0);
+        redirect(results_ + "/out", O_WRONLY | O_CREAT | O_TRUNC, 1);
+        redirect(results_ + "/err", O_WRONLY | O_CREAT | O_TRUNC, 2);
+        if (::chdir(folder_.c_str()) != 0 || (asNobody_ && ::setuid(nobody) != 0))
+            ::_exit(126);
+        std::vector<char*> arguments;
+        for (auto& text : texts)
+            arguments.push_back(text.data());
+        arguments.push_back(nullptr);
+        char locale[] = "LC_ALL=C";
+        char zone[] = "TZ=UTC";
+        char path[] = "PATH=/usr/bin:/bin";
+        char* environment[] = {locale, zone, path, nullptr};
+        ::execve(arguments[0], arguments.data(), environment);
+        ::_exit(127);
+    }
+    int status = 0;
+    ::waitpid(child, &status, 0);
+    return {WIFEXITED(status) ? WEXITSTATUS(status) : -1, contentOf(results_ + "/out"),
+            contentOf(results_ + "/err")};
+}
+
+std::map<std::string, std::string> CaseRunner::snapshot() const
+{
+    std::map<std::string, std::string> files;
+    for (const auto& entry : fs::recursive_directory_iterator(folder_))
+        if (entry.is_regular_file())
+            files[fs::relative(entry.path(), folder_).string()] = contentOf(entry.path().string());
+    return files;
+}
+
+} // namespace quarterstep::check

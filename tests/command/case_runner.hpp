@@ -1,0 +1,47 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Runs the program in a folder of its own with a scrubbed environment (C locale, UTC).
+// Words of "## prepare": folder NAME, no-write NAME (the program then runs as nobody when the test is root),
+// lock-ledger NAME (another program holds the ledger), lock-folder NAME.
+#pragma once
+
+#include "tests/command/case_file.hpp"
+
+#include <map>
+#include <memory>
+
+namespace quarterstep::check
+{
+
+struct Ran {
+    int status = -1; ///< exit code; -1 when it did not end by itself
+    std::string out;
+    std::string err;
+};
+
+class CaseRunner
+{
+  public:
+    explicit CaseRunner(const CaseFile& file);
+    CaseRunner(const CaseRunner&) = delete;
+    CaseRunner& operator=(const CaseRunner&) = delete;
+    ~CaseRunner();
+
+    /// Makes files and locks of the case.
+    void prepare();
+    [[nodiscard]] Ran run(const std::vector<std::string>& words, const std::string& input = {}) const;
+    /// Bytes of every file below the folder, by path.
+    [[nodiscard]] std::map<std::string, std::string> snapshot() const;
+
+  private:
+    void makeFiles(const CaseSection& section);
+    void makeReady(const std::string& line);
+
+    struct Locks;
+    const CaseFile& file_;
+    std::string folder_;
+    std::string results_;
+    bool asNobody_ = false;
+    std::unique_ptr<Locks> locks_;
+};
+
+} // namespace quarterstep::check

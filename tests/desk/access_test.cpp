@@ -1,0 +1,100 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Everything that takes the keyboard has an object name, a name for a screen reader and a tooltip.
+#include "app/desk/theme.hpp"
+#include "tests/desk/camp_folder.hpp"
+
+#include <QAbstractButton>
+#include <QAccessible>
+#include <QApplication>
+#include <QFontMetrics>
+
+#include <cmath>
+
+using namespace quarterstep;
+namespace utf = boost::unit_test;
+
+namespace
+{
+/// Parts of Qt's own widgets (scroll bars, spin arrows, the views of combo boxes) are named by Qt.
+bool ours(const QWidget& widget)
+{
+    const auto name = widget.objectName();
+    return !name.startsWith(QStringLiteral("qt_")) && !widget.inherits("QComboBoxPrivateContainer") &&
+           !widget.inherits("QComboBoxListView") && !widget.inherits("QHeaderView") &&
+           !widget.inherits("QTableCornerButton") &&
+           !(widget.parentWidget() && widget.parentWidget()->inherits("QTabBar"));
+}
+
+std::string reach(const QWidget& widget)
+{
+    return std::string(widget.metaObject()->className()) + " " + widget.objectName().toStdString();
+}
+
+/// Relative luminance and contrast, WCAG 2.2.
+double luminance(const QColor& colour)
+{
+    const auto part = [](double c) { return c <= 0.04045 ? c / 12.92 : std::pow((c + 0.055) / 1.055, 2.4); };
+    return 0.2126 * part(colour.redF()) + 0.7152 * part(colour.greenF()) + 0.0722 * part(colour.blueF());
+}
+
+double contrast(const QColor& a, const QColor& b)
+{
+    const double high = std::max(luminance(a), luminance(b));
+    const double low = std::min(luminance(a), luminance(b));
+    return (high + 0.05) / (low + 0.05);
+}
+} // namespace
+
+BOOST_AUTO_TEST_SUITE(access)
+
+BOOST_AUTO_TEST_CASE(every_widget_that_takes_the_keyboard_can_be_named, *utf::label("PROP"))
+{
+    OpenDesk desk;
+    BOOST_TEST_REQUIRE(desk.window.choosePerson(QStringLiteral("P-1")));
+    int walked = 0;
+    for (const auto* widget : desk.window.findChildren<QWidget*>()) {
+        if (widget->focusPolicy() == Qt::NoFocus || !ours(*widget) || widget->inherits("QSplitter"))
+            continue;
+        ++walked;
+        BOOST_TEST(!widget->objectName().isEmpty(), reach(*widget) << " has no object name");
+        BOOST_TEST(!widget->toolTip().isEmpty(), reach(*widget) << " has no tooltip");
+        auto* spoken = QAccessible::queryAccessibleInterface(const_cast<QWidget*>(widget));
+        BOOST_TEST((spoken && !spoken->text(QAccessible::Name).isEmpty()), reach(*widget)
+                                                                               << " has no spoken name");
+    }
+    BOOST_TEST(walked > 35); // 14 fields, 8 signs, 4 checks, buttons, lists
+}
+
+BOOST_AUTO_TEST_CASE(words_stand_out_from_what_is_behind_them_in_every_look,
+                     *utf::label("REF") *
+                         utf::description("WCAG 2.2, 1.4.3 (4.5 : 1) and 1.4.6 (7 : 1) for sun mode"))
+{
+    for (const auto theme : {Theme::light, Theme::dark, Theme::sun}) {
+        const auto colours = coloursOf(theme);
+        const double least = theme == Theme::sun ? 7.0 : 4.5;
+        for (const auto& behind : {colours.window, colours.base})
+            for (const auto& words : {colours.text, colours.muted, colours.accent, colours.caution,
+                                      colours.trial, colours.outside})
+                BOOST_TEST(contrast(words, behind) >= least, words.name().toStdString()
+                                                                 << " on " << behind.name().toStdString());
+        BOOST_TEST(contrast(colours.accentText, colours.accent) >= least);
+    }
+}
+
+BOOST_AUTO_TEST_CASE(sun_mode_is_black_on_white_and_at_least_fourteen_points, *utf::label("PROP"))
+{
+    applyTheme(*qApp, Theme::sun);
+    BOOST_TEST(QApplication::font().pointSizeF() >= 14.0);
+    BOOST_TEST((QApplication::palette().color(QPalette::Window) == QColor(Qt::white)));
+    BOOST_TEST((QApplication::palette().color(QPalette::WindowText) == QColor(Qt::black)));
+    applyTheme(*qApp, Theme::light);
+}
+
+BOOST_AUTO_TEST_CASE(the_fonts_have_the_signs_the_desk_writes, *utf::label("PROP"))
+{
+    const QFontMetrics metrics(QApplication::font());
+    for (const char32_t sign : {U'\u0394', U'\u00B7', U'\u2212', U'\u00D7', U'\u25B8', U'\u0628'})
+        BOOST_TEST(metrics.inFontUcs4(sign), "U+" << std::hex << static_cast<unsigned>(sign));
+}
+
+BOOST_AUTO_TEST_SUITE_END()

@@ -1,0 +1,100 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// A prescription painted in a mirrored window must read as in any other: -5.00 painted as 5.00- is a wrong
+// pair.
+#include "app/desk/models/pairs_model.hpp"
+#include "app/desk/models/plane_model.hpp"
+#include "app/desk/words.hpp"
+#include "app/session/wording.hpp"
+#include "tests/desk/camp_folder.hpp"
+
+#include <QLineEdit>
+#include <QPainter>
+
+using namespace quarterstep;
+namespace utf = boost::unit_test;
+
+namespace
+{
+/// The words alone, painted as in a window of that direction, cut to what is inked.
+QImage painted(const QString& text, Qt::LayoutDirection direction)
+{
+    QImage image(900, 60, QImage::Format_RGB32);
+    image.fill(Qt::white);
+    QPainter painter(&image);
+    painter.setLayoutDirection(direction);
+    painter.setPen(Qt::black);
+    painter.drawText(image.rect(), static_cast<int>(Qt::AlignLeft | Qt::AlignAbsolute | Qt::AlignVCenter),
+                     text);
+    painter.end();
+    int first = image.width(), last = -1;
+    for (int x = 0; x < image.width(); ++x)
+        for (int y = 0; y < image.height(); ++y)
+            if (image.pixel(x, y) != qRgb(255, 255, 255)) {
+                first = std::min(first, x);
+                last = std::max(last, x);
+            }
+    BOOST_TEST_REQUIRE(last >= first);
+    return image.copy(first, 0, last - first + 1, image.height());
+}
+
+bool sameBothWays(const QString& text)
+{
+    return painted(text, Qt::LeftToRight) == painted(text, Qt::RightToLeft);
+}
+} // namespace
+
+BOOST_AUTO_TEST_SUITE(direction)
+
+BOOST_AUTO_TEST_CASE(the_test_sees_the_fault_it_looks_for, *utf::label("PROP"))
+{
+    BOOST_TEST(!sameBothWays(QStringLiteral("-1.25 -0.50 x 90")));
+    BOOST_TEST(!sameBothWays(QStringLiteral("N+200-62M-BK")));
+}
+
+BOOST_AUTO_TEST_CASE(powers_and_line_names_are_painted_alike_in_both_directions, *utf::label("PROP"))
+{
+    for (const auto* text : {"-5.00", "-1.25 -0.50 x 90", "+2.00", "N+200-62M-BK", "0.70 in", "6/9"})
+        BOOST_TEST(sameBothWays(ltr(QLatin1String(text))), text);
+}
+
+BOOST_AUTO_TEST_CASE(cells_with_powers_and_prism_are_painted_alike_in_both_directions, *utf::label("PROP"))
+{
+    SmallAnswer small;
+    PairsModel model;
+    model.show(small.answer, small.stock);
+    BOOST_TEST_REQUIRE(model.rowCount() > 0);
+    for (int row = 0; row < model.rowCount(); ++row)
+        for (const auto column : {PairsModel::powerColumn, PairsModel::prismColumn})
+            BOOST_TEST(sameBothWays(model.index(row, column).data().toString()));
+    PlaneModel plane;
+    plane.show(planeOfStock(small.stock));
+    for (int row = 0; row < plane.rowCount(); ++row)
+        BOOST_TEST(sameBothWays(plane.index(row, PlaneModel::meanColumn).data().toString()));
+}
+
+BOOST_AUTO_TEST_CASE(raw_values_and_spoken_names_carry_no_marks_of_direction, *utf::label("PROP"))
+{
+    SmallAnswer small;
+    PairsModel model;
+    model.show(small.answer, small.stock);
+    for (int row = 0; row < model.rowCount(); ++row)
+        for (const auto role :
+             {static_cast<int>(PairsModel::rawRole), static_cast<int>(Qt::AccessibleTextRole)})
+            BOOST_TEST(
+                !model.index(row, PairsModel::pullColumn).data(role).toString().contains(QChar(0x2066)));
+}
+
+BOOST_AUTO_TEST_CASE(prescription_fields_stay_left_to_right_in_a_mirrored_window, *utf::label("PROP"))
+{
+    QApplication::setLayoutDirection(Qt::RightToLeft);
+    {
+        OpenDesk desk;
+        for (const auto* name :
+             {"rightEyeEdit", "leftEyeEdit", "additionEdit", "distancePdEdit", "unaidedRightEdit"})
+            BOOST_TEST((named<QLineEdit>(desk.window, name).layoutDirection() == Qt::LeftToRight), name);
+        BOOST_TEST((named<QLineEdit>(desk.window, "prescriberEdit").layoutDirection() == Qt::RightToLeft));
+    }
+    QApplication::setLayoutDirection(Qt::LeftToRight);
+}
+
+BOOST_AUTO_TEST_SUITE_END()

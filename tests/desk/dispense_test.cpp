@@ -1,0 +1,186 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/desk/message_bar.hpp"
+#include "app/desk/models/pairs_model.hpp"
+#include "app/desk/models/waiting_model.hpp"
+#include "tests/desk/camp_folder.hpp"
+
+#include <QCheckBox>
+#include <QLabel>
+#include <QLineEdit>
+#include <QListView>
+#include <QPushButton>
+#include <QTableView>
+#include <QTest>
+
+using namespace quarterstep;
+namespace utf = boost::unit_test;
+
+namespace
+{
+void type(OpenDesk& desk, const char* name, const char* text)
+{
+    auto& field = named<QLineEdit>(desk.window, name);
+    field.setFocus();
+    field.selectAll();
+    QTest::keyClicks(&field, QLatin1String(text));
+}
+
+void typePerson(OpenDesk& desk, const char* person, const char* right, const char* left)
+{
+    QTest::keyClick(&desk.window, Qt::Key_N, Qt::ControlModifier);
+    type(desk, "personEdit", person);
+    type(desk, "ageEdit", "24");
+    type(desk, "rightEyeEdit", right);
+    type(desk, "leftEyeEdit", left);
+    type(desk, "distancePdEdit", "62");
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_Return);
+}
+
+QAbstractItemModel& pairs(OpenDesk& desk)
+{
+    return *named<QListView>(desk.window, "pairsView").model();
+}
+
+std::string pulled(OpenDesk& desk, int row)
+{
+    return pairs(desk).index(row, PairsModel::pullColumn).data(PairsModel::rawRole).toString().toStdString();
+}
+} // namespace
+
+BOOST_AUTO_TEST_SUITE(dispense)
+
+BOOST_AUTO_TEST_CASE(without_a_folder_the_window_offers_to_open_one, *utf::label("PROP"))
+{
+    DeskWindow window;
+    window.show();
+    BOOST_TEST_REQUIRE(QTest::qWaitForWindowExposed(&window));
+    BOOST_TEST(named<QPushButton>(window, "emptyOpenButton").isVisible());
+    BOOST_TEST(!named<QWidget>(window, "dispensePlace").isVisible());
+    BOOST_TEST(!named<QPushButton>(window, "newPersonButton").isVisible());
+}
+
+BOOST_AUTO_TEST_CASE(a_folder_that_cannot_be_opened_is_said_in_the_window_with_a_code, *utf::label("PROP"))
+{
+    DeskWindow window;
+    BOOST_TEST(!window.openCamp(QStringLiteral("/no-such-folder")));
+    BOOST_TEST(!window.messages().code().isEmpty());
+    BOOST_TEST(!window.messages().text().isEmpty());
+}
+
+BOOST_AUTO_TEST_CASE(a_typed_prescription_is_matched_and_handed_over_and_the_stock_goes_down,
+                     *utf::label("PROP"))
+{
+    OpenDesk desk;
+    typePerson(desk, "T-1", "-1.25", "-1.25");
+    BOOST_TEST_REQUIRE(pairs(desk).rowCount() > 0);
+    BOOST_TEST(pulled(desk, 0) == "D-125");
+    QTest::keyClick(&desk.window, Qt::Key_Return, Qt::ControlModifier);
+    BOOST_TEST(desk.folder.onHand("D-125") == 1);
+    BOOST_TEST(desk.window.messages().isVisible());
+    BOOST_TEST(desk.window.messages().code().toStdString() == "");
+    const auto told = desk.window.messages().text();
+    BOOST_TEST(told.contains(QStringLiteral("T-1")));
+    BOOST_TEST(told.contains(QStringLiteral("1 left")));
+    BOOST_TEST(told.contains(QStringLiteral("B1"))); // D-100 was the neighbour to fetch: back to its bin
+}
+
+BOOST_AUTO_TEST_CASE(handing_over_twice_takes_one_pair_only, *utf::label("PROP"))
+{
+    OpenDesk desk;
+    typePerson(desk, "T-1", "-1.25", "-1.25");
+    QTest::keyClick(&desk.window, Qt::Key_Return, Qt::ControlModifier);
+    QTest::keyClick(&desk.window, Qt::Key_Return, Qt::ControlModifier);
+    BOOST_TEST(desk.folder.onHand("D-125") == 1);
+    BOOST_TEST(!named<QPushButton>(desk.window, "handOverButton").isEnabled());
+}
+
+BOOST_AUTO_TEST_CASE(taking_back_restores_the_stock_and_the_person, *utf::label("PROP"))
+{
+    OpenDesk desk;
+    BOOST_TEST_REQUIRE(desk.window.choosePerson(QStringLiteral("P-1")));
+    auto& waiting = qobject_cast<WaitingModel&>(*named<QTableView>(desk.window, "waitingView").model());
+    QTest::keyClick(&desk.window, Qt::Key_Return, Qt::ControlModifier);
+    BOOST_TEST_REQUIRE(desk.folder.onHand("D-125") == 1);
+    BOOST_TEST((waiting.stateAt(0) == WaitingModel::State::given));
+    QTest::keyClick(&desk.window, Qt::Key_Z, Qt::ControlModifier);
+    BOOST_TEST(desk.folder.onHand("D-125") == 2);
+    BOOST_TEST((waiting.stateAt(0) == WaitingModel::State::waiting));
+    BOOST_TEST(named<QPushButton>(desk.window, "handOverButton").isEnabled());
+    BOOST_TEST(!named<QPushButton>(desk.window, "undoButton").isEnabled());
+}
+
+BOOST_AUTO_TEST_CASE(who_was_served_before_is_known_when_the_folder_is_opened_again, *utf::label("PROP"))
+{
+    OpenDesk desk;
+    BOOST_TEST_REQUIRE(desk.window.choosePerson(QStringLiteral("P-1")));
+    QTest::keyClick(&desk.window, Qt::Key_Return, Qt::ControlModifier);
+    BOOST_TEST_REQUIRE(desk.window.openCamp(desk.folder.path()));
+    auto& waiting = qobject_cast<WaitingModel&>(*named<QTableView>(desk.window, "waitingView").model());
+    BOOST_TEST((waiting.stateAt(0) == WaitingModel::State::given));
+    BOOST_TEST(!named<QPushButton>(desk.window, "undoButton").isEnabled());
+}
+
+BOOST_AUTO_TEST_CASE(a_pair_on_trial_waits_for_the_acuity_with_it, *utf::label("PROP"))
+{
+    OpenDesk desk;
+    BOOST_TEST_REQUIRE(desk.window.choosePerson(QStringLiteral("P-3"))); // cylinder 1.00, stock of spheres
+    BOOST_TEST_REQUIRE(pairs(desk).rowCount() > 0);
+    BOOST_TEST_REQUIRE(
+        (static_cast<Band>(pairs(desk).index(0, 0).data(PairsModel::bandRole).toInt()) == Band::onTrial));
+    auto& button = named<QPushButton>(desk.window, "handOverButton");
+    auto& right = named<QLineEdit>(desk.window, "trialRightEdit");
+    BOOST_TEST(right.isVisible());
+    BOOST_TEST(!button.isEnabled());
+    type(desk, "trialRightEdit", "6/7.5");
+    type(desk, "trialLeftEdit", "6/7.5");
+    BOOST_TEST(button.isEnabled());
+    type(desk, "trialLeftEdit", "6/60");
+    BOOST_TEST(!button.isEnabled() || named<QLineEdit>(desk.window, "reasonEdit").isVisible());
+}
+
+BOOST_AUTO_TEST_CASE(a_pair_outside_a_limit_asks_for_a_reason_under_the_checks, *utf::label("PROP"))
+{
+    OpenDesk desk;
+    typePerson(desk, "T-2", "-1.25", "-1.25");
+    auto& view = named<QListView>(desk.window, "pairsView");
+    const auto* model = qobject_cast<PairsModel*>(view.model());
+    BOOST_TEST_REQUIRE(model->rankedCount() < model->rowCount());
+    view.setCurrentIndex(model->index(model->rankedCount(), 0));
+    auto& button = named<QPushButton>(desk.window, "handOverButton");
+    BOOST_TEST(!button.isEnabled());
+    BOOST_TEST(named<QLabel>(desk.window, "objectionsLabel").isVisible());
+    BOOST_TEST_REQUIRE(named<QLineEdit>(desk.window, "reasonEdit").isVisible());
+    type(desk, "reasonEdit", "spare for the workshop");
+    BOOST_TEST(button.isEnabled());
+    BOOST_TEST(named<QLabel>(desk.window, "objectionsLabel").isVisible());
+}
+
+BOOST_AUTO_TEST_CASE(two_purposes_are_two_answers_each_with_its_own_pairs, *utf::label("PROP"))
+{
+    OpenDesk desk;
+    BOOST_TEST_REQUIRE(desk.window.choosePerson(QStringLiteral("P-2")));
+    auto& tabs = named<QWidget>(desk.window, "purposeTabs");
+    BOOST_TEST(tabs.isVisible());
+    BOOST_TEST_REQUIRE(pairs(desk).rowCount() > 0);
+    BOOST_TEST(pulled(desk, 0) == "D-100");
+}
+
+BOOST_AUTO_TEST_CASE(a_row_that_cannot_be_read_is_listed_and_its_complaint_said, *utf::label("PROP"))
+{
+    OpenDesk desk;
+    BOOST_TEST(!desk.window.choosePerson(QStringLiteral("P-4")));
+    BOOST_TEST(desk.window.messages().isVisible());
+    BOOST_TEST(desk.window.messages().text().contains(QStringLiteral("people.csv:5")));
+}
+
+BOOST_AUTO_TEST_CASE(changing_a_field_puts_the_old_answer_away, *utf::label("PROP"))
+{
+    OpenDesk desk;
+    typePerson(desk, "T-3", "-1.25", "-1.25");
+    BOOST_TEST_REQUIRE(pairs(desk).rowCount() > 0);
+    type(desk, "leftEyeEdit", "-1.50");
+    BOOST_TEST(pairs(desk).rowCount() == 0);
+    BOOST_TEST(!named<QPushButton>(desk.window, "handOverButton").isEnabled());
+}
+
+BOOST_AUTO_TEST_SUITE_END()

@@ -1,0 +1,37 @@
+#!/bin/sh
+# SPDX-License-Identifier: GPL-3.0-or-later
+# The lists of packages hold what CMake looks for, and nothing that nobody needs. usage: packages.sh SOURCE_FOLDER
+set -u
+cd "$1" || exit 2
+work=$(mktemp -d) || exit 2
+trap 'rm -rf "$work"' EXIT
+
+# Names that CMake looks for: "Qt6 Svg", "CLI11" …
+find . -name CMakeLists.txt -not -path './build*' -exec cat {} + |
+    sed -n 's/^[[:space:]]*find_package(\([^)]*\)).*/\1/p' |
+    awk '{ if ($1 != "Qt6") { print $1; next }
+           for (i = 2; i <= NF; i++) if ($i ~ /^[A-Z][A-Za-z]+$/ && $i != "REQUIRED" && $i != "COMPONENTS") print $1 " " $i }' |
+    sort -u > "$work/wanted"
+# What is needed without being looked for: compiler, tools, plugins, fonts, linguist's own programs.
+printf '%s\n' g++ cmake ninja-build libqt6sql6-sqlite fonts-dejavu-core qt6-l10n-tools qt6-tools-dev-tools ccache \
+    > "$work/needed"
+while IFS= read -r name; do
+    case $name in
+    'Qt6 Core' | 'Qt6 Sql' | 'Qt6 Gui' | 'Qt6 Widgets' | 'Qt6 PrintSupport' | 'Qt6 Test') echo qt6-base-dev ;;
+    'Qt6 Svg' | 'Qt6 SvgWidgets') echo qt6-svg-dev ;;
+    'Qt6 LinguistTools') echo qt6-tools-dev ;;
+    yaml-cpp) echo libyaml-cpp-dev ;;
+    CLI11) echo libcli11-dev ;;
+    QCustomPlotQt6) echo libqcustomplot-dev ;;
+    Boost) echo libboost-test-dev ;;
+    benchmark) echo libbenchmark-dev ;;
+    *) echo "no-package-known-for:$name" ;;
+    esac
+done < "$work/wanted" >> "$work/needed"
+sort -u -o "$work/needed" "$work/needed"
+cat app/packages tests/packages | sed 's/#.*//; /^[[:space:]]*$/d' | sort -u > "$work/listed"
+missing=$(comm -23 "$work/needed" "$work/listed")
+idle=$(comm -13 "$work/needed" "$work/listed")
+[ -z "$missing" ] || echo "looked for by CMake, in no list of packages:" $missing
+[ -z "$idle" ] || echo "in a list of packages, wanted by nothing:" $idle
+[ -z "$missing$idle" ]

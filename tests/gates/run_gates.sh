@@ -1,0 +1,67 @@
+#!/bin/sh
+# SPDX-License-Identifier: GPL-3.0-or-later
+# The gates beside the tests, from the top of the checkout. usage: run_gates.sh changed|all
+set -u
+which=$1
+failed=0
+passed=0
+work=$(mktemp -d) || exit 2
+trap 'rm -rf "$work"' EXIT
+
+gate() { # NAME COMMAND…
+    name=$1
+    shift
+    if "$@" > "$work/said" 2>&1; then
+        passed=$((passed + 1))
+        echo "passed  $name"
+    else
+        failed=$((failed + 1))
+        echo "FAILED  $name"
+        cat "$work/said"
+    fi
+}
+
+every_source() {
+    find core inventory app tests samples \( -name '*.cpp' -o -name '*.hpp' \) -type f | sort
+}
+
+# What the last commit and the working tree changed; everything where there is no earlier commit to compare with.
+changed_sources() {
+    if git rev-parse -q --verify HEAD~1 > /dev/null 2>&1; then
+        { git diff --name-only --diff-filter=d HEAD~1; git ls-files --others --exclude-standard; } |
+            grep -E '^(core|inventory|app|tests|samples)/.*\.(cpp|hpp)$' | sort -u
+    else
+        every_source
+    fi
+}
+
+# clang-tidy reads a header through the sources that include it. Tests are left to the compiler's warnings.
+tidy_sources() {
+    while IFS= read -r file; do
+        case $file in
+        tests/*) ;;
+        *.cpp) echo "$file" ;;
+        *.hpp) grep -rlF --include='*.cpp' "#include \"$file\"" core inventory app samples ;;
+        esac
+    done | sort -u
+}
+
+format_is_clean() {
+    xargs -r clang-format --dry-run -Werror < "$work/every"
+}
+tidy_is_clean() {
+    xargs -r -n 1 -P 2 clang-tidy-19 -p build --quiet < "$work/tidy" > "$work/tidy_said" 2> /dev/null && return 0
+    grep -E 'warning:|error:' "$work/tidy_said" | sort -u
+    return 1
+}
+
+every_source > "$work/every"
+if [ "$which" = all ]; then cp "$work/every" "$work/changed"; else changed_sources > "$work/changed"; fi
+tidy_sources < "$work/changed" > "$work/tidy"
+gate "layout of $(wc -l < "$work/every") source files (clang-format)" format_is_clean
+gate "clang-tidy on $(wc -l < "$work/tidy") source files" tidy_is_clean
+for name in include_directions source_texts top_level codes_in_help packages; do
+    gate "$name" sh "tests/gates/$name.sh" .
+done
+echo "$passed passed, $failed failed"
+[ "$failed" = 0 ]
