@@ -18,6 +18,16 @@ namespace
 
 constexpr double inclusive = 1e-6;
 
+/// 0.12 and 0.37 are eighths with the last digit dropped, as powers are written: they take in 0.125 and
+/// 0.375.
+double wholeEighth(double limit)
+{
+    const long hundredths = std::lround(limit * 100.0) % 100;
+    const bool truncated = hundredths == 12 || hundredths == 37 || hundredths == 62 || hundredths == 87;
+    return truncated && std::fabs(limit * 100.0 - std::round(limit * 100.0)) < inclusive ? limit + 0.005
+                                                                                         : limit;
+}
+
 void judgeMeridians(const ToleranceSet& set, Eye eye, const LensValues& ordered, const LensValues& read,
                     std::vector<ToleranceResult>& results)
 {
@@ -88,7 +98,7 @@ std::optional<double> limitFor(const std::vector<ToleranceRow>& rows, double pow
     });
     if (row == rows.end() || !row->limit)
         return std::nullopt;
-    return row->percent ? *row->limit / 100.0 * ordered : *row->limit;
+    return row->percent ? *row->limit / 100.0 * ordered : wholeEighth(*row->limit);
 }
 
 bool ToleranceJudgement::passes() const

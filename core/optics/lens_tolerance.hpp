@@ -137,6 +137,8 @@ struct ToleranceJudgement {
                                            std::optional<double> centresOff = std::nullopt);
 
 /// Limit of a table for an order, in the unit of the rule; empty where no row holds or the row is not judged.
+/// A limit printed as 0.12, 0.37 … is an eighth with its last digit dropped, as powers are read: it takes in
+/// 0.125, 0.375 …
 [[nodiscard]] std::optional<double> limitFor(const std::vector<ToleranceRow>& rows, double power,
                                              double cylinder, double ordered);
 

@@ -41,7 +41,7 @@ class TextReader
     /// Reads digits with an optional decimal point or comma; a comma before a blank separates. Empty when
     /// none comes next or the form is not a number ("1.", "1.2.3").
     std::optional<WrittenNumber> takeNumber();
-    /// What is left, as written, for a complaint.
+    /// What is left, as written, for a complaint: at most 40 characters.
     [[nodiscard]] std::string rest() const;
     /// The characters from `from` up to the head, as written.
     [[nodiscard]] std::string between(int from, int to) const;
@@ -55,7 +55,11 @@ class TextReader
     std::size_t at_ = 0;
 };
 
-/// Value with at most `decimals` decimals, trailing zeros cut: 77.5, 90.
+/// A text for a complaint: at most 40 characters, the last an ellipsis where some are left out.
+[[nodiscard]] std::string quoted(const std::string& text);
+
+/// Value with at most `decimals` decimals, trailing zeros cut: 77.5, 90. "?" for what is not finite or beyond
+/// 1e12.
 [[nodiscard]] std::string writeShort(double value, int decimals);
 
 } // namespace quarterstep
