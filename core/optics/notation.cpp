@@ -54,6 +54,17 @@ std::optional<EyeState> takeState(PartsReader& reader)
     return std::nullopt;
 }
 
+/// Two decimals that are read as an eighth with its last digit dropped.
+bool readAsEighth(long hundredths)
+{
+    return hundredths == 12 || hundredths == 37 || hundredths == 62 || hundredths == 87;
+}
+
+std::string signedText(long thousandths, const std::string& fraction)
+{
+    return (thousandths < 0 ? "-" : "+") + std::to_string(std::labs(thousandths) / 1000) + "." + fraction;
+}
+
 std::string writeAxis(AxisDegrees axis)
 {
     return writeShort(axis.thousandths() == 0 ? 180.0 : axis.value(), 3);
@@ -140,12 +151,18 @@ std::string writeDioptres(Dioptres power)
         return "0.00";
     const long size = std::labs(thousandths);
     std::string fraction = std::to_string(1000 + size % 1000).substr(1);
-    if (fraction.back() == '0')
+    if (fraction.back() == '0' && !readAsEighth(size % 1000 / 10))
         fraction.pop_back();
-    std::string text = thousandths < 0 ? "-" : "+";
-    text += std::to_string(size / 1000);
-    text += '.';
-    return text += fraction;
+    return signedText(thousandths, fraction);
+}
+
+std::string writeTruncated(Dioptres power)
+{
+    const long thousandths = power.thousandths();
+    const long hundredths = std::labs(thousandths) % 1000 / 10;
+    if (std::labs(thousandths) % 10 != 5 || !readAsEighth(hundredths))
+        return writeDioptres(power);
+    return signedText(thousandths, std::to_string(100 + hundredths).substr(1));
 }
 
 std::string writePower(const SpheroCylinder& power)
