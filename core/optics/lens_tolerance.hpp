@@ -144,5 +144,7 @@ struct ToleranceJudgement {
 
 /// Name of a rule for machines: "sphere_meridian", "axis" …
 [[nodiscard]] const char* ruleName(ToleranceRule rule);
+/// "D", "°" or "Δ".
+[[nodiscard]] const char* ruleUnit(ToleranceRule rule);
 
 } // namespace quarterstep

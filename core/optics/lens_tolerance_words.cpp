@@ -61,7 +61,8 @@ std::string textOf(double value, ToleranceRule rule, bool sign)
     const int decimals = rule == ToleranceRule::axis ? 1 : 3;
     const std::string digits = writeShort(value, decimals);
     const bool plus = sign && value > 0.0 && digits != "0" && rule != ToleranceRule::axis;
-    return (plus ? "+" : "") + digits + " " + wordsOf(rule).unit;
+    const char* blank = rule == ToleranceRule::axis ? "" : " ";
+    return (plus ? "+" : "") + digits + blank + wordsOf(rule).unit;
 }
 
 } // namespace
@@ -114,6 +115,11 @@ Parsed<const ToleranceSet*> chooseTolerances(const ToleranceSets& sets, const st
 const char* ruleName(ToleranceRule rule)
 {
     return wordsOf(rule).name;
+}
+
+const char* ruleUnit(ToleranceRule rule)
+{
+    return wordsOf(rule).unit;
 }
 
 } // namespace quarterstep
