@@ -222,6 +222,13 @@ std::string TextReader::between(int from, int to) const
     return utf8Of(std::u32string_view(original_).substr(begin, static_cast<std::size_t>(to) - begin));
 }
 
+bool TextReader::holds(char32_t sign, int from, int to) const
+{
+    const auto begin = static_cast<std::size_t>(from);
+    return std::u32string_view(text_).substr(begin, static_cast<std::size_t>(to) - begin).find(sign) !=
+           std::u32string_view::npos;
+}
+
 std::string quoted(const std::string& text)
 {
     // four bytes a character at most: no need to decode the whole of a long text

@@ -46,6 +46,9 @@ class TextReader
     /// The characters from `from` up to the head, as written.
     [[nodiscard]] std::string between(int from, int to) const;
 
+    /// Whether a sign, made one, stands between two offsets.
+    [[nodiscard]] bool holds(char32_t sign, int from, int to) const;
+
     [[nodiscard]] std::size_t mark() const { return at_; }
     void goBack(std::size_t mark) { at_ = mark; }
 
