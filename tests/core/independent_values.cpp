@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Prints inputs and what the project makes of them, one line a value, for independent_routes.py to work out again by
-// another route: name | inputs | result, numbers in full.
+// Prints inputs and what the project makes of them, one line a value, for independent_routes.py to work out
+// again by another route: name | inputs | result, numbers in full.
 #include "core/optics/combined_power.hpp"
 #include "core/optics/covariance.hpp"
 #include "core/optics/decentration.hpp"
@@ -61,8 +61,8 @@ void putEllipsoids(std::mt19937& engine)
         const auto distribution = ellipsoidOfDistribution(mean, c, 0.95);
         const auto ofMean = *ellipsoidOfMean(mean, c, static_cast<int>(readings.size()), 0.95);
         std::printf("| %.17g %.17g %.17g %.17g %.17g %.17g %.17g %.17g %.17g", c.mm, c.m0, c.j045,
-                    principal[0].variance, principal[1].variance, principal[2].variance, distribution.volume(),
-                    ofMean.volume(), *mahalanobisSquared(c, readings.front() - mean));
+                    principal[0].variance, principal[1].variance, principal[2].variance,
+                    distribution.volume(), ofMean.volume(), *mahalanobisSquared(c, readings.front() - mean));
         std::printf("\n");
     }
 }
@@ -73,8 +73,10 @@ void putPowers(std::mt19937& engine)
     std::uniform_real_distribution<double> cylinder(-6, 6);
     std::uniform_real_distribution<double> axis(0.001, 180);
     for (int i = 0; i < 200; ++i) {
-        const SpheroCylinder a{Dioptres{sphere(engine)}, Dioptres{cylinder(engine)}, AxisDegrees{axis(engine)}};
-        const SpheroCylinder b{Dioptres{sphere(engine)}, Dioptres{cylinder(engine)}, AxisDegrees{axis(engine)}};
+        const SpheroCylinder a{Dioptres{sphere(engine)}, Dioptres{cylinder(engine)},
+                               AxisDegrees{axis(engine)}};
+        const SpheroCylinder b{Dioptres{sphere(engine)}, Dioptres{cylinder(engine)},
+                               AxisDegrees{axis(engine)}};
         const auto matrix = toPowerMatrix(a);
         const auto principal = principalPowers(a);
         put("matrix", {a.sphere.value(), a.cylinder.value(), a.axis.value()},
