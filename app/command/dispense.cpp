@@ -109,9 +109,27 @@ QJsonObject jsonReport(const DispenseReport& report)
             {"on_hand_after", totalOf(report.result.after)}};
 }
 
+/// Whether the lines given are those of the first candidate.
+bool isSuggested(const BatchAnswer& answer, const std::vector<StockLine>& stock)
+{
+    const auto& ranked = answer.recommendation.candidates.ranked;
+    return !ranked.empty() && answer.recommendation.verdict == Verdict::stock &&
+           std::equal(ranked.front().parts.begin(), ranked.front().parts.end(), answer.lines.begin(),
+                      answer.lines.end(), [&](const Part& part, const std::string& name) {
+                          return stock[part.line].name == name;
+                      });
+}
+
 QString answerLine(const BatchAnswer& answer, const std::vector<StockLine>& stock)
 {
     QString text = recommendationLine(answer.recommendation, stock);
+    if (!answer.lines.empty() && !isSuggested(answer, stock)) {
+        QStringList names;
+        for (const auto& line : answer.lines)
+            names << ltr(line);
+        text += QStringLiteral("; ") + commandWords(QT_TRANSLATE_NOOP("command", "handed over as picked: %1"))
+                                           .arg(names.join(QStringLiteral(", ")));
+    }
     if (answer.heldBack)
         text +=
             QStringLiteral("; ") +

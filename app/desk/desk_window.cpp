@@ -117,6 +117,7 @@ QWidget* DeskWindow::buildEmptyState()
     open->setProperty("primary", true);
     open->setToolTip(tr("Chooses the folder with stock.yaml (Ctrl+O)"));
     connect(open, &QPushButton::clicked, this, &DeskWindow::askFolder);
+    page->setFocusProxy(open);
     column->addStretch(2);
     for (auto* widget : std::initializer_list<QWidget*>{heading, text, open})
         column->addWidget(widget, 0, Qt::AlignHCenter);
@@ -163,6 +164,8 @@ void DeskWindow::showCamp()
 {
     const auto* camp = dispense_->camp();
     pages_->setCurrentIndex(camp ? 1 : 0);
+    if (!camp)
+        pages_->currentWidget()->setFocus();
     newPersonButton_->setVisible(camp);
     tableButton_->setVisible(camp);
     site_->setText(camp ? ltr(camp->site()) : tr("Quarterstep"));

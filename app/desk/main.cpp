@@ -2,6 +2,7 @@
 // quarterstep-desk: reads the command line, makes the window, runs it, or paints it into a file.
 #include "app/desk/desk_options.hpp"
 #include "app/desk/desk_window.hpp"
+#include "app/desk/message_bar.hpp"
 
 #include <QApplication>
 #include <QLibraryInfo>
@@ -9,6 +10,8 @@
 #include <QTextStream>
 #include <QTimer>
 #include <QTranslator>
+
+#include <optional>
 
 using namespace quarterstep;
 
@@ -39,7 +42,7 @@ int say(const QString& text, int exitCode)
 int paintInto(DeskWindow& window, const DeskOptions& options, bool opened)
 {
     if (!opened)
-        return 3;
+        return say(window.messages().text(), 3);
     if (!options.person.isEmpty() && !window.choosePerson(options.person))
         return say(QCoreApplication::translate("DeskOptions", "no readable person %1 in people.csv")
                        .arg(options.person),
@@ -49,21 +52,32 @@ int paintInto(DeskWindow& window, const DeskOptions& options, bool opened)
         return say(QCoreApplication::translate("DeskOptions", "cannot write %1").arg(options.screenshot), 4);
     return 0;
 }
-} // namespace
 
-int main(int argc, char** argv)
+/// What needs no window: help, version, and what cannot be understood. Empty = go on.
+std::optional<int> answerWithoutWindow(int& argc, char** argv, DeskOptions& options)
 {
-    QApplication application(argc, argv);
-    QApplication::setApplicationName(QStringLiteral("quarterstep-desk"));
-    QApplication::setApplicationVersion(QStringLiteral(QUARTERSTEP_VERSION));
-    const auto options = readDeskOptions(QApplication::arguments());
+    const QCoreApplication plain(argc, argv);
+    QCoreApplication::setApplicationName(QStringLiteral("quarterstep-desk"));
+    options = readDeskOptions(QCoreApplication::arguments());
     if (!options.problem.isEmpty())
         return say(options.problem, 2);
-    installLanguage(application, options);
     if (options.help)
         return say(deskHelp(), 0);
     if (options.version)
         return say(QStringLiteral("quarterstep-desk " QUARTERSTEP_VERSION), 0);
+    return std::nullopt;
+}
+} // namespace
+
+int main(int argc, char** argv)
+{
+    DeskOptions options;
+    if (const auto answered = answerWithoutWindow(argc, argv, options))
+        return *answered;
+    if (!options.screenshot.isEmpty() && qEnvironmentVariableIsEmpty("QT_QPA_PLATFORM"))
+        qputenv("QT_QPA_PLATFORM", "offscreen"); // a picture needs no screen
+    QApplication application(argc, argv);
+    installLanguage(application, options);
     applyTheme(application, options.theme);
     DeskWindow window;
     window.resize(options.size);

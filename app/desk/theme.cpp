@@ -1,10 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desk/theme.hpp"
 
+#include "app/desk/desk_style.hpp"
+
 #include <QApplication>
 #include <QFont>
 #include <QPalette>
-#include <QStyleFactory>
 
 namespace quarterstep
 {
@@ -60,11 +61,10 @@ QString sheetOf(const Colours& c, Theme theme)
                "QLabel[role=\"heading\"]{font-weight:700;color:%3;}"
                "QLabel[role=\"hint\"]{color:%4;}"
                "QLabel[role=\"complaint\"]{color:%7;}"
-               "QLineEdit,QComboBox{background:%1;color:%3;border:1px solid %4;border-radius:4px;padding:3px "
+               "QLineEdit{background:%1;color:%3;border:1px solid %4;border-radius:4px;padding:3px "
                "6px;}"
-               "QLineEdit:focus,QComboBox:focus{border:%8px solid %5;padding:2px 5px;}"
+               "QLineEdit:focus{border:%8px solid %5;padding:2px 5px;}"
                "QLineEdit[complained=\"true\"]{border:%8px dashed %7;padding:2px 5px;}"
-               "QComboBox::drop-down{border:none;width:18px;}"
                "QPushButton{background:%1;color:%3;border:1px solid %4;border-radius:5px;padding:5px 14px;}"
                "QPushButton:focus{border:%8px solid %5;padding:4px 13px;}"
                "QPushButton:disabled{color:%4;border:1px dashed %2;}"
@@ -75,7 +75,8 @@ QString sheetOf(const Colours& c, Theme theme)
                "QAbstractItemView{background:%1;border:none;outline:none;}"
                "QHeaderView::section{background:%1;color:%4;border:none;border-bottom:1px solid "
                "%2;padding:3px 6px;}"
-               "QScrollArea,QScrollArea>QWidget>QWidget{background:transparent;border:none;}"
+               "QScrollArea,QWidget#prescriptionCard,QWidget#cardViewport{background:transparent;border:none;"
+               "}"
                "QSplitter::handle{background:transparent;}"
                "QToolTip{background:%1;color:%3;border:1px solid %2;padding:4px;}"
                "QFrame#messageBar{background:%1;border:2px solid %5;border-radius:8px;}"
@@ -106,7 +107,7 @@ void applyTheme(QApplication& application, Theme theme)
 {
     const auto colours = coloursOf(theme);
     application.setProperty(themeProperty, static_cast<int>(theme));
-    application.setStyle(QStyleFactory::create(QStringLiteral("Fusion")));
+    application.setStyle(new DeskStyle);
     application.setPalette(paletteOf(colours));
     auto font = application.font();
     font.setPointSizeF(theme == Theme::sun ? 14.0 : 10.0);

@@ -20,6 +20,12 @@ long hundredths(double value)
 {
     return std::lround(value * 100.0);
 }
+
+/// Not to be broken into lines.
+QString together(QString text)
+{
+    return text.replace(QLatin1Char(' '), QChar(QChar::Nbsp));
+}
 } // namespace
 
 QString DeskWords::size(double value)
@@ -30,20 +36,26 @@ QString DeskWords::size(double value)
 
 QString DeskWords::powers(const Supply& supply)
 {
-    const auto right = QString::fromStdString(writePower(supply.power.right));
-    const auto left = QString::fromStdString(writePower(supply.power.left));
-    auto text = right == left ? ltr(right) : tr("R %1  L %2").arg(ltr(right), ltr(left));
+    const auto right = ltr(writePower(supply.power.right));
+    const auto left = ltr(writePower(supply.power.left));
+    auto text = together(right);
+    if (right != left) // right before left in any language, as it is written on a prescription
+        text = together(tr("R %1").arg(right)) + QStringLiteral("  ") + together(tr("L %1").arg(left));
     if (supply.bifocalAddition)
         text = tr("%1 add %2").arg(text, ltr(writeDioptres(*supply.bifocalAddition)));
-    return text;
+    return ltr(text);
 }
 
 QString DeskWords::pull(const std::vector<Part>& parts, std::span<const StockLine> stock)
 {
+    auto ordered = parts; // pair, right, left, frame: the order in which they are fetched and mounted
+    std::stable_sort(ordered.begin(), ordered.end(),
+                     [](const Part& a, const Part& b) { return a.side < b.side; });
     QStringList words;
-    for (const auto& part : parts)
-        words << pullWords(part, stock);
-    return words.join(QStringLiteral("  ·  "));
+    for (const auto& part : ordered)
+        words << pullWords(part, stock)
+                     .replace(QLatin1Char(' '), QChar(QChar::Nbsp)); // lines break between parts only
+    return words.join(QStringLiteral(" · "));
 }
 
 int DeskWords::available(const std::vector<Part>& parts, std::span<const StockLine> stock)

@@ -102,7 +102,7 @@ void Camp::openLedger(Ledger::Mode mode)
     if (ledger_->writable())
         return take(writeBack(folder_, *ledger_, file_));
     edited_ = editedCounts(file_, *ledger_);
-    takeBalances();
+    takeBalances(ledger_->balances(site()));
 }
 
 Ledger& Camp::ledger()
@@ -131,51 +131,54 @@ void Camp::tell(const Finding& finding)
 
 void Camp::take(WriteBackResult result)
 {
+    const auto balances = ledger_->balances(result.file.site);
     for (const auto& finding : result.findings)
         tell(finding);
     edited_ = std::move(result.edited);
     file_ = std::move(result.file);
     stock_ = file_.lines;
-    takeBalances();
+    takeBalances(balances);
 }
 
-void Camp::takeBalances()
+void Camp::takeBalances(const std::vector<Balance>& balances)
 {
-    std::unordered_map<std::string, Balance> balances;
-    for (auto& balance : ledger_->balances(file_.site))
-        balances[balance.line] = balance;
+    std::unordered_map<std::string, const Balance*> byLine;
+    for (const auto& balance : balances)
+        byLine[balance.line] = &balance;
     for (auto& line : stock_) {
-        const auto found = balances.find(line.name);
-        if (found == balances.end())
+        const auto found = byLine.find(line.name);
+        if (found == byLine.end())
             continue;
-        line.onHand = found->second.onHand;
-        line.held = found->second.held;
-        line.quarantined = found->second.quarantined;
+        line.onHand = found->second->onHand;
+        line.held = found->second->held;
+        line.quarantined = found->second->quarantined;
     }
 }
 
-void Camp::writeBackNow()
+void Camp::tellBehind(const Error& error)
 {
-    try {
-        take(writeBack(folder_, *ledger_, file_));
-    } catch (const Error& error) {
-        tell(error.finding());
-        tell(aboutFile(
-            Severity::caution, stockPath(folder_), "stock-file-behind",
-            {QS_SAY("core", "the ledger has the entry, but stock.yaml could not be brought up to date; that "
-                            "is made good at the next opening"),
-             {}}));
-        takeBalances();
-    }
+    tell(error.finding());
+    tell(
+        aboutFile(Severity::caution, stockPath(folder_), "stock-file-behind",
+                  {QS_SAY("core", "the ledger has the entry, but stock.yaml could not be brought up to date; "
+                                  "that is made good at the next opening"),
+                   {}}));
 }
 
 Entry Camp::post(Entry entry)
 {
     auto posted = ledger().post(site(), std::move(entry));
-    if (pauses_ > 0)
-        takeBalances();
-    else
-        writeBackNow();
+    try { // the entry stands: from here on nothing may look like a refusal
+        if (pauses_ > 0)
+            takeBalances(ledger_->balances(site()));
+        else
+            take(writeBack(folder_, *ledger_, file_));
+    } catch (const Error& error) {
+        tellBehind(error);
+        for (const auto& movement : posted.movements)
+            if (const auto line = lineNamed(movement.line))
+                stock_[*line].onHand += movement.delta;
+    }
     return posted;
 }
 
@@ -184,9 +187,9 @@ Camp::WriteBackPause::~WriteBackPause()
     if (--camp_.pauses_ > 0 || !camp_.ledger_ || !camp_.ledger_->writable())
         return;
     try {
-        camp_.writeBackNow();
-    } catch (const Error& error) { // reading the balances failed too: the next use of the ledger will say so
-        camp_.tell(error.finding());
+        camp_.take(writeBack(camp_.folder_, *camp_.ledger_, camp_.file_));
+    } catch (const Error& error) {
+        camp_.tellBehind(error);
     }
 }
 
@@ -202,7 +205,7 @@ void Camp::refresh()
     if (!ledger_)
         return;
     edited_ = editedCounts(file_, *ledger_);
-    takeBalances();
+    takeBalances(ledger_->balances(site()));
 }
 
 std::optional<std::size_t> Camp::lineNamed(const std::string& name) const

@@ -64,10 +64,10 @@ class Camp
   private:
     void readFiles();
     void openLedger(Ledger::Mode mode);
-    void writeBackNow();
     void take(WriteBackResult result);
-    void takeBalances();
+    void takeBalances(const std::vector<Balance>& balances);
     void tell(const Finding& finding);
+    void tellBehind(const Error& error);
 
     std::string folder_;
     StockFile file_;               ///< as it stands on the disk

@@ -1,18 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Opening and writing; reading stands in ledger_reading.cpp, the check of the chain in chain_check.cpp.
+// Writing. Opening stands in ledger_opening.cpp, reading in ledger_reading.cpp, the check of the chain in
+// chain_check.cpp.
 #include "inventory/store/ledger.hpp"
 #include "inventory/store/ledger_inside.hpp"
-#include "inventory/store/migrations.hpp"
 #include "inventory/store/payload.hpp"
 
-#include <fcntl.h>
-#include <sys/stat.h>
-#include <unistd.h>
-
-#include <cerrno>
 #include <chrono>
-#include <cstring>
-#include <thread>
 
 namespace quarterstep
 {
@@ -20,52 +13,24 @@ namespace quarterstep
 namespace
 {
 
-constexpr int busyMs = 2000;
-
 std::int64_t nowMs()
 {
     using namespace std::chrono;
     return duration_cast<milliseconds>(system_clock::now().time_since_epoch()).count();
 }
 
-/// An empty file that only its owner reads; SQLite gives its companions the same rights. The file is new, so
-/// closing it drops nobody's locks.
-void makeEmptyFile(const std::string& path)
+/// A disk that failed while the entry was being made to last may keep it or not.
+Error commitError(const std::string& path, const StoreFailure& failure)
 {
-    const int descriptor = ::open(path.c_str(), O_RDWR | O_CREAT | O_EXCL | O_CLOEXEC, 0600);
-    if (descriptor < 0 && errno == EEXIST)
-        return; // another program was quicker
-    if (descriptor < 0)
-        throw errorAt(path, "ledger-unwritable",
-                      {QS_SAY("core", "the ledger cannot be made: %1; check the rights of the folder"),
-                       {std::strerror(errno)}},
-                      4);
-    const bool synced = fsync(descriptor) == 0;
-    close(descriptor);
-    if (!synced || !syncFolder(folderOf(path)))
-        throw errorAt(
-            path, "ledger-unwritable",
-            {QS_SAY("core", "the new ledger could not be made to last: %1"), {std::strerror(errno)}}, 4);
-}
-
-/// Switching to WAL needs the file for itself for a moment, and does not wait for it by itself.
-void switchToWal(Connection& connection, const std::string& path)
-{
-    for (int waited = 0;; waited += 20) {
-        try {
-            if (connection.textOf("PRAGMA journal_mode = WAL") == "wal")
-                return;
-            throw errorAt(path, "ledger-unwritable",
-                          {QS_SAY("core", "this file system cannot keep a ledger safely (no shared memory "
-                                          "beside the file); keep the camp folder on another disk"),
-                           {}},
-                          4);
-        } catch (const Error& error) {
-            if (error.finding().code != "ledger-locked" || waited >= busyMs)
-                throw;
-        }
-        std::this_thread::sleep_for(std::chrono::milliseconds(20));
-    }
+    constexpr int inputOutput = 10;
+    if ((failure.code & 0xff) != inputOutput)
+        return storeError(path, failure);
+    return errorAt(
+        path, "ledger-failed",
+        {QS_SAY("core", "the disk failed while the entry was written (%1); close the camp, open it again "
+                        "and look whether the entry is there before you repeat it"),
+         {failure.text}},
+        4);
 }
 
 } // namespace
@@ -109,82 +74,12 @@ LedgerTransaction::~LedgerTransaction()
 void LedgerTransaction::commit()
 {
     ledger_.requireSameFile();
-    ledger_.statements->commit.run();
-    ledger_.statements->commit.finish();
+    auto& commit = ledger_.statements->commit;
+    const bool done = commit.tryRun();
+    commit.finish();
+    if (!done)
+        throw commitError(ledger_.path, commit.failure());
     open_ = false;
-}
-
-Ledger::Inside::Inside(std::string path_, Mode mode_) : path(std::move(path_)), mode(mode_) {}
-
-void Ledger::Inside::open()
-{
-    identity = identityOf(path);
-    // A reader opens for writing too, so that the companions of the file are tidied away when it closes; it
-    // is kept from writing by query_only. Only where nothing can be written it reads the bare file.
-    try {
-        connection = std::make_unique<Connection>(path, Connection::Access::readWrite, busyMs);
-        if (mode == Mode::readOnly)
-            connection->execute("PRAGMA query_only = ON");
-        settle();
-    } catch (const Error& error) {
-        if (mode == Mode::readWrite || error.finding().code != "ledger-unwritable")
-            throw;
-        statements.reset();
-        if (const auto wal = identityOf(path + "-wal"))
-            throw errorAt(path, "ledger-unwritable",
-                          {QS_SAY("core", "this ledger was not closed and its folder cannot be written to; "
-                                          "copy the whole folder to a place that can, and open it there"),
-                           {}},
-                          4);
-        connection = std::make_unique<Connection>(path, Connection::Access::immutable, busyMs);
-        settle();
-    }
-    if (identity != identityOf(path))
-        requireSameFile();
-}
-
-void Ledger::Inside::settle()
-{
-    auto state = ledgerState(*connection, path);
-    if (mode == Mode::readOnly && state == LedgerState::empty)
-        throw errorAt(path, "ledger-missing",
-                      {QS_SAY("core", "the ledger is empty; nothing happened yet"), {}}, 3);
-    if (mode == Mode::readWrite) {
-        switchToWal(*connection, path);
-        connection->execute("PRAGMA synchronous = FULL");
-        connection->execute("PRAGMA foreign_keys = ON");
-        if (connection->wholeOf("PRAGMA synchronous") != 2 || connection->wholeOf("PRAGMA foreign_keys") != 1)
-            throw errorAt(path, "ledger-failed",
-                          {QS_SAY("core", "the database refuses to write safely; nothing was opened"), {}},
-                          4);
-        if (state == LedgerState::empty) {
-            connection->execute("BEGIN IMMEDIATE");
-            if (ledgerState(*connection, path) == LedgerState::empty) { // nobody was quicker
-                makeSchema(*connection);
-                const auto place = placeOf(path);
-                connection
-                    ->prepare("INSERT INTO station (id, own, machine, volume, folder) VALUES (?, 1, ?, ?, ?)")
-                    .run({Blob{randomId()}, place.machine, place.volume, place.folder});
-            }
-            connection->execute("COMMIT");
-        }
-    }
-    statements.emplace(*connection);
-    readStation();
-}
-
-void Ledger::Inside::readStation()
-{
-    auto query = connection->prepare("SELECT key, id, machine, volume, folder FROM station WHERE own = 1");
-    query.run();
-    if (!query.next())
-        throw errorAt(
-            path, "ledger-not-a-database",
-            {QS_SAY("core", "this ledger names no station of its own; put back the latest copy"), {}}, 3);
-    stationKey = query.whole(0);
-    stationId = query.bytes(1);
-    moved = placeOf(path) != PlaceMark{query.text(2), query.text(3), query.text(4)};
-    query.finish();
 }
 
 void Ledger::Inside::requireWritable() const
@@ -307,25 +202,6 @@ Ledger::Ledger(std::unique_ptr<Inside> inside) : inside_(std::move(inside)) {}
 Ledger::Ledger(Ledger&&) noexcept = default;
 Ledger& Ledger::operator=(Ledger&&) noexcept = default;
 Ledger::~Ledger() = default;
-
-Ledger Ledger::open(const std::string& path, Mode mode)
-{
-    refuseNetworkPlace(path);
-    struct stat status {
-    };
-    if (stat(path.c_str(), &status) != 0) {
-        if (mode == Mode::readOnly)
-            throw errorAt(path, "ledger-missing", {QS_SAY("core", "there is no ledger here yet"), {}}, 3);
-        makeEmptyFile(path);
-    } else if (!S_ISREG(status.st_mode)) {
-        throw errorAt(
-            path, "ledger-not-a-database",
-            {QS_SAY("core", "this is not a file; name another one in the key ledger of stock.yaml"), {}}, 3);
-    }
-    auto inside = std::make_unique<Inside>(path, mode);
-    inside->open();
-    return Ledger(std::move(inside));
-}
 
 bool Ledger::moved() const
 {

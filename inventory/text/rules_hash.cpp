@@ -73,6 +73,7 @@ std::string canonicalRules(const FittingRules& rules)
              rangeText(settings.adultNearPd), rangeText(settings.unknownCentres),
              yesNo(settings.useUsedPairs), yesNo(settings.holdBackSecondPair)});
     std::vector<const Profile*> profiles;
+    profiles.reserve(rules.profiles.size());
     for (const auto& profile : rules.profiles)
         profiles.push_back(&profile);
     std::sort(profiles.begin(), profiles.end(),

@@ -13,7 +13,7 @@ namespace quarterstep
 {
 
 /// Largest text file read, bytes.
-inline constexpr std::size_t largestTextFile = 16U * 1024U * 1024U;
+inline constexpr std::size_t largestTextFile = std::size_t{16} * 1024 * 1024;
 
 /// Text without its byte order mark. Offsets are bytes of `text`.
 class SourceText

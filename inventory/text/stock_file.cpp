@@ -31,7 +31,7 @@ ByteSpan plainSpan(YamlDocument& document, const YamlValue& value)
 
 void readWritten(YamlMap& top, StockFile& file)
 {
-    const YamlValue* value = top.find("written");
+    const YamlValue* value = top.has("written") ? top.need("written") : nullptr;
     if (!value)
         return;
     YamlDocument& document = top.document();
@@ -101,9 +101,12 @@ void findLinesKey(YamlMap& top, StockFile& file)
             continue;
         const std::size_t begin = document.source().lineBegin(key.begin);
         file.linesKeyBegin = file.flowFile ? key.begin : begin;
-        const std::string_view before =
-            std::string_view(document.source().text()).substr(begin, key.begin - begin);
-        if (!file.flowFile && before.find_first_not_of(' ') != std::string_view::npos)
+        const std::string_view text = document.source().text();
+        const std::string_view before = text.substr(begin, key.begin - begin);
+        const std::size_t last =
+            key.begin == 0 ? std::string_view::npos : text.find_last_not_of(" \t\r\n", key.begin - 1);
+        const bool explicitKey = last != std::string_view::npos && text[last] == '?';
+        if (file.flowFile ? explicitKey : before.find_first_not_of(' ') != std::string_view::npos)
             document.tell(Severity::error, key, "lines-place",
                           {QS_SAY("core", "put `lines:` at the beginning of a line of its own"), {}});
         return;

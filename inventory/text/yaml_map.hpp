@@ -76,6 +76,8 @@ class YamlMap
     YamlMap(YamlDocument& document, const YamlValue& value, std::span<const char* const> known);
 
     [[nodiscard]] bool isMap() const { return value_.kind == YamlValue::Kind::map; }
+    /// Whether the key is written, with a value or without.
+    [[nodiscard]] bool has(const char* key) const { return indexOf(key).has_value(); }
     /// The value of a key, null when absent or empty.
     [[nodiscard]] const YamlValue* find(const char* key) const;
     /// As find, but absence is told (key-missing) at the map, an empty value (value-missing) at the key.

@@ -22,6 +22,7 @@ namespace
 {
 
 constexpr uid_t nobody = 65534;
+constexpr auto readOnly = fs::perms::owner_read | fs::perms::others_read;
 
 std::string newFolder(const char* name)
 {
@@ -62,12 +63,7 @@ CaseRunner::CaseRunner(const CaseFile& file)
 
 CaseRunner::~CaseRunner()
 {
-    if (locks_->folder >= 0)
-        ::close(locks_->folder);
-    if (!locks_->connection.isEmpty()) {
-        QSqlDatabase::database(locks_->connection, false).close();
-        QSqlDatabase::removeDatabase(locks_->connection);
-    }
+    unblock();
     std::error_code ignored;
     for (const auto& entry : fs::recursive_directory_iterator(folder_, ignored))
         if (entry.is_directory())
@@ -102,10 +98,8 @@ void CaseRunner::makeReady(const std::string& line)
     } else if (words[0] == "no-write") {
         asNobody_ = ::geteuid() == 0;
         for (const auto& entry : fs::recursive_directory_iterator(path))
-            fs::permissions(entry.path(),
-                            fs::perms::owner_read | fs::perms::group_read | fs::perms::others_read);
-        fs::permissions(path, fs::perms::owner_read | fs::perms::owner_exec | fs::perms::others_read |
-                                  fs::perms::others_exec);
+            fs::permissions(entry.path(), readOnly);
+        fs::permissions(path, readOnly | fs::perms::owner_exec | fs::perms::others_exec);
     } else if (words[0] == "lock-folder") {
         locks_->folder = ::open(path.c_str(), O_RDONLY | O_DIRECTORY);
         if (::flock(locks_->folder, LOCK_EX) != 0)
@@ -132,8 +126,24 @@ void CaseRunner::prepare()
             throw std::runtime_error(file_.name + ": " + command + " ended with " +
                                      std::to_string(ran.status) + ": " + ran.err);
     }
+}
+
+void CaseRunner::block()
+{
     for (const auto& line : file_.lines("prepare"))
         makeReady(line);
+}
+
+void CaseRunner::unblock()
+{
+    if (locks_->folder >= 0)
+        ::close(locks_->folder);
+    locks_->folder = -1;
+    if (!locks_->connection.isEmpty()) {
+        QSqlDatabase::database(locks_->connection, false).close();
+        QSqlDatabase::removeDatabase(locks_->connection);
+    }
+    locks_->connection.clear();
 }
 
 Ran CaseRunner::run(const std::vector<std::string>& words, const std::string& input) const
@@ -147,7 +157,7 @@ Ran CaseRunner::run(const std::vector<std::string>& words, const std::string& in
         redirect(in, O_RDONLY, 0);
         redirect(results_ + "/out", O_WRONLY | O_CREAT | O_TRUNC, 1);
         redirect(results_ + "/err", O_WRONLY | O_CREAT | O_TRUNC, 2);
-        if (::chdir(folder_.c_str()) != 0 || (asNobody_ && ::setuid(nobody) != 0))
+        if (::chdir(folder_.c_str()) != 0 || (asNobody_ && (::setgid(nobody) != 0 || ::setuid(nobody) != 0)))
             ::_exit(126);
         std::vector<char*> arguments;
         for (auto& text : texts)

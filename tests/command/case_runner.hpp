@@ -26,8 +26,12 @@ class CaseRunner
     CaseRunner& operator=(const CaseRunner&) = delete;
     ~CaseRunner();
 
-    /// Makes files and locks of the case.
+    /// Makes the files of the case and runs what comes before.
     void prepare();
+    /// Takes locks and rights away, and gives them back. While a lock is held no file may be read here:
+    /// closing a file drops the locks that this process has on it.
+    void block();
+    void unblock();
     [[nodiscard]] Ran run(const std::vector<std::string>& words, const std::string& input = {}) const;
     /// Bytes of every file below the folder, by path.
     [[nodiscard]] std::map<std::string, std::string> snapshot() const;

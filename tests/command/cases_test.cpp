@@ -47,7 +47,9 @@ BOOST_DATA_TEST_CASE(a_command_answers_as_its_case_says, utf::data::make(allCase
     CaseRunner runner(file);
     runner.prepare();
     const auto before = runner.snapshot();
+    runner.block();
     const auto ran = runner.run(wordsOf(file.lines("command").front()), joined(file.lines("input"), "\n"));
+    runner.unblock();
     BOOST_TEST(ran.status == std::stoi(file.lines("status").front()));
     if (file.has("stdout"))
         BOOST_TEST(matches(file.lines("stdout"), ran.out), "standard output was:\n" << ran.out);

@@ -45,7 +45,7 @@ double contrast(const QColor& a, const QColor& b)
 }
 } // namespace
 
-BOOST_AUTO_TEST_SUITE(access)
+BOOST_AUTO_TEST_SUITE(accessibility)
 
 BOOST_AUTO_TEST_CASE(every_widget_that_takes_the_keyboard_can_be_named, *utf::label("PROP"))
 {

@@ -48,7 +48,9 @@ BOOST_AUTO_TEST_SUITE(direction)
 BOOST_AUTO_TEST_CASE(the_test_sees_the_fault_it_looks_for, *utf::label("PROP"))
 {
     BOOST_TEST(!sameBothWays(QStringLiteral("-1.25 -0.50 x 90")));
-    BOOST_TEST(!sameBothWays(QStringLiteral("N+200-62M-BK")));
+    BOOST_TEST(!sameBothWays(QStringLiteral("-5.00")));
+    BOOST_TEST(!sameBothWays(
+        QStringLiteral("R %1 L %2").arg(ltr(QStringLiteral("-3.00")), ltr(QStringLiteral("-4.00")))));
 }
 
 BOOST_AUTO_TEST_CASE(powers_and_line_names_are_painted_alike_in_both_directions, *utf::label("PROP"))

@@ -98,7 +98,7 @@ BOOST_AUTO_TEST_CASE(taking_back_restores_the_stock_and_the_person, *utf::label(
 {
     OpenDesk desk;
     BOOST_TEST_REQUIRE(desk.window.choosePerson(QStringLiteral("P-1")));
-    auto& waiting = qobject_cast<WaitingModel&>(*named<QTableView>(desk.window, "waitingView").model());
+    auto& waiting = dynamic_cast<WaitingModel&>(*named<QTableView>(desk.window, "waitingView").model());
     QTest::keyClick(&desk.window, Qt::Key_Return, Qt::ControlModifier);
     BOOST_TEST_REQUIRE(desk.folder.onHand("D-125") == 1);
     BOOST_TEST((waiting.stateAt(0) == WaitingModel::State::given));
@@ -115,7 +115,7 @@ BOOST_AUTO_TEST_CASE(who_was_served_before_is_known_when_the_folder_is_opened_ag
     BOOST_TEST_REQUIRE(desk.window.choosePerson(QStringLiteral("P-1")));
     QTest::keyClick(&desk.window, Qt::Key_Return, Qt::ControlModifier);
     BOOST_TEST_REQUIRE(desk.window.openCamp(desk.folder.path()));
-    auto& waiting = qobject_cast<WaitingModel&>(*named<QTableView>(desk.window, "waitingView").model());
+    auto& waiting = dynamic_cast<WaitingModel&>(*named<QTableView>(desk.window, "waitingView").model());
     BOOST_TEST((waiting.stateAt(0) == WaitingModel::State::given));
     BOOST_TEST(!named<QPushButton>(desk.window, "undoButton").isEnabled());
 }
@@ -135,7 +135,7 @@ BOOST_AUTO_TEST_CASE(a_pair_on_trial_waits_for_the_acuity_with_it, *utf::label("
     type(desk, "trialLeftEdit", "6/7.5");
     BOOST_TEST(button.isEnabled());
     type(desk, "trialLeftEdit", "6/60");
-    BOOST_TEST(!button.isEnabled() || named<QLineEdit>(desk.window, "reasonEdit").isVisible());
+    BOOST_TEST(!button.isEnabled());
 }
 
 BOOST_AUTO_TEST_CASE(a_pair_outside_a_limit_asks_for_a_reason_under_the_checks, *utf::label("PROP"))

@@ -38,7 +38,7 @@ expect 0 "" --screenshot "$place/empty.png" --size 1366x768
 expect 0 "" --screenshot "$place/camp.png" --size 1366x768 --person P-1 "$place/camp"
 expect 0 "" --screenshot "$place/rtl.png" --size 1366x768 --right-to-left --theme dark "$place/camp"
 expect 1 "P-9" --screenshot "$place/none.png" --person P-9 "$place/camp"
-expect 3 "" --screenshot "$place/none.png" "$place/no-such-folder"
+expect 3 "no-such-folder" --screenshot "$place/none.png" "$place/no-such-folder"
 expect 4 "cannot write" --screenshot "$place/no-such-folder/x.png" "$place/camp"
 
 for picture in empty camp rtl; do

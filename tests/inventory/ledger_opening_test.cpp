@@ -172,9 +172,10 @@ BOOST_AUTO_TEST_CASE(a_ledger_opened_for_reading_is_not_written, *utf::label("PR
     BOOST_TEST(ledger.checkChain().ok);
 }
 
-BOOST_AUTO_TEST_CASE(network_file_systems_are_known_by_their_magic,
-                     *utf::label("REF") *
-                         utf::description("linux/magic.h: NFS, SMB, CIFS, SMB2; ext4, tmpfs, FAT"))
+BOOST_AUTO_TEST_CASE(
+    network_file_systems_are_known_by_their_magic,
+    *utf::label("REF") *
+        utf::description("[linux-magic] NFS, SMB, CIFS, SMB2; ext4, tmpfs, FAT, Btrfs, overlay"))
 {
     for (const std::uint64_t magic : {0x6969U, 0x517BU, 0xFF534D42U, 0xFE534D42U})
         BOOST_TEST(isNetworkFileSystem(magic));

@@ -89,6 +89,7 @@ BOOST_AUTO_TEST_CASE(needed_keys_and_the_format_are_asked_for, *utf::label("DER"
 BOOST_AUTO_TEST_CASE(the_written_entry_is_checked_before_it_is_trusted, *utf::label("DER"))
 {
     checkStock(stockHead + "written: ^{after: 12}\nlines: []\n", {"key-missing"});
+    checkStock(stockHead + "^written:\nlines: []\n", {"value-missing"});
     checkStock(stockHead + "written: {after: ^-1, counts: 9f2c51aa}\nlines: []\n", {"number-negative"});
     checkStock(stockHead + "written: {after: ^012, counts: 9f2c51aa}\nlines: []\n", {"number-leading-zero"});
     checkStock(stockHead + "written: {after: 1, counts: ^9F2C51AA}\nlines: []\n", {"counts-hash"});

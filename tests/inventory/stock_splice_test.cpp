@@ -147,6 +147,8 @@ BOOST_AUTO_TEST_CASE(lines_behind_a_question_mark_has_no_place_for_the_written_l
 {
     const auto text = unmarked("format: quarterstep stock 1\nsite: x\n? ^lines\n: []\n");
     checkTold(readStockText(text.text, "s").findings, text, {"lines-place"});
+    const auto flow = unmarked("{format: quarterstep stock 1, site: x, ? ^lines : []}");
+    checkTold(readStockText(flow.text, "s").findings, flow, {"lines-place"});
 }
 
 BOOST_AUTO_TEST_CASE(afterwards_only_the_digits_of_its_two_values_change, *utf::label("DER"))

@@ -59,7 +59,7 @@ void PrescriptionCard::makeField(CardField field, QWidget* parent)
         edit->setLayoutDirection(Qt::LeftToRight);
         edit->setAlignment(Qt::AlignLeft | Qt::AlignAbsolute | Qt::AlignVCenter);
     }
-    edit->setMinimumWidth(edit->fontMetrics().averageCharWidth() * 6);
+    edit->setMinimumWidth(edit->fontMetrics().averageCharWidth() * 5);
     connect(edit, &QLineEdit::returnPressed, this, &PrescriptionCard::suggestWanted);
     connect(edit, &QLineEdit::textEdited, this, [this, field] { checkEye(field, false); });
     connect(edit, &QLineEdit::editingFinished, this, [this, field] { checkEye(field, true); });
@@ -165,8 +165,8 @@ void PrescriptionCard::buildMeasures(QGridLayout& grid)
 
 void PrescriptionCard::buildSigns(QGridLayout& grid)
 {
-    const std::pair<Sign, QString> words[] = {{Sign::suddenLoss, tr("Sudden loss of sight")},
-                                              {Sign::pain, tr("Pain")},
+    const std::pair<Sign, QString> words[] = {{Sign::pain, tr("Pain")},
+                                              {Sign::suddenLoss, tr("Sudden loss of sight")},
                                               {Sign::redEye, tr("Red eye")},
                                               {Sign::flashesOrFloaters, tr("New flashes or floaters")},
                                               {Sign::doubleVision, tr("Double vision")},
@@ -175,8 +175,10 @@ void PrescriptionCard::buildSigns(QGridLayout& grid)
                                               {Sign::cycloplegiaWanted, tr("Drops asked for")}};
     auto* label = new QLabel(tr("Signs seen or told"), this);
     label->setProperty("role", QStringLiteral("hint"));
-    int at = grid.rowCount();
-    grid.addWidget(label, at++, 0, 1, columns);
+    const int at = grid.rowCount();
+    grid.addWidget(label, at, 0, 1, columns);
+    auto* boxes = new QGridLayout;
+    boxes->setVerticalSpacing(2);
     int place = 0;
     for (const auto& [sign, text] : words) {
         auto* box = new QCheckBox(text, this);
@@ -184,9 +186,11 @@ void PrescriptionCard::buildSigns(QGridLayout& grid)
         box->setToolTip(tr("Tick when this was seen or told; it decides about a letter to the clinic"));
         connect(box, &QCheckBox::toggled, this, &PrescriptionCard::edited);
         signs_.emplace_back(sign, box);
-        grid.addWidget(box, at + place / 2, (place % 2) * 2, 1, 2);
+        boxes->addWidget(box, place / 2, place % 2);
         ++place;
     }
+    boxes->setColumnStretch(1, 1);
+    grid.addLayout(boxes, at + 1, 0, 1, columns);
 }
 
 void PrescriptionCard::showComplaint(Row& row, const QString& text)

@@ -4,6 +4,7 @@
 #include "app/desk/models/pairs_model.hpp"
 #include "app/desk/theme.hpp"
 
+#include <QAbstractItemView>
 #include <QPainter>
 
 #include <algorithm>
@@ -17,7 +18,7 @@ constexpr int edge = 8;
 constexpr int shapeWidth = 22;
 
 struct Texts {
-    QString power, pull, verdict, left, reason, heading;
+    QString power, pull, count, verdict, left, reason, heading;
     Band band = Band::fits;
 };
 
@@ -31,6 +32,7 @@ Texts textsOf(const QModelIndex& index)
     Texts texts;
     texts.power = cell(index, PairsModel::powerColumn);
     texts.pull = cell(index, PairsModel::pullColumn);
+    texts.count = PairsModel::tr("%n here", nullptr, index.data(PairsModel::availableRole).toInt());
     texts.verdict = cell(index, PairsModel::verdictColumn);
     texts.reason = cell(index, PairsModel::reasonColumn);
     const auto right = cell(index, PairsModel::rightColumn);
@@ -84,133 +86,150 @@ void drawShape(QPainter& painter, const QPointF& centre, double r, Band band, co
     }
 }
 
-struct Fonts {
-    QFont power, verdict, plain, small;
-
-    explicit Fonts(const QFont& base)
-        : power(scaled(base, 1.25, true)), verdict(scaled(base, 1.0, true)), plain(scaled(base, 1.0, false)),
-          small(scaled(base, 0.95, false))
-    {
-    }
-};
-
-int heightOf(const QFont& font)
+/// Broken at plain spaces only: names, bins and powers hold together.
+QStringList broken(const QString& text, const QFont& font, int width)
 {
-    return QFontMetrics(font).height();
+    const QFontMetrics metrics(font);
+    QStringList lines;
+    for (const auto& word : text.split(QLatin1Char(' '))) {
+        const auto longer = lines.isEmpty() ? word : lines.back() + QLatin1Char(' ') + word;
+        if (lines.isEmpty())
+            lines << word;
+        else if (metrics.horizontalAdvance(longer) <= width)
+            lines.back() = longer;
+        else
+            lines << word;
+    }
+    return lines;
 }
 
-/// Paints the texts of one pair into its rectangle, mirrored where the window is.
-class PairPainter
+/// One run of words on a card, placed as if left-to-right.
+struct Words {
+    QString text;
+    QFont font;
+    QColor colour;
+    QRect rect;
+    Qt::Alignment side = Qt::AlignLeft;
+};
+
+/// Where everything of one pair stands; its height follows from the width, so that no bin is ever cut off.
+class PairLayout
 {
   public:
-    PairPainter(QPainter& painter, const QStyleOptionViewItem& option, const QModelIndex& index)
-        : painter_(painter), option_(option), index_(index), texts_(textsOf(index)), fonts_(option.font),
-          colours_(coloursOf(themeNow())), card_(option.rect)
+    PairLayout(const Texts& texts, const QFont& font, int left, int top, int width)
+        : colours_(coloursOf(themeNow())), left_(left + edge), width_(width - 2 * edge), y_(top),
+          card_(left, top, width, 0)
     {
+        const auto colour = colourOf(texts.band, colours_);
+        const auto body = texts.band == Band::fails ? colours_.muted : colours_.text;
+        if (!texts.heading.isEmpty()) {
+            y_ += edge / 2;
+            add(texts.heading, scaled(font, 1.0, true), colours_.muted, width_);
+            y_ += edge / 2;
+        }
+        card_.setTop(y_ + 2);
+        y_ += edge;
+        shape_ = {left_, y_, shapeWidth - 6, QFontMetrics(scaled(font, 1.25, true)).height()};
+        left_ += shapeWidth;
+        width_ -= shapeWidth;
+        const auto small = scaled(font, 0.95, false);
+        beside(texts.power, scaled(font, 1.25, true), body,
+               {texts.verdict, scaled(font, 1.0, true), colour, {}}, true);
+        beside(texts.pull, font, body, {texts.count, font, colours_.muted, {}}, false);
+        add(texts.left, small, colours_.muted, width_);
+        if (!texts.reason.isEmpty())
+            add(texts.reason, small, colour, width_);
+        y_ += edge;
+        card_.setBottom(y_ - 2);
     }
 
-    void paint()
-    {
-        painter_.setRenderHint(QPainter::Antialiasing);
-        painter_.setLayoutDirection(option_.direction);
-        heading();
-        frame();
-        lines();
-    }
+    [[nodiscard]] int bottom() const { return y_; }
+    [[nodiscard]] QRect card() const { return card_; }
+    [[nodiscard]] QRect shape() const { return shape_; }
+    [[nodiscard]] const std::vector<Words>& words() const { return words_; }
+    [[nodiscard]] const Colours& colours() const { return colours_; }
 
   private:
-    /// Words in a rectangle given as if left-to-right.
-    void words(const QFont& font, const QColor& colour, const QRect& rect, Qt::Alignment side,
-               const QString& text)
+    void add(const QString& text, const QFont& font, const QColor& colour, int width)
     {
-        painter_.setFont(font);
-        painter_.setPen(colour);
-        const auto alignment =
-            QStyle::visualAlignment(option_.direction, side) | Qt::AlignAbsolute | Qt::AlignVCenter;
-        painter_.drawText(QStyle::visualRect(option_.direction, option_.rect, rect),
-                          static_cast<int>(alignment),
-                          QFontMetrics(font).elidedText(text, Qt::ElideRight, rect.width()));
+        const auto lines = broken(text, font, width);
+        const auto joined = lines.join(QLatin1Char('\n'));
+        const QFontMetrics metrics(font); // a script from another font may stand taller than this one's lines
+        const int height = std::max(metrics.height() * static_cast<int>(lines.size()),
+                                    metrics.boundingRect(0, 0, width, 10000, Qt::AlignTop, joined).height());
+        words_.push_back({joined, font, colour, {left_, y_, width, height}, Qt::AlignLeft});
+        y_ += height + 2;
     }
 
-    void heading()
+    /// `end` at the far side of the first line, on a line of its own where `text` would have to be broken for
+    /// it and `mayMove` says so.
+    void beside(const QString& text, const QFont& font, const QColor& colour, const Words& end, bool mayMove)
     {
-        if (texts_.heading.isEmpty())
-            return;
-        const QRect line(card_.left() + edge, card_.top() + edge / 2, card_.width() - 2 * edge,
-                         heightOf(fonts_.verdict));
-        words(fonts_.verdict, colours_.muted, line, Qt::AlignLeft, texts_.heading);
-        card_.setTop(line.bottom() + edge / 2);
+        const int endWidth = QFontMetrics(end.font).horizontalAdvance(end.text) + 4;
+        const bool moved = mayMove && QFontMetrics(font).horizontalAdvance(text) + edge + endWidth > width_;
+        const int height = QFontMetrics(moved ? end.font : font).height();
+        const QRect place(left_ + (moved ? 0 : width_ - endWidth), y_, moved ? width_ : endWidth, height);
+        words_.push_back({end.text, end.font, end.colour, place, moved ? Qt::AlignLeft : Qt::AlignRight});
+        if (moved)
+            y_ += height + 2;
+        add(text, font, colour, moved ? width_ : width_ - endWidth - edge);
     }
 
-    void frame()
-    {
-        const bool selected = option_.state.testFlag(QStyle::State_Selected);
-        auto fill = colours_.accent;
-        fill.setAlphaF(themeNow() == Theme::sun ? 0.0F : 0.10F);
-        card_.adjust(2, 2, -2, -2);
-        painter_.setPen(selected ? QPen(colours_.accent, 2.5) : QPen(colours_.border, 1));
-        painter_.setBrush(selected ? fill : colours_.base);
-        painter_.drawRoundedRect(card_, 6, 6);
-    }
-
-    void lines()
-    {
-        const auto colour = colourOf(texts_.band, colours_);
-        const auto body = texts_.band == Band::fails ? colours_.muted : colours_.text;
-        auto inner = card_.adjusted(edge, edge - 2, -edge, -edge + 2);
-        const QRect shape(inner.left(), inner.top(), shapeWidth - 6, heightOf(fonts_.power));
-        drawShape(painter_, QRectF(QStyle::visualRect(option_.direction, option_.rect, shape)).center(), 7.0,
-                  texts_.band, colour);
-        inner.setLeft(inner.left() + shapeWidth);
-        QRect line(inner.left(), inner.top(), inner.width(), heightOf(fonts_.power));
-        twoSides(line, fonts_.power, body, texts_.power, fonts_.verdict, colour, texts_.verdict);
-        line = {inner.left(), line.bottom() + 3, inner.width(), heightOf(fonts_.plain)};
-        const auto count = PairsModel::tr("%n here", nullptr, index_.data(PairsModel::availableRole).toInt());
-        twoSides(line, fonts_.plain, body, texts_.pull, fonts_.plain, colours_.muted, count);
-        line = {inner.left(), line.bottom() + 1, inner.width(), heightOf(fonts_.small)};
-        words(fonts_.small, colours_.muted, line, Qt::AlignLeft, texts_.left);
-        if (!texts_.reason.isEmpty())
-            words(fonts_.small, colour, line.translated(0, heightOf(fonts_.small)), Qt::AlignLeft,
-                  texts_.reason);
-    }
-
-    /// Words at the beginning and at the end of a line; those at the end are never cut.
-    void twoSides(const QRect& line, const QFont& font, const QColor& colour, const QString& text,
-                  const QFont& endFont, const QColor& endColour, const QString& endText)
-    {
-        const int width = std::min(QFontMetrics(endFont).horizontalAdvance(endText) + 4, line.width());
-        words(endFont, endColour, {line.right() - width, line.top(), width, line.height()}, Qt::AlignRight,
-              endText);
-        words(font, colour, line.adjusted(0, 0, -width - edge, 0), Qt::AlignLeft, text);
-    }
-
-    QPainter& painter_;
-    const QStyleOptionViewItem& option_;
-    const QModelIndex& index_;
-    Texts texts_;
-    Fonts fonts_;
     Colours colours_;
+    int left_;
+    int width_;
+    int y_;
     QRect card_;
+    QRect shape_;
+    std::vector<Words> words_;
 };
+
+int widthOf(const QStyleOptionViewItem& option)
+{
+    const auto* view = qobject_cast<const QAbstractItemView*>(option.widget);
+    return view ? view->viewport()->width() : std::max(option.rect.width(), 240);
+}
 } // namespace
 
 QSize PairDelegate::sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const
 {
-    const Fonts fonts(option.font);
-    const auto texts = textsOf(index);
-    int height = 2 * edge + heightOf(fonts.power) + heightOf(fonts.plain) + heightOf(fonts.small) + 4;
-    if (!texts.reason.isEmpty())
-        height += heightOf(fonts.small);
-    if (!texts.heading.isEmpty())
-        height += heightOf(fonts.verdict) + edge;
-    return {240, height};
+    const int width = widthOf(option);
+    return {width, PairLayout(textsOf(index), option.font, 0, 0, width).bottom()};
 }
 
 void PairDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option,
                          const QModelIndex& index) const
 {
+    const auto texts = textsOf(index);
+    const PairLayout layout(texts, option.font, option.rect.left(), option.rect.top(), option.rect.width());
+    const auto& colours = layout.colours();
+    const auto mirrored = [&option](const QRect& rect) {
+        return QStyle::visualRect(option.direction, option.rect, rect);
+    };
+    const bool selected = option.state.testFlag(QStyle::State_Selected);
+    auto fill = colours.accent;
+    fill.setAlphaF(themeNow() == Theme::sun ? 0.0F : 0.10F);
     painter->save();
-    PairPainter(*painter, option, index).paint();
+    painter->setRenderHint(QPainter::Antialiasing);
+    painter->setLayoutDirection(option.direction);
+    const auto card = layout.card().adjusted(2, 0, -2, 0);
+    painter->setPen(QPen(colours.border, 1));
+    painter->setBrush(colours.base);
+    painter->drawRoundedRect(card, 6, 6);
+    if (selected) {
+        painter->setPen(QPen(colours.accent, 2.5));
+        painter->setBrush(fill);
+        painter->drawRoundedRect(card, 6, 6);
+    }
+    drawShape(*painter, QRectF(mirrored(layout.shape())).center(), 7.0, texts.band,
+              colourOf(texts.band, colours));
+    for (const auto& words : layout.words()) {
+        painter->setFont(words.font);
+        painter->setPen(words.colour);
+        const auto side =
+            QStyle::visualAlignment(option.direction, words.side) | Qt::AlignAbsolute | Qt::AlignVCenter;
+        painter->drawText(mirrored(words.rect), static_cast<int>(side), words.text);
+    }
     painter->restore();
 }
 

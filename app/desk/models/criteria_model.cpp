@@ -1,11 +1,35 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desk/models/criteria_model.hpp"
 
+#include "app/desk/theme.hpp"
 #include "app/desk/words.hpp"
 #include "app/session/wording.hpp"
 
+#include <QBrush>
+#include <QFont>
+
 namespace quarterstep
 {
+
+namespace
+{
+bool standsOut(Band band)
+{
+    return band == Band::caution || band == Band::onTrial || band == Band::fails;
+}
+
+/// Bold and coloured, beside the word of the band.
+QVariant emphasis(Band band, int role)
+{
+    if (role == Qt::ForegroundRole) {
+        const auto colours = coloursOf(themeNow());
+        return QBrush(band == Band::onTrial ? colours.trial : colours.caution);
+    }
+    QFont bold;
+    bold.setBold(true);
+    return bold;
+}
+} // namespace
 
 CriteriaModel::CriteriaModel(QObject* parent) : QAbstractTableModel(parent) {}
 
@@ -49,6 +73,11 @@ QVariant CriteriaModel::data(const QModelIndex& index, int role) const
         if (index.column() == measuredColumn || index.column() == limitColumn)
             return QVariant::fromValue(Qt::Alignment(Qt::AlignTrailing | Qt::AlignVCenter));
         return {};
+    case Qt::FontRole:
+        return standsOut(result.band) && index.column() == bandColumn ? emphasis(result.band, role)
+                                                                      : QVariant();
+    case Qt::ForegroundRole:
+        return standsOut(result.band) ? emphasis(result.band, role) : QVariant();
     case rawRole:
         if (index.column() == measuredColumn)
             return result.measured;
@@ -90,7 +119,7 @@ QVariant CriteriaModel::headerData(int section, Qt::Orientation orientation, int
     case nameColumn:
         return tr("Criterion");
     case measuredColumn:
-        return tr("Measured");
+        return tr("Value");
     case limitColumn:
         return tr("Limit");
     case unitColumn:

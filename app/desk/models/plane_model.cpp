@@ -64,9 +64,9 @@ QVariant PlaneModel::headerData(int section, Qt::Orientation orientation, int ro
     case whatColumn:
         return tr("What");
     case meanColumn:
-        return tr("Mean power (D)");
+        return tr("Mean (D)");
     case astigmatismColumn:
-        return tr("Half the cylinder (D)");
+        return tr("Half cylinder (D)");
     case countColumn:
         return tr("Available");
     default:

@@ -12,11 +12,20 @@ namespace quarterstep
 
 namespace
 {
+/// The first letter large, where the script has such.
+QString headline(QString words)
+{
+    if (!words.isEmpty())
+        words[0] = words[0].toUpper();
+    return words;
+}
+
 QString notesOf(const Recommendation& recommendation)
 {
     QStringList lines;
     for (const auto& need : recommendation.needs)
-        lines << AnswerPanel::tr("Needed: %1").arg(say(need));
+        if (!(need == recommendation.reason)) // said above already
+            lines << AnswerPanel::tr("Needed: %1").arg(say(need));
     if (recommendation.referral != Referral::no)
         lines << AnswerPanel::tr("Referral: %1, %2")
                      .arg(say(recommendation.referral), say(recommendation.urgency));
@@ -90,7 +99,7 @@ void AnswerPanel::showOne(int index)
     if (index < 0 || static_cast<std::size_t>(index) >= recommendations_.size())
         return;
     const auto& recommendation = recommendations_[static_cast<std::size_t>(index)];
-    verdict_->setText(say(recommendation.verdict));
+    verdict_->setText(headline(say(recommendation.verdict)));
     verdict_->show();
     reason_->setText(
         recommendation.reason.empty()

@@ -17,6 +17,7 @@
 #include <QListView>
 #include <QPushButton>
 #include <QScrollArea>
+#include <QScrollBar>
 #include <QSplitter>
 #include <QStackedWidget>
 #include <QTableView>
@@ -91,14 +92,15 @@ QWidget* DispensePlace::buildLeft()
     QVBoxLayout* cardColumn = nullptr;
     auto* cardFrame = frame(QStringLiteral("cardFrame"), tr("Prescription"), cardColumn);
     card_ = new PrescriptionCard;
-    auto* scroll = new QScrollArea;
-    scroll->setObjectName(QStringLiteral("cardScroll"));
-    scroll->setWidgetResizable(true);
-    scroll->setFrameShape(QFrame::NoFrame);
-    scroll->setFocusPolicy(Qt::NoFocus);
-    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    scroll->setWidget(card_);
-    cardColumn->addWidget(scroll, 1);
+    cardScroll_ = new QScrollArea;
+    cardScroll_->setObjectName(QStringLiteral("cardScroll"));
+    cardScroll_->setWidgetResizable(true);
+    cardScroll_->viewport()->setObjectName(QStringLiteral("cardViewport"));
+    cardScroll_->setFrameShape(QFrame::NoFrame);
+    cardScroll_->setFocusPolicy(Qt::NoFocus);
+    cardScroll_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    cardScroll_->setWidget(card_);
+    cardColumn->addWidget(cardScroll_, 1);
     auto* suggestButton = new QPushButton(tr("Suggest pairs"));
     suggestButton->setObjectName(QStringLiteral("suggestButton"));
     suggestButton->setProperty("primary", true);
@@ -111,10 +113,18 @@ QWidget* DispensePlace::buildLeft()
     left->addWidget(people);
     left->addWidget(cardFrame);
     left->setStretchFactor(0, 1);
-    left->setStretchFactor(1, 2);
-    left->setSizes({190, 500});
+    left->setStretchFactor(1, 0);
+    left->setSizes({195, 510});
     left->setChildrenCollapsible(false);
     return left;
+}
+
+/// The card is never cut at its side: its column is at least as wide as it needs in the look now applied.
+void DispensePlace::fitCard()
+{
+    card_->ensurePolished();
+    cardScroll_->setMinimumWidth(card_->minimumSizeHint().width() +
+                                 cardScroll_->verticalScrollBar()->sizeHint().width());
 }
 
 QWidget* DispensePlace::buildMiddle()
@@ -187,10 +197,18 @@ QWidget* DispensePlace::buildRight()
 QWidget* DispensePlace::buildWhy()
 {
     QVBoxLayout* column = nullptr;
-    auto* box = frame(QStringLiteral("whyFrame"), tr("Why: the chosen pair, criterion by criterion"), column);
+    auto* box = frame(QStringLiteral("whyFrame"), tr("Why this pair"), column);
     auto* view = table(criteria_, QStringLiteral("criteriaView"), tr("Why: criteria of the chosen pair"));
     view->setToolTip(tr("Measured values and limits, each with its unit and source"));
-    view->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
+    const int character = view->fontMetrics().averageCharWidth();
+    const std::pair<int, int> widths[] = {{CriteriaModel::nameColumn, 23},
+                                          {CriteriaModel::measuredColumn, 8},
+                                          {CriteriaModel::limitColumn, 7},
+                                          {CriteriaModel::unitColumn, 6},
+                                          {CriteriaModel::bandColumn, 21}};
+    for (const auto& [at, characters] : widths)
+        view->setColumnWidth(at, characters * character);
+    view->horizontalHeader()->setMinimumSectionSize(character * 4);
     view->horizontalHeader()->setStretchLastSection(true);
     column->addWidget(view, 1);
     return box;

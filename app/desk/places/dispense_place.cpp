@@ -12,7 +12,6 @@
 #include "app/desk/places/given_before.hpp"
 #include "app/desk/places/hand_over_panel.hpp"
 #include "app/desk/plots/plot_view.hpp"
-#include "app/desk/words.hpp"
 #include "app/session/wording.hpp"
 
 #include <QAction>
@@ -31,8 +30,7 @@ namespace quarterstep
 
 namespace
 {
-constexpr std::size_t pulledBeside = 3; ///< other pairs somebody is likely to have fetched
-constexpr auto columnWidths = {330, 560, 450};
+constexpr auto columnWidths = {342, 548, 456};
 } // namespace
 
 DispensePlace::DispensePlace(MessageBar& messages, QWidget* parent)
@@ -53,6 +51,7 @@ DispensePlace::DispensePlace(MessageBar& messages, QWidget* parent)
     whole->setContentsMargins(0, 0, 0, 0);
     whole->addWidget(columns);
     connectParts();
+    fitCard();
     forgetAnswer();
 }
 
@@ -66,8 +65,7 @@ void DispensePlace::connectParts()
     connect(handOver_, &HandOverPanel::changed, this, &DispensePlace::judgeHandOver);
     connect(handOver_->handOverAction(), &QAction::triggered, this, &DispensePlace::giveChosen);
     connect(handOver_->undoAction(), &QAction::triggered, this, &DispensePlace::takeBackLast);
-    connect(tableButton_, &QPushButton::toggled, planePages_,
-            [this](bool on) { planePages_->setCurrentIndex(on ? 1 : 0); });
+    connect(tableButton_, &QPushButton::toggled, planePages_, [this](bool on) { showPlaneTable(on); });
     connect(pairsView_->selectionModel(), &QItemSelectionModel::currentChanged, this,
             [this](const QModelIndex& current) { showPair(current.row()); });
     connect(waitingView_->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
@@ -199,8 +197,14 @@ void DispensePlace::showAnswer(int index)
 void DispensePlace::tellEmptyList()
 {
     const bool empty = pairs_->rowCount() == 0;
-    pairsHint_->setText(answer() ? tr("No pair of this stock comes near this need.")
-                                 : tr("The pairs to pull will stand here, best first, with their bins."));
+    if (!answer())
+        pairsHint_->setText(tr("The pairs to pull will stand here, best first, with their bins."));
+    else if (answer()->verdict == Verdict::none)
+        pairsHint_->setText(tr("Nothing to pull for this purpose."));
+    else if (answer()->verdict == Verdict::incomplete || answer()->verdict == Verdict::refer)
+        pairsHint_->setText(tr("No pairs are shown until this is settled."));
+    else
+        pairsHint_->setText(tr("No pair of this stock comes near this need."));
     pairsHint_->setVisible(empty);
     pairsView_->setVisible(!empty);
 }
@@ -227,103 +231,10 @@ void DispensePlace::showPlane(const Candidate* chosen)
     plane_->show(picture);
 }
 
-HandOver DispensePlace::handOverOf(const Candidate& candidate)
+void DispensePlace::showPlaneTable(bool on)
 {
-    HandOver wish;
-    wish.recommendation = answer();
-    wish.parts = candidate.parts;
-    wish.reason = handOver_->reason();
-    wish.trial = handOver_->trial(record_->eyes);
-    wish.checks = handOver_->checks();
-    wish.actor = handOver_->actor();
-    wish.finalAsWritten = record_->eyes.right.final.asWritten + " / " + record_->eyes.left.final.asWritten;
-    return wish;
-}
-
-void DispensePlace::judgeHandOver()
-{
-    const auto* candidate = pairs_->candidateAt(pairsView_->currentIndex().row());
-    if (!candidate || !answer() || handedOver_) {
-        handOver_->askTrial(false, false);
-        handOver_->showObjections({}, false);
-        handOver_->setReady(false, !given_.empty());
-        return;
-    }
-    handOver_->askTrial(candidate->fit.onTrial(), answer()->need && answer()->need->nearWork());
-    auto wish = handOverOf(*candidate);
-    const bool ready = objectionsTo(*camp_, wish).empty();
-    wish.reason.clear(); // what a typed reason answers stays in sight
-    QStringList words;
-    bool reasonHelps = false;
-    for (const auto& objection : objectionsTo(*camp_, wish)) {
-        words << say(objection.sentence);
-        reasonHelps = reasonHelps || objection.reasonHelps;
-    }
-    handOver_->showObjections(words.join(QLatin1Char('\n')), reasonHelps);
-    handOver_->setReady(ready, !given_.empty());
-}
-
-void DispensePlace::giveChosen()
-{
-    const auto* chosen = pairs_->candidateAt(pairsView_->currentIndex().row());
-    if (!chosen || !answer() || handedOver_)
-        return;
-    const auto candidate = *chosen;
-    runCommand(messages_, [this, &candidate] {
-        const auto entry = handOver(*camp_, handOverOf(candidate));
-        handedOver_ = true;
-        given_.push_back({entry.id, entry.person, linesOf(entry)});
-        messages_.showDone(toldAfter(entry, candidate));
-        refreshAfterMove(entry.person);
-        waitingView_->setFocus();
-    });
-}
-
-QString DispensePlace::toldAfter(const Entry& entry, const Candidate& given) const
-{
-    QStringList left;
-    for (const auto& movement : entry.movements)
-        if (const auto line = camp_->lineNamed(movement.line))
-            left << tr("%1: %n left", nullptr, camp_->stock()[*line].onHand).arg(ltr(movement.line));
-    auto text = tr("%1 has %2. %3.").arg(ltr(entry.person), linesOf(entry), left.join(QStringLiteral(", ")));
-    QStringList back;
-    const auto& ranked = answer()->candidates.ranked;
-    for (std::size_t at = 0; at < ranked.size() && static_cast<std::size_t>(back.size()) < pulledBeside; ++at)
-        if (DeskWords::pull(ranked[at].parts, camp_->stock()) != DeskWords::pull(given.parts, camp_->stock()))
-            back << DeskWords::pull(ranked[at].parts, camp_->stock());
-    if (!back.isEmpty())
-        text += QLatin1Char('\n') + tr("Put back if pulled: %1").arg(back.join(QStringLiteral("; ")));
-    return text;
-}
-
-void DispensePlace::takeBackLast()
-{
-    if (given_.empty())
-        return;
-    runCommand(messages_, [this] {
-        const auto last = given_.back();
-        undoHandOver(*camp_, last.entry, tr("taken back at the desk").toStdString());
-        given_.pop_back();
-        if (record_ && record_->person == last.person)
-            handedOver_ = false;
-        messages_.showDone(tr("Taken back from %1: %2 is in stock again.").arg(ltr(last.person), last.lines));
-        refreshAfterMove(last.person);
-    });
-}
-
-/// Counts and the person's state follow the ledger; the answer shown keeps its chosen pair.
-void DispensePlace::refreshAfterMove(const std::string& person)
-{
-    const auto given = givenBefore(camp_->ledger().entriesAfter(0));
-    const auto found = given.find(person);
-    waiting_->setGiven(person, found == given.end() ? QString() : found->second);
-    const int row = pairsView_->currentIndex().row();
-    if (answer()) {
-        pairs_->show(*answer(), camp_->stock());
-        pairsView_->setCurrentIndex(pairs_->index(row, 0));
-    }
-    judgeHandOver();
-    Q_EMIT campChanged();
+    planePages_->setCurrentIndex(on ? 1 : 0);
+    tableButton_->setText(on ? tr("Picture") : tr("Table"));
 }
 
 void DispensePlace::togglePlaneTable()
@@ -333,6 +244,7 @@ void DispensePlace::togglePlaneTable()
 
 void DispensePlace::restyle()
 {
+    fitCard();
     plot_->restyle();
     pairsView_->doItemsLayout();
 }

@@ -11,6 +11,7 @@
 class QLabel;
 class QListView;
 class QPushButton;
+class QScrollArea;
 class QSplitter;
 class QStackedWidget;
 class QTableView;
@@ -68,6 +69,8 @@ class DispensePlace final : public QWidget
     QWidget* buildMiddle();
     QWidget* buildRight();
     QWidget* buildWhy();
+    void fitCard();
+    void showPlaneTable(bool on);
     void connectParts();
     void takeRow(int row);
     void showAnswer(int index);
@@ -97,6 +100,7 @@ class DispensePlace final : public QWidget
     AnswerPanel* answerPanel_ = nullptr;
     HandOverPanel* handOver_ = nullptr;
     PlotView* plot_ = nullptr;
+    QScrollArea* cardScroll_ = nullptr;
     QTableView* waitingView_ = nullptr;
     QListView* pairsView_ = nullptr;
     QStackedWidget* planePages_ = nullptr;

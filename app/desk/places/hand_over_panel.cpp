@@ -92,6 +92,7 @@ void HandOverPanel::buildCommands(QGridLayout& grid)
     actor_->setMaximumWidth(actor_->fontMetrics().averageCharWidth() * 12);
     commands->addStretch(1);
     commands->addWidget(button(undo_, QStringLiteral("undoButton")));
+    commands->addSpacing(8);
     auto* give = button(handOver_, QStringLiteral("handOverButton"));
     give->setProperty("primary", true);
     commands->addWidget(give);
@@ -110,7 +111,9 @@ QLineEdit* HandOverPanel::field(QHBoxLayout& row, const QString& name, const QSt
     words->setBuddy(edit);
     connect(edit, &QLineEdit::textEdited, this, &HandOverPanel::changed);
     row.addWidget(words);
+    row.addSpacing(4);
     row.addWidget(edit, 1);
+    row.addSpacing(8);
     return edit;
 }
 

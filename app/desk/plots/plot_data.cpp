@@ -91,7 +91,7 @@ void zoomTo(PlotData& data)
         top = std::max(top, eye.at.astigmatism);
     }
     data.mean = {mean.least - around, mean.most + around};
-    data.astigmatism = {-1.0, top + 1.0};
+    data.astigmatism = {-1.25, top + 1.0};
 }
 } // namespace
 

@@ -46,7 +46,7 @@ struct PlotData {
     std::optional<double> fitsRing;  ///< radius in dioptres, from the profile's blur limit
     std::optional<double> trialRing; ///< the same, for pairs on trial
     Range mean{-2.0, 2.0};           ///< part of the plane to show
-    Range astigmatism{-1.0, 1.5};
+    Range astigmatism{-1.25, 1.5};   ///< its lower end; the upper one follows from the shape of the window
 };
 
 /// The picture for one answer. `chosen` may be null. Without a need only the stock is shown.

@@ -19,12 +19,9 @@ namespace
 {
 constexpr double reach = 14.0; ///< pixels within which the pointer asks about a mark
 
-/// Ticks every half dioptre, sign always shown.
+/// Ticks every half or whole dioptre, sign always shown.
 class DioptreTicker final : public QCPAxisTickerFixed
 {
-  public:
-    DioptreTicker() { setTickStep(0.5); }
-
   protected:
     QString getTickLabel(double tick, const QLocale&, QChar, int) override { return ltr(dioptres(tick)); }
     int getSubTickCount(double) override { return 1; }
@@ -51,7 +48,7 @@ QPixmap stockMark(PlaneMarkKind kind, bool any, double radius, double ratio, con
         painter.setPen(QPen(colours.muted, any ? 1.2 : 1.6));
         auto fill = colours.muted;
         fill.setAlphaF(0.45F);
-        painter.setBrush(any ? QBrush(fill) : QBrush(Qt::NoBrush));
+        painter.setBrush(any && kind == PlaneMarkKind::readyMade ? QBrush(fill) : QBrush(Qt::NoBrush));
         if (!any) {
             painter.drawLine(QPointF(-r, -r) * 0.7, QPointF(r, r) * 0.7);
             painter.drawLine(QPointF(-r, r) * 0.7, QPointF(r, -r) * 0.7);
@@ -123,9 +120,9 @@ PlotView::PlotView(QWidget* parent) : QWidget(parent), plot_(new QCustomPlot(thi
 
 void PlotView::show(const PlotData& picture)
 {
-    data_ = picture;
-    plot_->xAxis->setRange(data_.mean.least, data_.mean.most);
-    plot_->yAxis->setRange(data_.astigmatism.least, data_.astigmatism.most);
+    picture_ = picture;
+    plot_->xAxis->setRange(picture_.mean.least, picture_.mean.most);
+    plot_->yAxis->setRange(picture_.astigmatism.least, picture_.astigmatism.most);
     draw();
 }
 
@@ -157,6 +154,13 @@ void PlotView::restyle()
 void PlotView::keepScale()
 {
     plot_->yAxis->setScaleRatio(plot_->xAxis, 1.0);
+    const double halves = plot_->xAxis->range().size() / 0.5;
+    const int label = QFontMetrics(plot_->xAxis->tickLabelFont()).horizontalAdvance(QStringLiteral("+0.00 "));
+    for (auto* axis : {plot_->xAxis, plot_->yAxis})
+        qSharedPointerCast<QCPAxisTickerFixed>(axis->ticker())
+            ->setTickStep(plot_->axisRect()->width() / halves > label ? 0.5 : 1.0);
+    const auto size = plot_->yAxis->range().size();
+    plot_->yAxis->setRange(picture_.astigmatism.least, picture_.astigmatism.least + size);
 }
 
 void PlotView::draw()
@@ -200,21 +204,21 @@ void PlotView::word(const PlanePoint& at, const QString& text, Qt::Alignment ali
 
 void PlotView::drawRings()
 {
-    for (const auto& eye : data_.eyes) {
-        if (data_.trialRing)
-            ring(eye.at, *data_.trialRing, true);
-        if (data_.fitsRing)
-            ring(eye.at, *data_.fitsRing, false);
+    for (const auto& eye : picture_.eyes) {
+        if (picture_.trialRing)
+            ring(eye.at, *picture_.trialRing, true);
+        if (picture_.fitsRing)
+            ring(eye.at, *picture_.fitsRing, false);
     }
-    if (data_.eyes.empty())
+    if (picture_.eyes.empty())
         return;
-    const auto& first = data_.eyes.front().at;
-    if (data_.fitsRing)
-        word({first.mean, first.astigmatism + *data_.fitsRing},
-             tr("fits %1").arg(ltr(DeskWords::size(*data_.fitsRing))), Qt::AlignHCenter | Qt::AlignTop);
-    if (data_.trialRing)
-        word({first.mean, first.astigmatism + *data_.trialRing},
-             tr("on trial %1").arg(ltr(DeskWords::size(*data_.trialRing))),
+    const auto& first = picture_.eyes.front().at;
+    if (picture_.fitsRing)
+        word({first.mean, first.astigmatism + *picture_.fitsRing},
+             tr("fits %1").arg(ltr(DeskWords::size(*picture_.fitsRing))), Qt::AlignHCenter | Qt::AlignTop);
+    if (picture_.trialRing)
+        word({first.mean, first.astigmatism + *picture_.trialRing},
+             tr("on trial %1").arg(ltr(DeskWords::size(*picture_.trialRing))),
              Qt::AlignHCenter | Qt::AlignBottom);
 }
 
@@ -229,7 +233,7 @@ QCPGraph* PlotView::marks(const QPixmap& pixmap)
 void PlotView::drawStock()
 {
     std::map<std::pair<PlaneMarkKind, double>, QCPGraph*> graphs; // radius 0: none left
-    for (const auto& mark : data_.stock) {
+    for (const auto& mark : picture_.stock) {
         const double radius = mark.available > 0 ? radiusFor(mark.available) : 0.0;
         auto& graph = graphs[{mark.kind, radius}];
         if (!graph)
@@ -239,34 +243,42 @@ void PlotView::drawStock()
     }
 }
 
+/// A line from each eye to what the pair gives it, and under its rings the blur that is left.
 void PlotView::drawChoice()
 {
-    for (const auto& choice : data_.choice) {
-        for (const auto& eye : data_.eyes) {
+    for (const auto& choice : picture_.choice) {
+        for (const auto& eye : picture_.eyes) {
             if (choice.eye == Eye::right ? !eye.right : !eye.left)
                 continue;
             auto* line = new QCPItemLine(plot_);
             line->start->setCoords(eye.at.mean, eye.at.astigmatism);
             line->end->setCoords(choice.at.mean, choice.at.astigmatism);
             line->setPen(QPen(colours_.caution, 2.0));
-            if (choice.blur > 0.2 && !(choice.eye == Eye::left && eye.right))
-                word({(eye.at.mean + choice.at.mean) / 2.0,
-                      (eye.at.astigmatism + choice.at.astigmatism) / 2.0},
-                     tr("%1 D").arg(ltr(DeskWords::size(choice.blur))), Qt::AlignLeft | Qt::AlignVCenter);
         }
         marks(choiceMark(devicePixelRatioF(), colours_))->addData(choice.at.mean, choice.at.astigmatism);
+    }
+    for (const auto& eye : picture_.eyes) {
+        const double below =
+            eye.at.astigmatism - picture_.trialRing.value_or(picture_.fitsRing.value_or(0.25));
+        QStringList blurs;
+        for (const auto& choice : picture_.choice)
+            if (choice.eye == Eye::right ? eye.right : eye.left)
+                blurs << (choice.eye == Eye::right ? tr("R %1 D") : tr("L %1 D"))
+                             .arg(ltr(DeskWords::size(choice.blur)));
+        if (!blurs.isEmpty())
+            word({eye.at.mean, below}, blurs.join(QLatin1Char('\n')), Qt::AlignHCenter | Qt::AlignTop);
     }
 }
 
 void PlotView::drawEyes()
 {
-    for (const auto& eye : data_.eyes)
+    for (const auto& eye : picture_.eyes)
         marks(eyeMark(eye, devicePixelRatioF(), colours_, font()))->addData(eye.at.mean, eye.at.astigmatism);
 }
 
 void PlotView::tellAbout(QPoint place)
 {
-    for (const auto& mark : data_.stock) {
+    for (const auto& mark : picture_.stock) {
         const QPointF at(plot_->xAxis->coordToPixel(mark.at.mean),
                          plot_->yAxis->coordToPixel(mark.at.astigmatism));
         if (QLineF(at, place).length() > reach)

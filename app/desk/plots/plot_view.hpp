@@ -38,7 +38,7 @@ class PlotView final : public QWidget
     void tellAbout(QPoint place);
 
     QCustomPlot* plot_;
-    PlotData data_;
+    PlotData picture_;
     Colours colours_;
 };
 

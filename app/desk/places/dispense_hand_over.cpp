@@ -1,0 +1,135 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The place Dispense: handing the chosen pair over, and taking the last hand-over back.
+#include "app/desk/commands.hpp"
+#include "app/desk/message_bar.hpp"
+#include "app/desk/models/pairs_model.hpp"
+#include "app/desk/models/waiting_model.hpp"
+#include "app/desk/places/dispense_place.hpp"
+#include "app/desk/places/given_before.hpp"
+#include "app/desk/places/hand_over_panel.hpp"
+#include "app/session/wording.hpp"
+
+#include <QListView>
+#include <QTableView>
+
+#include <set>
+
+namespace quarterstep
+{
+
+namespace
+{
+constexpr int pulledBeside = 5; ///< other lines somebody is likely to have fetched
+
+/// The lines of the other ranked pairs that are not in the pair given, each once, with its bin.
+QStringList linesBeside(const std::vector<Candidate>& ranked, const Candidate& given,
+                        std::span<const StockLine> stock)
+{
+    std::set<std::size_t> seen;
+    for (const auto& part : given.parts)
+        seen.insert(part.line);
+    QStringList words;
+    for (const auto& candidate : ranked)
+        for (const auto& part : candidate.parts)
+            if (words.size() < pulledBeside && seen.insert(part.line).second)
+                words << pullWords({part.line, PartSide::pair}, stock);
+    return words;
+}
+} // namespace
+
+HandOver DispensePlace::handOverOf(const Candidate& candidate)
+{
+    HandOver wish;
+    wish.recommendation = answer();
+    wish.parts = candidate.parts;
+    wish.reason = handOver_->reason();
+    wish.trial = handOver_->trial(record_->eyes);
+    wish.checks = handOver_->checks();
+    wish.actor = handOver_->actor();
+    wish.finalAsWritten = record_->eyes.right.final.asWritten + " / " + record_->eyes.left.final.asWritten;
+    return wish;
+}
+
+void DispensePlace::judgeHandOver()
+{
+    const auto* candidate = pairs_->candidateAt(pairsView_->currentIndex().row());
+    if (!candidate || !answer() || handedOver_) {
+        handOver_->askTrial(false, false);
+        handOver_->showObjections({}, false);
+        handOver_->setReady(false, !given_.empty());
+        return;
+    }
+    handOver_->askTrial(candidate->fit.onTrial(), answer()->need && answer()->need->nearWork());
+    auto wish = handOverOf(*candidate);
+    const bool ready = objectionsTo(*camp_, wish).empty();
+    wish.reason.clear(); // what a typed reason answers stays in sight
+    QStringList words;
+    bool reasonHelps = false;
+    for (const auto& objection : objectionsTo(*camp_, wish)) {
+        words << say(objection.sentence);
+        reasonHelps = reasonHelps || objection.reasonHelps;
+    }
+    handOver_->showObjections(words.join(QLatin1Char('\n')), reasonHelps);
+    handOver_->setReady(ready, !given_.empty());
+}
+
+void DispensePlace::giveChosen()
+{
+    const auto* chosen = pairs_->candidateAt(pairsView_->currentIndex().row());
+    if (!chosen || !answer() || handedOver_)
+        return;
+    const auto candidate = *chosen;
+    runCommand(messages_, [this, &candidate] {
+        const auto entry = handOver(*camp_, handOverOf(candidate));
+        handedOver_ = true;
+        given_.push_back({entry.id, entry.person, linesOf(entry)});
+        messages_.showDone(toldAfter(entry, candidate));
+        refreshAfterMove(entry.person);
+        waitingView_->setFocus();
+    });
+}
+
+QString DispensePlace::toldAfter(const Entry& entry, const Candidate& given) const
+{
+    QStringList left;
+    for (const auto& movement : entry.movements)
+        if (const auto line = camp_->lineNamed(movement.line))
+            left << tr("%1: %n left", nullptr, camp_->stock()[*line].onHand).arg(ltr(movement.line));
+    auto text = tr("%1 has %2. %3.").arg(ltr(entry.person), linesOf(entry), left.join(QStringLiteral(", ")));
+    const auto back = linesBeside(answer()->candidates.ranked, given, camp_->stock());
+    if (!back.isEmpty())
+        text += QLatin1Char('\n') + tr("Put back if pulled: %1").arg(back.join(QStringLiteral(" · ")));
+    return text;
+}
+
+void DispensePlace::takeBackLast()
+{
+    if (given_.empty())
+        return;
+    runCommand(messages_, [this] {
+        const auto last = given_.back();
+        undoHandOver(*camp_, last.entry, tr("taken back at the desk").toStdString());
+        given_.pop_back();
+        if (record_ && record_->person == last.person)
+            handedOver_ = false;
+        messages_.showDone(tr("Taken back from %1: %2 is in stock again.").arg(ltr(last.person), last.lines));
+        refreshAfterMove(last.person);
+    });
+}
+
+/// Counts and the person's state follow the ledger; the answer shown keeps its chosen pair.
+void DispensePlace::refreshAfterMove(const std::string& person)
+{
+    const auto given = givenBefore(camp_->ledger().entriesAfter(0));
+    const auto found = given.find(person);
+    waiting_->setGiven(person, found == given.end() ? QString() : found->second);
+    const int row = pairsView_->currentIndex().row();
+    if (answer()) {
+        pairs_->show(*answer(), camp_->stock());
+        pairsView_->setCurrentIndex(pairs_->index(row, 0));
+    }
+    judgeHandOver();
+    Q_EMIT campChanged();
+}
+
+} // namespace quarterstep
