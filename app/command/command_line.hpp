@@ -75,6 +75,7 @@ int runDispense(const CommandLine& line, Output& out);
 int runHelp(const CommandLine& line, Output& out);
 int runMatch(const CommandLine& line, Output& out);
 int runStock(const CommandLine& line, Output& out);
+int runVerify(const CommandLine& line, Output& out);
 
 /// Help of one verb, or of all when `verb` is null.
 void showHelp(const VerbRow* verb, Output& out);

@@ -2,13 +2,12 @@
 // convert: written powers in both cylinder forms and as power vectors; written acuities as logMAR. A text
 // that cannot be read is answered in its place.
 #include "app/command/command_line.hpp"
+#include "app/command/convert_extras.hpp"
 #include "app/command/output.hpp"
 #include "app/session/wording.hpp"
 #include "core/optics/acuity.hpp"
-#include "core/optics/effectivity.hpp"
 #include "core/optics/notation.hpp"
 #include "core/optics/power_vector.hpp"
-#include "inventory/text/numbers.hpp"
 #include "inventory/text/source_text.hpp"
 
 namespace quarterstep
@@ -16,16 +15,9 @@ namespace quarterstep
 namespace
 {
 
-constexpr double largestVertex = 50.0; ///< mm
-
 struct Text {
     std::string text;
     Position position;
-};
-
-struct Vertex {
-    double from = 0.0;
-    double to = 0.0;
 };
 
 /// The arguments, or the lines of standard input for "-".
@@ -59,50 +51,11 @@ std::vector<Text> textsOf(const CommandLine& line, Output& out)
     return texts;
 }
 
-std::optional<Vertex> vertexOf(const CommandLine& line)
-{
-    const auto found = line.values.find("--vertex");
-    if (found == line.values.end())
-        return std::nullopt;
-    const auto millimetres = [](const std::string& text) {
-        const auto read = parseNumber(text, 0.0, largestVertex, Decimals::dotOrComma);
-        if (!read)
-            throw errorSaying(
-                "vertex-distance",
-                {QS_SAY("core", "“%1” is not a vertex distance; write 0 to 50 mm, as --vertex 12 0"), {text}},
-                Exit::usage);
-        return read.value();
-    };
-    return Vertex{millimetres(found->second.at(0)), millimetres(found->second.at(1))};
-}
-
 void tellComplaint(const Text& text, const Complaint& complaint, Output& out)
 {
     Position position = text.position;
     position.column = complaint.offset + 1;
     out.tell(Severity::error, position, complaint.code, complaint.sentence);
-}
-
-QJsonObject jsonPower(const SpheroCylinder& power)
-{
-    const bool cylinder = power.cylinder != Dioptres{};
-    return {{"sphere", jsonNumber(power.sphere.value())},
-            {"cylinder", jsonNumber(power.cylinder.value())},
-            {"axis", cylinder ? jsonNumber(power.axis.value()) : QJsonValue(QJsonValue::Null)}};
-}
-
-void insertAll(QJsonObject& into, const QJsonObject& from)
-{
-    for (auto entry = from.begin(); entry != from.end(); ++entry)
-        into.insert(entry.key(), entry.value());
-}
-
-QJsonObject jsonVector(const PowerVector& vector)
-{
-    return {{"m", jsonNumber(vector.m)},
-            {"j0", jsonNumber(vector.j0)},
-            {"j45", jsonNumber(vector.j45)},
-            {"blur", jsonNumber(blurStrength(vector))}};
 }
 
 const char* stateWord(EyeState state)
@@ -122,7 +75,7 @@ const char* stateWord(EyeState state)
     return "measured";
 }
 
-QJsonObject jsonEye(const WrittenEye& eye, const std::optional<Vertex>& vertex)
+QJsonObject jsonEye(const WrittenEye& eye, const ConvertExtras& extras)
 {
     QJsonObject entry{{"as_written", jsonText(eye.asWritten)}, {"state", stateWord(eye.state)}};
     if (eye.state != EyeState::measured) {
@@ -138,16 +91,7 @@ QJsonObject jsonEye(const WrittenEye& eye, const std::optional<Vertex>& vertex)
     if (eye.prism)
         entry.insert("prism",
                      QJsonObject{{"in_pd", jsonNumber(eye.prism->in)}, {"up_pd", jsonNumber(eye.prism->up)}});
-    if (vertex) {
-        const auto moved = atVertexDistance(eye.power, Millimetres{vertex->from}, Millimetres{vertex->to});
-        QJsonValue there(QJsonValue::Null);
-        if (moved) {
-            auto power = jsonPower(minusCylinderForm(*moved));
-            insertAll(power, jsonVector(toPowerVector(*moved)));
-            there = power;
-        }
-        entry.insert("at_vertex", there);
-    }
+    insertAll(entry, extras.json(eye.power));
     return entry;
 }
 
@@ -171,7 +115,7 @@ QString vectorWords(const SpheroCylinder& power)
              QString::number(blurStrength(vector), 'f', 2));
 }
 
-QString eyeWords(const WrittenEye& eye, const std::optional<Vertex>& vertex)
+QString eyeWords(const WrittenEye& eye, const ConvertExtras& extras)
 {
     if (eye.state != EyeState::measured)
         return commandWords(QT_TRANSLATE_NOOP("command", "%1: not refracted, not judged"))
@@ -180,16 +124,7 @@ QString eyeWords(const WrittenEye& eye, const std::optional<Vertex>& vertex)
     if (eye.power.cylinder != Dioptres{})
         text += QStringLiteral("  =  ") + QString::fromStdString(writePower(plusCylinderForm(eye.power)));
     text += QStringLiteral("  ") + vectorWords(eye.power);
-    if (!vertex)
-        return text;
-    const auto moved = atVertexDistance(eye.power, Millimetres{vertex->from}, Millimetres{vertex->to});
-    if (!moved)
-        return text + QStringLiteral("  ") +
-               commandWords(QT_TRANSLATE_NOOP("command", "no power does the same at %1 mm")).arg(vertex->to);
-    return text + QStringLiteral("  ") +
-           commandWords(QT_TRANSLATE_NOOP("command", "at %1 mm: %2"))
-               .arg(QString::number(vertex->to),
-                    QString::fromStdString(writePower(minusCylinderForm(*moved))));
+    return text + extras.words(eye.power);
 }
 
 QString refusalWords(const Text& text, const Complaint& complaint)
@@ -200,7 +135,7 @@ QString refusalWords(const Text& text, const Complaint& complaint)
 
 int convertPowers(const CommandLine& line, const std::vector<Text>& texts, Output& out)
 {
-    const auto vertex = vertexOf(line);
+    const ConvertExtras extras(line);
     int exit = Exit::done;
     QJsonArray answers;
     for (const auto& text : texts) {
@@ -211,11 +146,11 @@ int convertPowers(const CommandLine& line, const std::vector<Text>& texts, Outpu
         }
         if (line.has("--json"))
             answers.append(
-                eye ? jsonEye(eye.value(), vertex)
+                eye ? jsonEye(eye.value(), extras)
                     : jsonRefusal(text, eye.complaint(),
                                   {"sphere", "cylinder", "axis", "plus_form", "m", "j0", "j45", "blur"}));
         else
-            out.line(eye ? eyeWords(eye.value(), vertex) : refusalWords(text, eye.complaint()));
+            out.line(eye ? eyeWords(eye.value(), extras) : refusalWords(text, eye.complaint()));
     }
     if (line.has("--json"))
         out.json(answers);

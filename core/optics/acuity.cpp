@@ -36,7 +36,7 @@ Complaint notAnAcuity(const std::string& text)
     return {"acuity",
             {QS_SAY("core",
                     "“%1” is not an acuity; write 6/9, 20/30, 0.67 decimal, logMAR 0.2, CF, HM, PL or NPL"),
-             {text}},
+             {quoted(text)}},
             0};
 }
 
@@ -50,7 +50,7 @@ Parsed<Acuity> finished(TextReader& reader, std::optional<double> logMar, const 
         return Complaint{
             "acuity-range",
             {QS_SAY("core", "“%1” would be logMAR %2; acuity lies between logMAR -0.5 and 3: check it"),
-             {text, writeShort(*logMar, 2)}},
+             {quoted(text), writeShort(*logMar, 2)}},
             0};
     return Acuity{logMar ? std::optional<double>(*logMar + 0.0) : std::nullopt, text};
 }
@@ -218,7 +218,7 @@ Parsed<NearAcuity> parseNearAcuity(const std::string& text)
         return Complaint{
             "near-acuity",
             {QS_SAY("core", "“%1” is not a near acuity; write N8, M 1.0 or 1.0M, and “at 40 cm” after it"),
-             {text}},
+             {quoted(text)}},
             0};
     bool good = true;
     const auto distance = takeNearDistance(reader, good);
@@ -226,7 +226,8 @@ Parsed<NearAcuity> parseNearAcuity(const std::string& text)
     if (!good || !reader.atEnd())
         return Complaint{
             "near-acuity-distance",
-            {QS_SAY("core", "the distance in “%1” is not read; write it as “at 40 cm”, 5 to 200 cm"), {text}},
+            {QS_SAY("core", "the distance in “%1” is not read; write it as “at 40 cm”, 5 to 200 cm"),
+             {quoted(text)}},
             reader.offset()};
     return NearAcuity{*points, distance, text};
 }

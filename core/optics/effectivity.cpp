@@ -16,6 +16,18 @@ std::optional<double> moved(double power, double metres)
     return power / divisor + 0.0;
 }
 
+/// Power of one surface carried through the lens to the other, and the other added.
+std::optional<double> vertexPower(double carried, double other, const ThickLens& lens)
+{
+    const double thickness = lens.thickness.value();
+    if (lens.index <= 1.0 || thickness < 0.0)
+        return std::nullopt;
+    const auto through = moved(carried, thickness / 1000.0 / lens.index);
+    if (!through)
+        return std::nullopt;
+    return other + *through + 0.0;
+}
+
 } // namespace
 
 std::optional<SpheroCylinder> atVertexDistance(const SpheroCylinder& power, Millimetres from, Millimetres to)
@@ -28,6 +40,30 @@ std::optional<SpheroCylinder> atVertexDistance(const SpheroCylinder& power, Mill
     if (!alongAxis || !acrossAxis)
         return std::nullopt;
     return SpheroCylinder{Dioptres{*alongAxis}, Dioptres{*acrossAxis - *alongAxis}, power.axis};
+}
+
+std::optional<AsWorn> asWorn(const SpheroCylinder& found, Millimetres refracted, Millimetres worn)
+{
+    const auto compensated = atVertexDistance(found, refracted, worn);
+    const auto effective = atVertexDistance(found, worn, refracted);
+    if (!compensated || !effective)
+        return std::nullopt;
+    return AsWorn{*compensated, *effective, toPowerVector(*effective) - toPowerVector(found)};
+}
+
+std::optional<double> backVertexPower(const ThickLens& lens)
+{
+    return vertexPower(lens.front, lens.back, lens);
+}
+
+std::optional<double> frontVertexPower(const ThickLens& lens)
+{
+    return vertexPower(lens.back, lens.front, lens);
+}
+
+double nominalPower(const ThickLens& lens)
+{
+    return lens.front + lens.back + 0.0;
 }
 
 } // namespace quarterstep

@@ -2,9 +2,11 @@
 // Whole texts: an eye, a power, a lens, one value; and writing them.
 #include "core/optics/notation.hpp"
 
+#include "core/optics/angle.hpp"
 #include "core/optics/notation_parts.hpp"
 
 #include <array>
+#include <cmath>
 #include <cstdlib>
 
 namespace quarterstep
@@ -50,6 +52,31 @@ std::optional<EyeState> takeState(PartsReader& reader)
         if (reader.head.takeWord(word))
             return state;
     return std::nullopt;
+}
+
+/// Two decimals that are read as an eighth with its last digit dropped.
+bool readAsEighth(long hundredths)
+{
+    return hundredths == 12 || hundredths == 37 || hundredths == 62 || hundredths == 87;
+}
+
+std::string signedText(long thousandths, const std::string& fraction)
+{
+    return (thousandths < 0 ? "-" : "+") + std::to_string(std::labs(thousandths) / 1000) + "." + fraction;
+}
+
+std::string writeAxis(AxisDegrees axis)
+{
+    return writeShort(axis.thousandths() == 0 ? 180.0 : axis.value(), 3);
+}
+
+/// Two decimals without sign; a size that rounds to nothing is empty.
+std::string writeSize(double size)
+{
+    const long hundredths = std::lround(std::fabs(size) * 100.0);
+    if (hundredths == 0)
+        return {};
+    return std::to_string(hundredths / 100) + "." + std::to_string(100 + hundredths % 100).substr(1);
 }
 
 } // namespace
@@ -124,20 +151,59 @@ std::string writeDioptres(Dioptres power)
         return "0.00";
     const long size = std::labs(thousandths);
     std::string fraction = std::to_string(1000 + size % 1000).substr(1);
-    if (fraction.back() == '0')
+    if (fraction.back() == '0' && !readAsEighth(size % 1000 / 10))
         fraction.pop_back();
-    std::string text = thousandths < 0 ? "-" : "+";
-    text += std::to_string(size / 1000);
-    text += '.';
-    return text += fraction;
+    return signedText(thousandths, fraction);
+}
+
+std::string writeTruncated(Dioptres power)
+{
+    const long thousandths = power.thousandths();
+    const long hundredths = std::labs(thousandths) % 1000 / 10;
+    if (std::labs(thousandths) % 10 != 5 || !readAsEighth(hundredths))
+        return writeDioptres(power);
+    return signedText(thousandths, std::to_string(100 + hundredths).substr(1));
 }
 
 std::string writePower(const SpheroCylinder& power)
 {
     if (power.cylinder == Dioptres{})
         return writeDioptres(power.sphere);
-    const double axis = power.axis.thousandths() == 0 ? 180.0 : power.axis.value();
-    return writeDioptres(power.sphere) + " " + writeDioptres(power.cylinder) + " x " + writeShort(axis, 3);
+    return writeDioptres(power.sphere) + " " + writeDioptres(power.cylinder) + " x " + writeAxis(power.axis);
+}
+
+std::string writePlusForm(const SpheroCylinder& power)
+{
+    return writePower(plusCylinderForm(power));
+}
+
+std::string writeCrossed(const SpheroCylinder& power)
+{
+    if (power.cylinder == Dioptres{})
+        return writeDioptres(power.sphere);
+    const auto minus = minusCylinderForm(power);
+    const auto across = foldAxis(minus.axis.value() + 90.0);
+    return writeDioptres(minus.sphere + minus.cylinder) + " DC x " + writeAxis(minus.axis) + " / " +
+           writeDioptres(minus.sphere) + " DC x " + writeAxis(across);
+}
+
+std::string writePrism(const EyePrism& prism)
+{
+    const std::string across = writeSize(prism.in);
+    const std::string along = writeSize(prism.up);
+    std::string text = across.empty() ? "" : across + (prism.in > 0.0 ? " base in" : " base out");
+    if (!along.empty())
+        text += (text.empty() ? "" : " ") + along + (prism.up > 0.0 ? " base up" : " base down");
+    return text.empty() ? "0.00" : text;
+}
+
+std::string writePrismDegrees(const EyePrism& prism, Eye eye)
+{
+    const auto single = baseOf(prism, eye);
+    const std::string size = writeSize(single.amount);
+    if (size.empty())
+        return "0.00";
+    return size + " base " + std::to_string(std::lround(single.degrees) % 360);
 }
 
 } // namespace quarterstep

@@ -46,9 +46,23 @@ struct LensPower {
 /// implied.
 [[nodiscard]] Parsed<Dioptres> parseDioptres(const std::string& text, bool signNeeded);
 
-/// Sign always, two decimals (three where needed): "+2.00", "-0.125", "0.00" for zero.
+/// Sign always, two decimals (three where needed): "+2.00", "-0.125", "0.00" for zero. Reads back as the same
+/// thousandths, hence "-0.120" for -0.120, since "-0.12" is read as an eighth.
 [[nodiscard]] std::string writeDioptres(Dioptres power);
+/// The same with eighths as the trade writes them, the last digit dropped: "-0.12" for -0.125; reads back
+/// alike.
+[[nodiscard]] std::string writeTruncated(Dioptres power);
 /// "-1.25 -0.50 x 90"; without cylinder "-1.25".
 [[nodiscard]] std::string writePower(const SpheroCylinder& power);
+/// The plus-cylinder form: "-1.75 +0.50 x 180".
+[[nodiscard]] std::string writePlusForm(const SpheroCylinder& power);
+/// Two cylinders crossed at right angles, the more minus first, axis where each has no power:
+/// "-1.75 DC x 90 / -1.25 DC x 180"; a sphere is written as a sphere.
+[[nodiscard]] std::string writeCrossed(const SpheroCylinder& power);
+/// "2.00 base in 1.00 base up", "0.00" for no prism; as read back by parseEye, to a hundredth.
+[[nodiscard]] std::string writePrism(const EyePrism& prism);
+/// The same as one prism in degrees of ISO 8429 for that eye: "2.24 base 27"; to a hundredth and a whole
+/// degree.
+[[nodiscard]] std::string writePrismDegrees(const EyePrism& prism, Eye eye);
 
 } // namespace quarterstep

@@ -68,8 +68,8 @@ bool PartsReader::takeEmptySlot()
 std::optional<double> PartsReader::checkedSize(const WrittenNumber& number, Role role, int start)
 {
     const double most = largest(role);
-    const std::string written = head.between(start, head.offset());
-    const bool minus = head.between(start, number.offset).find_first_not_of("+ ") != std::string::npos;
+    const std::string written = quoted(head.between(start, head.offset()));
+    const bool minus = head.holds(U'-', start, number.offset);
     if (pointMayBeDropped(number, most)) {
         const std::string small = writeDioptres(Dioptres{(minus ? -1.0 : 1.0) * number.value / 100.0});
         const std::string whole = writeDioptres(Dioptres{(minus ? -1.0 : 1.0) * number.value});

@@ -11,6 +11,7 @@ namespace
 {
 
 constexpr std::size_t longestNumber = 12; ///< digits; more is not a power, an axis or an acuity
+constexpr std::size_t mostQuoted = 40;    ///< characters of what was read, in a complaint
 
 bool isDigit(char32_t sign)
 {
@@ -70,6 +71,14 @@ std::string utf8Of(std::u32string_view characters)
         }
     }
     return text;
+}
+
+/// At most as many characters as a complaint quotes, the last an ellipsis where some are left out.
+std::u32string shortened(std::u32string_view characters)
+{
+    if (characters.size() <= mostQuoted)
+        return std::u32string(characters);
+    return std::u32string(characters.substr(0, mostQuoted - 1)) + U'\u2026';
 }
 
 /// One sign for all that mean the same.
@@ -204,7 +213,7 @@ std::optional<WrittenNumber> TextReader::takeNumber()
 
 std::string TextReader::rest() const
 {
-    return utf8Of(std::u32string_view(original_).substr(at_));
+    return utf8Of(shortened(std::u32string_view(original_).substr(at_)));
 }
 
 std::string TextReader::between(int from, int to) const
@@ -213,8 +222,27 @@ std::string TextReader::between(int from, int to) const
     return utf8Of(std::u32string_view(original_).substr(begin, static_cast<std::size_t>(to) - begin));
 }
 
+bool TextReader::holds(char32_t sign, int from, int to) const
+{
+    const auto begin = static_cast<std::size_t>(from);
+    return std::u32string_view(text_).substr(begin, static_cast<std::size_t>(to) - begin).find(sign) !=
+           std::u32string_view::npos;
+}
+
+std::string quoted(const std::string& text)
+{
+    // four bytes a character at most: no need to decode the whole of a long text
+    const auto characters = charactersOf(text.substr(0, 4 * (mostQuoted + 1)));
+    return characters.size() <= mostQuoted && text.size() <= 4 * (mostQuoted + 1)
+               ? text
+               : utf8Of(shortened(characters));
+}
+
 std::string writeShort(double value, int decimals)
 {
+    constexpr double largest = 1e12;
+    if (!(std::fabs(value) < largest))
+        return "?"; // not a number, or far from any quantity of the trade
     long scale = 1;
     for (int i = 0; i < decimals; ++i)
         scale *= 10;

@@ -41,10 +41,13 @@ class TextReader
     /// Reads digits with an optional decimal point or comma; a comma before a blank separates. Empty when
     /// none comes next or the form is not a number ("1.", "1.2.3").
     std::optional<WrittenNumber> takeNumber();
-    /// What is left, as written, for a complaint.
+    /// What is left, as written, for a complaint: at most 40 characters.
     [[nodiscard]] std::string rest() const;
     /// The characters from `from` up to the head, as written.
     [[nodiscard]] std::string between(int from, int to) const;
+
+    /// Whether a sign, made one, stands between two offsets.
+    [[nodiscard]] bool holds(char32_t sign, int from, int to) const;
 
     [[nodiscard]] std::size_t mark() const { return at_; }
     void goBack(std::size_t mark) { at_ = mark; }
@@ -55,7 +58,11 @@ class TextReader
     std::size_t at_ = 0;
 };
 
-/// Value with at most `decimals` decimals, trailing zeros cut: 77.5, 90.
+/// A text for a complaint: at most 40 characters, the last an ellipsis where some are left out.
+[[nodiscard]] std::string quoted(const std::string& text);
+
+/// Value with at most `decimals` decimals, trailing zeros cut: 77.5, 90. "?" for what is not finite or beyond
+/// 1e12.
 [[nodiscard]] std::string writeShort(double value, int decimals);
 
 } // namespace quarterstep

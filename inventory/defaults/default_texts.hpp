@@ -9,5 +9,9 @@ namespace quarterstep
 
 /// rules.yaml: the profiles and settings used when a camp says nothing else.
 [[nodiscard]] std::string_view defaultRulesText();
+/// tolerances.yaml: the tolerance sets.
+[[nodiscard]] std::string_view defaultTolerancesText();
+/// age_tables.yaml: additions and amplitudes by age.
+[[nodiscard]] std::string_view defaultAgeTablesText();
 
 } // namespace quarterstep

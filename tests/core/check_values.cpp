@@ -79,7 +79,8 @@ double Row::withinDegrees() const
 
 std::ostream& operator<<(std::ostream& out, const Row& row)
 {
-    return out << row.id << ": " << row.input;
+    return out << row.id << ": " << row.input << " [" << row.source
+               << (row.locator.empty() ? "" : ", " + row.locator) << "]";
 }
 
 std::vector<Row> rowsOf(const std::string& fileName)
@@ -98,7 +99,7 @@ std::vector<Row> rowsOf(const std::string& fileName)
         for (std::size_t i = 0; i < cells.size(); ++i)
             cell[header[i]] = cells[i];
         rows.push_back({cell["id"], cell["input"], cell["expected"], cell["tolerance"], cell["label"],
-                        cell["function"], split(cell["arguments"], ';')});
+                        cell["function"], split(cell["arguments"], ';'), cell["source"], cell["locator"]});
     }
     return rows;
 }

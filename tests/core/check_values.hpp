@@ -19,6 +19,8 @@ struct Row {
     std::string label;
     std::string function;
     std::vector<std::string> arguments;
+    std::string source;
+    std::string locator;
 
     /// Expected parts without names, or by name.
     [[nodiscard]] std::vector<std::string> parts() const;
@@ -28,6 +30,7 @@ struct Row {
     [[nodiscard]] double withinDegrees() const;
 };
 
+/// Id, input and source: what a failure prints.
 std::ostream& operator<<(std::ostream& out, const Row& row);
 
 /// All rows of a file of tests/check_values. Throws when the file is missing or a row has the wrong width.

@@ -153,6 +153,21 @@ BOOST_AUTO_TEST_CASE(no_text_whatever_crashes_the_readers, *utf::label("PROP"))
     BOOST_TEST(accepted > 0);
 }
 
+BOOST_AUTO_TEST_CASE(a_long_text_is_quoted_in_forty_characters, *utf::label("REG"))
+{
+    const std::string blanks(80, '\n');
+    for (const auto& text : {std::string(300, 'x'), "-" + blanks + "85", "-1.00 " + std::string(200, '?')}) {
+        const auto read = parsePower(text);
+        BOOST_TEST_REQUIRE(!read);
+        for (const auto& argument : read.complaint().sentence.arguments)
+            BOOST_TEST(argument.size() <= 42U, argument); // 39 letters and an ellipsis of three bytes
+    }
+    BOOST_TEST(parsePower("+" + blanks + "085").complaint().sentence.arguments.back() == "+0.85");
+    const auto huge = parsePower(std::string(10000000, '7'));
+    BOOST_TEST(!huge);
+    BOOST_TEST(huge.complaint().sentence.arguments.at(0).size() <= 42U);
+}
+
 BOOST_AUTO_TEST_SUITE_END()
 
 } // namespace quarterstep

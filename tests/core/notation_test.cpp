@@ -63,7 +63,7 @@ BOOST_AUTO_TEST_CASE(truncated_eighths_mean_the_eighth_and_nothing_else_is_bent,
     BOOST_TEST(readAs("-0.125") == "-0.125");
     BOOST_TEST(readAs("-4.72") == "-4.72");
     BOOST_TEST(readAs("+0.13") == "+0.13");
-    BOOST_TEST(readAs("-0.120") == "-0.12");
+    BOOST_TEST(readAs("-0.120") == "-0.120");
     BOOST_TEST(readAs("-1.2 -0.8 x 77.5") == "-1.20 -0.80 x 77.5");
     BOOST_TEST(parsePower("-0.12").value().sphere.value() == -0.125);
 }

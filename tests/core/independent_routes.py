@@ -1,0 +1,116 @@
+# SPDX-License-Identifier: GPL-3.0-or-later
+# Works out by numpy and scipy what independent_values printed, each by a route of its own: matrices and their
+# eigenvalues, quantiles, Grubbs limits, covariance, and the repeatability of a difference by Monte Carlo.
+# usage: independent_routes.py PROGRAM. Ends with "N passed, N failed"; 77 and "N skipped" without scipy.
+import subprocess
+import sys
+
+ROUTES = ["chi_square", "student", "f", "hotelling", "grubbs_two", "grubbs_one", "readings", "matrix", "crossed",
+          "decentre", "vertex", "reproducibility"]
+
+try:
+    import numpy as np
+    from scipy import stats
+except ImportError:
+    print("%d skipped: python3-scipy is not installed" % len(ROUTES))
+    sys.exit(77)
+
+
+def lens(s, c, a):
+    """Power matrix as a rotated diagonal one: S along the axis, S + C across it."""
+    t = np.radians(a)
+    turn = np.array([[np.cos(t), -np.sin(t)], [np.sin(t), np.cos(t)]])
+    return turn @ np.diag([s, s + c]) @ turn.T
+
+
+def grubbs(n, alpha):
+    t = stats.t.ppf(1 - alpha / n, n - 2)
+    return (n - 1) / np.sqrt(n) * np.sqrt(t * t / (n - 2 + t * t))
+
+
+def crossed(v):
+    """Principal powers and meridian of the sum by eigen-decomposition, minus-cylinder form."""
+    values, vectors = np.linalg.eigh(lens(*v[:3]) + lens(*v[3:]))
+    axis = np.degrees(np.arctan2(vectors[1, 1], vectors[0, 1])) % 180
+    return [values[1], values[0] - values[1], axis if axis > 0 else 180.0]
+
+
+def readings(v):
+    x = np.array(v).reshape(-1, 3)
+    n = len(x)
+    s = np.cov(x, rowvar=False)
+    values = np.sort(np.linalg.eigvalsh(s))[::-1]
+    ball = 4 / 3 * np.pi * np.sqrt(np.linalg.det(s))
+    t2 = 3 * (n - 1) / (n - 3) * stats.f.ppf(0.95, 3, n - 3)
+    away = x[0] - x.mean(axis=0)
+    return [s[0, 0], s[0, 1], s[1, 2], *values, ball * stats.chi2.ppf(0.95, 3) ** 1.5, ball * (t2 / n) ** 1.5,
+            away @ np.linalg.solve(s, away)]
+
+
+def vertex(v):
+    """Matrix form of effectivity: F (I - d F)^-1."""
+    f = np.array([[v[0], v[1]], [v[1], v[2]]])
+    g = f @ np.linalg.inv(np.eye(2) - v[3] * f)
+    return [g[0, 0], (g[0, 1] + g[1, 0]) / 2, g[1, 1]]
+
+
+def matrix(v):
+    f = lens(*v)
+    values = np.linalg.eigvalsh(f)
+    return [f[0, 0], f[0, 1], f[1, 1], values[1], values[0]]
+
+
+def reproducibility(v):
+    """95 % of differences of two measurements, by a million draws: within 0.5 %."""
+    rng = np.random.default_rng(20261125)
+    difference = rng.normal(0, v[0], 1000000) - rng.normal(0, v[0], 1000000)
+    return [np.quantile(np.abs(difference), 0.95)]
+
+
+WORK = {
+    "chi_square": lambda v: [stats.chi2.ppf(*v)],
+    "student": lambda v: [stats.t.ppf(*v)],
+    "f": lambda v: [stats.f.ppf(*v)],
+    "hotelling": lambda v: [v[1] * (v[2] - 1) / (v[2] - v[1]) * stats.f.ppf(v[0], v[1], v[2] - v[1])],
+    "grubbs_two": lambda v: [grubbs(v[0], v[1] / 2)],
+    "grubbs_one": lambda v: [grubbs(v[0], v[1])],
+    "readings": readings,
+    "matrix": matrix,
+    "crossed": crossed,
+    "decentre": lambda v: 10 * np.linalg.solve(np.array([[v[0], v[1]], [v[1], v[2]]]), np.array(v[3:])),
+    "vertex": vertex,
+    "reproducibility": reproducibility,
+}
+WITHIN = {"crossed": 1e-7, "decentre": 1e-6, "reproducibility": 0.005, "readings": 1e-8}
+
+
+def agrees(name, expected, result):
+    for e, r in zip(expected, result):
+        apart = abs(e - r)
+        if name == "crossed" and apart > 90:
+            apart = 180 - apart
+        if not apart <= WITHIN.get(name, 1e-8) * max(1.0, abs(e)):
+            return False
+    return len(expected) == len(result)
+
+
+def main():
+    lines = subprocess.run([sys.argv[1]], check=True, capture_output=True, text=True).stdout.splitlines()
+    passed, failed, seen = 0, 0, set()
+    for line in lines:
+        name, inputs, result = line.split("|")
+        seen.add(name)
+        values, got = [float(x) for x in inputs.split()], [float(x) for x in result.split()]
+        if agrees(name, list(WORK[name](values)), got):
+            passed += 1
+        else:
+            failed += 1
+            print("differs: %s %s: %s against %s" % (name, values, got, list(WORK[name](values))))
+    for name in sorted(set(ROUTES) - seen):
+        failed += 1
+        print("nothing was printed for", name)
+    print("%d passed, %d failed, by %d routes" % (passed, failed, len(seen)))
+    return 1 if failed else 0
+
+
+sys.exit(main())
