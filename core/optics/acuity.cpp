@@ -117,7 +117,7 @@ Parsed<Acuity> readNumbered(TextReader& reader, const std::string& text)
     if (!first)
         return notAnAcuity(text);
     if (reader.takeWord("logmar"))
-        return finished(reader, *first, text);
+        return finished(reader, first, text);
     reader.goBack(start);
     const auto number = reader.takeNumber();
     if (!number)
@@ -199,7 +199,7 @@ Parsed<Acuity> parseAcuity(const std::string& text)
         return readFingers(reader, text);
     if (reader.takeWord("logmar")) {
         const auto value = takeSignedNumber(reader);
-        return value ? finished(reader, *value, text) : Parsed<Acuity>(notAnAcuity(text));
+        return value ? finished(reader, value, text) : Parsed<Acuity>(notAnAcuity(text));
     }
     if (takeDecimalWord(reader)) {
         const auto number = reader.takeNumber();
