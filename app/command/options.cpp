@@ -104,6 +104,7 @@ CommandLine parseVerb(const VerbRow& verb, const std::vector<std::string>& argum
     CommandLine line;
     line.verb = verb.name;
     std::vector<std::string> marked;
+    marked.reserve(arguments.size());
     for (const auto& argument : arguments)
         marked.push_back(isText(argument) ? mark + argument : argument);
     if (const auto unknown = firstUnknown(verb, marked); !unknown.empty())

@@ -125,7 +125,7 @@ QString DeskWords::reason(const Fit& fit)
     const auto* result = fit.band == Band::fits ? nullptr : fit.firstWith(fit.band);
     if (!result)
         return {};
-    const auto sentence = say(fit.band == Band::fails ? failingSentence(*result) : cautionSentence(*result));
+    auto sentence = say(fit.band == Band::fails ? failingSentence(*result) : cautionSentence(*result));
     if (!result->eye)
         return sentence;
     return (*result->eye == Eye::right ? tr("right eye: %1") : tr("left eye: %1")).arg(sentence);

@@ -14,6 +14,7 @@ namespace
 std::vector<std::pair<std::string, int>> countsOf(const std::vector<StockLine>& stock)
 {
     std::vector<std::pair<std::string, int>> counts;
+    counts.reserve(stock.size());
     for (const auto& line : stock)
         counts.emplace_back(line.name, line.onHand);
     return counts;

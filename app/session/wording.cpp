@@ -184,9 +184,9 @@ QString ltr(const std::string& text)
 QString dioptres(double value)
 {
     const long hundredths = std::lround(value * 100.0);
-    const QString digits = QStringLiteral("%1.%2")
-                               .arg(std::labs(hundredths) / 100)
-                               .arg(std::labs(hundredths) % 100, 2, 10, QLatin1Char('0'));
+    QString digits = QStringLiteral("%1.%2")
+                         .arg(std::labs(hundredths) / 100)
+                         .arg(std::labs(hundredths) % 100, 2, 10, QLatin1Char('0'));
     if (hundredths == 0)
         return digits;
     return (hundredths < 0 ? QLatin1Char('-') : QLatin1Char('+')) + digits;
@@ -195,7 +195,7 @@ QString dioptres(double value)
 QString prismWords(double horizontal)
 {
     const QString size = dioptres(std::abs(horizontal));
-    const QString amount = size.startsWith(QLatin1Char('+')) ? size.mid(1) : size;
+    QString amount = size.startsWith(QLatin1Char('+')) ? size.mid(1) : size;
     if (std::lround(horizontal * 100.0) == 0)
         return amount;
     return horizontal > 0.0 ? words(QT_TRANSLATE_NOOP("words", "%1 in")).arg(amount)

@@ -49,7 +49,9 @@ std::string idText(std::string_view bytes)
 {
     if (bytes.size() != 16)
         return {};
-    return QUuid::fromRfc4122(QByteArrayView(bytes.data(), 16)).toString(QUuid::WithoutBraces).toStdString();
+    return QUuid::fromRfc4122(QByteArrayView(bytes.data(), static_cast<qsizetype>(bytes.size())))
+        .toString(QUuid::WithoutBraces)
+        .toStdString();
 }
 
 std::string idBytes(const std::string& text)

@@ -73,7 +73,7 @@ void removeLeftovers(const std::string& folder)
         const std::string name = entry->d_name;
         if (name.size() > begin.size() + end.size() && name.compare(0, begin.size(), begin) == 0 &&
             name.compare(name.size() - end.size(), end.size(), end) == 0)
-            unlink((folder + "/" + name).c_str());
+            unlink(std::string(folder).append("/").append(name).c_str());
     }
     closedir(entries);
 }

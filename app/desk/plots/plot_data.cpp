@@ -44,6 +44,7 @@ std::vector<PlaneMark> marksOf(std::span<const StockLine> stock)
             add(line, line.power.left, kind);
     }
     std::vector<PlaneMark> marks;
+    marks.reserve(byPlace.size());
     for (const auto& [place, mark] : byPlace)
         marks.push_back(mark);
     return marks;

@@ -68,7 +68,7 @@ void measurePowerSize(const Case& c)
         const bool high = rule.vertexAbove && std::abs(power) > *rule.vertexAbove + limitTolerance;
         if (high && !c.need.vertexRecorded && (result.band == Band::fits || result.band == Band::caution)) {
             result.band = Band::fails;
-            result.limit = *rule.vertexAbove;
+            result.limit = rule.vertexAbove;
             result.missing = Missing::vertex;
             result.note = {QS_SAY("core", "above %1 D the vertex distance must be recorded"),
                            {writeDioptres(Dioptres{*rule.vertexAbove})}};
