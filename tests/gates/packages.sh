@@ -28,10 +28,23 @@ while IFS= read -r name; do
     *) echo "no-package-known-for:$name" ;;
     esac
 done < "$work/wanted" >> "$work/needed"
+# Libraries that are headers alone are included without being looked for.
+includes() {
+    find "$@" \( -name '*.cpp' -o -name '*.hpp' \) -type f 2> /dev/null | tr '\n' '\0' |
+        xargs -0 -r grep -hoE '^[[:space:]]*#[[:space:]]*include <[A-Za-z0-9_-]+/' | sed 's/.*<//' | sort -u
+}
+includes core inventory app > "$work/included"
+sort -u "$work/included" | sed -n 's:^boost/$:libboost-dev:p; s:^Eigen/$:libeigen3-dev:p' > "$work/of_programs"
+cat "$work/of_programs" >> "$work/needed"
 sort -u -o "$work/needed" "$work/needed"
 cat app/packages tests/packages | sed 's/#.*//; /^[[:space:]]*$/d' | sort -u > "$work/listed"
+# What the programs include must be there without the packages of the tests.
+for package in $(cat "$work/of_programs"); do
+    grep -qx "$package" app/packages || echo "included by the programs, not in app/packages: $package"
+done > "$work/late"
+cat "$work/late"
 missing=$(comm -23 "$work/needed" "$work/listed")
 idle=$(comm -13 "$work/needed" "$work/listed")
 [ -z "$missing" ] || echo "looked for by CMake, in no list of packages:" $missing
 [ -z "$idle" ] || echo "in a list of packages, wanted by nothing:" $idle
-[ -z "$missing$idle" ]
+[ -z "$missing$idle" ] && [ ! -s "$work/late" ]
