@@ -7,6 +7,7 @@ cd "$(dirname "$0")/../.."
 [ "$(id -u)" = 0 ] || { echo "the bare machine needs root (chroot, mount)" >&2; exit 4; }
 command -v debootstrap > /dev/null || { echo "the bare machine needs debootstrap" >&2; exit 4; }
 bare=$(mktemp -d /tmp/quarterstep-bare.XXXXXX)
+chmod 755 "$bare" # it becomes the root folder of a machine with other users
 leave() {
     umount "$bare/proc" 2> /dev/null || true
     # Nothing is removed through a mount that would not come off.
