@@ -3,6 +3,7 @@
 #include "app/command/answers.hpp"
 #include "app/command/output.hpp"
 #include "app/session/wording.hpp"
+#include "core/fitting/words.hpp"
 
 namespace quarterstep
 {
@@ -95,8 +96,7 @@ const char* jsonWord(Verdict verdict)
 
 const char* jsonWord(Referral referral)
 {
-    constexpr const char* words[] = {"no", "with", "before"};
-    return words[static_cast<std::size_t>(referral)];
+    return wordOf(referral);
 }
 
 const char* jsonWord(Urgency urgency)
@@ -107,8 +107,7 @@ const char* jsonWord(Urgency urgency)
 
 const char* jsonWord(Purpose purpose)
 {
-    constexpr const char* words[] = {"unstated", "distance", "near", "intermediate", "bifocal", "both"};
-    return words[static_cast<std::size_t>(purpose)];
+    return wordOf(purpose);
 }
 
 const char* jsonWord(Band band)

@@ -30,8 +30,7 @@ QString together(QString text)
 
 QString DeskWords::size(double value)
 {
-    const auto whole = std::labs(hundredths(value));
-    return QStringLiteral("%1.%2").arg(whole / 100).arg(whole % 100, 2, 10, QLatin1Char('0'));
+    return QString::fromStdString(twoDecimals(std::abs(value)));
 }
 
 QString DeskWords::powers(const Supply& supply)

@@ -2,6 +2,7 @@
 #include "app/session/hand_over.hpp"
 
 #include "core/fitting/reasons.hpp"
+#include "core/fitting/words.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -26,20 +27,6 @@ const char* sideWord(PartSide side)
         break;
     }
     return "frame";
-}
-
-const char* purposeWord(Purpose purpose)
-{
-    switch (purpose) {
-    case Purpose::near:
-        return "near";
-    case Purpose::intermediate:
-        return "intermediate";
-    case Purpose::bifocal:
-        return "bifocal";
-    default:
-        return "distance";
-    }
 }
 
 const char* verdictWord(const Fit& fit)
@@ -132,16 +119,14 @@ Entry entryFor(const Camp& camp, const HandOver& given)
     entry.actor = given.actor;
     entry.person = answer.person;
     auto& fields = entry.fields;
-    fields["purpose"] = purposeWord(answer.purpose);
+    fields["purpose"] = wordOf(answer.purpose);
     fields["profile"] = answer.profile;
     if (const Profile* profile = camp.rules().find(answer.profile))
         fields["profile_version"] = profile->version;
     fields["rules_hash"] = camp.rules().hash;
     fields["final"] = given.finalAsWritten;
     fields["reason"] = given.reason;
-    fields["referral"] = answer.referral == Referral::no     ? "no"
-                         : answer.referral == Referral::with ? "with"
-                                                             : "before";
+    fields["referral"] = wordOf(answer.referral);
     const auto& checks = given.checks;
     fields["checks"] = std::string(checks.powerByFocimeter ? "power " : "") +
                        (checks.fitOnFace ? "fit " : "") + (checks.acuityWithPair ? "acuity " : "") +

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/session/wording.hpp"
 
+#include "core/fitting/reasons.hpp"
+
 #include <QCoreApplication>
 #include <QStringList>
 
@@ -183,19 +185,13 @@ QString ltr(const std::string& text)
 
 QString dioptres(double value)
 {
-    const long hundredths = std::lround(value * 100.0);
-    QString digits = QStringLiteral("%1.%2")
-                         .arg(std::labs(hundredths) / 100)
-                         .arg(std::labs(hundredths) % 100, 2, 10, QLatin1Char('0'));
-    if (hundredths == 0)
-        return digits;
-    return (hundredths < 0 ? QLatin1Char('-') : QLatin1Char('+')) + digits;
+    const auto text = QString::fromStdString(twoDecimals(value));
+    return std::lround(value * 100.0) > 0 ? QLatin1Char('+') + text : text;
 }
 
 QString prismWords(double horizontal)
 {
-    const QString size = dioptres(std::abs(horizontal));
-    QString amount = size.startsWith(QLatin1Char('+')) ? size.mid(1) : size;
+    const auto amount = QString::fromStdString(twoDecimals(std::abs(horizontal)));
     if (std::lround(horizontal * 100.0) == 0)
         return amount;
     return horizontal > 0.0 ? words(QT_TRANSLATE_NOOP("words", "%1 in")).arg(amount)

@@ -4,6 +4,7 @@
 
 #include "core/fitting/criteria/measure.hpp"
 #include "core/fitting/eye_facts.hpp"
+#include "core/fitting/reasons.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -181,7 +182,7 @@ void addObjectiveRecheck(const PersonRecord& person, Recommendation& answer)
     const bool far = worstM > 1.0 + limitTolerance || worstJ > 0.5 + limitTolerance;
     const Sentence apart{
         QS_SAY("core", "objective reading and final prescription are %1 D apart in mean sphere"),
-        {writeDioptres(Dioptres{worstM}).substr(worstM < 0.0005 ? 0 : 1)}};
+        {twoDecimals(worstM)}};
     const char* const source = "Pesudovs and Weisinger 2004; common practice";
     if (compared > 0 && far) {
         answer.recheck = true;

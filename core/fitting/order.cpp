@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <set>
 
 namespace quarterstep
 {
@@ -38,29 +39,26 @@ double meanSupplied(const Need& need, const Candidate& candidate)
     return eyes > 0 ? sum / eyes : 0.0;
 }
 
-/// Brings the first candidate past the short list that satisfies `wanted` into its last place, if none is
-/// inside.
-template <class Wanted>
-void keepNeighbour(std::vector<Candidate>& ranked, std::size_t most, std::size_t place, Wanted wanted)
-{
-    const auto end = ranked.begin() + static_cast<std::ptrdiff_t>(most);
-    if (std::any_of(ranked.begin(), end, wanted))
-        return;
-    const auto neighbour = std::find_if(end, ranked.end(), wanted);
-    if (neighbour != ranked.end())
-        std::swap(ranked[place], *neighbour);
-}
-
+/// Keeps `most` in order: the first, the best weaker and the best stronger neighbour always, then whoever
+/// ranks highest.
 void shorten(const Need& need, std::vector<Candidate>& ranked, std::size_t most)
 {
     if (ranked.size() <= most || most < 3)
         return;
     const double first = std::abs(meanSupplied(need, ranked.front()));
-    const auto weaker = [&](const Candidate& c) { return std::abs(meanSupplied(need, c)) < first - 1e-6; };
-    const auto stronger = [&](const Candidate& c) { return std::abs(meanSupplied(need, c)) > first + 1e-6; };
-    keepNeighbour(ranked, most, most - 1, weaker);
-    keepNeighbour(ranked, most, most - 2, stronger);
-    ranked.resize(most);
+    const auto place = [&](auto wanted) {
+        return static_cast<std::size_t>(std::find_if(ranked.begin(), ranked.end(), wanted) - ranked.begin());
+    };
+    std::set<std::size_t> kept{
+        0, place([&](const Candidate& c) { return std::abs(meanSupplied(need, c)) < first - 1e-6; }),
+        place([&](const Candidate& c) { return std::abs(meanSupplied(need, c)) > first + 1e-6; })};
+    kept.erase(ranked.size()); // no such neighbour
+    for (std::size_t i = 1; kept.size() < most; ++i)
+        kept.insert(i);
+    std::vector<Candidate> shortList;
+    for (const std::size_t i : kept)
+        shortList.push_back(std::move(ranked[i]));
+    ranked = std::move(shortList);
 }
 
 struct Keyed {

@@ -315,6 +315,63 @@ BOOST_AUTO_TEST_CASE(the_short_list_keeps_a_weaker_and_a_stronger_neighbour)
     BOOST_TEST(has("stronger"));
 }
 
+namespace
+{
+
+using Ranked = std::vector<Candidate>;
+
+bool sameLine(const Candidate& a, const Candidate& b)
+{
+    return a.parts[0].line == b.parts[0].line;
+}
+
+Ranked::const_iterator placeOf(const Candidate& candidate, const Ranked& all)
+{
+    return std::find_if(all.begin(), all.end(),
+                        [&](const Candidate& other) { return sameLine(candidate, other); });
+}
+
+double strength(const Candidate& candidate)
+{
+    return std::abs(candidate.supply.power.right.sphere.value());
+}
+
+void checkShortList(const Ranked& list, const Ranked& all)
+{
+    BOOST_TEST(list.size() == std::min<std::size_t>(6, all.size()));
+    BOOST_TEST(std::is_sorted(list.begin(), list.end(), [&](const Candidate& a, const Candidate& b) {
+        return placeOf(a, all) < placeOf(b, all);
+    }));
+    for (const int side : {-1, 1}) {
+        const auto best = std::find_if(all.begin(), all.end(), [&](const Candidate& c) {
+            return side * (strength(c) - strength(list.front())) > 1e-6;
+        });
+        BOOST_REQUIRE(best != all.end());
+        BOOST_TEST((placeOf(*best, list) != list.end()), "neighbour on side " << side);
+    }
+}
+
+} // namespace
+
+BOOST_AUTO_TEST_CASE(the_short_list_is_in_order_and_keeps_a_neighbour_from_any_place, *utf::label("REG"))
+{
+    MatchOptions whole;
+    whole.candidates.most = 100;
+    for (const double age : {10.0, 30.0, 65.0}) // the sides of the need rank differently at each age
+        for (int same = 1; same <= 9; ++same) { // moves the neighbours through every place of the list
+            std::vector<StockLine> stock;
+            for (int i = 0; i < same; ++i)
+                stock.push_back(pair(("A" + std::to_string(i)).c_str(), -2.0, 61.5 + 0.125 * i));
+            for (const double power : {-1.75, -2.25, -1.5, -2.5})
+                stock.push_back(pair(("P" + std::to_string(power)).c_str(), power));
+            auto person = adult("-2.00", "-2.00", age);
+            person.prescriber = "named";
+            BOOST_TEST_CONTEXT("age " << age << ", " << same << " lines of the need itself")
+            checkShortList(first(person, stock).candidates.ranked,
+                           first(person, stock, whole).candidates.ranked);
+        }
+}
+
 BOOST_AUTO_TEST_CASE(colours_of_one_power_make_one_group_and_all_lines_on_request)
 {
     std::vector<StockLine> stock{pair("red", -2.0), pair("black", -2.0), pair("far", -2.0, 66.0)};

@@ -1,0 +1,19 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/fitting/words.hpp"
+
+namespace quarterstep
+{
+
+const char* wordOf(Purpose purpose)
+{
+    constexpr const char* words[] = {"unstated", "distance", "near", "intermediate", "bifocal", "both"};
+    return words[static_cast<std::size_t>(purpose)];
+}
+
+const char* wordOf(Referral referral)
+{
+    constexpr const char* words[] = {"no", "with", "before"};
+    return words[static_cast<std::size_t>(referral)];
+}
+
+} // namespace quarterstep
