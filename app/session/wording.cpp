@@ -191,7 +191,7 @@ QString dioptres(double value)
 
 QString prismWords(double horizontal)
 {
-    const auto amount = QString::fromStdString(twoDecimals(std::abs(horizontal)));
+    auto amount = QString::fromStdString(twoDecimals(std::abs(horizontal)));
     if (std::lround(horizontal * 100.0) == 0)
         return amount;
     return horizontal > 0.0 ? words(QT_TRANSLATE_NOOP("words", "%1 in")).arg(amount)

@@ -56,6 +56,7 @@ void shorten(const Need& need, std::vector<Candidate>& ranked, std::size_t most)
     for (std::size_t i = 1; kept.size() < most; ++i)
         kept.insert(i);
     std::vector<Candidate> shortList;
+    shortList.reserve(kept.size());
     for (const std::size_t i : kept)
         shortList.push_back(std::move(ranked[i]));
     ranked = std::move(shortList);
