@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/optics/near_addition.hpp"
 
+#include "core/optics/notation.hpp"
+#include "core/optics/power_vector.hpp"
+
 #include <algorithm>
 #include <cmath>
 
@@ -63,7 +66,27 @@ void addTables(std::vector<AdditionSuggestion>& suggestions, double age, double 
             suggestions.push_back(std::move(*suggestion));
 }
 
+constexpr double sameCylinder = 0.005; ///< D
+
 } // namespace
+
+Parsed<Dioptres> additionBetween(const SpheroCylinder& distance, const SpheroCylinder& near)
+{
+    const auto difference = toPowerVector(near) - toPowerVector(distance);
+    if (std::fabs(difference.j0) > sameCylinder || std::fabs(difference.j45) > sameCylinder)
+        return Complaint{
+            "near-cylinder-other",
+            {QS_SAY("core", "distance %1 and near %2 differ in cylinder; no addition joins them"),
+             {writePower(distance), writePower(near)}},
+            0};
+    const Dioptres addition = minusCylinderForm(near).sphere - minusCylinderForm(distance).sphere;
+    if (addition < Dioptres{})
+        return Complaint{"near-weaker",
+                         {QS_SAY("core", "near %2 has less plus than distance %1; were they exchanged?"),
+                          {writePower(distance), writePower(near)}},
+                         0};
+    return addition;
+}
 
 Amplitude hofstetterAmplitude(double age)
 {

@@ -6,6 +6,7 @@
 #pragma once
 
 #include "core/finding.hpp"
+#include "core/optics/sphero_cylinder.hpp"
 
 #include <optional>
 #include <string>
@@ -24,6 +25,11 @@ struct Amplitude {
 /// Hofstetter: least 15 - 0.25 age, mean 18.5 - 0.30 age, most 25 - 0.40 age; below zero it is zero. Age in
 /// years, 0 to 120. Measured amplitudes of children are lower than the mean line.
 [[nodiscard]] Amplitude hofstetterAmplitude(double age);
+
+/// Addition of a prescription written out in full for both distances: near sphere - distance sphere, after
+/// bringing both to the same cylinder form; exact. Refused: near-cylinder-other (the cylinders differ by more
+/// than 0.005 D of power vector, so that no addition joins them), near-weaker (it would be negative).
+[[nodiscard]] Parsed<Dioptres> additionBetween(const SpheroCylinder& distance, const SpheroCylinder& near);
 
 /// How much of the amplitude may be used for long.
 enum class Reserve {

@@ -26,6 +26,38 @@ constexpr std::array stateWords{
     StateWord{"not measured", EyeState::notMeasured},
 };
 
+struct EyeWord {
+    std::string_view word;
+    std::optional<Eye> eye; ///< empty: both
+};
+
+constexpr std::array eyeWords{
+    EyeWord{"right", Eye::right}, EyeWord{"od", Eye::right},  EyeWord{"re", Eye::right},
+    EyeWord{"r", Eye::right},     EyeWord{"left", Eye::left}, EyeWord{"os", Eye::left},
+    EyeWord{"le", Eye::left},     EyeWord{"l", Eye::left},    EyeWord{"ou", std::nullopt},
+};
+
+/// The word for an eye that the text begins with, a colon after it taken too.
+const EyeWord* takeEyeWord(PartsReader& reader)
+{
+    for (const auto& each : eyeWords)
+        if (reader.head.takeWord(each.word)) {
+            (void)reader.head.take(U':');
+            return &each;
+        }
+    return nullptr;
+}
+
+Complaint otherEye(Eye asked)
+{
+    if (asked == Eye::right)
+        return {"eye-other",
+                {QS_SAY("core", "this text says it is the left eye, and stands for the right"), {}},
+                0};
+    return {
+        "eye-other", {QS_SAY("core", "this text says it is the right eye, and stands for the left"), {}}, 0};
+}
+
 Complaint emptyEye()
 {
     return {"empty-eye",
@@ -84,6 +116,8 @@ std::string writeSize(double size)
 Parsed<WrittenEye> parseEye(const std::string& text, Eye eye)
 {
     PartsReader reader(text);
+    if (const auto* word = takeEyeWord(reader); word != nullptr && word->eye && *word->eye != eye)
+        return otherEye(eye);
     if (nothingWritten(reader))
         return emptyEye();
     WrittenEye written;
@@ -103,6 +137,13 @@ Parsed<WrittenEye> parseEye(const std::string& text, Eye eye)
     if (!written.prism && written.addition && !reader.complaint)
         written.prism = reader.takePrism(eye);
     return reader.finish() ? Parsed<WrittenEye>(written) : Parsed<WrittenEye>(*reader.complaint);
+}
+
+std::optional<Eye> eyeNamed(const std::string& text)
+{
+    PartsReader reader(text);
+    const auto* word = takeEyeWord(reader);
+    return word == nullptr ? std::nullopt : word->eye;
 }
 
 Parsed<SpheroCylinder> parsePower(const std::string& text)

@@ -31,8 +31,11 @@ struct WrittenEye {
 /// way the trade truncates; everything else is kept to a thousandth. Refused: sphere or cylinder without sign
 /// (zero excepted), axis outside 1..180 (0 is read as 180), cylinder without axis, axis without cylinder,
 /// |sphere| > 40, |cylinder| > 20, a dropped decimal point, anything left over. `eye` gives base angles their
-/// meaning.
+/// meaning. The text may begin with the eye's name (right, R, RE, OD, left, L, LE, OS, or OU for both; a
+/// colon after it): the other eye's is refused.
 [[nodiscard]] Parsed<WrittenEye> parseEye(const std::string& text, Eye eye = Eye::right);
+/// The eye that a text names at its beginning; empty where it names none or both.
+[[nodiscard]] std::optional<Eye> eyeNamed(const std::string& text);
 
 /// Reads a power without prism, addition or words (stock labels, own pairs, readings); as parseEye otherwise.
 [[nodiscard]] Parsed<SpheroCylinder> parsePower(const std::string& text);

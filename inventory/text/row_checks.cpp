@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "inventory/text/row_checks.hpp"
 
+#include "core/optics/near_addition.hpp"
 #include "inventory/text/numbers.hpp"
 #include "inventory/text/table_dates.hpp"
 
@@ -16,6 +17,7 @@ constexpr double monocularLooking = 40.0; ///< mm
 constexpr double sumMayDiffer = 1.0;      ///< mm
 constexpr double nearMayDiffer = 0.25;    ///< D
 constexpr double rounding = 1e-9;
+constexpr long eighth = 125; ///< thousandths of a dioptre
 
 class RowCheck
 {
@@ -51,6 +53,50 @@ class RowCheck
                             "nothing is written for this eye; write its power, or balance, artificial, blind "
                             "or not measured"),
                      {}});
+    }
+
+    /// 3 and 5, 2 and 7 are easily taken for one another in handwriting; a value between the steps shows it.
+    void checkSteps()
+    {
+        for (const Eye eye : bothEyes) {
+            const auto& final = record_.eyes.of(eye).final;
+            if (final.state != EyeState::measured)
+                continue;
+            for (const Dioptres value : {final.power.sphere, final.power.cylinder})
+                if (value.thousandths() % eighth != 0)
+                    tell(Severity::caution, eye == Eye::right ? "right" : "left", "power-off-step",
+                         {QS_SAY("core", "%1 is no step of 0.25 or 0.125 D; look at the writing again (3 and "
+                                         "5, 2 and 7 are alike)"),
+                          {writeDioptres(value)}});
+        }
+    }
+
+    void checkForms()
+    {
+        const auto cylinder = [&](Eye eye) {
+            const auto& final = record_.eyes.of(eye).final;
+            return final.state == EyeState::measured ? final.power.cylinder.thousandths() : 0;
+        };
+        if ((cylinder(Eye::right) < 0 && cylinder(Eye::left) > 0) ||
+            (cylinder(Eye::right) > 0 && cylinder(Eye::left) < 0))
+            tell(Severity::caution, "left", "cylinder-forms-mixed",
+                 {QS_SAY("core", "one eye is written with a minus cylinder, the other with a plus cylinder; "
+                                 "both are read as written: is that meant?"),
+                  {}});
+    }
+
+    /// Distance and near written out in full, without an addition.
+    void checkNearWrittenOut()
+    {
+        for (const Eye eye : bothEyes) {
+            const EyeRecord& one = record_.eyes.of(eye);
+            if (!one.nearPower || one.addition || one.final.addition || !one.seeing())
+                continue;
+            const auto addition = additionBetween(one.final.power, *one.nearPower);
+            if (!addition && addition.complaint().code == "near-weaker")
+                tell(Severity::caution, eye == Eye::right ? "near_right" : "near_left", "near-weaker",
+                     addition.complaint().sentence);
+        }
     }
 
     void checkDistances()
@@ -115,6 +161,9 @@ void checkRecord(const PersonRecord& record, const CellsByName& cells, std::vect
 {
     RowCheck check(record, cells, findings);
     check.checkNeeded();
+    check.checkSteps();
+    check.checkForms();
+    check.checkNearWrittenOut();
     check.checkDistances();
     check.checkAdditions();
 }

@@ -4,6 +4,7 @@
 #include "core/optics/angle.hpp"
 #include "core/optics/boxing.hpp"
 #include "core/optics/effectivity.hpp"
+#include "core/optics/near_addition.hpp"
 #include "core/optics/notation.hpp"
 #include "core/optics/power_matrix.hpp"
 #include "core/optics/power_vector.hpp"
@@ -22,7 +23,7 @@ namespace quarterstep::check
 namespace
 {
 
-constexpr std::size_t rowsInFile = 148; ///< so that no row is dropped in silence
+constexpr std::size_t rowsInFile = 150; ///< so that no row is dropped in silence
 
 double number(const std::string& text)
 {
@@ -284,6 +285,39 @@ void checkAdditions(const Row& row)
     }
 }
 
+/// "distance > near" has this addition, or is refused with this code.
+void checkNearWrittenOut(const Row& row)
+{
+    const auto expected = row.parts();
+    BOOST_TEST_REQUIRE(expected.size() == row.arguments.size());
+    for (std::size_t i = 0; i < expected.size(); ++i) {
+        const auto both = split(row.arguments[i], '>');
+        const auto addition = additionBetween(power(both.at(0)), power(both.at(1)));
+        const std::string measured = addition ? writeDioptres(addition.value()) : addition.complaint().code;
+        BOOST_TEST(measured == expected[i], row.arguments[i]);
+    }
+}
+
+/// "text" names this eye; "text > eye", read for that eye, is refused with this code.
+void checkEyeWords(const Row& row)
+{
+    const auto expected = row.parts();
+    BOOST_TEST_REQUIRE(expected.size() == row.arguments.size());
+    for (std::size_t i = 0; i < expected.size(); ++i) {
+        const auto asked = split(row.arguments[i], '>');
+        const auto named = eyeNamed(asked.at(0));
+        const Eye eye =
+            asked.size() > 1 ? (asked[1] == "left" ? Eye::left : Eye::right) : named.value_or(Eye::left);
+        const auto read = parseEye(asked[0], eye);
+        std::string measured = named ? (*named == Eye::right ? "right" : "left") : "both";
+        if (!read)
+            measured = read.complaint().code;
+        BOOST_TEST(measured == expected[i], row.arguments[i]);
+        if (read)
+            BOOST_TEST(writePower(read.value().power) == "-1.00", row.arguments[i]);
+    }
+}
+
 /// Each text is an acuity with this logMAR, or is refused with this code.
 void checkAcuityTexts(const Row& row)
 {
@@ -384,6 +418,8 @@ const std::map<std::string, std::function<void(const Row&)>>& checks()
         {"written", [](const Row& r) { expectEye(r, Eye::right); }},
         {"written left", [](const Row& r) { expectEye(r, Eye::left); }},
         {"written additions", checkAdditions},
+        {"written near", checkNearWrittenOut},
+        {"eye words", checkEyeWords},
         {"acuity text", checkAcuityTexts},
         {"not sum", checkNotSum},
         {"axis where J0 is 0", [](const Row& r) { checkEach(r, oblique, true); }},

@@ -88,6 +88,9 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
     const std::string text(data, data + size);
     checkEye(text, Eye::right);
     checkEye(text, Eye::left);
+    if (const auto eye = eyeNamed(text))
+        require(!parseEye(text, *eye == Eye::right ? Eye::left : Eye::right),
+                "the other eye's text is refused");
     if (const auto power = parsePower(text))
         checkPower(power.value());
     else

@@ -222,6 +222,37 @@ BOOST_AUTO_TEST_CASE(one_addition_an_eye_wherever_it_is_written, *utf::label("DE
                {"caution near-and-addition"});
 }
 
+BOOST_AUTO_TEST_CASE(a_value_between_the_steps_is_asked_about,
+                     *utf::label("DER") * utf::description("common practice: 3 and 5, 2 and 7 look alike"))
+{
+    checkTable("person,right,left\nP,^-1.35,+1.00\n", {"caution power-off-step"});
+    checkTable("person,right,left\nP,-1.25,^+1.00 -0.77 x 90\n", {"caution power-off-step"});
+    checkTable("person,right,left\nP,-1.37 -0.12 x 90,+1.125\n", {});
+    checkTable("person,right,left\nP,balance,+1.00\n", {});
+}
+
+BOOST_AUTO_TEST_CASE(opposite_cylinder_forms_are_read_and_asked_about,
+                     *utf::label("DER") * utf::description("common practice"))
+{
+    checkTable("person,right,left\nP,-1.00 -0.50 x 90,^-1.00 +0.50 x 90\n", {"caution cylinder-forms-mixed"});
+    checkTable("person,right,left\nP,-1.00 -0.50 x 90,-1.00\n", {});
+    checkTable("person,right,left\nP,-1.00 +0.50 x 90,-1.00 +0.25 x 5\n", {});
+}
+
+BOOST_AUTO_TEST_CASE(near_written_out_in_full_is_weaker_than_distance_only_by_mistake,
+                     *utf::label("DER") * utf::description("common practice"))
+{
+    checkTable("person,right,left,near_right\nP,+2.00,+2.00,^+1.00\n", {"caution near-weaker"});
+    checkTable("person,right,left,near_right\nP,+2.00,+2.00,+3.50\n", {});
+    checkTable("person,right,left,near_right\nP,-0.50 -0.50 x 90,+2.00,+1.50\n", {}); // tried with spheres
+}
+
+BOOST_AUTO_TEST_CASE(an_eye_may_be_named_and_the_other_eye_is_refused, *utf::label("DER"))
+{
+    checkTable("person,right,left\nP,OD -1.00,OS: -1.25\n", {});
+    checkTable("person,right,left\nP,^OS -1.00,-1.25\n", {"eye-other"});
+}
+
 BOOST_AUTO_TEST_CASE(months_are_counted_from_the_date_to_today, *utf::label("DER"))
 {
     const std::string header = "person,right,left,written_on";
