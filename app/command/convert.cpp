@@ -3,6 +3,7 @@
 // that cannot be read is answered in its place.
 #include "app/command/command_line.hpp"
 #include "app/command/convert_extras.hpp"
+#include "app/command/convert_modes.hpp"
 #include "app/command/output.hpp"
 #include "app/session/wording.hpp"
 #include "core/optics/acuity.hpp"
@@ -75,7 +76,7 @@ const char* stateWord(EyeState state)
     return "measured";
 }
 
-QJsonObject jsonEye(const WrittenEye& eye, const ConvertExtras& extras)
+QJsonObject jsonEye(const WrittenEye& eye, Eye side, const ConvertExtras& extras)
 {
     QJsonObject entry{{"as_written", jsonText(eye.asWritten)}, {"state", stateWord(eye.state)}};
     if (eye.state != EyeState::measured) {
@@ -91,7 +92,7 @@ QJsonObject jsonEye(const WrittenEye& eye, const ConvertExtras& extras)
     if (eye.prism)
         entry.insert("prism",
                      QJsonObject{{"in_pd", jsonNumber(eye.prism->in)}, {"up_pd", jsonNumber(eye.prism->up)}});
-    insertAll(entry, extras.json(eye.power));
+    insertAll(entry, extras.json(eye.power, side));
     return entry;
 }
 
@@ -115,7 +116,7 @@ QString vectorWords(const SpheroCylinder& power)
              QString::number(blurStrength(vector), 'f', 2));
 }
 
-QString eyeWords(const WrittenEye& eye, const ConvertExtras& extras)
+QString eyeWords(const WrittenEye& eye, Eye side, const ConvertExtras& extras)
 {
     if (eye.state != EyeState::measured)
         return commandWords(QT_TRANSLATE_NOOP("command", "%1: not refracted, not judged"))
@@ -124,7 +125,12 @@ QString eyeWords(const WrittenEye& eye, const ConvertExtras& extras)
     if (eye.power.cylinder != Dioptres{})
         text += QStringLiteral("  =  ") + QString::fromStdString(writePower(plusCylinderForm(eye.power)));
     text += QStringLiteral("  ") + vectorWords(eye.power);
-    return text + extras.words(eye.power);
+    if (eye.addition)
+        text += QStringLiteral("  ") + commandWords(QT_TRANSLATE_NOOP("command", "addition %1"))
+                                           .arg(QString::fromStdString(writeDioptres(*eye.addition)));
+    if (eye.prism)
+        text += QStringLiteral("  ") + QString::fromStdString(writePrism(*eye.prism));
+    return text + extras.words(eye.power, side);
 }
 
 QString refusalWords(const Text& text, const Complaint& complaint)
@@ -139,18 +145,19 @@ int convertPowers(const CommandLine& line, const std::vector<Text>& texts, Outpu
     int exit = Exit::done;
     QJsonArray answers;
     for (const auto& text : texts) {
-        const auto eye = parseEye(text.text);
+        const Eye side = eyeNamed(text.text).value_or(Eye::right);
+        const auto eye = parseEye(text.text, side);
         if (!eye) {
             tellComplaint(text, eye.complaint(), out);
             exit = Exit::badData;
         }
         if (line.has("--json"))
             answers.append(
-                eye ? jsonEye(eye.value(), extras)
+                eye ? jsonEye(eye.value(), side, extras)
                     : jsonRefusal(text, eye.complaint(),
                                   {"sphere", "cylinder", "axis", "plus_form", "m", "j0", "j45", "blur"}));
         else
-            out.line(eye ? eyeWords(eye.value(), extras) : refusalWords(text, eye.complaint()));
+            out.line(eye ? eyeWords(eye.value(), side, extras) : refusalWords(text, eye.complaint()));
     }
     if (line.has("--json"))
         out.json(answers);
@@ -203,10 +210,34 @@ int convertAcuities(const CommandLine& line, const std::vector<Text>& texts, Out
     return exit;
 }
 
+struct Mode {
+    const char* option;
+    int (*run)(const CommandLine& line, Output& out);
+};
+
+constexpr Mode modes[] = {
+    {"--readings", convertReadings}, {"--age", convertNearAdditions}, {"--amplitude", convertNearAdditions},
+    {"--box", convertBox},           {"--surfaces", convertSurfaces},
+};
+
 } // namespace
 
 int runConvert(const CommandLine& line, Output& out)
 {
+    for (const auto& mode : modes) {
+        if (!line.has(mode.option))
+            continue;
+        if (!line.arguments.empty())
+            throw errorSaying("arguments-too-many",
+                              {QS_SAY("core", "“%1” cannot stand beside %2, which takes the place of texts"),
+                               {line.arguments.front(), mode.option}},
+                              Exit::usage);
+        return mode.run(line, out);
+    }
+    if (line.arguments.empty())
+        throw errorSaying("arguments-missing",
+                          {QS_SAY("core", "`%1` needs %2; see `quarterstep help %1`"), {"convert", "TEXT…"}},
+                          Exit::usage);
     const auto texts = textsOf(line, out);
     return line.has("--acuity") ? convertAcuities(line, texts, out) : convertPowers(line, texts, out);
 }

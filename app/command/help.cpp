@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// help: examples first, then verbs or options, from the table.
+// help: examples first, then verbs or options, from the table; a topic is a page of the manual.
 #include "app/command/options.hpp"
 #include "app/command/output.hpp"
+#include "app/help/topics.hpp"
 
 #include <QCoreApplication>
 
@@ -67,6 +68,10 @@ void showHelp(const VerbRow* verb, Output& out)
     for (const auto& each : verbTable())
         row(out, QString::fromUtf8(each.name), commandWords(each.words));
     out.line({});
+    out.line(commandWords(QT_TRANSLATE_NOOP("command", "Topics of `quarterstep help`:")));
+    for (const auto& topic : helpTopics())
+        row(out, QString::fromUtf8(topic.name), commandWords(topic.words));
+    out.line({});
     out.line(commandWords(QT_TRANSLATE_NOOP(
         "command", "Ends with 0 when done, 1 when somebody is left without acceptable stock or "
                    "incomplete, 2 for a slip in the command, 3 for bad data, 4 when something "
@@ -79,9 +84,16 @@ int runHelp(const CommandLine& line, Output& out)
         showHelp(nullptr, out);
         return Exit::done;
     }
-    const VerbRow* verb = verbNamed(line.arguments.front());
+    const std::string& word = line.arguments.front();
+    for (const auto& topic : helpTopics())
+        if (word == topic.name) {
+            out.line(QString::fromUtf8(topic.text().data(), static_cast<qsizetype>(topic.text().size()))
+                         .trimmed());
+            return Exit::done;
+        }
+    const VerbRow* verb = verbNamed(word);
     if (verb == nullptr)
-        throw unknownVerb(line.arguments.front());
+        throw unknownVerb(word);
     showHelp(verb, out);
     return Exit::done;
 }

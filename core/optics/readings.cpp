@@ -54,7 +54,7 @@ Sentence steadyStatement(const ReadingsSummary& s)
     const std::string limit = writeShort(s.limit, 2);
     switch (s.steadiness) {
     case Steadiness::tooFew:
-        return {QS_SAY("core", "too few: %1 readings; three or more tell how steady they are"),
+        return {QS_SAY("core", "too few (%1 read): three or more tell how steady they are"),
                 {std::to_string(s.count)}};
     case Steadiness::scattered:
         return {QS_SAY("core",

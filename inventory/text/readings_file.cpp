@@ -237,8 +237,8 @@ class ReadingsReader
             if (eye.readings.size() < fewestReadings)
                 tell(Severity::caution, eye.places.back(), "readings-too-few",
                      {eye.eye == Eye::right
-                          ? QS_SAY("core", "the right eye of \"%1\" has %2 readings; take three or more")
-                          : QS_SAY("core", "the left eye of \"%1\" has %2 readings; take three or more"),
+                          ? QS_SAY("core", "readings of the right eye of \"%1\": %2; take three or more")
+                          : QS_SAY("core", "readings of the left eye of \"%1\": %2; take three or more"),
                       {shown(eye.person), std::to_string(eye.readings.size())}});
     }
 

@@ -13,15 +13,6 @@ namespace quarterstep::check
 namespace
 {
 
-std::vector<std::string> linesOf(const std::string& text)
-{
-    std::vector<std::string> lines;
-    std::istringstream stream(text);
-    for (std::string line; std::getline(stream, line);)
-        lines.push_back(line);
-    return lines;
-}
-
 CaseFile readCase(const std::filesystem::path& path)
 {
     CaseFile file;
@@ -78,6 +69,15 @@ bool allMatch(const std::vector<std::string>& expected, std::size_t e, const std
 }
 
 } // namespace
+
+std::vector<std::string> linesOf(const std::string& text)
+{
+    std::vector<std::string> lines;
+    std::istringstream stream(text);
+    for (std::string line; std::getline(stream, line);)
+        lines.push_back(line);
+    return lines;
+}
 
 std::vector<std::string> CaseFile::lines(const std::string& word) const
 {

@@ -48,6 +48,7 @@ std::ostream& operator<<(std::ostream& out, const CaseFile& file);
 /// Whether text matches the expected lines with their "…" and "..." marks.
 [[nodiscard]] bool matches(const std::vector<std::string>& expected, const std::string& text);
 
+[[nodiscard]] std::vector<std::string> linesOf(const std::string& text);
 [[nodiscard]] std::string contentOf(const std::string& path);
 
 } // namespace quarterstep::check

@@ -1,0 +1,27 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/help/topics.hpp"
+
+/// Marks words for translation without needing more than a literal.
+#define QT_TRANSLATE_NOOP(context, text) text
+
+namespace quarterstep
+{
+
+std::span<const HelpTopic> helpTopics()
+{
+    static constexpr HelpTopic topics[] = {
+        {"matching",
+         QT_TRANSLATE_NOOP("command", "how a pair is judged: every limit, its source, every flag"),
+         matchingHelpText},
+        {"notation", QT_TRANSLATE_NOOP("command", "how powers, prisms and acuities may be written"),
+         notationHelpText},
+        {"optics", QT_TRANSLATE_NOOP("command", "every formula, with range, error and source"),
+         opticsHelpText},
+        {"tolerances", QT_TRANSLATE_NOOP("command", "a focimeter reading against what was ordered"),
+         tolerancesHelpText},
+        {"files", QT_TRANSLATE_NOOP("command", "files, exit codes and the codes of findings"), filesHelpText},
+    };
+    return topics;
+}
+
+} // namespace quarterstep
