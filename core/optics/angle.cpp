@@ -117,11 +117,17 @@ double firstQuadrantSine(double degrees)
     return degrees <= 45.0 ? std::sin(degrees * radian) : std::cos((rightAngle - degrees) * radian);
 }
 
+/// The rest of dividing by whole turns, sign kept; exact. The division is slow and seldom needed.
+double within(double turn, double degrees)
+{
+    return std::fabs(degrees) < turn ? degrees : std::fmod(degrees, turn);
+}
+
 } // namespace
 
 double sineOfDegrees(double degrees)
 {
-    const double turned = std::fmod(degrees, fullTurn); // exact, keeps the sign
+    const double turned = within(fullTurn, degrees);
     const double size = std::fabs(turned);
     const bool lowerHalf = size > halfTurn;
     const double inHalf = lowerHalf ? size - halfTurn : size;
@@ -133,7 +139,7 @@ double sineOfDegrees(double degrees)
 
 double cosineOfDegrees(double degrees)
 {
-    double size = std::fmod(std::fabs(degrees), fullTurn);
+    double size = within(fullTurn, std::fabs(degrees));
     if (size > halfTurn)
         size = fullTurn - size;
     const double cosine = firstQuadrantSine(size > rightAngle ? size - rightAngle : rightAngle - size);
@@ -144,13 +150,15 @@ double cosineOfDegrees(double degrees)
 
 AxisDegrees foldAxis(double degrees)
 {
-    const double folded = std::fmod(degrees, halfTurn);
+    if (degrees > halfTurn && degrees <= fullTurn)
+        return AxisDegrees{degrees - halfTurn}; // exact, as the division would be
+    const double folded = within(halfTurn, degrees);
     return AxisDegrees{folded > 0.0 ? folded : folded + halfTurn};
 }
 
 double turnBetween(AxisDegrees a, AxisDegrees b)
 {
-    const double turn = std::fmod(std::fabs(a.value() - b.value()), halfTurn);
+    const double turn = within(halfTurn, std::fabs(a.value() - b.value()));
     return turn > rightAngle ? halfTurn - turn : turn;
 }
 

@@ -1,0 +1,21 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// usage: bench [--short] [PART_OF_A_NAME]
+// Prints `time NAME VALUE ns` (median a piece of work), `note TEXT`, and one line a budget:
+// `ratio NAME VALUE at-least|at-most BUDGET`. Exit: 0 all kept, 1 one missed or two ways disagree.
+#include "tests/bench/plan.hpp"
+
+#include <string_view>
+
+int main(int count, char** words)
+{
+    bool shortForm = false;
+    std::string filter;
+    for (int i = 1; i < count; ++i)
+        if (std::string_view(words[i]) == "--short")
+            shortForm = true;
+        else
+            filter = words[i];
+    quarterstep::bench::Plan plan(shortForm);
+    quarterstep::bench::planOptics(plan);
+    return plan.run(filter);
+}

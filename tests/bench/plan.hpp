@@ -1,0 +1,76 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What the bench measures and what it must reach. Baseline and measured code run in one process, their
+// repetitions interleaved at random, and every figure is a median of processor times, so that a busy machine
+// moves both alike: the ratios can be trusted, the nanoseconds less.
+#pragma once
+
+#include <functional>
+#include <map>
+#include <string>
+#include <vector>
+
+namespace quarterstep::bench
+{
+
+/// Median nanoseconds of one piece of work, by name of the measurement.
+using Medians = std::map<std::string, double>;
+
+enum class Bound { atLeast, atMost };
+
+/// A figure made of medians, and what it must keep to.
+struct Budget {
+    std::string name;
+    std::function<double(const Medians&)> value;
+    Bound bound = Bound::atLeast;
+    double limit = 0.0;
+};
+
+class Plan
+{
+  public:
+    /// The short form runs everything once on small data: it shows that the bench still works, and judges
+    /// nothing.
+    explicit Plan(bool shortForm) : shortForm_(shortForm) {}
+
+    [[nodiscard]] bool shortForm() const { return shortForm_; }
+    /// `full`, or `small` in the short form.
+    [[nodiscard]] std::size_t size(std::size_t full, std::size_t small) const
+    {
+        return shortForm_ ? small : full;
+    }
+
+    /// `work` does `pieces` pieces of work a call.
+    void measure(const std::string& name, double pieces, std::function<void()> work);
+    /// How many times faster `measured` is than `baseline`.
+    void atLeastTimesFaster(const std::string& name, const std::string& baseline, const std::string& measured,
+                            double limit);
+    void keep(Budget budget) { budgets_.push_back(std::move(budget)); }
+    /// Two ways to the same answer gave different answers: told, and the run fails.
+    void disagree(const std::string& what) { disagreements_.push_back(what); }
+    /// A fact that stands beside the figures.
+    void note(const std::string& text) { notes_.push_back(text); }
+
+    /// Runs what was planned (only names that contain `filter`), prints medians and budgets. 0 when all are
+    /// kept, 1 otherwise.
+    [[nodiscard]] int run(const std::string& filter);
+
+  private:
+    struct Measurement {
+        std::string name;
+        double pieces = 1.0;
+        std::function<void()> work;
+    };
+
+    [[nodiscard]] Medians measured() const;
+    [[nodiscard]] bool judged(const Medians& medians) const;
+
+    bool shortForm_;
+    std::vector<Measurement> measurements_;
+    std::vector<Budget> budgets_;
+    std::vector<std::string> disagreements_;
+    std::vector<std::string> notes_;
+};
+
+void planOptics(Plan& plan);
+
+} // namespace quarterstep::bench
