@@ -29,6 +29,13 @@ Finding firstError(const std::vector<Finding>& findings)
     return found == findings.end() ? Finding{} : *found;
 }
 
+void takeMovement(StockLine& line, const Movement& movement)
+{
+    line.onHand += movement.delta;
+    line.held += movement.held;
+    line.quarantined += movement.quarantined;
+}
+
 bool exists(const std::string& path)
 {
     std::error_code ignored;
@@ -177,7 +184,7 @@ Entry Camp::post(Entry entry)
         tellBehind(error);
         for (const auto& movement : posted.movements)
             if (const auto line = lineNamed(movement.line))
-                stock_[*line].onHand += movement.delta;
+                takeMovement(stock_[*line], movement);
     }
     return posted;
 }

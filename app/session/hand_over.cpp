@@ -125,7 +125,7 @@ Entry entryFor(const Camp& camp, const HandOver& given)
         fields["profile_version"] = profile->version;
     fields["rules_hash"] = camp.rules().hash;
     fields["final"] = given.finalAsWritten;
-    fields["reason"] = given.reason;
+    entry.texts["reason"] = given.reason;
     fields["referral"] = wordOf(answer.referral);
     const auto& checks = given.checks;
     fields["checks"] = std::string(checks.powerByFocimeter ? "power " : "") +
@@ -184,9 +184,7 @@ Entry undoHandOver(Camp& camp, const std::string& entryId, const std::string& re
     entry.person = posted->person;
     entry.actor = posted->actor;
     entry.cancels = entryId;
-    entry.fields["reason"] = reason;
-    for (const auto& movement : posted->movements)
-        entry.movements.push_back({movement.line, -movement.delta, movement.part});
+    entry.texts["reason"] = reason;
     return camp.post(std::move(entry));
 }
 
