@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/session/hand_over.hpp"
+#include "app/session/keeping.hpp"
 
 #include "core/fitting/reasons.hpp"
 #include "core/fitting/words.hpp"
@@ -179,13 +180,7 @@ Entry undoHandOver(Camp& camp, const std::string& entryId, const std::string& re
     const auto posted = camp.ledger().entry(entryId);
     if (!posted || posted->kind != EntryKind::handedOver)
         throw errorSaying("entry-gone", {QS_SAY("core", "no hand-over with the id %1"), {entryId}}, 3);
-    Entry entry;
-    entry.kind = EntryKind::enteredInError;
-    entry.person = posted->person;
-    entry.actor = posted->actor;
-    entry.cancels = entryId;
-    entry.texts["reason"] = reason;
-    return camp.post(std::move(entry));
+    return camp.post(undoOf(camp, entryId, posted->actor, reason));
 }
 
 } // namespace quarterstep
