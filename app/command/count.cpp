@@ -4,6 +4,7 @@
 #include "app/command/kept_work.hpp"
 #include "app/command/output.hpp"
 #include "app/session/wording.hpp"
+#include "inventory/text/csv_writing.hpp"
 
 #include <QCoreApplication>
 
@@ -11,14 +12,6 @@ namespace quarterstep
 {
 namespace
 {
-
-QString csvCell(const std::string& text)
-{
-    auto cell = QString::fromStdString(text);
-    if (!cell.contains(u',') && !cell.contains(u'"'))
-        return cell;
-    return u'"' + cell.replace(u'"', QStringLiteral("\"\"")) + u'"';
-}
 
 int printSheet(const CommandLine& line, Output& out)
 {
@@ -34,7 +27,7 @@ int printSheet(const CommandLine& line, Output& out)
     }
     out.line(QStringLiteral("bin,line,quantity,reason,cause")); // columns as `count` reads them back
     for (const auto& row : sheet)
-        out.line(csvCell(row.bin) + u',' + csvCell(row.line) + QStringLiteral(",,,"));
+        out.line(QString::fromStdString(csvCell(row.bin) + "," + csvCell(row.line) + ",,,"));
     return Exit::done;
 }
 

@@ -232,6 +232,15 @@ void Camp::refresh()
     takeBalances(ledger_->balances(site()));
 }
 
+void Camp::refreshAfterWriting()
+{
+    try {
+        refresh();
+    } catch (const Error& error) {
+        tellBehind(error);
+    }
+}
+
 std::optional<std::size_t> Camp::lineNamed(const std::string& name) const
 {
     for (std::size_t i = 0; i < stock_.size(); ++i)

@@ -41,6 +41,9 @@ class Camp
                                std::optional<std::int64_t> expected = std::nullopt);
     /// Reads file and balances again (a person, another station or verb may have written).
     void refresh();
+    /// After the ledger was written to in another way than by posting: refresh, but a file that cannot be
+    /// written is a finding (stock-file-behind).
+    void refreshAfterWriting();
     /// Index of a line by name.
     [[nodiscard]] std::optional<std::size_t> lineNamed(const std::string& name) const;
 

@@ -48,6 +48,7 @@ struct Forgotten {
     bool known = false;       ///< whether the person table had a row
     std::int64_t texts = 0;   ///< blanked
     std::int64_t entries = 0; ///< which keep the camp code
+    std::int64_t older = 0;   ///< of these, with words in the chain itself, as form 1 wrote them
 };
 
 /// One person for the person table; nothing but the camp code is needed.

@@ -51,6 +51,11 @@ Forgotten Ledger::toForget(const std::string& code) const
                             "WHERE entry.person = ? AND remark.words IS NOT NULL",
                             code);
     found.entries = countWith(connection, "SELECT count(*) FROM entry WHERE person = ?", code);
+    found.older = countWith(connection, // a payload's keys are sorted: fields, id … texts
+                            "SELECT count(*) FROM entry WHERE person = ? AND payload LIKE "
+                            "'%\"fields\":{%\"reason\":\"%\"id\":\"%' AND payload NOT LIKE "
+                            "'%\"fields\":{%\"reason\":\"\"%\"id\":\"%'",
+                            code);
     return found;
 }
 

@@ -60,6 +60,29 @@ void syncFile(const std::string& path)
         throw unwritable(path, failed);
 }
 
+/// A connection for reading only does not copy either; the copy is another file.
+class QueryOnlyLifted
+{
+  public:
+    explicit QueryOnlyLifted(Connection& connection)
+        : connection_(connection), was_(connection.wholeOf("PRAGMA query_only") != 0)
+    {
+        if (was_)
+            connection_.execute("PRAGMA query_only = OFF");
+    }
+    QueryOnlyLifted(const QueryOnlyLifted&) = delete;
+    QueryOnlyLifted& operator=(const QueryOnlyLifted&) = delete;
+    ~QueryOnlyLifted()
+    {
+        if (was_)
+            (void)connection_.prepare("PRAGMA query_only = ON").tryRun();
+    }
+
+  private:
+    Connection& connection_;
+    bool was_;
+};
+
 /// The name itself, or the first of name-2, name-3 … that nothing has.
 std::string freeName(const std::string& wanted)
 {
@@ -148,6 +171,7 @@ void copyLedger(Connection& connection, const std::string& target)
         throw unwritable(target, errno);
     close(made);
     try {
+        const QueryOnlyLifted lifted(connection);
         auto copy = connection.prepare("VACUUM INTO ?");
         copy.run({target});
         copy.finish();

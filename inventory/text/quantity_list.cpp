@@ -3,6 +3,7 @@
 
 #include "core/record/entry.hpp"
 #include "inventory/text/csv.hpp"
+#include "inventory/text/csv_writing.hpp"
 #include "inventory/text/numbers.hpp"
 #include "inventory/text/yaml_map.hpp"
 
@@ -150,7 +151,7 @@ class SheetReader
         if (line.text.empty() || !number || !known)
             return;
         const auto* reason = cellOf(row, "reason");
-        rows_.add({line.text, static_cast<int>(number.value()), reason == nullptr ? "" : reason->text,
+        rows_.add({unguarded(line.text), static_cast<int>(number.value()), reason == nullptr ? "" : reason->text,
                    cause == nullptr ? "" : cause->text, line.place});
     }
 

@@ -101,6 +101,8 @@ BOOST_AUTO_TEST_CASE(a_ledger_of_form_1_is_brought_up_after_a_copy_was_made, *ut
         BOOST_TEST(ledger.checkChain().entries == 3);
         BOOST_TEST(onHand(ledger, "D-100-62") == 2);
         BOOST_TEST(ledger.entriesAfter(1).at(0).fields.at("reason") == "asked for it");
+        BOOST_TEST(ledger.toForget("K-1").older == 1); // its reason stands in the chain
+        BOOST_TEST(ledger.toForget("K-2").older == 0);
         Entry kept;
         kept.kind = EntryKind::held;
         kept.movements = {{"D-100-62", 0, "", 1, 0}};
