@@ -52,15 +52,6 @@ QString changeWords(const LineChange& change)
     return text;
 }
 
-void tellEdits(const Camp& camp, Output& out)
-{
-    for (const auto& each : camp.edited())
-        out.tell(Severity::caution, {stockPath(camp.folder()), 0, 0}, "count-edited",
-                 {QS_SAY("core", "line %1 was changed by hand to %2, the ledger had %3; take it over with "
-                                 "`quarterstep stock --accept-edits` or put it back with --discard-edits"),
-                  {each.line, std::to_string(each.inFile), std::to_string(each.inLedger)}});
-}
-
 void showWork(const KeptWork& work, Output& out)
 {
     for (const auto& change : work.lines)
@@ -87,6 +78,15 @@ void refuseCause(const std::string& word)
 {
     refuseUsage("option-value",
                 {QS_SAY("core", "“%1” is not a cause; write one of %2"), {word, listed(causesOfLoss())}});
+}
+
+void tellEdits(const Camp& camp, Output& out)
+{
+    for (const auto& each : camp.edited())
+        out.tell(Severity::caution, {stockPath(camp.folder()), 0, 0}, "count-edited",
+                 {QS_SAY("core", "line %1 was changed by hand to %2, the ledger had %3; take it over with "
+                                 "`quarterstep stock --accept-edits` or put it back with --discard-edits"),
+                  {each.line, std::to_string(each.inFile), std::to_string(each.inLedger)}});
 }
 
 Camp openForWork(const CommandLine& line, Output& out)

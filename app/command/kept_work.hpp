@@ -19,6 +19,9 @@ namespace quarterstep
 /// The camp of --camp, for reading when --dry-run. Its findings and counts edited by hand are told.
 [[nodiscard]] Camp openForWork(const CommandLine& line, Output& out);
 
+/// Caution count-edited for each count changed by hand.
+void tellEdits(const Camp& camp, Output& out);
+
 /// Rows of the list (a file or "-"), or the one of --line and --quantity. Findings are told; throws
 /// FilesNotRead when there is an error, Error option-missing (2) when neither is given or both are.
 [[nodiscard]] std::vector<QuantityRow> rowsOf(const CommandLine& line, const std::string& list, Output& out);

@@ -4,6 +4,8 @@
 #include "app/command/kept_work.hpp"
 #include "app/command/output.hpp"
 
+#include <QDate>
+
 #include <algorithm>
 
 namespace quarterstep
@@ -65,6 +67,10 @@ void checkOptions(const CommandLine& line, const SingleRow& row)
         need(line, "--cause", kind);
     if (line.has("--cause") && !isCauseOfLoss(line.value("--cause")))
         refuseCause(line.value("--cause"));
+    if (line.has("--until") &&
+        !QDate::fromString(QString::fromStdString(line.value("--until")), Qt::ISODate).isValid())
+        refuseUsage("option-value",
+                    {QS_SAY("core", "“%1” is not a day; write it as 2026-03-01"), {line.value("--until")}});
     if (row.kind == EntryKind::enteredInError && line.has("--entry") == line.has("--person"))
         refuseUsage(
             "option-missing",

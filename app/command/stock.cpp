@@ -31,6 +31,7 @@ struct StockView {
     const Camp* camp = nullptr;
     std::optional<ChainCheck> chain;
     StockFigures figures;
+    std::vector<Hold> holds;
     int campPeople = 100;
 };
 
@@ -90,8 +91,16 @@ QJsonObject jsonStock(const StockView& view)
                              {"chain_ok", chain->ok},
                              {"first_bad", chain->firstBad ? QJsonValue(static_cast<qint64>(*chain->firstBad))
                                                            : QJsonValue(QJsonValue::Null)}};
+    QJsonArray holds;
+    for (const auto& hold : view.holds)
+        holds.append(QJsonObject{{"entry", jsonText(hold.entry)},
+                                 {"line", jsonText(hold.line)},
+                                 {"quantity", hold.quantity},
+                                 {"person", jsonTextOrNull(hold.person)},
+                                 {"until", jsonTextOrNull(hold.until)}});
     return {{"site", jsonText(camp.site())},
             {"lines", lines},
+            {"holds", holds},
             {"edited", edited},
             {"ledger", ledger},
             {"figures", jsonFigures(view.figures.camp, view.campPeople)}};
@@ -156,6 +165,11 @@ void showStock(const StockView& view, Output& out)
     for (std::size_t i = 0; i < camp.stock().size(); ++i)
         out.line(lineWords(camp.stock()[i], view.figures.lines[i]));
     showFigures(view, out);
+    for (const auto& hold : view.holds)
+        out.line(commandWords(QT_TRANSLATE_NOOP("command", "held: %1 of %2 for %3, until %4"))
+                     .arg(hold.quantity)
+                     .arg(ltr(hold.line), hold.person.empty() ? QStringLiteral("-") : ltr(hold.person),
+                          hold.until.empty() ? QStringLiteral("-") : QString::fromStdString(hold.until)));
     if (!chain) {
         out.line(commandWords(QT_TRANSLATE_NOOP("command", "no ledger yet")));
         return;
@@ -177,6 +191,8 @@ int showAll(const CommandLine& line, const Camp& camp, Output& out)
     }
     const auto offset = entries.empty() ? 0 : localOffsetMs(entries.back().atMs);
     view.figures = stockFigures(entries, camp.site(), camp.stock(), {offset, view.campPeople});
+    view.holds = holdsIn(entries);
+    std::erase_if(view.holds, [&](const Hold& hold) { return hold.site != camp.site(); });
     if (line.has("--json"))
         out.json(jsonStock(view));
     else
@@ -201,6 +217,7 @@ int runStock(const CommandLine& line, Output& out)
         return *exit;
     const auto camp = Camp::open(line.value("--camp"), Ledger::Mode::readOnly);
     out.tell(camp.findings());
+    tellEdits(camp, out);
     return line.has("--line") ? showCard(line, camp, out) : showAll(line, camp, out);
 }
 

@@ -106,7 +106,8 @@ void objectToCounts(const Camp& camp, const HandOver& given, std::vector<Objecti
     for (const auto& part : given.parts)
         ++wanted[part.line];
     for (const auto& [line, count] : wanted)
-        if (camp.stock()[line].available() < count)
+        if (camp.stock()[line].available() + heldFor(camp, given.recommendation->person, camp.stock()[line]) <
+            count)
             objections.push_back({{QS_SAY("core", "none left of %1"), {camp.stock()[line].name}}, false});
 }
 
@@ -147,8 +148,13 @@ Entry entryFor(const Camp& camp, const HandOver& given)
                 fields[eye == Eye::right ? "acuity_right" : "acuity_left"] = typed->asRecorded;
     if (given.trial && given.trial->near)
         fields["acuity_near"] = given.trial->near->asRecorded;
-    for (const auto& part : given.parts)
-        entry.movements.push_back({camp.stock()[part.line].name, -1, sideWord(part.side)});
+    std::map<std::size_t, int> held; // what was kept for this person goes first
+    for (const auto& part : given.parts) {
+        const auto& line = camp.stock()[part.line];
+        auto& left = held.emplace(part.line, heldFor(camp, entry.person, line)).first->second;
+        entry.movements.push_back({line.name, -1, sideWord(part.side), left > 0 ? -1 : 0, 0});
+        left -= left > 0 ? 1 : 0;
+    }
     return entry;
 }
 

@@ -105,6 +105,9 @@ struct SingleWork {
 /// there is none, entry-unclear (3) when there are several.
 [[nodiscard]] std::string handOverToday(const Camp& camp, const std::string& person);
 
+/// Pieces of a line held for this person here.
+[[nodiscard]] int heldFor(const Camp& camp, const std::string& person, const StockLine& line);
+
 /// A step of an order. Throws Error order-gone (3), order-step (1: not what may follow).
 [[nodiscard]] Entry orderStep(const Camp& camp, const std::string& order, EntryKind step,
                               const SingleWork& words);

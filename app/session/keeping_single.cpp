@@ -120,6 +120,17 @@ std::string handOverToday(const Camp& camp, const std::string& person)
     return ids.front();
 }
 
+int heldFor(const Camp& camp, const std::string& person, const StockLine& line)
+{
+    if (line.held == 0 || person.empty())
+        return 0;
+    int count = 0;
+    for (const auto& hold : holdsIn(allEntries(camp)))
+        if (hold.site == camp.site() && hold.line == line.name && hold.person == person)
+            count += hold.quantity;
+    return count;
+}
+
 Entry orderStep(const Camp& camp, const std::string& order, EntryKind step, const SingleWork& words)
 {
     const auto orders = ordersIn(allEntries(camp));

@@ -44,6 +44,20 @@ void take(Order& order, const Entry& step)
         order.held.clear(); // the frame left with it
 }
 
+void letGo(std::vector<Hold>& holds, const Entry& entry, const Movement& movement)
+{
+    int left = -movement.held;
+    for (const bool anybody : {false, true})
+        for (auto& hold : holds) {
+            if (hold.site != entry.site || hold.line != movement.line ||
+                (!anybody && (entry.person.empty() || hold.person != entry.person)))
+                continue;
+            const int now = std::min(left, hold.quantity);
+            hold.quantity -= now;
+            left -= now;
+        }
+}
+
 } // namespace
 
 std::set<std::string> takenBack(std::span<const Entry> entries)
@@ -68,6 +82,24 @@ std::vector<Entry> inTheAir(std::span<const Entry> entries)
             arrived.count(entry.id) == 0)
             flying.push_back(entry);
     return flying;
+}
+
+std::vector<Hold> holdsIn(std::span<const Entry> entries)
+{
+    const auto gone = takenBack(entries);
+    std::vector<Hold> holds;
+    for (const auto& entry : entries) {
+        if (gone.count(entry.id) > 0 || entry.kind == EntryKind::enteredInError)
+            continue;
+        for (const auto& movement : entry.movements)
+            if (movement.held > 0)
+                holds.push_back({entry.id, entry.site, movement.line, entry.person, fieldOf(entry, "until"),
+                                 movement.held});
+            else if (movement.held < 0)
+                letGo(holds, entry, movement);
+    }
+    std::erase_if(holds, [](const Hold& hold) { return hold.quantity == 0; });
+    return holds;
 }
 
 const char* wordOf(OrderState state)

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What entries say together: which still stand, which transfers are in the air, how far each order is.
+// What entries say together: which still stand, which transfers are in the air, what is held
+// for whom, how far each order is.
 #pragma once
 
 #include "core/record/entry.hpp"
@@ -15,6 +16,20 @@ namespace quarterstep
 
 /// Entries `transferred-out` that no standing `transferred-in` answers (field "sent"), in their order.
 [[nodiscard]] std::vector<Entry> inTheAir(std::span<const Entry> entries);
+
+/// Pieces kept for somebody.
+struct Hold {
+    std::string entry; ///< that holds them
+    std::string site;
+    std::string line;
+    std::string person; ///< may be empty
+    std::string until;  ///< ISO date, may be empty
+    int quantity = 0;
+};
+
+/// What is still held, oldest first. An entry that lets pieces go lets those of its person go first, then the
+/// oldest.
+[[nodiscard]] std::vector<Hold> holdsIn(std::span<const Entry> entries);
 
 enum class OrderState { ordered, arrived, checked, delivered, notCollected };
 

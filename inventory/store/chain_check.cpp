@@ -160,6 +160,7 @@ ChainCheck Ledger::checkChain() const
     const ReadTransaction transaction(connection);
     ChainCheck check;
     std::map<std::int64_t, Link> links;
+    std::string badStation;
     {
         Beside beside(connection);
         auto rows =
@@ -174,12 +175,15 @@ ChainCheck Ledger::checkChain() const
                 check.ok = false;
                 check.firstBad = rows.whole(3);
                 check.what = fault;
+                badStation = idText(rows.bytes(10));
             }
         }
         rows.finish();
         beside.movements.finish();
         beside.remarks.finish();
     }
+    if (!check.ok && links.size() > 1)
+        check.what += ", station " + badStation;
     if (const auto line = check.ok ? countsDiffer(connection) : std::string(); !line.empty()) {
         check.ok = false;
         check.what = "the count of line " + line + " is not the sum of its movements";

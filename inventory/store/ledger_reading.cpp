@@ -87,10 +87,18 @@ std::vector<Balance> Ledger::balances(const std::string& site) const
 
 std::vector<Balance> Ledger::balancesAt(const std::string& site, std::int64_t position) const
 {
+    // From the counts of today back: what came later is usually little.
     auto query = inside_->connection->prepare(
-        "SELECT line, sum(delta), sum(held), sum(quarantined) FROM movement WHERE site = ? AND entry <= ? "
-        "GROUP BY line ORDER BY line");
-    query.run({site, position});
+        "SELECT balance.line, on_hand - coalesce(later.delta, 0), balance.held - coalesce(later.held, 0), "
+        "balance.quarantined - coalesce(later.quarantined, 0) FROM balance LEFT JOIN (SELECT line, "
+        "sum(delta) AS "
+        "delta, sum(held) AS held, sum(quarantined) AS quarantined FROM movement WHERE entry > ? AND site = "
+        "? "
+        "GROUP BY line) AS later ON later.line = balance.line WHERE site = ? AND EXISTS (SELECT 1 FROM "
+        "movement AS "
+        "earlier WHERE earlier.site = balance.site AND earlier.line = balance.line AND earlier.entry <= ?) "
+        "ORDER BY balance.line");
+    query.run({position, site, site, position});
     return allBalances(query);
 }
 

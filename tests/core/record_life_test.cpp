@@ -90,6 +90,28 @@ BOOST_AUTO_TEST_CASE(what_was_sent_is_in_the_air_until_it_is_taken_in, *utf::lab
     BOOST_TEST(inTheAir(diary.entries).size() == 2U);
 }
 
+BOOST_AUTO_TEST_CASE(what_is_let_go_is_first_what_was_held_for_that_person, *utf::label("DER"))
+{
+    Diary diary;
+    const auto holds = [&] {
+        std::string text;
+        for (const auto& hold : holdsIn(diary.entries))
+            text += hold.person + "=" + std::to_string(hold.quantity) + " ";
+        return text;
+    };
+    diary.add(EntryKind::held, 1, {{"A", 0, "", 2, 0}}, "P1");
+    diary.add(EntryKind::held, 1, {{"A", 0, "", 1, 0}}, "P2", {{"until", "2026-03-01"}});
+    diary.add(EntryKind::held, 1, {{"B", 0, "", 1, 0}}, "P2");
+    BOOST_TEST(holds() == "P1=2 P2=1 P2=1 ");
+    diary.add(EntryKind::handedOver, 2, {{"A", -1, "pair", -1, 0}}, "P2");
+    BOOST_TEST(holds() == "P1=2 P2=1 ");
+    BOOST_TEST(holdsIn(diary.entries)[1].line == "B");
+    const auto released = diary.add(EntryKind::released, 2, {{"A", 0, "", -1, 0}}, "");
+    BOOST_TEST(holds() == "P1=1 P2=1 ");
+    diary.add(EntryKind::enteredInError, 2, {{"A", 0, "", 1, 0}}, "", {{"of", released}});
+    BOOST_TEST(holds() == "P1=2 P2=1 ");
+}
+
 // Three days. A: 4 at first, 2 + 2 issued on days 1 and 2, none left on day 3: 4 pieces in 2 days, 5 people.
 // B: 10 at first, 1 issued on day 3: 1 piece in 3 days, 7 people.
 BOOST_AUTO_TEST_CASE(days_without_stock_do_not_lower_what_a_day_takes, *utf::label("DER"))

@@ -6,11 +6,11 @@
 #include "inventory/store/payload.hpp"
 #include "inventory/store/place.hpp"
 #include "tests/inventory/folder.hpp"
+#include "tests/inventory/form_one.hpp"
 
 #include <sys/stat.h>
 
 #include <chrono>
-#include <sstream>
 
 namespace utf = boost::unit_test;
 using namespace quarterstep;
@@ -21,32 +21,7 @@ namespace
 
 constexpr auto writing = Ledger::Mode::readWrite;
 constexpr auto reading = Ledger::Mode::readOnly;
-const std::string site = "Test bench box";
-
-/// The kept ledger of form 1; `here`: as if it had always lived at this place.
-std::string formOne(const TemporaryFolder& folder, bool here = true)
-{
-    const auto path = folder / "ledger.sqlite";
-    writeBytes(path, "");
-    Connection connection(path, Connection::Access::readWrite, 200);
-    std::istringstream script(readBytes(std::string(QS_SOURCE_DIR) + "/tests/inventory/ledger_form_1.sql"));
-    std::string statement;
-    for (std::string line; std::getline(script, line) || !statement.empty();) {
-        if (line.empty() || !script) {
-            if (!statement.empty())
-                connection.execute(statement);
-            statement.clear();
-        } else if (line.rfind("--", 0) != 0)
-            statement += line + "\n";
-    }
-    if (here) {
-        const auto place = placeOf(path);
-        auto settle = connection.prepare("UPDATE station SET machine = ?, volume = ?, folder = ?");
-        settle.run({place.machine, place.volume, place.folder});
-        settle.finish();
-    }
-    return path;
-}
+const std::string site = formOneSite;
 
 int onHand(const Ledger& ledger, const std::string& line)
 {
@@ -93,7 +68,7 @@ BOOST_AUTO_TEST_SUITE(forms)
 BOOST_AUTO_TEST_CASE(a_ledger_of_form_1_is_brought_up_after_a_copy_was_made, *utf::label("PROP"))
 {
     TemporaryFolder folder;
-    const auto path = formOne(folder);
+    const auto path = formOne(folder.path());
     {
         auto ledger = Ledger::open(path, writing);
         BOOST_TEST(ledger.migratedFrom() == path + ".form-1");
@@ -124,7 +99,7 @@ BOOST_AUTO_TEST_CASE(a_ledger_of_form_1_is_brought_up_after_a_copy_was_made, *ut
 BOOST_AUTO_TEST_CASE(a_migrated_ledger_has_the_same_schema_as_a_new_one, *utf::label("PROP"))
 {
     TemporaryFolder folder;
-    const auto path = formOne(folder);
+    const auto path = formOne(folder.path());
     (void)Ledger::open(path, writing);
     (void)Ledger::open(folder / "new", writing);
     const auto shape = [](const std::string& file) {
@@ -148,7 +123,7 @@ BOOST_AUTO_TEST_CASE(a_migrated_ledger_has_the_same_schema_as_a_new_one, *utf::l
 BOOST_AUTO_TEST_CASE(a_ledger_of_form_1_opened_for_reading_is_read_and_left_as_it_was, *utf::label("PROP"))
 {
     TemporaryFolder folder;
-    const auto path = formOne(folder);
+    const auto path = formOne(folder.path());
     const auto before = readBytes(path);
     {
         const auto ledger = Ledger::open(path, reading);
@@ -163,7 +138,7 @@ BOOST_AUTO_TEST_CASE(a_ledger_of_form_1_opened_for_reading_is_read_and_left_as_i
 BOOST_AUTO_TEST_CASE(a_moved_ledger_of_form_1_is_brought_up_only_when_it_is_claimed, *utf::label("PROP"))
 {
     TemporaryFolder folder;
-    const auto path = formOne(folder, false);
+    const auto path = formOne(folder.path(), false);
     auto ledger = Ledger::open(path, writing);
     BOOST_TEST(ledger.moved());
     BOOST_TEST(ledger.checkChain().ok);
@@ -180,7 +155,7 @@ BOOST_AUTO_TEST_CASE(a_moved_ledger_of_form_1_is_brought_up_only_when_it_is_clai
 BOOST_AUTO_TEST_CASE(when_the_copy_cannot_be_made_nothing_is_brought_up, *utf::label("PROP"))
 {
     TemporaryFolder folder;
-    const auto path = formOne(folder);
+    const auto path = formOne(folder.path());
     std::filesystem::create_directory(path + ".form-1"); // the name is taken: the next one is
     BOOST_TEST(Ledger::open(path, writing).migratedFrom() == path + ".form-1-2");
     TemporaryFolder other;
