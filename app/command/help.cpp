@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // help: examples first, then verbs or options, from the table.
+#include "app/command/help_pages.hpp"
 #include "app/command/options.hpp"
 #include "app/command/output.hpp"
 
@@ -11,6 +12,19 @@ namespace
 {
 
 constexpr int column = 26; ///< where words begin
+
+struct Page {
+    const char* name;
+    const char* words;
+    std::string_view (*text)();
+};
+
+constexpr Page pages[] = {
+    {"matching", QT_TRANSLATE_NOOP("command", "how a pair is judged, limit by limit"), matchingPage},
+    {"files", QT_TRANSLATE_NOOP("command", "formats of files, exit codes and finding codes"), filesPage},
+    {"durability", QT_TRANSLATE_NOOP("command", "what is promised about records, and how it is tested"),
+     durabilityPage},
+};
 
 void row(Output& out, const QString& name, const QString& words)
 {
@@ -72,6 +86,10 @@ void showHelp(const VerbRow* verb, Output& out)
     for (const auto& each : verbTable())
         row(out, QString::fromUtf8(each.name), commandWords(each.words));
     out.line({});
+    out.line(commandWords(QT_TRANSLATE_NOOP("command", "Pages of `quarterstep help`:")));
+    for (const auto& page : pages)
+        row(out, QString::fromUtf8(page.name), commandWords(page.words));
+    out.line({});
     out.line(commandWords(QT_TRANSLATE_NOOP(
         "command", "Ends with 0 when done, 1 when somebody is left without acceptable stock or "
                    "incomplete, 2 for a slip in the command, 3 for bad data, 4 when something "
@@ -84,6 +102,12 @@ int runHelp(const CommandLine& line, Output& out)
         showHelp(nullptr, out);
         return Exit::done;
     }
+    for (const auto& page : pages)
+        if (line.arguments.front() == page.name) {
+            const auto text = page.text();
+            out.text(QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size())));
+            return Exit::done;
+        }
     const VerbRow* verb = verbNamed(line.arguments.front());
     if (verb == nullptr)
         throw unknownVerb(line.arguments.front());

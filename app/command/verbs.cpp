@@ -167,13 +167,13 @@ const std::vector<VerbRow>& verbTable()
          {"quarterstep verify \"-2.00 -1.00 x 90\" \"-2.12 -1.00 x 94\""},
          runVerify},
         {"help",
-         QT_TRANSLATE_NOOP("command", "this help, or that of one verb"),
-         "[VERB]",
+         QT_TRANSLATE_NOOP("command", "this help, that of one verb, or a page of it"),
+         "[VERB|PAGE]",
          0,
          1,
          {},
          {},
-         {"quarterstep help match"},
+         {"quarterstep help match", "quarterstep help durability"},
          runHelp},
     };
     return table;
