@@ -40,7 +40,7 @@ int copyFolder(const CommandLine& line, Output& out)
         return Exit::done;
     }
     for (const auto& name : names)
-        out.line(QString::fromStdString(target + "/" + name));
+        out.line(QStringLiteral("%1/%2").arg(QString::fromStdString(target), QString::fromStdString(name)));
     if (line.has("--dry-run"))
         out.line(commandWords(QT_TRANSLATE_NOOP("command", "dry run: nothing was written")));
     return Exit::done;

@@ -15,6 +15,7 @@ int runReceive(const CommandLine& line, Output& out)
     delivery.actor = line.value("--actor");
     delivery.from = line.value("--from");
     delivery.note = line.value("--note");
+    delivery.lot = line.value("--lot");
     delivery.quarantine = line.has("--quarantine");
     return carryOutAndShow(line, camp, deliveryOf(rows, delivery), out);
 }

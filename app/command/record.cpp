@@ -52,10 +52,16 @@ void need(const CommandLine& line, const char* option, const std::string& kind)
         refuseUsage("option-missing", {QS_SAY("core", "`record %1` needs %2"), {kind, option}});
 }
 
+/// A bad lot goes into quarantine wherever it lies.
+bool isLot(const CommandLine& line, EntryKind kind)
+{
+    return kind == EntryKind::quarantined && line.has("--lot") && !line.has("--line");
+}
+
 void checkOptions(const CommandLine& line, const SingleRow& row)
 {
     const std::string kind = wordOf(row.kind);
-    if (row.line)
+    if (row.line && !isLot(line, row.kind))
         need(line, "--line", kind);
     if (row.person)
         need(line, "--person", kind);
@@ -129,6 +135,8 @@ int runRecord(const CommandLine& line, Output& out)
     auto camp = openForWork(line, out);
     if (row.kind == EntryKind::enteredInError)
         return carryOutAndShow(line, camp, {cancelled(line, camp)}, out);
+    if (isLot(line, row.kind))
+        return carryOutAndShow(line, camp, {quarantineOfLot(camp, work)}, out);
     std::vector<QuantityRow> rows;
     for (const auto& [name, option] : {std::pair{work.line, "--line"}, {work.back, "--back"}})
         if (!name.empty())

@@ -123,6 +123,8 @@ std::vector<Entry> deliveryOf(const std::vector<QuantityRow>& rows, const Delive
         entry.actor = delivery.actor;
         if (!delivery.from.empty())
             entry.fields["from"] = delivery.from;
+        if (!delivery.lot.empty())
+            entry.fields["lot"] = delivery.lot;
         entry.texts["note"] = delivery.note;
     }
     return entries;

@@ -37,6 +37,7 @@ struct Delivery {
     std::string from; ///< supplier or donor; at a transfer the site
     std::string note;
     bool quarantine = false; ///< until samples were read with the focimeter
+    std::string lot = {};
 };
 /// @return entries of one delivery; none when every quantity is 0
 [[nodiscard]] std::vector<Entry> deliveryOf(const std::vector<QuantityRow>& rows, const Delivery& delivery);
@@ -90,15 +91,19 @@ struct SingleWork {
     std::string cause;
     std::string reason;
     std::string note;
-    std::string lot;
+    std::string lot = {};
     std::string until;            ///< ISO date, of what is held
     bool fromQuarantine = false;  ///< released from quarantine, not from being held
     bool straightToStock = false; ///< returned clean and read: not into quarantine
 };
 [[nodiscard]] Entry singleEntry(const SingleWork& work);
 
+/// Quarantines what was received of a lot and is still available, line by line. Throws Error lot-unknown (3)
+/// when nothing of it is.
+[[nodiscard]] Entry quarantineOfLot(const Camp& camp, const SingleWork& work);
+
 /// The entry that takes back `id`. A hand-over only on the day it was made. Throws Error entry-gone (3),
-/// undo-too-late (1).
+/// undo-too-late (1), order-step (1: an order with steps that stand).
 [[nodiscard]] Entry undoOf(const Camp& camp, const std::string& id, const std::string& actor,
                            const std::string& reason);
 /// The id of the person's only hand-over today that was not taken back. Throws Error entry-gone (3) when

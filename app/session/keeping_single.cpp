@@ -5,6 +5,7 @@
 #include <QDateTime>
 
 #include <algorithm>
+#include <map>
 
 namespace quarterstep
 {
@@ -51,6 +52,17 @@ std::int64_t nowMs()
     return QDateTime::currentMSecsSinceEpoch();
 }
 
+/// An order goes with its steps, the last one first.
+void refuseWithSteps(const Camp& camp, const std::string& id)
+{
+    for (const auto& order : ordersIn(allEntries(camp)))
+        if (order.id == id && order.lastEntry != id)
+            throw errorSaying("order-step",
+                              {QS_SAY("core", "this order is “%1” already; take back its last step %2 first"),
+                               {wordOf(order.state), order.lastEntry}},
+                              1);
+}
+
 } // namespace
 
 std::int64_t localOffsetMs(std::int64_t atMs)
@@ -78,6 +90,30 @@ Entry singleEntry(const SingleWork& work)
     return entry;
 }
 
+Entry quarantineOfLot(const Camp& camp, const SingleWork& work)
+{
+    const auto entries = allEntries(camp);
+    const auto gone = takenBack(entries);
+    std::map<std::string, int> received;
+    for (const auto& entry : entries)
+        if (const auto lot = entry.fields.find("lot");
+            entry.kind == EntryKind::received && entry.site == camp.site() && gone.count(entry.id) == 0 &&
+            lot != entry.fields.end() && lot->second == work.lot)
+            for (const auto& movement : entry.movements)
+                received[movement.line] += movement.delta;
+    auto entry = singleEntry(work);
+    entry.movements.clear();
+    for (const auto& [line, count] : received)
+        if (const auto index = camp.lineNamed(line))
+            if (const int n = std::min(count, camp.stock()[*index].available()); n > 0)
+                entry.movements.push_back({line, 0, "", 0, n});
+    if (entry.movements.empty())
+        throw errorSaying("lot-unknown",
+                          {QS_SAY("core", "nothing that was received of lot %1 is available"), {work.lot}},
+                          3);
+    return entry;
+}
+
 Entry undoOf(const Camp& camp, const std::string& id, const std::string& actor, const std::string& reason)
 {
     const auto posted = camp.ledger().entry(id);
@@ -90,6 +126,8 @@ Entry undoOf(const Camp& camp, const std::string& id, const std::string& actor, 
                             "if the pair came back, enter it as returned"),
              {localDay(posted->atMs)}},
             1);
+    if (posted->kind == EntryKind::ordered)
+        refuseWithSteps(camp, id);
     Entry entry;
     entry.kind = EntryKind::enteredInError;
     entry.person = posted->person;

@@ -23,9 +23,9 @@ struct MergeStep {
 
 /// Counts of one line at one site.
 struct MergeCount {
-    int onHand = 0;
-    int held = 0;
-    int quarantined = 0;
+    std::int64_t onHand = 0;
+    std::int64_t held = 0;
+    std::int64_t quarantined = 0;
 };
 using SiteLine = std::pair<std::string, std::string>;
 using MergeCounts = std::map<SiteLine, MergeCount>;

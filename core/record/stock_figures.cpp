@@ -59,7 +59,7 @@ class Replay
     [[nodiscard]] const CampFigures& camp() const { return camp_; }
 
     /// Count of a line when a day began.
-    [[nodiscard]] int countAt(const std::string& line, std::int64_t day) const
+    [[nodiscard]] std::int64_t countAt(const std::string& line, std::int64_t day) const
     {
         const auto history = counts_.find(line);
         if (history == counts_.end())
@@ -105,8 +105,8 @@ class Replay
     std::set<std::string> gone_;
     std::int64_t offsetMs_;
     std::map<std::int64_t, Day> days_;
-    std::map<std::string, int> now_;
-    std::map<std::string, std::map<std::int64_t, int>> counts_; ///< line -> day -> count at its end
+    std::map<std::string, std::int64_t> now_;
+    std::map<std::string, std::map<std::int64_t, std::int64_t>> counts_; ///< line -> day -> count at its end
     CampFigures camp_;
 };
 

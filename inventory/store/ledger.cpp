@@ -187,6 +187,11 @@ void Ledger::Inside::prepareCancel(Entry& entry)
                             "what happened anew"),
              {entry.cancels}},
             3);
+    if (cancelled->entry.kind == EntryKind::opened || cancelled->entry.kind == EntryKind::exported)
+        throw errorAt(path, "entry-gone",
+                      {QS_SAY("core", "entry %1 is “%2” and stays; a wrong count is put right by counting"),
+                       {entry.cancels, wordOf(cancelled->entry.kind)}},
+                      3);
     if (!entry.movements.empty())
         return;
     entry.movements = turnedRound(cancelled->entry.movements);

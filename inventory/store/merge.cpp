@@ -208,9 +208,7 @@ class LedgerMerge
         auto query = ours_.prepare("SELECT site, line, on_hand, held, quarantined FROM balance");
         query.run();
         while (query.next())
-            counts[{query.text(0), query.text(1)}] = {static_cast<int>(query.whole(2)),
-                                                      static_cast<int>(query.whole(3)),
-                                                      static_cast<int>(query.whole(4))};
+            counts[{query.text(0), query.text(1)}] = {query.whole(2), query.whole(3), query.whole(4)};
         query.finish();
         return counts;
     }

@@ -212,6 +212,15 @@ BOOST_AUTO_TEST_CASE(an_entry_that_is_not_of_its_kind_is_refused, *utf::label("P
     BOOST_TEST(bench.ledger.position() == 1);
 }
 
+BOOST_AUTO_TEST_CASE(first_counts_are_not_taken_back, *utf::label("PROP"))
+{
+    Bench bench;
+    Entry undo;
+    undo.kind = EntryKind::enteredInError;
+    undo.cancels = bench.ledger.entriesAfter(0).at(0).id;
+    QS_CHECK_ERROR("entry-gone", 3, bench.ledger.post(site, undo));
+}
+
 BOOST_AUTO_TEST_CASE(words_stand_beside_the_chain_and_are_checked_while_they_are_there, *utf::label("PROP"))
 {
     Bench bench;

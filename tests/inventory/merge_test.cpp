@@ -3,6 +3,7 @@
 #include "inventory/store/connection.hpp"
 #include "inventory/store/merge.hpp"
 #include "tests/inventory/folder.hpp"
+#include "tests/inventory/form_one.hpp"
 
 #include <algorithm>
 #include <memory>
@@ -146,6 +147,17 @@ BOOST_AUTO_TEST_CASE(merging_goes_both_ways_and_through_a_third, *utf::label("PR
     BOOST_TEST(report.bySite.at("North") == 1);
     BOOST_TEST(report.byStation.at(north.ledger.station()) == 1);
     BOOST_TEST(north.ledger.balances("North").at(0).onHand == base.ledger.balances("North").at(0).onHand);
+}
+
+BOOST_AUTO_TEST_CASE(a_ledger_of_form_1_is_taken_over_as_it_is, *utf::label("PROP"))
+{
+    TemporaryFolder folder;
+    const auto old = Ledger::open(formOne(folder.path()), Ledger::Mode::readOnly);
+    Box base("Base", {});
+    BOOST_TEST(mergeLedger(base.ledger, old).added == formOneEntries);
+    BOOST_TEST(base.ledger.checkChain().ok);
+    BOOST_TEST(mergeLedger(base.ledger, old).known == formOneEntries);
+    BOOST_TEST(base.ledger.balances(formOneSite).size() == 7U);
 }
 
 BOOST_AUTO_TEST_CASE(a_dry_run_says_what_would_come_and_writes_nothing, *utf::label("PROP"))

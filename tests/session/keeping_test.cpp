@@ -79,7 +79,7 @@ BOOST_AUTO_TEST_CASE(a_delivery_is_one_entry_and_the_file_follows, *utf::label("
 {
     Work work;
     const auto kept =
-        carryOut(work.camp, deliveryOf({row("A", 5), row("B", 0)}, {"AB", "a donor", "", false}), false);
+        carryOut(work.camp, deliveryOf({row("A", 5), row("B", 0)}, {"AB", "a donor", "", false, ""}), false);
     BOOST_TEST(kept.entries.size() == 1U);
     BOOST_TEST(kept.lines.size() == 1U);
     BOOST_TEST(kept.lines[0].before.onHand == 3);
@@ -186,6 +186,7 @@ BOOST_AUTO_TEST_CASE(an_order_holds_its_frame_until_it_leaves, *utf::label("PROP
     BOOST_TEST(openOrderOf(work.camp, "P-1").id == placed.id);
     QS_CHECK_ERROR("order-step", 1, step(EntryKind::orderChecked));
     step(EntryKind::orderArrived);
+    QS_CHECK_ERROR("order-step", 1, undoOf(work.camp, placed.id, "AB", "why"));
     step(EntryKind::orderChecked);
     step(EntryKind::notCollected);
     BOOST_TEST(work.onHand("A") == 2);
