@@ -69,12 +69,20 @@ struct VerbRow {
 [[nodiscard]] const OptionRow& optionNamed(const std::string& name);
 
 // The verbs, one file each. They return an exit code and may throw Error.
+int runCount(const CommandLine& line, Output& out);
 int runConvert(const CommandLine& line, Output& out);
 int runCoverage(const CommandLine& line, Output& out);
 int runDispense(const CommandLine& line, Output& out);
+int runExport(const CommandLine& line, Output& out);
+int runForget(const CommandLine& line, Output& out);
 int runHelp(const CommandLine& line, Output& out);
+int runImport(const CommandLine& line, Output& out);
 int runMatch(const CommandLine& line, Output& out);
+int runOrder(const CommandLine& line, Output& out);
+int runReceive(const CommandLine& line, Output& out);
+int runRecord(const CommandLine& line, Output& out);
 int runStock(const CommandLine& line, Output& out);
+int runTransfer(const CommandLine& line, Output& out);
 int runVerify(const CommandLine& line, Output& out);
 
 /// Help of one verb, or of all when `verb` is null.

@@ -37,6 +37,11 @@ void Output::line(const QString& text)
     write(stdout, forTerminal(text).toUtf8() + '\n');
 }
 
+void Output::text(const QString& text)
+{
+    write(stdout, text.toUtf8());
+}
+
 void Output::json(const QJsonArray& value)
 {
     write(stdout, QJsonDocument(value).toJson());

@@ -19,6 +19,8 @@ class Output
 {
   public:
     void line(const QString& text);
+    /// Text of a file, with its own line ends.
+    void text(const QString& text);
     void json(const QJsonArray& value);
     void json(const QJsonObject& value);
     void tell(const Finding& finding);

@@ -1,12 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The table of verbs and options.
+// The table of verbs. That of their options stands in option_table.cpp.
 #include "app/command/command_line.hpp"
 
 #include <QCoreApplication>
 
-#include <algorithm>
 #include <limits>
-#include <stdexcept>
 
 namespace quarterstep
 {
@@ -16,85 +14,6 @@ namespace
 constexpr std::size_t anyNumber = std::numeric_limits<std::size_t>::max();
 
 } // namespace
-
-const std::vector<OptionRow>& optionTable()
-{
-    static const std::vector<OptionRow> table{
-        {"--camp", 1, "FOLDER",
-         QT_TRANSLATE_NOOP("command", "the camp folder: stock.yaml, rules.yaml and the ledger")},
-        {"--stock", 1, "FILE", QT_TRANSLATE_NOOP("command", "a stock file alone, without a ledger")},
-        {"--rules", 1, "FILE",
-         QT_TRANSLATE_NOOP("command", "rules of fit to go with --stock; the usual ones when left out")},
-        {"--profile", 1, "NAME",
-         QT_TRANSLATE_NOOP(
-             "command", "rules to judge by: school, adult-distance, adult-near, strict or the camp's own")},
-        {"--json", 0, "", QT_TRANSLATE_NOOP("command", "answer in JSON")},
-        {"--all", 0, "", QT_TRANSLATE_NOOP("command", "every line, not only the six best groups")},
-        {"--dry-run", 0, "", QT_TRANSLATE_NOOP("command", "say what would be done and write nothing")},
-        {"--skip-bad-rows", 0, "", QT_TRANSLATE_NOOP("command", "leave rows with errors out and name them")},
-        {"--person", 1, "CODE", QT_TRANSLATE_NOOP("command", "hand over to this person of the table only")},
-        {"--purpose", 1, "PURPOSE",
-         QT_TRANSLATE_NOOP("command", "distance, near, intermediate or bifocal, with --person")},
-        {"--lines", 1, "LINE[,LINE,LINE]",
-         QT_TRANSLATE_NOOP("command",
-                           "what was picked: a ready-made pair, or frame, right lens and left lens")},
-        {"--reason", 1, "TEXT", QT_TRANSLATE_NOOP("command", "why this pair, when it is outside a limit")},
-        {"--acuity-right", 1, "ACUITY",
-         QT_TRANSLATE_NOOP("command", "distance acuity of the right eye with this pair")},
-        {"--acuity-left", 1, "ACUITY",
-         QT_TRANSLATE_NOOP("command", "distance acuity of the left eye with this pair")},
-        {"--near-acuity", 1, "ACUITY", QT_TRANSLATE_NOOP("command", "near acuity with this pair, as N6")},
-        {"--checks", 1, "LIST",
-         QT_TRANSLATE_NOOP("command", "what was checked with this pair: power,fit,instructions")},
-        {"--actor", 1, "NAME", QT_TRANSLATE_NOOP("command", "who hands over, for the ledger")},
-        {"--check", 0, "",
-         QT_TRANSLATE_NOOP("command", "check every entry of the ledger and end with 3 if one is bad")},
-        {"--vertex", 2, "FROM TO", QT_TRANSLATE_NOOP("command", "also at another vertex distance, in mm")},
-        {"--prism", 2, "MM_RIGHT MM_UP",
-         QT_TRANSLATE_NOOP("command", "also the prism at a point of the lens, mm from its centre as seen by "
-                                      "whoever faces the wearer")},
-        {"--crossed", 0, "", QT_TRANSLATE_NOOP("command", "also as two crossed cylinders")},
-        {"--over", 1, "POWER",
-         QT_TRANSLATE_NOOP("command", "also together with this power: worn and found over it, or crossed")},
-        {"--meridian", 1, "DEGREES", QT_TRANSLATE_NOOP("command", "also the power along a meridian")},
-        {"--decentre", 2, "IN UP",
-         QT_TRANSLATE_NOOP("command", "also where to move the centre for a prism, Δ base in and base up "
-                                      "(out and down negative)")},
-        {"--near", 1, "POWER",
-         QT_TRANSLATE_NOOP("command", "also the addition that makes this near power of it")},
-        {"--loss", 0, "",
-         QT_TRANSLATE_NOOP("command",
-                           "also the acuity lost if this were the error left over, by each model")},
-        {"--readings", 1, "FILE",
-         QT_TRANSLATE_NOOP("command", "instead of texts: repeated readings of each eye, summed up (CSV)")},
-        {"--finals", 1, "TABLE",
-         QT_TRANSLATE_NOOP("command", "with --readings: compared with the final prescriptions of a table")},
-        {"--age", 1, "YEARS",
-         QT_TRANSLATE_NOOP("command", "instead of texts: near additions usual at this age, by each model")},
-        {"--amplitude", 1, "DIOPTRES",
-         QT_TRANSLATE_NOOP("command", "near additions from a measured amplitude of accommodation")},
-        {"--working", 1, "MM",
-         QT_TRANSLATE_NOOP("command", "working distance from the spectacle plane; 400 when left out")},
-        {"--box", 3, "LENS BETWEEN PD",
-         QT_TRANSLATE_NOOP("command", "instead of texts: centration of a frame, boxed sizes in mm")},
-        {"--surfaces", 4, "FRONT BACK MM INDEX",
-         QT_TRANSLATE_NOOP("command", "instead of texts: vertex powers of a thick lens")},
-        {"--set", 1, "NAME", QT_TRANSLATE_NOOP("command", "tolerance set; ansi-z80.1-2015 when left out")},
-        {"--tolerances", 1, "FILE", QT_TRANSLATE_NOOP("command", "tolerance sets of your own (YAML)")},
-        {"--acuity", 0, "", QT_TRANSLATE_NOOP("command", "the texts are acuities, not powers")},
-    };
-    return table;
-}
-
-const OptionRow& optionNamed(const std::string& name)
-{
-    const auto& table = optionTable();
-    const auto found =
-        std::find_if(table.begin(), table.end(), [&](const auto& row) { return name == row.name; });
-    if (found == table.end())
-        throw std::logic_error("verb with an option that is not in the table: " + name);
-    return *found;
-}
 
 const std::vector<VerbRow>& verbTable()
 {
@@ -126,10 +45,100 @@ const std::vector<VerbRow>& verbTable()
          "",
          0,
          0,
-         {"--camp", "--check", "--json"},
+         {"--camp", "--line", "--check", "--camp-people", "--accept-edits", "--discard-edits", "--moved-here",
+          "--second-station", "--reason", "--dry-run", "--json"},
          {"--camp"},
-         {"quarterstep stock --camp orrowen"},
+         {"quarterstep stock --camp orrowen", "quarterstep stock --camp orrowen --line N+200-62M-BK"},
          runStock},
+        {"receive",
+         QT_TRANSLATE_NOOP("command", "a delivery into the box, by list, by scanning or one line"),
+         "[LIST]",
+         0,
+         1,
+         {"--camp", "--line", "--quantity", "--from", "--lot", "--note", "--quarantine", "--actor",
+          "--dry-run", "--json"},
+         {"--camp"},
+         {"quarterstep receive --camp orrowen delivery.csv",
+          "quarterstep receive --camp orrowen --line L+250 --quantity 6"},
+         runReceive},
+        {"count",
+         QT_TRANSLATE_NOOP("command", "a blind sheet to count by, or the sheet two persons filled in"),
+         "[LIST]",
+         0,
+         1,
+         {"--camp", "--bin", "--counted-by", "--second", "--reason", "--cause", "--line", "--quantity",
+          "--dry-run", "--json"},
+         {"--camp"},
+         {"quarterstep count --camp orrowen > sheet.csv",
+          "quarterstep count --camp orrowen --counted-by AB --second CD sheet.csv"},
+         runCount},
+        {"transfer",
+         QT_TRANSLATE_NOOP("command", "out to another site, in from one; alone: what is in the air"),
+         "[out|in [LIST]]",
+         0,
+         2,
+         {"--camp", "--to", "--from", "--sent", "--line", "--quantity", "--note", "--actor", "--dry-run",
+          "--json"},
+         {"--camp"},
+         {"quarterstep transfer --camp orrowen out --to \"Tamsin Bay box 1\" list.csv",
+          "quarterstep transfer --camp orrowen"},
+         runTransfer},
+        {"record",
+         QT_TRANSLATE_NOOP("command",
+                           "one thing that happened: returned, exchanged, written-off, held, quarantined, "
+                           "released, not-needed, declined, incomplete, adjusted, referred, "
+                           "entered-in-error"),
+         "KIND",
+         1,
+         1,
+         {"--camp", "--line", "--quantity", "--person", "--back", "--cause", "--reason", "--note", "--lot",
+          "--until", "--held", "--quarantine", "--to-stock", "--entry", "--actor", "--dry-run", "--json"},
+         {"--camp"},
+         {"quarterstep record --camp orrowen written-off --line L+250 --cause damaged",
+          "quarterstep record --camp orrowen entered-in-error --person 0042 --reason \"wrong person\""},
+         runRecord},
+        {"order",
+         QT_TRANSLATE_NOOP("command",
+                           "custom spectacles: ordered, arrived, checked, delivered, remade, not-collected; "
+                           "alone: the open orders"),
+         "[STEP]",
+         0,
+         1,
+         {"--camp", "--person", "--order", "--line", "--reason", "--note", "--actor", "--all", "--dry-run",
+          "--json"},
+         {"--camp"},
+         {"quarterstep order --camp orrowen ordered --person 0042 --line F-M-BK",
+          "quarterstep order --camp orrowen"},
+         runOrder},
+        {"import",
+         QT_TRANSLATE_NOOP("command", "merge the ledger of another camp or station into this one"),
+         "LEDGER",
+         1,
+         1,
+         {"--camp", "--dry-run", "--json"},
+         {"--camp"},
+         {"quarterstep import --camp base /media/stick/tamsin/ledger.sqlite"},
+         runImport},
+        {"export",
+         QT_TRANSLATE_NOOP("command",
+                           "a copy of the camp folder, or a table at one of three levels of privacy"),
+         "",
+         0,
+         0,
+         {"--camp", "--folder", "--level", "--reason", "--actor", "--output", "--dry-run", "--json"},
+         {"--camp"},
+         {"quarterstep export --camp orrowen --folder /media/stick/orrowen",
+          "quarterstep export --camp orrowen --level aggregate"},
+         runExport},
+        {"forget",
+         QT_TRANSLATE_NOOP("command", "erase a person: name, reasons and notes; entries keep the camp code"),
+         "PERSON",
+         1,
+         1,
+         {"--camp", "--dry-run", "--json"},
+         {"--camp"},
+         {"quarterstep forget --camp orrowen 0042"},
+         runForget},
         {"coverage",
          QT_TRANSLATE_NOOP("command", "how many of a table the stock serves, and why not the others"),
          "TABLE",

@@ -19,6 +19,8 @@ std::span<const HelpTopic> helpTopics()
          opticsHelpText},
         {"tolerances", QT_TRANSLATE_NOOP("command", "a focimeter reading against what was ordered"),
          tolerancesHelpText},
+        {"durability", QT_TRANSLATE_NOOP("command", "what is promised about records, and how it is tested"),
+         durabilityHelpText},
         {"files", QT_TRANSLATE_NOOP("command", "files, exit codes and the codes of findings"), filesHelpText},
     };
     return topics;

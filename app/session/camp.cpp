@@ -29,6 +29,13 @@ Finding firstError(const std::vector<Finding>& findings)
     return found == findings.end() ? Finding{} : *found;
 }
 
+void takeMovement(StockLine& line, const Movement& movement)
+{
+    line.onHand += movement.delta;
+    line.held += movement.held;
+    line.quarantined += movement.quarantined;
+}
+
 bool exists(const std::string& path)
 {
     std::error_code ignored;
@@ -99,10 +106,21 @@ void Camp::openLedger(Ledger::Mode mode)
                             "the folder moved here for good, say so, and do not use the other copy any "
                             "more"),
              {}}));
+    tellMigrated();
     if (ledger_->writable())
         return take(writeBack(folder_, *ledger_, file_));
     edited_ = editedCounts(file_, *ledger_);
     takeBalances(ledger_->balances(site()));
+}
+
+void Camp::tellMigrated()
+{
+    if (ledger_->migratedFrom().empty())
+        return;
+    tell(aboutFile(
+        Severity::note, ledger_->path(), "ledger-brought-up",
+        {QS_SAY("core", "this ledger had an older form and was brought up; as it was it stands in %1"),
+         {ledger_->migratedFrom()}}));
 }
 
 Ledger& Camp::ledger()
@@ -167,7 +185,12 @@ void Camp::tellBehind(const Error& error)
 
 Entry Camp::post(Entry entry)
 {
-    auto posted = ledger().post(site(), std::move(entry));
+    return postAll({std::move(entry)}).front();
+}
+
+std::vector<Entry> Camp::postAll(std::vector<Entry> entries, std::optional<std::int64_t> expected)
+{
+    auto posted = ledger().postAll(site(), std::move(entries), expected);
     try { // the entry stands: from here on nothing may look like a refusal
         if (pauses_ > 0)
             takeBalances(ledger_->balances(site()));
@@ -175,9 +198,10 @@ Entry Camp::post(Entry entry)
             take(writeBack(folder_, *ledger_, file_));
     } catch (const Error& error) {
         tellBehind(error);
-        for (const auto& movement : posted.movements)
-            if (const auto line = lineNamed(movement.line))
-                stock_[*line].onHand += movement.delta;
+        for (const auto& entry : posted)
+            for (const auto& movement : entry.movements)
+                if (const auto line = lineNamed(movement.line))
+                    takeMovement(stock_[*line], movement);
     }
     return posted;
 }
@@ -208,6 +232,15 @@ void Camp::refresh()
     takeBalances(ledger_->balances(site()));
 }
 
+void Camp::refreshAfterWriting()
+{
+    try {
+        refresh();
+    } catch (const Error& error) {
+        tellBehind(error);
+    }
+}
+
 std::optional<std::size_t> Camp::lineNamed(const std::string& name) const
 {
     for (std::size_t i = 0; i < stock_.size(); ++i)
@@ -229,6 +262,17 @@ void Camp::discardEdits(const std::vector<EditedCount>& lines)
 void Camp::claimPlace()
 {
     ledger().claimPlace();
+    placeIsSettled();
+}
+
+void Camp::becomeSecondStation()
+{
+    ledger().becomeSecondStation();
+    placeIsSettled();
+}
+
+void Camp::placeIsSettled()
+{
     std::erase_if(findings_, [](const Finding& finding) { return finding.code == "ledger-moved"; });
     refresh();
 }

@@ -36,8 +36,14 @@ class Camp
     /// a file that cannot be written is a finding (stock-file-behind), not an error: it is healed at the next
     /// opening.
     Entry post(Entry entry);
+    /// The same for several, in one transaction: see Ledger::postAll.
+    std::vector<Entry> postAll(std::vector<Entry> entries,
+                               std::optional<std::int64_t> expected = std::nullopt);
     /// Reads file and balances again (a person, another station or verb may have written).
     void refresh();
+    /// After the ledger was written to in another way than by posting: refresh, but a file that cannot be
+    /// written is a finding (stock-file-behind).
+    void refreshAfterWriting();
     /// Index of a line by name.
     [[nodiscard]] std::optional<std::size_t> lineNamed(const std::string& name) const;
 
@@ -46,6 +52,8 @@ class Camp
     void discardEdits(const std::vector<EditedCount>& lines);
     /// "Moved here": see Ledger::claimPlace.
     void claimPlace();
+    /// "Second station": see Ledger::becomeSecondStation.
+    void becomeSecondStation();
 
     /// While one lives, posting leaves stock.yaml alone; it is written once at the end (a batch of
     /// hand-overs). A crash in between is healed at the next opening, as any other.
@@ -68,6 +76,8 @@ class Camp
     void takeBalances(const std::vector<Balance>& balances);
     void tell(const Finding& finding);
     void tellBehind(const Error& error);
+    void tellMigrated();
+    void placeIsSettled();
 
     std::string folder_;
     StockFile file_;               ///< as it stands on the disk

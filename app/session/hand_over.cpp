@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/session/hand_over.hpp"
+#include "app/session/keeping.hpp"
 
 #include "core/fitting/reasons.hpp"
 #include "core/fitting/words.hpp"
@@ -105,7 +106,8 @@ void objectToCounts(const Camp& camp, const HandOver& given, std::vector<Objecti
     for (const auto& part : given.parts)
         ++wanted[part.line];
     for (const auto& [line, count] : wanted)
-        if (camp.stock()[line].available() < count)
+        if (camp.stock()[line].available() + heldFor(camp, given.recommendation->person, camp.stock()[line]) <
+            count)
             objections.push_back({{QS_SAY("core", "none left of %1"), {camp.stock()[line].name}}, false});
 }
 
@@ -125,7 +127,7 @@ Entry entryFor(const Camp& camp, const HandOver& given)
         fields["profile_version"] = profile->version;
     fields["rules_hash"] = camp.rules().hash;
     fields["final"] = given.finalAsWritten;
-    fields["reason"] = given.reason;
+    entry.texts["reason"] = given.reason;
     fields["referral"] = wordOf(answer.referral);
     const auto& checks = given.checks;
     fields["checks"] = std::string(checks.powerByFocimeter ? "power " : "") +
@@ -146,8 +148,13 @@ Entry entryFor(const Camp& camp, const HandOver& given)
                 fields[eye == Eye::right ? "acuity_right" : "acuity_left"] = typed->asRecorded;
     if (given.trial && given.trial->near)
         fields["acuity_near"] = given.trial->near->asRecorded;
-    for (const auto& part : given.parts)
-        entry.movements.push_back({camp.stock()[part.line].name, -1, sideWord(part.side)});
+    std::map<std::size_t, int> held; // what was kept for this person goes first
+    for (const auto& part : given.parts) {
+        const auto& line = camp.stock()[part.line];
+        auto& left = held.emplace(part.line, heldFor(camp, entry.person, line)).first->second;
+        entry.movements.push_back({line.name, -1, sideWord(part.side), left > 0 ? -1 : 0, 0});
+        left -= left > 0 ? 1 : 0;
+    }
     return entry;
 }
 
@@ -179,15 +186,7 @@ Entry undoHandOver(Camp& camp, const std::string& entryId, const std::string& re
     const auto posted = camp.ledger().entry(entryId);
     if (!posted || posted->kind != EntryKind::handedOver)
         throw errorSaying("entry-gone", {QS_SAY("core", "no hand-over with the id %1"), {entryId}}, 3);
-    Entry entry;
-    entry.kind = EntryKind::enteredInError;
-    entry.person = posted->person;
-    entry.actor = posted->actor;
-    entry.cancels = entryId;
-    entry.fields["reason"] = reason;
-    for (const auto& movement : posted->movements)
-        entry.movements.push_back({movement.line, -movement.delta, movement.part});
-    return camp.post(std::move(entry));
+    return camp.post(undoOf(camp, entryId, posted->actor, reason));
 }
 
 } // namespace quarterstep

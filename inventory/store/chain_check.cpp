@@ -22,8 +22,8 @@ class MovementRows
 {
   public:
     explicit MovementRows(Connection& connection)
-        : query_(
-              connection.prepare("SELECT entry, site, line, delta, part FROM movement ORDER BY entry, place"))
+        : query_(connection.prepare("SELECT entry, site, line, delta, part, held, quarantined FROM movement "
+                                    "ORDER BY entry, place"))
     {
         query_.run();
         more_ = query_.next();
@@ -35,7 +35,8 @@ class MovementRows
         std::size_t seen = 0;
         bool same = true;
         for (; more_ && query_.whole(0) <= position; more_ = query_.next(), ++seen) {
-            const Movement row{query_.text(2), static_cast<int>(query_.whole(3)), query_.text(4)};
+            const Movement row{query_.text(2), static_cast<int>(query_.whole(3)), query_.text(4),
+                               static_cast<int>(query_.whole(5)), static_cast<int>(query_.whole(6))};
             const auto& expected = stored.entry.movements;
             same = same && query_.whole(0) == position && query_.text(1) == stored.site &&
                    seen < expected.size() && row == expected[seen];
@@ -50,6 +51,44 @@ class MovementRows
     bool more_ = false;
 };
 
+/// Rows of `remark` in the order of their entries, read beside the entries.
+class RemarkHashes
+{
+  public:
+    explicit RemarkHashes(Connection& connection)
+        : query_(connection.prepare("SELECT entry, name, salt, words FROM remark ORDER BY entry, name"))
+    {
+        query_.run();
+        more_ = query_.next();
+    }
+
+    /// Whether each text of the payload has its row, and words that are still there have their hash.
+    [[nodiscard]] bool match(std::int64_t position, const PayloadEntry& stored)
+    {
+        std::size_t seen = 0;
+        bool same = true;
+        for (; more_ && query_.whole(0) <= position; more_ = query_.next(), ++seen) {
+            const auto expected = stored.textHashes.find(query_.text(1));
+            same = same && query_.whole(0) == position && expected != stored.textHashes.end() &&
+                   (query_.isNull(3) || saltedHash(query_.bytes(2), query_.text(3)) == expected->second);
+        }
+        return same && seen == stored.textHashes.size();
+    }
+
+    void finish() { query_.finish(); }
+
+  private:
+    Statement query_;
+    bool more_ = false;
+};
+
+/// What stands beside the entries.
+struct Beside {
+    MovementRows movements;
+    RemarkHashes remarks;
+    explicit Beside(Connection& connection) : movements(connection), remarks(connection) {}
+};
+
 const char* columnsDiffer(const Statement& row, const Entry& entry, bool movementsMatch)
 {
     if (idText(row.bytes(1)) != entry.id || row.whole(3) != entry.number)
@@ -62,7 +101,7 @@ const char* columnsDiffer(const Statement& row, const Entry& entry, bool movemen
 }
 
 /// What is wrong with one row, nullptr when nothing is; moves the link on.
-const char* faultOf(const Statement& row, Link& link, MovementRows& movements, const std::string& station)
+const char* faultOf(const Statement& row, Link& link, Beside& beside, const std::string& station)
 {
     const auto payload = row.text(8);
     const auto hash = row.bytes(9);
@@ -77,7 +116,10 @@ const char* faultOf(const Statement& row, Link& link, MovementRows& movements, c
     const auto stored = readPayload(payload);
     if (!stored || stored->station != station)
         return "the stored text cannot be read";
-    return columnsDiffer(row, stored->entry, movements.match(row.whole(0), *stored));
+    if (const auto* fault = columnsDiffer(row, stored->entry, beside.movements.match(row.whole(0), *stored)))
+        return fault;
+    return beside.remarks.match(row.whole(0), *stored) ? nullptr
+                                                       : "a reason or note is not as it was written";
 }
 
 /// One snapshot for everything read while it lives.
@@ -103,9 +145,11 @@ class ReadTransaction
 std::string countsDiffer(Connection& connection)
 {
     return connection.textOf(
-        "SELECT balance.line FROM balance LEFT JOIN (SELECT site, line, sum(delta) AS moved FROM movement "
-        "GROUP BY site, line) AS sums ON sums.site = balance.site AND sums.line = balance.line "
-        "WHERE balance.on_hand <> coalesce(sums.moved, 0) ORDER BY balance.line LIMIT 1");
+        "SELECT balance.line FROM balance LEFT JOIN (SELECT site, line, sum(delta) AS moved, sum(held) AS "
+        "held, sum(quarantined) AS quarantined FROM movement GROUP BY site, line) AS sums ON sums.site = "
+        "balance.site AND sums.line = balance.line WHERE balance.on_hand <> coalesce(sums.moved, 0) OR "
+        "balance.held <> coalesce(sums.held, 0) OR balance.quarantined <> coalesce(sums.quarantined, 0) "
+        "ORDER BY balance.line LIMIT 1");
 }
 
 } // namespace
@@ -116,8 +160,9 @@ ChainCheck Ledger::checkChain() const
     const ReadTransaction transaction(connection);
     ChainCheck check;
     std::map<std::int64_t, Link> links;
+    std::string badStation;
     {
-        MovementRows movements(connection);
+        Beside beside(connection);
         auto rows =
             connection.prepare("SELECT position, entry.id, station, number, kind, at_ms, person, cancels, "
                                "payload, hash, station.id FROM entry JOIN station ON station.key = "
@@ -125,16 +170,20 @@ ChainCheck Ledger::checkChain() const
         rows.run();
         while (rows.next()) {
             ++check.entries;
-            const auto* fault = faultOf(rows, links[rows.whole(2)], movements, idText(rows.bytes(10)));
+            const auto* fault = faultOf(rows, links[rows.whole(2)], beside, idText(rows.bytes(10)));
             if (fault != nullptr && check.ok) {
                 check.ok = false;
                 check.firstBad = rows.whole(3);
                 check.what = fault;
+                badStation = idText(rows.bytes(10));
             }
         }
         rows.finish();
-        movements.finish();
+        beside.movements.finish();
+        beside.remarks.finish();
     }
+    if (!check.ok && links.size() > 1)
+        check.what += ", station " + badStation;
     if (const auto line = check.ok ? countsDiffer(connection) : std::string(); !line.empty()) {
         check.ok = false;
         check.what = "the count of line " + line + " is not the sum of its movements";

@@ -5,6 +5,9 @@
 #include <QUuid>
 #include <QtEndian>
 
+#include <array>
+#include <cstring>
+
 namespace quarterstep
 {
 
@@ -43,6 +46,15 @@ std::string EntryIds::next(std::int64_t nowMs)
 std::string randomId()
 {
     return QUuid::createUuid().toRfc4122().toStdString();
+}
+
+std::string randomSalt()
+{
+    std::array<quint32, 8> words{};
+    QRandomGenerator::system()->fillRange(words.data(), words.size());
+    std::string salt(sizeof words, '\0');
+    std::memcpy(salt.data(), words.data(), salt.size());
+    return salt;
 }
 
 std::string idText(std::string_view bytes)

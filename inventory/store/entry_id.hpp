@@ -27,6 +27,8 @@ class EntryIds
 
 /// 16 random bytes (UUID version 4) for a station.
 [[nodiscard]] std::string randomId();
+/// 32 bytes from the system's generator.
+[[nodiscard]] std::string randomSalt();
 /// 36 characters <-> 16 bytes; empty when the text is not an id.
 [[nodiscard]] std::string idText(std::string_view bytes);
 [[nodiscard]] std::string idBytes(const std::string& text);

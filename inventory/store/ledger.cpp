@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Writing. Opening stands in ledger_opening.cpp, reading in ledger_reading.cpp, the check of the chain in
-// chain_check.cpp.
+// Writing. Opening stands in ledger_opening.cpp, reading in ledger_reading.cpp, stations in
+// ledger_stations.cpp, persons in ledger_persons.cpp, the check of the chain in chain_check.cpp.
 #include "inventory/store/ledger.hpp"
 #include "inventory/store/ledger_inside.hpp"
 #include "inventory/store/payload.hpp"
@@ -40,17 +40,22 @@ LedgerStatements::LedgerStatements(Connection& connection)
       rollback(connection.prepare("ROLLBACK")),
       lastOfStation(connection.prepare(
           "SELECT number, hash, id FROM entry WHERE station = ? ORDER BY number DESC LIMIT 1")),
-      insertEntry(connection.prepare(
-          "INSERT INTO entry (id, station, number, kind, at_ms, person, cancels, payload, hash) "
-          "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?) RETURNING position")),
-      insertMovement(connection.prepare(
-          "INSERT INTO movement (entry, place, site, line, delta, part) VALUES (?, ?, ?, ?, ?, ?)")),
-      insertLine(connection.prepare("INSERT INTO balance (site, line) VALUES (?, ?)")),
-      countOf(
-          connection.prepare("SELECT on_hand - held - quarantined FROM balance WHERE site = ? AND line = ?")),
+      countOf(connection.prepare("SELECT on_hand - held - quarantined, held, quarantined FROM balance "
+                                 "WHERE site = ? AND line = ?")),
       snapshot(connection.prepare(
           "SELECT line, on_hand, held, quarantined, (SELECT coalesce(max(position), 0) FROM entry) "
           "FROM balance WHERE site = ? ORDER BY line"))
+{
+}
+
+LedgerInserts::LedgerInserts(Connection& connection)
+    : entry(connection.prepare(
+          "INSERT INTO entry (id, station, number, kind, at_ms, person, cancels, payload, hash) "
+          "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?) RETURNING position")),
+      movement(connection.prepare("INSERT INTO movement (entry, place, site, line, delta, part, held, "
+                                  "quarantined) VALUES (?, ?, ?, ?, ?, ?, ?, ?)")),
+      line(connection.prepare("INSERT INTO balance (site, line) VALUES (?, ?)")),
+      remark(connection.prepare("INSERT INTO remark (entry, name, salt, words) VALUES (?, ?, ?, ?)"))
 {
 }
 
@@ -109,22 +114,34 @@ void Ledger::Inside::requireSameFile() const
 
 Error Ledger::Inside::shortOf(const std::string& site, const Movement& movement)
 {
-    statements->countOf.run({site, movement.line});
-    const auto left = statements->countOf.next() ? statements->countOf.whole(0) : 0;
-    statements->countOf.finish();
-    return errorAt(path, "stock-short",
-                   {QS_SAY("core", "line %1 has %2 left, %3 asked for; nothing was written"),
-                    {movement.line, std::to_string(left), std::to_string(-movement.delta)}},
-                   1);
+    auto& count = statements->countOf;
+    count.run({site, movement.line});
+    const bool known = count.next();
+    const auto left = std::to_string(known ? count.whole(0) : 0);
+    const auto held = std::to_string(known ? count.whole(1) : 0);
+    const auto quarantined = std::to_string(known ? count.whole(2) : 0);
+    count.finish();
+    if (movement.held == 0 && movement.quarantined == 0)
+        return errorAt(path, "stock-short",
+                       {QS_SAY("core", "line %1 has %2 left, %3 asked for; nothing was written"),
+                        {movement.line, left, std::to_string(-movement.delta)}},
+                       1);
+    return errorAt(
+        path, "stock-short",
+        {QS_SAY("core", "line %1 has %2 available, %3 held and %4 in quarantine, too few for this; "
+                        "nothing was written"),
+         {movement.line, left, held, quarantined}},
+        1);
 }
 
 void Ledger::Inside::move(const std::string& site, const Entry& entry, std::int64_t position)
 {
-    auto& insert = statements->insertMovement;
+    auto& insert = inserts->movement;
     std::int64_t place = 0;
     for (const auto& movement : entry.movements) {
-        const bool done = insert.tryRun(
-            {position, ++place, site, movement.line, std::int64_t{movement.delta}, movement.part});
+        const bool done =
+            insert.tryRun({position, ++place, site, movement.line, std::int64_t{movement.delta},
+                           movement.part, std::int64_t{movement.held}, std::int64_t{movement.quarantined}});
         insert.finish();
         if (done)
             continue;
@@ -136,6 +153,15 @@ void Ledger::Inside::move(const std::string& site, const Entry& entry, std::int6
                            {movement.line, site}},
                           3);
         throw storeError(path, insert.failure());
+    }
+}
+
+void Ledger::Inside::keepTexts(const Entry& entry, const std::map<std::string, std::string>& salts,
+                               std::int64_t position)
+{
+    for (const auto& [name, salt] : salts) {
+        inserts->remark.run({position, name, Blob{salt}, entry.texts.at(name)});
+        inserts->remark.finish();
     }
 }
 
@@ -161,16 +187,20 @@ void Ledger::Inside::prepareCancel(Entry& entry)
                             "what happened anew"),
              {entry.cancels}},
             3);
+    if (cancelled->entry.kind == EntryKind::opened || cancelled->entry.kind == EntryKind::exported)
+        throw errorAt(path, "entry-gone",
+                      {QS_SAY("core", "entry %1 is “%2” and stays; a wrong count is put right by counting"),
+                       {entry.cancels, wordOf(cancelled->entry.kind)}},
+                      3);
     if (!entry.movements.empty())
         return;
-    for (auto movement : cancelled->entry.movements) {
-        movement.delta = -movement.delta;
-        entry.movements.push_back(movement);
-    }
+    entry.movements = turnedRound(cancelled->entry.movements);
 }
 
 void Ledger::Inside::write(const std::string& site, Entry& entry)
 {
+    if (const auto objection = objectionTo(entry))
+        throw errorAt(path, "entry-form", *objection, 3);
     if (!entry.cancels.empty())
         prepareCancel(entry);
     auto& last = statements->lastOfStation;
@@ -187,15 +217,35 @@ void Ledger::Inside::write(const std::string& site, Entry& entry)
         entry.atMs = nowMs();
     const auto id = ids.next(nowMs());
     entry.id = idText(id);
-    const auto payload = payloadOf({entry, site, idText(stationId)});
+    entry.site = site;
+    std::erase_if(entry.texts, [](const auto& text) { return text.second.empty(); });
+    PayloadEntry stored{entry, site, idText(stationId), {}};
+    std::map<std::string, std::string> salts;
+    for (auto& [name, words] : entry.texts) {
+        words = validUtf8(words); // what is hashed is what will be read back
+        salts[name] = randomSalt();
+        stored.textHashes[name] = saltedHash(salts[name], words);
+    }
+    const auto payload = payloadOf(stored);
     const StoreValue cancels =
         entry.cancels.empty() ? StoreValue{} : StoreValue{Blob{idBytes(entry.cancels)}};
-    auto& insert = statements->insertEntry;
+    auto& insert = inserts->entry;
     insert.run({Blob{id}, stationKey, entry.number, std::string(wordOf(entry.kind)), entry.atMs, entry.person,
                 cancels, payload, Blob{chainHash(before, payload)}});
     const auto position = insert.next() ? insert.whole(0) : 0;
     insert.finish();
     move(site, entry, position);
+    keepTexts(entry, salts, position);
+}
+
+void Ledger::Inside::requirePosition(std::int64_t expected)
+{
+    if (connection->wholeOf("SELECT coalesce(max(position), 0) FROM entry") == expected)
+        return;
+    throw errorAt(
+        path, "ledger-went-on",
+        {QS_SAY("core", "something was posted meanwhile; nothing was written; look again and repeat"), {}},
+        4);
 }
 
 Ledger::Ledger(std::unique_ptr<Inside> inside) : inside_(std::move(inside)) {}
@@ -218,34 +268,24 @@ const std::string& Ledger::path() const
     return inside_->path;
 }
 
-std::string Ledger::station() const
-{
-    return idText(inside_->stationId);
-}
-
-void Ledger::claimPlace()
-{
-    const bool was = std::exchange(inside_->moved, false);
-    try {
-        LedgerTransaction transaction(*inside_);
-        const auto place = placeOf(inside_->path);
-        auto claim = inside_->connection->prepare(
-            "UPDATE station SET machine = ?, volume = ?, folder = ? WHERE own = 1");
-        claim.run({place.machine, place.volume, place.folder});
-        claim.finish();
-        transaction.commit();
-    } catch (...) {
-        inside_->moved = was;
-        throw;
-    }
-}
-
 Entry Ledger::post(const std::string& site, Entry entry)
 {
     LedgerTransaction transaction(*inside_);
     inside_->write(site, entry);
     transaction.commit();
     return entry;
+}
+
+std::vector<Entry> Ledger::postAll(const std::string& site, std::vector<Entry> entries,
+                                   std::optional<std::int64_t> expected)
+{
+    LedgerTransaction transaction(*inside_);
+    if (expected)
+        inside_->requirePosition(*expected);
+    for (auto& entry : entries)
+        inside_->write(site, entry);
+    transaction.commit();
+    return entries;
 }
 
 void Ledger::introduce(const std::string& site, const std::vector<Balance>& counts)
@@ -259,35 +299,14 @@ void Ledger::introduce(const std::string& site, const std::vector<Balance>& coun
         inside_->statements->countOf.finish();
         if (known)
             continue;
-        inside_->statements->insertLine.run({site, count.line});
-        inside_->statements->insertLine.finish();
+        inside_->inserts->line.run({site, count.line});
+        inside_->inserts->line.finish();
         opened.movements.push_back({count.line, count.onHand, {}});
     }
     if (opened.movements.empty())
         return;
     inside_->write(site, opened);
     transaction.commit();
-}
-
-void Ledger::putPerson(const LedgerPerson& person)
-{
-    LedgerTransaction transaction(*inside_);
-    auto put = inside_->connection->prepare("INSERT INTO person (code, name) VALUES (?, ?) "
-                                            "ON CONFLICT (code) DO UPDATE SET name = excluded.name");
-    put.run({person.code, person.name});
-    put.finish();
-    transaction.commit();
-}
-
-bool Ledger::forgetPerson(const std::string& code)
-{
-    LedgerTransaction transaction(*inside_);
-    auto erase = inside_->connection->prepare("DELETE FROM person WHERE code = ? RETURNING code");
-    erase.run({code});
-    const bool was = erase.next();
-    erase.finish();
-    transaction.commit();
-    return was;
 }
 
 } // namespace quarterstep

@@ -35,6 +35,22 @@ struct Snapshot {
     std::vector<Balance> balances;
 };
 
+/// One movement of a line with its entry, and the count on hand after it.
+struct CardRow {
+    Entry entry; ///< without its other movements
+    Movement movement;
+    std::int64_t position = 0;
+    std::int64_t balance = 0;
+};
+
+/// What was erased of a person.
+struct Forgotten {
+    bool known = false;       ///< whether the person table had a row
+    std::int64_t texts = 0;   ///< blanked
+    std::int64_t entries = 0; ///< which keep the camp code
+    std::int64_t older = 0;   ///< of these, with words in the chain itself, as form 1 wrote them
+};
+
 /// One person for the person table; nothing but the camp code is needed.
 struct LedgerPerson {
     std::string code;
@@ -55,44 +71,63 @@ class Ledger
     ~Ledger();
 
     /// Whether the ledger was last written at another place (copied or restored). Then it can only be read
-    /// until the keeper says "moved here" (claimPlace); `post` and `introduce` throw ledger-moved (4).
+    /// until the keeper says "moved here" (claimPlace) or "second station" (becomeSecondStation); `post` and
+    /// `introduce` throw ledger-moved (4).
     [[nodiscard]] bool moved() const;
     [[nodiscard]] bool writable() const;
     /// "Moved here": this place becomes the place of the ledger. No other copy may be used from now on.
     void claimPlace();
+    /// "Second station": from now on entries are numbered and chained under a station id of their own, so
+    /// that this ledger and the one it was copied from can be merged.
+    void becomeSecondStation();
+    /// The copy of an older form that opening left beside the ledger; empty when there was nothing to do.
+    [[nodiscard]] const std::string& migratedFrom() const;
     [[nodiscard]] const std::string& path() const;
     [[nodiscard]] std::string station() const; ///< id of this station, 36 characters
 
     /// Posts entry and movements in one transaction; returns it with id, number and time set. All or nothing.
     /// Throws Error: stock-short (1: the balance would go below zero; argument = line), unknown-line (3),
     /// entry-gone (3: cancels an unknown or already cancelled entry), ledger-locked (4), ledger-full (4),
-    /// ledger-replaced (4: the file was moved or replaced), ledger-moved (4), ledger-failed (4).
+    /// ledger-replaced (4: the file was moved or replaced), ledger-moved (4), ledger-failed (4), entry-form
+    /// (3: not what an entry of its kind looks like).
     /// An `enteredInError` entry without movements gets those of the entry it cancels, turned round.
     Entry post(const std::string& site, Entry entry);
+    /// All of them in one transaction, or none. With `expected` only while that is still the last position;
+    /// otherwise Error ledger-went-on (4).
+    std::vector<Entry> postAll(const std::string& site, std::vector<Entry> entries,
+                               std::optional<std::int64_t> expected = std::nullopt);
     /// Makes the lines known with their first counts (an `opened` entry); lines already known are left alone.
     void introduce(const std::string& site, const std::vector<Balance>& counts);
 
     [[nodiscard]] std::vector<Balance> balances(const std::string& site) const;
     [[nodiscard]] Snapshot snapshot(const std::string& site) const;
-    /// Counts of one site as they were at `position`; lines not known then are left out. Held and quarantined
-    /// are as now.
+    /// Counts of one site as they were at `position`; lines not known then are left out.
     [[nodiscard]] std::vector<Balance> balancesAt(const std::string& site, std::int64_t position) const;
     /// Counts with which the lines of a site were introduced.
     [[nodiscard]] std::vector<Balance> firstCounts(const std::string& site) const;
     [[nodiscard]] std::int64_t position() const; ///< of the last entry in the order of arrival, 0 when empty
     [[nodiscard]] std::vector<Entry> entriesAfter(std::int64_t position) const;
     [[nodiscard]] std::optional<Entry> entry(const std::string& id) const;
-    /// Every hash, every number, every typed column against its payload, and the counts against the
-    /// movements.
+    /// The stock card of a line, oldest first.
+    [[nodiscard]] std::vector<CardRow> card(const std::string& site, const std::string& line) const;
+    /// Every hash, every number, every typed column against its payload, every text that is still there
+    /// against its salted hash, and the counts against the movements.
     [[nodiscard]] ChainCheck checkChain() const;
+    /// A consistent copy in a new file that only its owner reads. Throws Error file-exists (3),
+    /// file-unwritable (4), ledger-full (4).
+    void copyTo(const std::string& target) const;
     /// Persons live beside the chain, so that one can be erased without breaking it.
     void putPerson(const LedgerPerson& person);
     [[nodiscard]] std::optional<LedgerPerson> person(const std::string& code) const;
-    /// Erases the person's row; entries keep the camp code. False when there was none.
-    bool forgetPerson(const std::string& code);
+    /// Erases the person's row, blanks words and salts of the entries of the person and empties the journal;
+    /// entries keep the camp code, the chain stays valid. Copies of the folder are not reached.
+    Forgotten forgetPerson(const std::string& code);
+    /// What forgetPerson would erase.
+    [[nodiscard]] Forgotten toForget(const std::string& code) const;
 
   private:
     friend class LedgerTransaction;
+    friend class LedgerMerge;
     struct Inside;
     explicit Ledger(std::unique_ptr<Inside> inside);
     std::unique_ptr<Inside> inside_;

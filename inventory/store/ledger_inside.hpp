@@ -5,6 +5,7 @@
 #include "inventory/store/connection.hpp"
 #include "inventory/store/entry_id.hpp"
 #include "inventory/store/ledger.hpp"
+#include "inventory/store/migrations.hpp"
 #include "inventory/store/place.hpp"
 
 namespace quarterstep
@@ -18,11 +19,18 @@ struct LedgerStatements {
     Statement commit;
     Statement rollback;
     Statement lastOfStation;
-    Statement insertEntry;
-    Statement insertMovement;
-    Statement insertLine;
     Statement countOf;
     Statement snapshot;
+};
+
+/// Only for a ledger of today's form.
+struct LedgerInserts {
+    explicit LedgerInserts(Connection& connection);
+
+    Statement entry;
+    Statement movement;
+    Statement line;
+    Statement remark;
 };
 
 struct Ledger::Inside {
@@ -32,15 +40,21 @@ struct Ledger::Inside {
     Mode mode;
     std::unique_ptr<Connection> connection;
     std::optional<LedgerStatements> statements; ///< after the connection: goes first
+    std::optional<LedgerInserts> inserts;
     std::optional<FileIdentity> identity;
     std::int64_t stationKey = 0;
     std::string stationId; ///< 16 bytes
     bool moved = false;
+    bool older = false; ///< still in an older form, seen through views
+    std::string migratedFrom;
     EntryIds ids;
 
     void open();
     void settle();
+    void prepareToWrite(LedgerState state);
+    void bringUp();
     void readStation();
+    void claim(bool asSecondStation);
     /// Throws when this ledger cannot be written to.
     void requireWritable() const;
     /// Throws Error ledger-replaced (4) when the name no longer leads to the file that is open.
@@ -49,6 +63,9 @@ struct Ledger::Inside {
     void write(const std::string& site, Entry& entry);
     void prepareCancel(Entry& entry);
     void move(const std::string& site, const Entry& entry, std::int64_t position);
+    void keepTexts(const Entry& entry, const std::map<std::string, std::string>& salts,
+                   std::int64_t position);
+    void requirePosition(std::int64_t expected);
     [[nodiscard]] Error shortOf(const std::string& site, const Movement& movement);
 };
 

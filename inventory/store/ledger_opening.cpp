@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Opening a ledger file: made when missing, recognised, set to write safely, its place compared.
 #include "inventory/store/ledger_inside.hpp"
-#include "inventory/store/migrations.hpp"
 
 #include <fcntl.h>
 #include <sys/stat.h>
@@ -11,6 +10,7 @@
 #include <chrono>
 #include <cstdio>
 #include <cstring>
+#include <filesystem>
 #include <thread>
 
 namespace quarterstep
@@ -53,6 +53,30 @@ void makeEmptyFile(const std::string& path)
         throw cannotMake(path, failed);
 }
 
+constexpr auto oldEnough = std::chrono::minutes(1);
+
+/// What a program left behind that was killed between making a ledger and naming it: empty files
+/// "ledger.sqlite.<id>.new". One that is young may be another program's, about to be named.
+void removeUnnamed(const std::string& path)
+{
+    namespace fs = std::filesystem;
+    const auto begin = fs::path(path).filename().string() + ".";
+    const std::string end = ".new";
+    const auto length = begin.size() + 36 + end.size();
+    std::error_code failed;
+    for (const auto& file : fs::directory_iterator(folderOf(path), failed)) {
+        const auto name = file.path().filename().string();
+        if (name.size() != length || name.compare(0, begin.size(), begin) != 0 ||
+            name.compare(length - end.size(), end.size(), end) != 0 ||
+            idBytes(name.substr(begin.size(), 36)).empty())
+            continue;
+        std::error_code gone;
+        const bool old = fs::file_time_type::clock::now() - fs::last_write_time(file, gone) > oldEnough;
+        if (file.is_regular_file(gone) && file.file_size(gone) == 0 && !gone && old)
+            fs::remove(file, gone);
+    }
+}
+
 /// Switching to WAL needs the file for itself for a moment, and does not wait for it by itself.
 void switchToWal(Connection& connection, const std::string& path)
 {
@@ -93,8 +117,6 @@ void Ledger::Inside::open()
     // is kept from writing by query_only. Only where nothing can be written it reads the bare file.
     try {
         connection = std::make_unique<Connection>(path, Connection::Access::readWrite, busyMs);
-        if (mode == Mode::readOnly)
-            connection->execute("PRAGMA query_only = ON");
         settle();
     } catch (const Error& error) {
         if (mode == Mode::readWrite || error.finding().code != "ledger-unwritable")
@@ -113,48 +135,45 @@ void Ledger::Inside::open()
         requireSameFile();
 }
 
+void Ledger::Inside::prepareToWrite(LedgerState state)
+{
+    switchToWal(*connection, path);
+    connection->execute("PRAGMA synchronous = FULL");
+    connection->execute("PRAGMA foreign_keys = ON");
+    if (connection->wholeOf("PRAGMA synchronous") != 2 || connection->wholeOf("PRAGMA foreign_keys") != 1)
+        throw errorAt(path, "ledger-failed",
+                      {QS_SAY("core", "the database refuses to write safely; nothing was opened"), {}}, 4);
+    if (state != LedgerState::empty)
+        return;
+    connection->execute("BEGIN IMMEDIATE");
+    if (ledgerState(*connection, path) == LedgerState::empty) { // nobody was quicker
+        makeSchema(*connection);
+        const auto place = placeOf(path);
+        connection->prepare("INSERT INTO station (id, own, machine, volume, folder) VALUES (?, 1, ?, ?, ?)")
+            .run({Blob{randomId()}, place.machine, place.volume, place.folder});
+    }
+    connection->execute("COMMIT");
+}
+
 void Ledger::Inside::settle()
 {
     const auto state = stateOf(*connection, path);
     if (mode == Mode::readOnly && state == LedgerState::empty)
         throw errorAt(path, "ledger-missing",
                       {QS_SAY("core", "the ledger is empty; nothing happened yet"), {}}, 3);
-    if (mode == Mode::readWrite) {
-        switchToWal(*connection, path);
-        connection->execute("PRAGMA synchronous = FULL");
-        connection->execute("PRAGMA foreign_keys = ON");
-        if (connection->wholeOf("PRAGMA synchronous") != 2 || connection->wholeOf("PRAGMA foreign_keys") != 1)
-            throw errorAt(path, "ledger-failed",
-                          {QS_SAY("core", "the database refuses to write safely; nothing was opened"), {}},
-                          4);
-        if (state == LedgerState::empty) {
-            connection->execute("BEGIN IMMEDIATE");
-            if (ledgerState(*connection, path) == LedgerState::empty) { // nobody was quicker
-                makeSchema(*connection);
-                const auto place = placeOf(path);
-                connection
-                    ->prepare("INSERT INTO station (id, own, machine, volume, folder) VALUES (?, 1, ?, ?, ?)")
-                    .run({Blob{randomId()}, place.machine, place.volume, place.folder});
-            }
-            connection->execute("COMMIT");
-        }
-    }
-    statements.emplace(*connection);
+    older = state == LedgerState::older;
+    if (mode == Mode::readWrite)
+        prepareToWrite(state);
     readStation();
-}
-
-void Ledger::Inside::readStation()
-{
-    auto query = connection->prepare("SELECT key, id, machine, volume, folder FROM station WHERE own = 1");
-    query.run();
-    if (!query.next())
-        throw errorAt(
-            path, "ledger-not-a-database",
-            {QS_SAY("core", "this ledger names no station of its own; put back the latest copy"), {}}, 3);
-    stationKey = query.whole(0);
-    stationId = query.bytes(1);
-    moved = placeOf(path) != PlaceMark{query.text(2), query.text(3), query.text(4)};
-    query.finish();
+    if (older && mode == Mode::readWrite && !moved)
+        bringUp();
+    if (older)
+        readOlderForm(*connection);
+    if (mode == Mode::readOnly)
+        connection->execute("PRAGMA query_only = ON");
+    statements.emplace(*connection);
+    if (mode == Mode::readWrite && !older)
+        inserts.emplace(*connection);
 }
 
 Ledger Ledger::open(const std::string& path, Mode mode)
@@ -171,6 +190,8 @@ Ledger Ledger::open(const std::string& path, Mode mode)
             path, "ledger-not-a-database",
             {QS_SAY("core", "this is not a file; name another one in the key ledger of stock.yaml"), {}}, 3);
     }
+    if (mode == Mode::readWrite)
+        removeUnnamed(path);
     auto inside = std::make_unique<Inside>(path, mode);
     inside->open();
     return Ledger(std::move(inside));

@@ -37,6 +37,32 @@ Entry entryIn(const Statement& row, int column, const std::string& path)
     return std::move(stored->entry);
 }
 
+/// Words that are still there, in the order of their entries, read beside the entries.
+class RemarkRows
+{
+  public:
+    RemarkRows(Connection& connection, std::int64_t after)
+        : query_(connection.prepare("SELECT entry, name, words FROM remark WHERE entry > ? AND words IS NOT "
+                                    "NULL ORDER BY entry, name"))
+    {
+        query_.run({after});
+        more_ = query_.next();
+    }
+
+    void giveTo(Entry& entry, std::int64_t position)
+    {
+        for (; more_ && query_.whole(0) <= position; more_ = query_.next())
+            if (query_.whole(0) == position)
+                entry.texts[query_.text(1)] = query_.text(2);
+    }
+
+    void finish() { query_.finish(); }
+
+  private:
+    Statement query_;
+    bool more_ = false;
+};
+
 } // namespace
 
 Snapshot Ledger::snapshot(const std::string& site) const
@@ -61,13 +87,18 @@ std::vector<Balance> Ledger::balances(const std::string& site) const
 
 std::vector<Balance> Ledger::balancesAt(const std::string& site, std::int64_t position) const
 {
+    // From the counts of today back: what came later is usually little.
     auto query = inside_->connection->prepare(
-        "SELECT line, on_hand - coalesce((SELECT sum(delta) FROM movement AS later WHERE later.site = "
-        "balance.site "
-        "AND later.line = balance.line AND later.entry > ?), 0), held, quarantined FROM balance "
-        "WHERE site = ? AND EXISTS (SELECT 1 FROM movement AS earlier WHERE earlier.site = balance.site "
-        "AND earlier.line = balance.line AND earlier.entry <= ?) ORDER BY line");
-    query.run({position, site, position});
+        "SELECT balance.line, on_hand - coalesce(later.delta, 0), balance.held - coalesce(later.held, 0), "
+        "balance.quarantined - coalesce(later.quarantined, 0) FROM balance LEFT JOIN (SELECT line, "
+        "sum(delta) AS "
+        "delta, sum(held) AS held, sum(quarantined) AS quarantined FROM movement WHERE entry > ? AND site = "
+        "? "
+        "GROUP BY line) AS later ON later.line = balance.line WHERE site = ? AND EXISTS (SELECT 1 FROM "
+        "movement AS "
+        "earlier WHERE earlier.site = balance.site AND earlier.line = balance.line AND earlier.entry <= ?) "
+        "ORDER BY balance.line");
+    query.run({position, site, site, position});
     return allBalances(query);
 }
 
@@ -88,36 +119,61 @@ std::int64_t Ledger::position() const
 
 std::vector<Entry> Ledger::entriesAfter(std::int64_t position) const
 {
-    auto query =
-        inside_->connection->prepare("SELECT payload FROM entry WHERE position > ? ORDER BY position");
+    RemarkRows remarks(*inside_->connection, position);
+    auto query = inside_->connection->prepare(
+        "SELECT payload, position FROM entry WHERE position > ? ORDER BY position");
     query.run({position});
     std::vector<Entry> entries;
-    while (query.next())
+    while (query.next()) {
         entries.push_back(entryIn(query, 0, inside_->path));
+        remarks.giveTo(entries.back(), query.whole(1));
+    }
     query.finish();
+    remarks.finish();
     return entries;
 }
 
 std::optional<Entry> Ledger::entry(const std::string& id) const
 {
-    auto query = inside_->connection->prepare("SELECT payload FROM entry WHERE id = ?");
+    auto query = inside_->connection->prepare("SELECT payload, position FROM entry WHERE id = ?");
     query.run({Blob{idBytes(id)}});
     std::optional<Entry> found;
-    if (query.next())
+    if (query.next()) {
         found = entryIn(query, 0, inside_->path);
+        RemarkRows remarks(*inside_->connection, query.whole(1) - 1);
+        remarks.giveTo(*found, query.whole(1));
+        remarks.finish();
+    }
     query.finish();
     return found;
 }
 
-std::optional<LedgerPerson> Ledger::person(const std::string& code) const
+std::vector<CardRow> Ledger::card(const std::string& site, const std::string& line) const
 {
-    auto query = inside_->connection->prepare("SELECT code, name FROM person WHERE code = ?");
-    query.run({code});
-    std::optional<LedgerPerson> found;
-    if (query.next())
-        found = LedgerPerson{query.text(0), query.text(1)};
+    RemarkRows remarks(*inside_->connection, 0);
+    auto query = inside_->connection->prepare("SELECT payload, position, delta, part, held, quarantined FROM "
+                                              "movement JOIN entry ON entry.position = "
+                                              "movement.entry WHERE movement.site = ? AND movement.line = ? "
+                                              "ORDER BY movement.entry, movement.place");
+    query.run({site, line});
+    std::vector<CardRow> rows;
+    std::int64_t balance = 0;
+    while (query.next()) {
+        CardRow row;
+        row.position = query.whole(1);
+        row.entry = entryIn(query, 0, inside_->path);
+        remarks.giveTo(row.entry, row.position);
+        if (!rows.empty() && rows.back().position == row.position) // the same line twice in one entry
+            row.entry.texts = rows.back().entry.texts;
+        row.movement = {line, static_cast<int>(query.whole(2)), query.text(3),
+                        static_cast<int>(query.whole(4)), static_cast<int>(query.whole(5))};
+        balance += row.movement.delta;
+        row.balance = balance;
+        rows.push_back(std::move(row));
+    }
     query.finish();
-    return found;
+    remarks.finish();
+    return rows;
 }
 
 } // namespace quarterstep

@@ -9,9 +9,9 @@ namespace quarterstep
 
 /// "QSLG", in the header of every ledger file.
 inline constexpr std::int64_t ledgerApplicationId = 0x51534C47;
-inline constexpr std::int64_t ledgerVersion = 1;
+inline constexpr std::int64_t ledgerVersion = 2;
 
-enum class LedgerState { empty, ready };
+enum class LedgerState { empty, older, ready };
 
 /// Throws Error ledger-not-a-database (3) for a database of another program, ledger-newer (3) for one made by
 /// a newer version.
@@ -19,5 +19,18 @@ enum class LedgerState { empty, ready };
 
 /// Makes tables and triggers inside the caller's transaction.
 void makeSchema(Connection& connection);
+
+/// Brings an older ledger to the form of today in one transaction, after a copy of it was written beside it
+/// (`path`.form-1, synced, read by its owner alone). Does nothing when another program was quicker. Returns
+/// the name of the copy. Throws Error ledger-unwritable (4) or ledger-full (4) when the copy cannot be made.
+std::string migrateLedger(Connection& connection, const std::string& path);
+
+/// Lets the statements of today read an older ledger that may not be written: views of this connection alone.
+void readOlderForm(Connection& connection);
+void forgetOlderForm(Connection& connection);
+
+/// Writes a consistent copy of the open ledger to a new file that only its owner reads, and syncs it. Throws
+/// Error file-exists (3) when something has that name already, file-unwritable (4), ledger-full (4).
+void copyLedger(Connection& connection, const std::string& target);
 
 } // namespace quarterstep

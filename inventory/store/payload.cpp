@@ -20,11 +20,48 @@ QString textOf(const std::string& text)
 QJsonArray movementsOf(const std::vector<Movement>& movements)
 {
     QJsonArray array;
-    for (const auto& movement : movements)
-        array.append(QJsonObject{{QStringLiteral("delta"), movement.delta},
-                                 {QStringLiteral("line"), textOf(movement.line)},
-                                 {QStringLiteral("part"), textOf(movement.part)}});
+    for (const auto& movement : movements) {
+        QJsonObject object{{QStringLiteral("delta"), movement.delta},
+                           {QStringLiteral("line"), textOf(movement.line)},
+                           {QStringLiteral("part"), textOf(movement.part)}};
+        if (movement.held != 0)
+            object.insert(QStringLiteral("held"), movement.held);
+        if (movement.quarantined != 0)
+            object.insert(QStringLiteral("quarantined"), movement.quarantined);
+        array.append(object);
+    }
     return array;
+}
+
+QJsonObject objectOf(const std::map<std::string, std::string>& texts)
+{
+    QJsonObject object;
+    for (const auto& [key, value] : texts)
+        object.insert(textOf(key), textOf(value));
+    return object;
+}
+
+std::map<std::string, std::string> textsIn(const QJsonObject& object, const char* key)
+{
+    std::map<std::string, std::string> texts;
+    const auto inside = object.value(QLatin1String(key)).toObject();
+    for (auto it = inside.begin(); it != inside.end(); ++it)
+        texts[it.key().toStdString()] = it.value().toString().toStdString();
+    return texts;
+}
+
+std::vector<Movement> movementsIn(const QJsonObject& object)
+{
+    std::vector<Movement> movements;
+    const auto array = object.value(QLatin1String("movements")).toArray();
+    for (const auto& value : array) {
+        const auto movement = value.toObject();
+        const auto whole = [&](const char* key) { return movement.value(QLatin1String(key)).toInt(); };
+        movements.push_back({movement.value(QLatin1String("line")).toString().toStdString(), whole("delta"),
+                             movement.value(QLatin1String("part")).toString().toStdString(), whole("held"),
+                             whole("quarantined")});
+    }
+    return movements;
 }
 
 std::string stringIn(const QJsonObject& object, const char* key)
@@ -37,20 +74,19 @@ std::string stringIn(const QJsonObject& object, const char* key)
 std::string payloadOf(const PayloadEntry& stored)
 {
     const auto& entry = stored.entry;
-    QJsonObject fields;
-    for (const auto& [key, value] : entry.fields)
-        fields.insert(textOf(key), textOf(value));
-    const QJsonObject object{{QStringLiteral("actor"), textOf(entry.actor)},
-                             {QStringLiteral("at"), static_cast<qint64>(entry.atMs)},
-                             {QStringLiteral("cancels"), textOf(entry.cancels)},
-                             {QStringLiteral("fields"), fields},
-                             {QStringLiteral("id"), textOf(entry.id)},
-                             {QStringLiteral("kind"), QLatin1String(wordOf(entry.kind))},
-                             {QStringLiteral("movements"), movementsOf(entry.movements)},
-                             {QStringLiteral("number"), static_cast<qint64>(entry.number)},
-                             {QStringLiteral("person"), textOf(entry.person)},
-                             {QStringLiteral("site"), textOf(stored.site)},
-                             {QStringLiteral("station"), textOf(stored.station)}};
+    QJsonObject object{{QStringLiteral("actor"), textOf(entry.actor)},
+                       {QStringLiteral("at"), static_cast<qint64>(entry.atMs)},
+                       {QStringLiteral("cancels"), textOf(entry.cancels)},
+                       {QStringLiteral("fields"), objectOf(entry.fields)},
+                       {QStringLiteral("id"), textOf(entry.id)},
+                       {QStringLiteral("kind"), QLatin1String(wordOf(entry.kind))},
+                       {QStringLiteral("movements"), movementsOf(entry.movements)},
+                       {QStringLiteral("number"), static_cast<qint64>(entry.number)},
+                       {QStringLiteral("person"), textOf(entry.person)},
+                       {QStringLiteral("site"), textOf(stored.site)},
+                       {QStringLiteral("station"), textOf(stored.station)}};
+    if (!stored.textHashes.empty())
+        object.insert(QStringLiteral("texts"), objectOf(stored.textHashes));
     return QJsonDocument(object)
         .toJson(QJsonDocument::Compact)
         .toStdString(); // QJsonObject keeps keys sorted
@@ -75,15 +111,10 @@ std::optional<PayloadEntry> readPayload(std::string_view payload)
     entry.actor = stringIn(object, "actor");
     entry.person = stringIn(object, "person");
     entry.cancels = stringIn(object, "cancels");
-    const auto fields = object.value(QLatin1String("fields")).toObject();
-    for (auto it = fields.begin(); it != fields.end(); ++it)
-        entry.fields[it.key().toStdString()] = it.value().toString().toStdString();
-    const auto movements = object.value(QLatin1String("movements")).toArray();
-    for (const auto& value : movements) {
-        const auto movement = value.toObject();
-        entry.movements.push_back({stringIn(movement, "line"), movement.value(QLatin1String("delta")).toInt(),
-                                   stringIn(movement, "part")});
-    }
+    entry.fields = textsIn(object, "fields");
+    entry.movements = movementsIn(object);
+    entry.site = stored.site;
+    stored.textHashes = textsIn(object, "texts");
     return stored;
 }
 
@@ -93,6 +124,16 @@ std::string chainHash(std::string_view before, std::string_view payload)
     hash.addData(QByteArrayView(before.data(), static_cast<qsizetype>(before.size())));
     hash.addData(QByteArrayView(payload.data(), static_cast<qsizetype>(payload.size())));
     return hash.result().toStdString();
+}
+
+std::string validUtf8(const std::string& text)
+{
+    return QString::fromStdString(text).toStdString();
+}
+
+std::string saltedHash(std::string_view salt, std::string_view words)
+{
+    return QByteArray::fromStdString(chainHash(salt, words)).toHex().toStdString();
 }
 
 std::string chainStart()

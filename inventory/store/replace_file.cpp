@@ -56,7 +56,8 @@ int writeAll(int descriptor, const std::string& bytes)
 
 /// 0, or the errno of what failed. Rights and owner follow the file replaced where the file system knows
 /// them.
-int writeTemporary(const std::string& temporary, const std::string& bytes, const struct stat* old)
+int writeTemporary(const std::string& temporary, const std::string& bytes, const struct stat* old,
+                   bool ownerOnly)
 {
     const Descriptor file{open(temporary.c_str(), O_WRONLY | O_CREAT | O_EXCL | O_CLOEXEC, 0600)};
     if (file.number < 0)
@@ -64,7 +65,7 @@ int writeTemporary(const std::string& temporary, const std::string& bytes, const
     if (old != nullptr) {
         (void)!fchown(file.number, old->st_uid, old->st_gid);
         (void)!fchmod(file.number, old->st_mode & 07777);
-    } else {
+    } else if (!ownerOnly) {
         const auto mask = umask(0);
         umask(mask);
         (void)!fchmod(file.number, 0666 & ~mask);
@@ -85,7 +86,7 @@ void writeStraight(const std::string& path, const std::string& bytes)
 
 } // namespace
 
-void replaceFile(const std::string& path, const std::string& bytes)
+void replaceFile(const std::string& path, const std::string& bytes, bool ownerOnly)
 {
     struct stat old {
     };
@@ -97,7 +98,7 @@ void replaceFile(const std::string& path, const std::string& bytes)
     const auto name = path.substr(path.rfind('/') == std::string::npos ? 0 : path.rfind('/') + 1);
     const auto temporary =
         folder + "/." + name + "." + std::to_string(getpid()) + "-" + std::to_string(++count) + ".part";
-    int failed = writeTemporary(temporary, bytes, there ? &old : nullptr);
+    int failed = writeTemporary(temporary, bytes, there ? &old : nullptr, ownerOnly);
     if (failed == 0 && std::rename(temporary.c_str(), path.c_str()) != 0)
         failed = errno;
     if (failed != 0) {

@@ -9,5 +9,7 @@ namespace quarterstep
 
 /// schema_sqlite.sql as it stands beside this file.
 [[nodiscard]] std::string_view sqliteSchema();
+/// migration_2_sqlite.sql: from form 1 to form 2.
+[[nodiscard]] std::string_view sqliteMigration2();
 
 } // namespace quarterstep

@@ -1,5 +1,6 @@
 -- SPDX-License-Identifier: GPL-3.0-or-later
--- The ledger of one camp folder. Statements end where an empty line stands; comments stand on lines of their own.
+-- The ledger of one camp folder, form 2 (migration_2_sqlite.sql leads there from form 1). Statements end where an
+-- empty line stands; comments stand on lines of their own.
 
 -- Who writes. The own station carries a mark of the place it lives: machine, file system, folder.
 CREATE TABLE station (
@@ -46,11 +47,23 @@ CREATE TABLE movement (
     line TEXT NOT NULL,
     delta INTEGER NOT NULL,
     part TEXT NOT NULL,
+    held INTEGER NOT NULL DEFAULT 0,
+    quarantined INTEGER NOT NULL DEFAULT 0,
     PRIMARY KEY (entry, place),
     FOREIGN KEY (site, line) REFERENCES balance (site, line)
 ) STRICT, WITHOUT ROWID;
 
 CREATE INDEX movement_line ON movement (site, line, entry, delta);
+
+-- What people wrote in their own words. The payload holds SHA-256 over salt and words; both can be blanked.
+CREATE TABLE remark (
+    entry INTEGER NOT NULL REFERENCES entry (position),
+    name TEXT NOT NULL,
+    salt BLOB,
+    words TEXT,
+    PRIMARY KEY (entry, name),
+    CHECK ((salt IS NULL) = (words IS NULL))
+) STRICT, WITHOUT ROWID;
 
 -- Persons live beside the chain: erasing one leaves every hash as it was.
 CREATE TABLE person (
@@ -60,7 +73,8 @@ CREATE TABLE person (
 
 -- The only way a count changes. A line that has no balance is refused by the foreign key of `movement`.
 CREATE TRIGGER movement_moves AFTER INSERT ON movement BEGIN
-    UPDATE balance SET on_hand = on_hand + NEW.delta WHERE site = NEW.site AND line = NEW.line;
+    UPDATE balance SET on_hand = on_hand + NEW.delta, held = held + NEW.held,
+        quarantined = quarantined + NEW.quarantined WHERE site = NEW.site AND line = NEW.line;
 END;
 
 CREATE TRIGGER entry_stays BEFORE UPDATE ON entry BEGIN
@@ -81,4 +95,13 @@ END;
 
 CREATE TRIGGER balance_remains BEFORE DELETE ON balance BEGIN
     SELECT RAISE(ABORT, 'a line that was counted stays known');
+END;
+
+CREATE TRIGGER remark_stays BEFORE UPDATE ON remark WHEN NEW.entry <> OLD.entry OR NEW.name <> OLD.name
+    OR NEW.words IS NOT NULL BEGIN
+    SELECT RAISE(ABORT, 'words are kept or blanked, never changed');
+END;
+
+CREATE TRIGGER remark_remains BEFORE DELETE ON remark BEGIN
+    SELECT RAISE(ABORT, 'words are kept or blanked, never removed');
 END;

@@ -265,8 +265,8 @@ WriteBackResult acceptEdited(const std::string& folder, Ledger& ledger, const st
                 Entry counted;
                 counted.kind = EntryKind::counted;
                 counted.fields = {{"counted", std::to_string(edit.inFile)},
-                                  {"expected", std::to_string(edit.inLedger)},
-                                  {"reason", reason}};
+                                  {"expected", std::to_string(edit.inLedger)}};
+                counted.texts = {{"reason", reason}};
                 counted.movements = {{edit.line, edit.inFile - edit.inLedger, {}}};
                 ledger.post(file.site, counted);
             }

@@ -45,9 +45,9 @@ WriteBackResult discardEdited(const std::string& folder, Ledger& ledger,
                               const std::vector<EditedCount>& lines);
 
 /// Writes bytes to a file the safe way. Only a regular file (or a new name) is replaced; anything else is
-/// written straight to. The mode of the file is kept. Throws Error file-unwritable (4). Nothing is lost on
-/// failure: old bytes or new, never a mixture.
-void replaceFile(const std::string& path, const std::string& bytes);
+/// written straight to. The mode of the file is kept; a new one is read by its owner alone when `ownerOnly`.
+/// Throws Error file-unwritable (4). Nothing is lost on failure: old bytes or new, never a mixture.
+void replaceFile(const std::string& path, const std::string& bytes, bool ownerOnly = false);
 
 /// Advisory lock on a folder, released on destruction. Waits up to `waitMs`, then throws Error folder-locked
 /// (4).

@@ -6,7 +6,8 @@
 //   ## replace camp/stock.yaml   first line: text that stands there once; second: what takes its place
 //   ## file NAME                 a file with these lines
 //   ## prepare                   one word and a name a line, see case_runner.hpp
-//   ## run                       commands before the one tested, one a line; each must end with 0 or 1
+//   ## run                       commands before the one tested, one a line; each must end with 0 or 1. Also
+//                                "copy FROM TO" and "edit FILE TEXT OTHER_TEXT"
 //   ## command                   the command tested; quotes as in a shell
 //   ## input                     standard input
 //   ## status                    exit code

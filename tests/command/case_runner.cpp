@@ -79,14 +79,32 @@ void CaseRunner::makeFiles(const CaseSection& section)
         fs::copy(std::string(QS_SOURCE_DIR) + "/tests/command/camp", fs::path(folder_) / "camp");
     if (section.word == "file")
         writeLines(path, section.lines);
-    if (section.word == "replace") {
-        auto text = contentOf(path.string());
-        const auto at = text.find(section.lines.at(0));
-        if (at == std::string::npos || text.find(section.lines[0], at + 1) != std::string::npos)
-            throw std::runtime_error(file_.name + ": the text to replace does not stand there once");
-        text.replace(at, section.lines[0].size(), section.lines.at(1));
-        std::ofstream(path, std::ios::binary) << text;
+    if (section.word == "replace")
+        replaceOnce(path, section.lines.at(0), section.lines.at(1));
+}
+
+bool CaseRunner::makeChange(const std::vector<std::string>& words)
+{
+    const auto path = fs::path(folder_) / words.at(1);
+    if (words[0] == "copy") {
+        fs::copy(path, fs::path(folder_) / words.at(2), fs::copy_options::recursive);
+        return true;
     }
+    if (words[0] == "edit") {
+        replaceOnce(path, words.at(2), words.at(3));
+        return true;
+    }
+    return false;
+}
+
+void CaseRunner::replaceOnce(const fs::path& path, const std::string& from, const std::string& to) const
+{
+    auto text = contentOf(path.string());
+    const auto at = text.find(from);
+    if (at == std::string::npos || text.find(from, at + 1) != std::string::npos)
+        throw std::runtime_error(file_.name + ": the text to replace does not stand there once");
+    text.replace(at, from.size(), to);
+    std::ofstream(path, std::ios::binary) << text;
 }
 
 void CaseRunner::makeReady(const std::string& line)
@@ -121,6 +139,8 @@ void CaseRunner::prepare()
     for (const auto& section : file_.sections)
         makeFiles(section);
     for (const auto& command : file_.lines("run")) {
+        if (makeChange(wordsOf(command)))
+            continue;
         const auto ran = run(wordsOf(command));
         if (ran.status != 0 && ran.status != 1)
             throw std::runtime_error(file_.name + ": " + command + " ended with " +

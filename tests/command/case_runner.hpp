@@ -6,6 +6,7 @@
 
 #include "tests/command/case_file.hpp"
 
+#include <filesystem>
 #include <map>
 #include <memory>
 
@@ -39,6 +40,9 @@ class CaseRunner
   private:
     void makeFiles(const CaseSection& section);
     void makeReady(const std::string& line);
+    /// "copy FROM TO" or "edit FILE TEXT OTHER_TEXT" among the commands that come before.
+    bool makeChange(const std::vector<std::string>& words);
+    void replaceOnce(const std::filesystem::path& path, const std::string& from, const std::string& to) const;
 
     struct Locks;
     const CaseFile& file_;

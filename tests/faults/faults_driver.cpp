@@ -71,7 +71,7 @@ void lazyJournal(const std::string& folder, int count)
             connection.prepare("INSERT INTO entry VALUES (NULL, ?, 1, ?, 'handed-over', 0, ?, NULL, ?, ?)");
         insert.run({Blob{id}, entry.number, entry.person, payload, Blob{chainHash(before, payload)}});
         insert.finish();
-        auto move = connection.prepare("INSERT INTO movement VALUES (?, 1, 'Box', ?, -1, 'pair')");
+        auto move = connection.prepare("INSERT INTO movement VALUES (?, 1, 'Box', ?, -1, 'pair', 0, 0)");
         move.run({entry.number, entry.movements[0].line});
         move.finish();
         connection.execute("COMMIT");

@@ -42,6 +42,7 @@ struct CampFiles {
     void give(const std::string& line, int delta = -1)
     {
         Entry entry;
+        entry.kind = delta < 0 ? EntryKind::handedOver : EntryKind::received;
         entry.movements = {{line, delta, "pair"}};
         ledger.post(site, entry);
     }
@@ -196,7 +197,7 @@ BOOST_AUTO_TEST_CASE(an_accepted_count_becomes_a_counted_entry, *utf::label("PRO
     BOOST_TEST(result.edited[0].line == "C");
     const auto entry = camp.ledger.entriesAfter(1).at(0);
     BOOST_TEST((entry.kind == EntryKind::counted));
-    BOOST_TEST(entry.fields.at("reason") == "found four more");
+    BOOST_TEST(entry.texts.at("reason") == "found four more");
     BOOST_TEST(entry.movements.at(0).delta == 4);
     BOOST_TEST(acceptEdited(camp.folder.path(), camp.ledger, {edited[0]}, "twice").edited.size() == 1U);
     BOOST_TEST(camp.ledger.position() == 2); // accepting twice changes nothing

@@ -1,0 +1,226 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/command/kept_work.hpp"
+
+#include "app/command/output.hpp"
+#include "app/session/wording.hpp"
+#include "inventory/text/numbers.hpp"
+#include "inventory/text/yaml_map.hpp"
+
+#include <QCoreApplication>
+#include <QDateTime>
+
+#include <algorithm>
+
+namespace quarterstep
+{
+namespace
+{
+
+QJsonObject jsonMovement(const Movement& movement)
+{
+    return {{"line", jsonText(movement.line)},
+            {"on_hand", movement.delta},
+            {"held", movement.held},
+            {"quarantined", movement.quarantined}};
+}
+
+QJsonObject jsonChange(const LineChange& change)
+{
+    const auto& after = change.after;
+    return {{"line", jsonText(change.line)},
+            {"on_hand_before", change.before.onHand},
+            {"on_hand_after", after.onHand},
+            {"held_after", after.held},
+            {"quarantined_after", after.quarantined},
+            {"available_after", after.onHand - after.held - after.quarantined}};
+}
+
+QString changeWords(const LineChange& change)
+{
+    QString text = QStringLiteral("%1  ").arg(ltr(change.line), -24) +
+                   commandWords(QT_TRANSLATE_NOOP("command", "on hand %1, was %2"))
+                       .arg(change.after.onHand)
+                       .arg(change.before.onHand);
+    if (change.after.held != change.before.held)
+        text += QStringLiteral("; ") + commandWords(QT_TRANSLATE_NOOP("command", "held %1, was %2"))
+                                           .arg(change.after.held)
+                                           .arg(change.before.held);
+    if (change.after.quarantined != change.before.quarantined)
+        text += QStringLiteral("; ") + commandWords(QT_TRANSLATE_NOOP("command", "in quarantine %1, was %2"))
+                                           .arg(change.after.quarantined)
+                                           .arg(change.before.quarantined);
+    return text;
+}
+
+void showWork(const KeptWork& work, Output& out)
+{
+    for (const auto& change : work.lines)
+        out.line(changeWords(change));
+    for (const auto& entry : work.entries)
+        if (!work.dryRun)
+            out.line(commandWords(QT_TRANSLATE_NOOP("command", "entry %1: %2, %3"))
+                         .arg(entry.number)
+                         .arg(kindWords(entry.kind), ltr(entry.id)));
+    if (work.entries.empty())
+        out.line(commandWords(QT_TRANSLATE_NOOP("command", "nothing to write")));
+    if (work.dryRun)
+        out.line(commandWords(QT_TRANSLATE_NOOP("command", "dry run: nothing was written")));
+}
+
+} // namespace
+
+void refuseUsage(std::string code, Sentence sentence)
+{
+    throw errorSaying(std::move(code), std::move(sentence), Exit::usage);
+}
+
+void refuseCause(const std::string& word)
+{
+    refuseUsage("option-value",
+                {QS_SAY("core", "“%1” is not a cause; write one of %2"), {word, listed(causesOfLoss())}});
+}
+
+void tellEdits(const Camp& camp, Output& out)
+{
+    for (const auto& each : camp.edited())
+        out.tell(Severity::caution, {stockPath(camp.folder()), 0, 0}, "count-edited",
+                 {QS_SAY("core", "line %1 was changed by hand to %2, the ledger had %3; take it over with "
+                                 "`quarterstep stock --accept-edits` or put it back with --discard-edits"),
+                  {each.line, std::to_string(each.inFile), std::to_string(each.inLedger)}});
+}
+
+Camp openForWork(const CommandLine& line, Output& out)
+{
+    auto camp = Camp::open(line.value("--camp"),
+                           line.has("--dry-run") ? Ledger::Mode::readOnly : Ledger::Mode::readWrite);
+    out.tell(camp.findings());
+    tellEdits(camp, out);
+    return camp;
+}
+
+int quantityOf(const CommandLine& line)
+{
+    if (!line.has("--quantity"))
+        return 1;
+    const auto number = parseWholeNumber(line.value("--quantity"), 1, mostPieces);
+    if (number)
+        return static_cast<int>(number.value());
+    Finding finding;
+    finding.position = {"--quantity", 1, number.complaint().offset + 1};
+    finding.code = number.complaint().code;
+    finding.sentence = number.complaint().sentence;
+    throw Error(std::move(finding), Exit::usage);
+}
+
+std::vector<QuantityRow> rowsOf(const CommandLine& line, const std::string& list, Output& out)
+{
+    if (list.empty() == !line.has("--line"))
+        refuseUsage("option-missing",
+                    {QS_SAY("core", "`%1` needs either a list or --line LINE [--quantity N]"), {line.verb}});
+    if (list.empty()) {
+        QuantityRow row;
+        row.line = line.value("--line");
+        row.quantity = quantityOf(line);
+        row.place.file = "--line";
+        return {row};
+    }
+    auto reading = readQuantityList(list);
+    endOnErrors(reading.findings, out);
+    return std::move(reading.value.rows);
+}
+
+void endOnErrors(const std::vector<Finding>& findings, Output& out)
+{
+    out.tell(findings);
+    const bool bad = std::any_of(findings.begin(), findings.end(),
+                                 [](const Finding& each) { return each.severity == Severity::error; });
+    if (!bad)
+        return;
+    out.tell(Severity::error, Position{}, "nothing-written",
+             {QS_SAY("core", "nothing was written; mend what stands above and repeat"), {}});
+    throw FilesNotRead();
+}
+
+int carryOutAndShow(const CommandLine& line, Camp& camp, std::vector<Entry> entries, Output& out,
+                    QJsonObject more, std::optional<std::int64_t> expected)
+{
+    const auto told = camp.findings().size();
+    const auto work = carryOut(camp, std::move(entries), line.has("--dry-run"), expected);
+    for (std::size_t i = told; i < camp.findings().size(); ++i)
+        out.tell(camp.findings()[i]);
+    if (!line.has("--json")) {
+        showWork(work, out);
+        return Exit::done;
+    }
+    QJsonArray posted;
+    for (const auto& entry : work.entries)
+        posted.append(jsonEntry(entry));
+    QJsonArray lines;
+    for (const auto& change : work.lines)
+        lines.append(jsonChange(change));
+    more.insert("site", jsonText(camp.site()));
+    more.insert("dry_run", work.dryRun);
+    more.insert("entries", posted);
+    more.insert("lines", lines);
+    out.json(more);
+    return Exit::done;
+}
+
+QJsonObject jsonEntry(const Entry& entry)
+{
+    QJsonArray movements;
+    for (const auto& movement : entry.movements)
+        movements.append(jsonMovement(movement));
+    return {{"id", jsonTextOrNull(entry.id)},
+            {"number", entry.number == 0 ? QJsonValue(QJsonValue::Null)
+                                         : QJsonValue(static_cast<qint64>(entry.number))},
+            {"kind", wordOf(entry.kind)},
+            {"person", jsonTextOrNull(entry.person)},
+            {"movements", movements}};
+}
+
+QString kindWords(EntryKind kind)
+{
+    static const char* const words[entryKinds] = {
+        QT_TRANSLATE_NOOP("command", "opened"),
+        QT_TRANSLATE_NOOP("command", "received"),
+        QT_TRANSLATE_NOOP("command", "handed over"),
+        QT_TRANSLATE_NOOP("command", "returned"),
+        QT_TRANSLATE_NOOP("command", "exchanged"),
+        QT_TRANSLATE_NOOP("command", "counted"),
+        QT_TRANSLATE_NOOP("command", "written off"),
+        QT_TRANSLATE_NOOP("command", "held"),
+        QT_TRANSLATE_NOOP("command", "quarantined"),
+        QT_TRANSLATE_NOOP("command", "released"),
+        QT_TRANSLATE_NOOP("command", "transferred out"),
+        QT_TRANSLATE_NOOP("command", "transferred in"),
+        QT_TRANSLATE_NOOP("command", "no spectacles needed"),
+        QT_TRANSLATE_NOOP("command", "declined"),
+        QT_TRANSLATE_NOOP("command", "incomplete"),
+        QT_TRANSLATE_NOOP("command", "repaired or adjusted"),
+        QT_TRANSLATE_NOOP("command", "ordered"),
+        QT_TRANSLATE_NOOP("command", "order arrived"),
+        QT_TRANSLATE_NOOP("command", "order checked"),
+        QT_TRANSLATE_NOOP("command", "delivered"),
+        QT_TRANSLATE_NOOP("command", "sent back to be remade"),
+        QT_TRANSLATE_NOOP("command", "not collected"),
+        QT_TRANSLATE_NOOP("command", "referred"),
+        QT_TRANSLATE_NOOP("command", "exported"),
+        QT_TRANSLATE_NOOP("command", "entered in error"),
+    };
+    return commandWords(words[static_cast<std::size_t>(kind)]);
+}
+
+QString momentWords(std::int64_t atMs)
+{
+    return QDateTime::fromMSecsSinceEpoch(atMs).toString(QStringLiteral("yyyy-MM-dd HH:mm"));
+}
+
+std::optional<std::int64_t> positionOf(const Camp& camp)
+{
+    if (!camp.hasLedger())
+        return std::nullopt;
+    return camp.ledger().position();
+}
+
+} // namespace quarterstep

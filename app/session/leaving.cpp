@@ -1,0 +1,113 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/session/leaving.hpp"
+
+#include "inventory/text/source_text.hpp"
+
+#include <algorithm>
+#include <filesystem>
+#include <sys/stat.h>
+
+namespace quarterstep
+{
+
+namespace
+{
+
+namespace fs = std::filesystem;
+
+Finding aboutPath(const std::string& path, const char* code, Sentence sentence)
+{
+    Finding finding;
+    finding.position.file = path;
+    finding.code = code;
+    finding.sentence = std::move(sentence);
+    return finding;
+}
+
+void makeFolder(const std::string& target)
+{
+    if (mkdir(target.c_str(), 0700) == 0)
+        return;
+    const std::error_code reason(errno, std::generic_category());
+    if (reason == std::errc::file_exists)
+        throw Error(
+            aboutPath(target, "file-exists",
+                      {QS_SAY("core", "something has this name already; name a place that is free"), {}}),
+            3);
+    throw Error(aboutPath(target, "file-unwritable",
+                          {QS_SAY("core", "the file cannot be written: %1; check rights and free space"),
+                           {reason.message()}}),
+                4);
+}
+
+void copyText(const std::string& from, const std::string& to)
+{
+    auto bytes = readBytes(from);
+    if (!bytes.usable())
+        throw Error(bytes.findings.front(), 3);
+    replaceFile(to, bytes.value, true);
+}
+
+} // namespace
+
+std::vector<std::string> exportFolder(const Camp& camp, const std::string& target)
+{
+    makeFolder(target);
+    std::vector<std::string> names;
+    try {
+        const FolderLock lock(camp.folder()); // no write-back between the ledger and the file
+        if (camp.hasLedger()) {
+            names.push_back(fs::path(camp.ledger().path()).filename().string());
+            camp.ledger().copyTo(target + "/" + names.back());
+        }
+        for (const auto* name : {"stock.yaml", "rules.yaml"}) {
+            if (!fs::exists(camp.folder() + "/" + name))
+                continue;
+            copyText(camp.folder() + "/" + name, target + "/" + name);
+            names.emplace_back(name);
+        }
+    } catch (const Error&) {
+        std::error_code ignored;
+        fs::remove_all(target, ignored);
+        throw;
+    }
+    return names;
+}
+
+Entry exportEntry(const std::string& actor, const std::string& reason)
+{
+    Entry entry;
+    entry.kind = EntryKind::exported;
+    entry.actor = actor;
+    entry.fields["level"] = "full";
+    entry.texts["reason"] = reason;
+    return entry;
+}
+
+MergeReport importLedger(Camp& camp, const std::string& path, bool dryRun)
+{
+    std::error_code ignored;
+    const auto file = fs::is_directory(path, ignored) ? path + "/ledger.sqlite" : path;
+    const auto from = Ledger::open(file, Ledger::Mode::readOnly);
+    auto report = mergeLedger(camp.ledger(), from, dryRun);
+    if (!dryRun)
+        camp.refreshAfterWriting();
+    return report;
+}
+
+std::vector<std::string> copiesBeside(const Camp& camp)
+{
+    std::vector<std::string> names;
+    if (!camp.hasLedger())
+        return names;
+    const fs::path ledger(camp.ledger().path());
+    const auto begin = ledger.filename().string() + ".form-";
+    std::error_code failed;
+    for (const auto& file : fs::directory_iterator(ledger.parent_path(), failed))
+        if (const auto name = file.path().filename().string(); name.rfind(begin, 0) == 0)
+            names.push_back(file.path().string());
+    std::sort(names.begin(), names.end());
+    return names;
+}
+
+} // namespace quarterstep

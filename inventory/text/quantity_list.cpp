@@ -1,0 +1,272 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "inventory/text/quantity_list.hpp"
+
+#include "core/record/entry.hpp"
+#include "inventory/text/csv.hpp"
+#include "inventory/text/csv_writing.hpp"
+#include "inventory/text/numbers.hpp"
+#include "inventory/text/yaml_map.hpp"
+
+#include <algorithm>
+#include <array>
+#include <map>
+#include <optional>
+
+namespace quarterstep
+{
+
+namespace
+{
+
+constexpr const char* formatWords = "quarterstep list 1";
+constexpr std::array knownColumns{"line", "quantity", "reason", "cause", "bin"};
+
+std::string causesListed()
+{
+    return listed(causesOfLoss());
+}
+
+/// Collects rows; each line once.
+class Rows
+{
+  public:
+    explicit Rows(Reading<QuantityList>& reading) : reading_(reading) {}
+
+    void add(QuantityRow row)
+    {
+        auto& rows = reading_.value.rows;
+        const auto [seen, isNew] = at_.emplace(row.line, rows.size());
+        if (isNew) {
+            rows.push_back(std::move(row));
+            return;
+        }
+        auto& first = rows[seen->second];
+        if (reading_.value.scanned) {
+            first.quantity += row.quantity;
+            return;
+        }
+        tell(row.place, "line-twice",
+             {QS_SAY("core",
+                     "line %1 stands here twice, first in row %2; write one row with the whole number"),
+              {shown(row.line), std::to_string(first.place.line)}});
+    }
+
+    void tell(const Position& place, const char* code, Sentence sentence, Severity severity = Severity::error)
+    {
+        reading_.findings.push_back({severity, place, code, std::move(sentence)});
+    }
+
+    bool causeIsKnown(const std::string& cause, const Position& place)
+    {
+        if (cause.empty() || isCauseOfLoss(cause))
+            return true;
+        tell(place, "cause-word",
+             {QS_SAY("core", "“%1” is not a cause; write one of %2"), {shown(cause), causesListed()}});
+        return false;
+    }
+
+  private:
+    Reading<QuantityList>& reading_;
+    std::map<std::string, std::size_t> at_;
+};
+
+class SheetReader
+{
+  public:
+    SheetReader(Reading<QuantityList>& reading, Rows& rows) : reading_(reading), rows_(rows) {}
+
+    void read(const std::vector<CsvRow>& table)
+    {
+        readHeader(table.front());
+        if (!reading_.usable())
+            return;
+        for (std::size_t i = 1; i < table.size(); ++i)
+            readRow(table[i]);
+    }
+
+  private:
+    void readHeader(const CsvRow& header)
+    {
+        for (std::size_t i = 0; i < header.cells.size(); ++i) {
+            const auto& cell = header.cells[i];
+            if (std::find(knownColumns.begin(), knownColumns.end(), cell.text) == knownColumns.end())
+                rows_.tell(
+                    cell.place, "column-unknown",
+                    {QS_SAY("core", "the column \"%1\" is not known; it is not used"), {shown(cell.text)}},
+                    Severity::note);
+            else if (!at_.emplace(cell.text, i).second)
+                rows_.tell(
+                    cell.place, "column-twice",
+                    {QS_SAY("core", "the column \"%1\" stands in the table twice; delete or rename one"),
+                     {shown(cell.text)}});
+        }
+        for (const char* needed : {"line", "quantity"})
+            if (at_.count(needed) == 0)
+                rows_.tell(
+                    header.end, "column-missing",
+                    {QS_SAY("core", "the column \"%1\" is missing; needed are line and quantity"), {needed}});
+        columns_ = header.cells.size();
+    }
+
+    [[nodiscard]] bool countIsRight(const CsvRow& row)
+    {
+        const std::vector<std::string> counts{std::to_string(row.cells.size()), std::to_string(columns_)};
+        if (row.cells.size() < columns_)
+            rows_.tell(
+                row.end, "row-short",
+                {QS_SAY("core", "the row ends after %1 cells, the header has %2; add the missing commas"),
+                 counts});
+        if (row.cells.size() > columns_)
+            rows_.tell(
+                row.cells[columns_].place, "row-long",
+                {QS_SAY("core", "the row has %1 cells, the header %2; put a cell that holds a comma in "
+                                "quotes"),
+                 counts});
+        return row.cells.size() == columns_;
+    }
+
+    [[nodiscard]] const CsvCell* cellOf(const CsvRow& row, const char* column) const
+    {
+        const auto at = at_.find(column);
+        return at == at_.end() ? nullptr : &row.cells[at->second];
+    }
+
+    void readRow(const CsvRow& row)
+    {
+        reading_.findings.insert(reading_.findings.end(), row.findings.begin(), row.findings.end());
+        if (!countIsRight(row) || !row.findings.empty())
+            return;
+        const auto& line = *cellOf(row, "line");
+        const auto& quantity = *cellOf(row, "quantity");
+        if (line.text.empty())
+            rows_.tell(line.place, "line-empty", {QS_SAY("core", "the row names no line"), {}});
+        const auto number = parseWholeNumber(quantity.text, 0, mostPieces);
+        if (!number) {
+            auto place = quantity.place;
+            place.column += number.complaint().offset;
+            rows_.tell(place, number.complaint().code.c_str(), number.complaint().sentence);
+        }
+        const auto* cause = cellOf(row, "cause");
+        const bool known = cause == nullptr || rows_.causeIsKnown(cause->text, cause->place);
+        if (line.text.empty() || !number || !known)
+            return;
+        const auto* reason = cellOf(row, "reason");
+        rows_.add({unguarded(line.text), static_cast<int>(number.value()), reason == nullptr ? "" : reason->text,
+                   cause == nullptr ? "" : cause->text, line.place});
+    }
+
+    Reading<QuantityList>& reading_;
+    Rows& rows_;
+    std::map<std::string, std::size_t> at_;
+    std::size_t columns_ = 0;
+};
+
+void readItem(YamlDocument& document, const YamlValue& item, Rows& rows)
+{
+    YamlMap map(document, item, {"line", "quantity", "reason", "cause", "bin"});
+    if (!map.isMap())
+        return;
+    const auto* name = map.need("line");
+    const auto line = name == nullptr ? std::nullopt : document.text(*name);
+    const auto quantity =
+        map.need("quantity") == nullptr ? std::nullopt : map.wholeNumber("quantity", 0, mostPieces);
+    const auto cause = map.text("cause").value_or("");
+    const auto* causeAt = map.find("cause");
+    const bool known = causeAt == nullptr || rows.causeIsKnown(cause, document.at(*causeAt));
+    if (line && line->empty())
+        rows.tell(document.at(*name), "line-empty", {QS_SAY("core", "the row names no line"), {}});
+    else if (line && quantity && known)
+        rows.add(
+            {*line, static_cast<int>(*quantity), map.text("reason").value_or(""), cause, document.at(*name)});
+}
+
+void readYaml(const std::string& bytes, const std::string& name, Reading<QuantityList>& reading, Rows& rows)
+{
+    YamlDocument document(bytes, name);
+    if (document.readable()) {
+        YamlMap map(document, document.root(), {"format", "lines"});
+        const auto* format = map.need("format");
+        if (format != nullptr && document.text(*format).value_or("") != formatWords)
+            document.tell(Severity::error, *format, "format-unknown",
+                          {QS_SAY("core", "write format: %1"), {formatWords}});
+        const auto* lines = map.need("lines");
+        if (lines != nullptr && lines->kind != YamlValue::Kind::list)
+            document.tell(Severity::error, *lines, "lines-not-a-list",
+                          {QS_SAY("core", "lines is a list, one item with line and quantity each"), {}});
+        else if (lines != nullptr)
+            for (const auto& item : lines->items)
+                readItem(document, item, rows);
+    }
+    for (auto& finding : document.takeFindings())
+        reading.findings.push_back(std::move(finding));
+}
+
+void readScanned(const std::vector<CsvRow>& table, Reading<QuantityList>& reading, Rows& rows)
+{
+    reading.value.scanned = true;
+    for (const auto& row : table) {
+        if (row.cells.size() != 1)
+            rows.tell(
+                row.cells[1].place, "row-long",
+                {QS_SAY("core", "one scanned line a row; a table begins with a row that names its columns: "
+                                "line,quantity"),
+                 {}});
+        else
+            rows.add({row.cells[0].text, 1, "", "", row.cells[0].place});
+    }
+}
+
+bool looksLikeYaml(const std::string& text)
+{
+    std::size_t at = 0;
+    while (at < text.size() && (text[at] == '#' || text[at] == '\n' || text[at] == '\r' || text[at] == ' '))
+        at = text[at] == '#' ? std::min(text.find('\n', at), text.size()) : at + 1;
+    return text.compare(at, 7, "format:") == 0 || text.compare(at, 6, "lines:") == 0 ||
+           text.compare(at, 1, "{") == 0;
+}
+
+} // namespace
+
+Reading<QuantityList> readQuantityText(const std::string& bytes, const std::string& name)
+{
+    Reading<QuantityList> reading;
+    auto checked = checkText(bytes, name);
+    reading.findings = std::move(checked.findings);
+    if (!reading.usable())
+        return reading;
+    Rows rows(reading);
+    if (looksLikeYaml(checked.value.text())) {
+        reading.findings.clear(); // the YAML reader tells them again
+        readYaml(bytes, name, reading, rows);
+        sortByPlace(reading.findings);
+        return reading;
+    }
+    auto table = parseCsv(checked.value);
+    reading.findings.insert(reading.findings.end(), table.findings.begin(), table.findings.end());
+    if (table.value.empty() && reading.usable())
+        rows.tell(
+            {name, 1, 1}, "table-empty",
+            {QS_SAY("core", "the table is empty; its first line names the columns: %1"), {"line,quantity"}});
+    if (!reading.usable())
+        return reading;
+    const auto& first = table.value.front().cells;
+    const bool header = std::any_of(first.begin(), first.end(), [](const CsvCell& cell) {
+        return cell.text == "line" || cell.text == "quantity";
+    });
+    if (header)
+        SheetReader(reading, rows).read(table.value);
+    else
+        readScanned(table.value, reading, rows);
+    sortByPlace(reading.findings);
+    return reading;
+}
+
+Reading<QuantityList> readQuantityList(const std::string& path)
+{
+    auto bytes = readBytes(path);
+    if (!bytes.usable())
+        return {{}, std::move(bytes.findings)};
+    return readQuantityText(bytes.value, path);
+}
+
+} // namespace quarterstep

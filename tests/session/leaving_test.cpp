@@ -1,0 +1,160 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What leaves a camp and what comes from another.
+#define BOOST_TEST_MODULE leaving
+#include <boost/test/unit_test.hpp>
+
+#include "app/session/keeping.hpp"
+#include "app/session/leaving.hpp"
+#include "tests/inventory/folder.hpp"
+
+#include <QCoreApplication>
+#include <sys/stat.h>
+
+namespace utf = boost::unit_test;
+using namespace quarterstep;
+namespace qt = quarterstep::test;
+
+namespace
+{
+
+struct Application {
+    int count = 1;
+    char name[8] = "leaving";
+    char* arguments[2] = {name, nullptr};
+    QCoreApplication application{count, arguments};
+};
+
+std::string stockOf(const std::string& site)
+{
+    return "format: quarterstep stock 1\nsite: " + site +
+           "\nlines:\n  - {line: A, kind: ready-made, power: +2.00, on hand: 30}\n";
+}
+
+struct Place {
+    qt::TemporaryFolder folder;
+    std::string path;
+    Camp camp;
+    explicit Place(const std::string& site)
+        : path(made(folder, site)), camp(Camp::open(path, Ledger::Mode::readWrite))
+    {
+    }
+    static std::string made(const qt::TemporaryFolder& folder, const std::string& site)
+    {
+        qt::writeBytes(folder / "stock.yaml", stockOf(site));
+        return folder.path();
+    }
+    Entry give(const std::string& person, const std::string& reason = {})
+    {
+        Entry entry;
+        entry.person = person;
+        entry.actor = "Dispenser Dorrit";
+        entry.movements = {{"A", -1, "pair"}};
+        entry.fields = {{"purpose", "near"}, {"final", "R +2.00 L +2.00"}};
+        entry.texts = {{"reason", reason}};
+        return camp.post(entry);
+    }
+};
+
+std::string all(const ExportTable& table)
+{
+    return csvOf(table);
+}
+
+bool holds(const std::string& text, const std::string& part)
+{
+    return text.find(part) != std::string::npos;
+}
+
+mode_t modeOf(const std::string& path)
+{
+    struct stat status {
+    };
+    return stat(path.c_str(), &status) == 0 ? status.st_mode & 07777 : 0;
+}
+
+} // namespace
+
+BOOST_TEST_GLOBAL_FIXTURE(Application);
+
+BOOST_AUTO_TEST_CASE(rows_hold_no_code_no_name_no_hour_and_no_own_words, *utf::label("PROP"))
+{
+    Place place("North");
+    place.camp.ledger().putPerson({"K-4711", "Umberta"});
+    place.give("K-4711", "told by Osric");
+    place.give("K-4712");
+    place.give("K-4711");
+    const auto rows = all(exportTable(place.camp, ExportLevel::rows));
+    for (const auto* secret : {"4711", "4712", "Umberta", "Osric", "Dorrit", "T0", "R +2.00"})
+        BOOST_TEST(!holds(rows, secret), secret);
+    BOOST_TEST(holds(rows, "person 1"));
+    BOOST_TEST(holds(rows, "person 2"));
+    BOOST_TEST(!holds(rows, "person 3"));
+    const auto full = all(exportTable(place.camp, ExportLevel::full));
+    for (const auto* known : {"K-4711", "Umberta", "told by Osric", "Dispenser Dorrit", "R +2.00 L +2.00"})
+        BOOST_TEST(holds(full, known), known);
+}
+
+BOOST_AUTO_TEST_CASE(counts_leave_out_what_was_taken_back, *utf::label("DER"))
+{
+    Place place("North");
+    for (int i = 0; i < 7; ++i)
+        place.give("K-" + std::to_string(i));
+    carryOut(place.camp, {undoOf(place.camp, handOverToday(place.camp, "K-0"), "", "wrong")}, false);
+    const auto counts = all(exportTable(place.camp, ExportLevel::aggregate));
+    BOOST_TEST(holds(counts, "entries,handed-over,6\n"));
+    BOOST_TEST(holds(counts, "handed-over by purpose,near,6\n"));
+    BOOST_TEST(!holds(counts, "entered-in-error"));
+}
+
+BOOST_AUTO_TEST_CASE(a_copied_folder_is_for_its_owner_and_opens_as_the_same_camp, *utf::label("PROP"))
+{
+    Place place("North");
+    place.give("K-1");
+    qt::TemporaryFolder other;
+    const auto names = exportFolder(place.camp, other / "copy");
+    BOOST_TEST(names.size() == 2U);
+    BOOST_TEST(modeOf(other / "copy") == 0700U);
+    BOOST_TEST(modeOf(other / "copy/ledger.sqlite") == 0600U);
+    BOOST_TEST(modeOf(other / "copy/stock.yaml") == 0600U);
+    BOOST_TEST(qt::readBytes(other / "copy/stock.yaml") == qt::readBytes(place.path + "/stock.yaml"));
+    const auto copy = Camp::open(other / "copy", Ledger::Mode::readWrite);
+    BOOST_TEST(copy.ledger().moved());
+    BOOST_TEST(copy.edited().empty());
+    BOOST_TEST(copy.stock()[0].onHand == 29);
+    QS_CHECK_ERROR("file-exists", 3, exportFolder(place.camp, other / "copy"));
+    place.give("K-2"); // the camp goes on
+    BOOST_TEST(place.camp.ledger().checkChain().ok);
+}
+
+BOOST_AUTO_TEST_CASE(a_copy_that_cannot_be_made_leaves_nothing_behind, *utf::label("PROP"))
+{
+    Place place("North");
+    place.give("K-1");
+    qt::TemporaryFolder other;
+    std::filesystem::remove(place.path + "/stock.yaml");
+    std::filesystem::create_directory(place.path + "/stock.yaml");
+    QS_CHECK_ERROR("file-is-folder", 3, exportFolder(place.camp, other / "copy"));
+    BOOST_TEST(!std::filesystem::exists(other / "copy"));
+}
+
+BOOST_AUTO_TEST_CASE(a_merge_into_the_same_site_moves_the_file_as_well, *utf::label("PROP"))
+{
+    Place place("North");
+    place.give("K-1");
+    qt::TemporaryFolder other;
+    exportFolder(place.camp, other / "copy");
+    {
+        auto second = Camp::open(other / "copy", Ledger::Mode::readWrite);
+        second.becomeSecondStation();
+        Entry entry;
+        entry.person = "K-2";
+        entry.movements = {{"A", -2, "pair"}};
+        second.post(entry);
+    }
+    const auto report = importLedger(place.camp, other / "copy", false);
+    BOOST_TEST(report.added == 1);
+    BOOST_TEST(place.camp.stock()[0].onHand == 27);
+    BOOST_TEST(holds(qt::readBytes(place.path + "/stock.yaml"), "on hand: 27"));
+    BOOST_TEST(importLedger(place.camp, other / "copy", false).added == 0);
+    BOOST_TEST(place.camp.edited().empty());
+}
