@@ -30,6 +30,9 @@ struct Need {
     PerEye<double> share{0.5, 0.5}; ///< part of the PD on each side of the nose
     bool pdKnown = false;
     bool pdComputed = false; ///< near or intermediate from the distance PD
+    /// Assumed for tables without PD (coverage): each pair's centres are this person's PD. Never for
+    /// hand-over.
+    bool pdFollowsCentres = false;
     std::optional<double> age;
     bool childRules = false;
     bool cycloplegic = false;

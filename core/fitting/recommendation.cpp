@@ -269,6 +269,8 @@ void answerPurpose(const PersonRecord& person, std::span<const StockLine> stock,
     const auto need = needFor(person, answer.purpose, rules.settings);
     if (need)
         answer.need = need.value();
+    if (answer.need && options.assumeCentred && !answer.need->pdKnown)
+        answer.need->pdKnown = answer.need->pdFollowsCentres = true;
     addReferral(person, answer);
     addCautions(person, answer);
     if (profile == nullptr) {

@@ -53,6 +53,7 @@ struct MatchOptions {
     std::string profile; ///< empty = chosen by age and purpose
     CandidateOptions candidates;
     std::optional<TrialAcuity> trial; ///< acuity typed with the best candidate on the face
+    bool assumeCentred = false;       ///< coverage of tables without PD: an unknown PD is that of each pair
     bool details = false;             ///< chances, single changes of the nearest misses, laboratory order
     CylinderForm form = CylinderForm::minus;          ///< of the laboratory order
     const std::vector<AgeTable>* ageTables = nullptr; ///< additions by age beside Hofstetter's amplitudes
