@@ -137,6 +137,22 @@ BOOST_AUTO_TEST_CASE(equal_pairs_in_half_dioptres_beside_an_independent_small_mo
     BOOST_TEST(std::abs(100.0 * adults.all() / adults.people - 55.8) < 5.0);
 }
 
+BOOST_AUTO_TEST_CASE(cylinder_is_the_first_reason_why_not,
+                     *utf::label("REF") *
+                         utf::description("Chan et al., Br J Ophthalmol 2023;107:1793: astigmatism"))
+{
+    MatchOptions options;
+    options.assumeCentred = true;
+    const auto coverage = coverageOf(survey(), equalPairs(-6.0, 6.0, 0.5), defaultRules(), options);
+    const int custom =
+        coverage.people - coverage.served - coverage.onTrial - coverage.none - coverage.incomplete;
+    const int cylinder = coverage.byReason.at("residual_cylinder");
+    checkStandsInHelp("Of " + std::to_string(custom) +
+                      " who need a custom order, cylinder left over is the reason for " +
+                      std::to_string(cylinder) + ".");
+    BOOST_TEST(2 * cylinder > custom);
+}
+
 BOOST_AUTO_TEST_CASE(profiles_over_the_survey_beside_published_shares,
                      *utf::label("REF") *
                          utf::description("Chan et al., Br J Ophthalmol 2023;107:1793; Zhu et al., Br J "
