@@ -24,9 +24,18 @@ namespace quarterstep
 /// One entry of `match --json`.
 [[nodiscard]] QJsonObject jsonRecommendation(const Recommendation& answer, std::span<const StockLine> stock);
 
+/// Pieces of that entry, for other answers.
+[[nodiscard]] QJsonObject jsonCandidate(const Candidate& candidate, std::span<const StockLine> stock);
+[[nodiscard]] QJsonObject jsonFlag(const Flag& flag);
+[[nodiscard]] QJsonObject jsonOrder(const LaboratoryOrder& order);
+[[nodiscard]] QJsonValue jsonChange(const std::optional<SingleChange>& change);
+
 /// "0042  near  from stock  N+200-62M-BK bin C4  R M +0.00 …  prism 0.12 in": one line, `parts` as given or
 /// suggested.
 [[nodiscard]] QString recommendationLine(const Recommendation& answer, std::span<const StockLine> stock);
+
+/// What every temporary pair is told with: "Temporary pair. Not for driving."
+[[nodiscard]] QString temporaryWords();
 
 /// Whether the person goes without acceptable stock, or something is missing.
 [[nodiscard]] bool leavesUnserved(const Recommendation& answer);

@@ -56,6 +56,8 @@ QJsonArray lineNames(const std::vector<Part>& parts, std::span<const StockLine> 
     return listOf(parts, [&](const Part& part) { return jsonText(stock[part.line].name); });
 }
 
+} // namespace
+
 QJsonObject jsonCandidate(const Candidate& candidate, std::span<const StockLine> stock)
 {
     const auto& fit = candidate.fit;
@@ -74,6 +76,8 @@ QJsonObject jsonCandidate(const Candidate& candidate, std::span<const StockLine>
         {"left", jsonEye(fit.eyes.left)},
         {"prism_h_pd", jsonNumber(fit.prism.horizontal)},
         {"prism_v_pd", jsonNumber(fit.prism.vertical)},
+        {"chance_right", jsonNumber(candidate.chance.right)},
+        {"chance_left", jsonNumber(candidate.chance.left)},
         {"axis_mounted_right", axis(candidate.mountedAxis.right)},
         {"axis_mounted_left", axis(candidate.mountedAxis.left)},
         {"alike", listOf(candidate.alike, [&](const auto& parts) { return lineNames(parts, stock); })},
@@ -85,8 +89,6 @@ QJsonObject jsonFlag(const Flag& flag)
     return {
         {"code", jsonText(flag.code)}, {"text", say(flag.sentence)}, {"source", jsonTextOrNull(flag.source)}};
 }
-
-} // namespace
 
 const char* jsonWord(Verdict verdict)
 {
@@ -147,8 +149,15 @@ QJsonObject jsonRecommendation(const Recommendation& answer, std::span<const Sto
         {"needs", listOf(answer.needs, [](const Sentence& need) { return QJsonValue(say(need)); })},
         {"candidates", listOf(answer.candidates.ranked, candidate)},
         {"misses", listOf(answer.candidates.misses, candidate)}};
-    if (answer.interim)
-        entry.insert("interim", candidate(*answer.interim));
+    if (answer.interim) {
+        auto interim = candidate(*answer.interim);
+        interim.insert("words", temporaryWords());
+        entry.insert("interim", interim);
+    }
+    if (!answer.changes.empty())
+        entry.insert("single_changes", listOf(answer.changes, jsonChange));
+    if (answer.order)
+        entry.insert("order", jsonOrder(*answer.order));
     return entry;
 }
 

@@ -4,6 +4,8 @@
 #include "app/command/answers.hpp"
 #include "app/command/output.hpp"
 #include "app/session/wording.hpp"
+#include "core/fitting/fit_chance.hpp"
+#include "core/fitting/reasons.hpp"
 
 #include <QCoreApplication>
 #include <QStringList>
@@ -30,12 +32,35 @@ QString fitWords(const Fit& fit)
            commandWords(QT_TRANSLATE_NOOP("command", "prism %1")).arg(prismWords(fit.prism.horizontal));
 }
 
+/// Only where it was asked for.
+QString chanceWords(const std::optional<double>& chance)
+{
+    if (!chance)
+        return {};
+    const auto number = QString::fromStdString(twoDecimals(*chance));
+    return QStringLiteral(", ") +
+           (*chance < surelyEnough
+                ? commandWords(QT_TRANSLATE_NOOP("command", "chance %1: repeat the readings")).arg(number)
+                : commandWords(QT_TRANSLATE_NOOP("command", "chance %1")).arg(number));
+}
+
 QString pulled(const std::vector<Part>& parts, std::span<const StockLine> stock)
 {
     QStringList words;
     for (const auto& part : parts)
         words << pullWords(part, stock);
     return words.join(QStringLiteral(", "));
+}
+
+/// The nearest misses, each with the one change that would bring it in.
+QStringList changeWords(const Recommendation& answer, std::span<const StockLine> stock)
+{
+    QStringList words;
+    for (std::size_t i = 0; i < answer.changes.size(); ++i)
+        if (const auto& change = answer.changes[i])
+            words << commandWords(QT_TRANSLATE_NOOP("command", "%1 %2"))
+                         .arg(pulled(answer.candidates.misses[i].parts, stock), say(change->sentence));
+    return words;
 }
 
 } // namespace
@@ -49,13 +74,20 @@ QString recommendationLine(const Recommendation& answer, std::span<const StockLi
         cells << commandWords(QT_TRANSLATE_NOOP("command", "measure again"));
     const auto& ranked = answer.candidates.ranked;
     if (!ranked.empty() && (answer.verdict == Verdict::stock || answer.reasonKey == "on_trial"))
-        cells << pulled(ranked.front().parts, stock) << fitWords(ranked.front().fit);
+        cells << pulled(ranked.front().parts, stock)
+              << fitWords(ranked.front().fit) + chanceWords(leastChance(ranked.front().chance));
     if (!answer.reason.empty())
         cells << say(answer.reason);
+    if (answer.verdict == Verdict::custom)
+        cells << changeWords(answer, stock);
     if (answer.interim)
-        cells << commandWords(QT_TRANSLATE_NOOP("command", "temporary pair: %1"))
-                     .arg(pulled(answer.interim->parts, stock));
+        cells << temporaryWords() + QLatin1Char(' ') + pulled(answer.interim->parts, stock);
     return cells.join(QStringLiteral("; "));
+}
+
+QString temporaryWords()
+{
+    return commandWords(QT_TRANSLATE_NOOP("command", "Temporary pair. Not for driving."));
 }
 
 bool leavesUnserved(const Recommendation& answer)

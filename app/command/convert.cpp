@@ -7,6 +7,7 @@
 #include "app/command/output.hpp"
 #include "app/session/wording.hpp"
 #include "core/optics/acuity.hpp"
+#include "core/optics/acuity_scale.hpp"
 #include "core/optics/notation.hpp"
 #include "core/optics/power_vector.hpp"
 #include "inventory/text/source_text.hpp"
@@ -172,6 +173,7 @@ QJsonObject jsonAcuity(const Acuity& acuity)
     };
     return {{"as_written", jsonText(acuity.asRecorded)},
             {"logmar", jsonNumber(logMar)},
+            {"letters", logMar ? jsonNumber(lettersFromLogMar(*logMar)) : QJsonValue(QJsonValue::Null)},
             {"decimal", logMar ? jsonNumber(decimalFromLogMar(*logMar)) : QJsonValue(QJsonValue::Null)},
             {"snellen_6", of(snellenDenominator, 6.0)},
             {"snellen_20", of(snellenDenominator, 20.0)}};
@@ -188,12 +190,36 @@ QString acuityWords(const Acuity& acuity)
              fixed(snellenDenominator(*acuity.logMar, 20.0), 0), fixed(decimalFromLogMar(*acuity.logMar), 2));
 }
 
+QJsonObject jsonNear(const NearAcuity& near)
+{
+    return {{"as_written", jsonText(near.asRecorded)},
+            {"n_points", jsonNumber(near.points)},
+            {"m_units", jsonNumber(near.points / 8.0)},
+            {"distance_mm", jsonNumber(near.distanceMm)}};
+}
+
+QString nearWords(const NearAcuity& near)
+{
+    const QString size = QStringLiteral("N%1  M %2").arg(QString::number(near.points),
+                                                         QString::number(near.points / 8.0, 'f', 2));
+    return near.distanceMm
+               ? size + commandWords(QT_TRANSLATE_NOOP("command", "  at %1 mm")).arg(*near.distanceMm)
+               : size;
+}
+
 int convertAcuities(const CommandLine& line, const std::vector<Text>& texts, Output& out)
 {
     int exit = Exit::done;
     QJsonArray answers;
     for (const auto& text : texts) {
         const auto acuity = parseAcuity(text.text);
+        if (const auto near = parseNearAcuity(text.text); near && !acuity) {
+            if (line.has("--json"))
+                answers.append(jsonNear(near.value()));
+            else
+                out.line(nearWords(near.value()));
+            continue;
+        }
         if (!acuity) {
             tellComplaint(text, acuity.complaint(), out);
             exit = Exit::badData;

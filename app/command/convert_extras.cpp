@@ -62,8 +62,16 @@ QJsonObject jsonWhole(const SpheroCylinder& power)
 
 QJsonValue jsonAtVertex(const SpheroCylinder& power, const std::pair<double, double>& vertex)
 {
-    const auto moved = atVertexDistance(power, Millimetres{vertex.first}, Millimetres{vertex.second});
-    return moved ? QJsonValue(jsonWhole(*moved)) : QJsonValue(QJsonValue::Null);
+    const Millimetres from{vertex.first};
+    const Millimetres to{vertex.second};
+    const auto moved = atVertexDistance(power, from, to);
+    if (!moved)
+        return QJsonValue::Null;
+    auto there = jsonWhole(*moved);
+    const auto worn = asWorn(power, from, to);
+    there.insert("change_uncompensated",
+                 worn ? QJsonValue(jsonVector(worn->change)) : QJsonValue(QJsonValue::Null));
+    return there;
 }
 
 QString wordsAtVertex(const SpheroCylinder& power, const std::pair<double, double>& vertex)

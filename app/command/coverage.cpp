@@ -4,6 +4,7 @@
 
 #include "app/command/inputs.hpp"
 #include "app/command/output.hpp"
+#include "app/command/picked.hpp"
 
 #include <QCoreApplication>
 
@@ -20,12 +21,16 @@ std::optional<double> shareOf(const Coverage& coverage)
     return static_cast<double>(coverage.served) / coverage.people;
 }
 
-QJsonObject jsonCoverage(const Coverage& coverage, int badRows)
+QJsonObject jsonCoverage(const Coverage& coverage, int badRows, const std::vector<const char*>& aloud)
 {
+    QJsonArray assumed;
+    for (const char* words : aloud)
+        assumed.append(commandWords(words));
     QJsonObject reasons;
     for (const auto& [reason, count] : coverage.byReason)
         reasons.insert(QString::fromStdString(reason), count);
-    return {{"people", coverage.people},
+    QJsonObject answer{
+            {"people", coverage.people},
             {"served", coverage.served},
             {"caution", coverage.caution},
             {"on_trial", coverage.onTrial},
@@ -34,6 +39,9 @@ QJsonObject jsonCoverage(const Coverage& coverage, int badRows)
             {"share", jsonNumber(shareOf(coverage))},
             {"by_reason", reasons},
             {"bad_rows", badRows}};
+    if (!aloud.empty())
+        answer.insert("assumed", assumed);
+    return answer;
 }
 
 void showCoverage(const Coverage& coverage, int badRows, Output& out)
@@ -54,12 +62,49 @@ void showCoverage(const Coverage& coverage, int badRows, Output& out)
         out.line(QStringLiteral("  %1  %2").arg(QString::fromStdString(reason), -22).arg(count));
 }
 
+CoverageAssumptions assumptionsOf(const CommandLine& line)
+{
+    CoverageAssumptions assumed;
+    for (const auto& word : namesIn(line.value("--assume"))) {
+        if (word == "centred")
+            assumed.centred = true;
+        else if (word == "final")
+            assumed.final = true;
+        else if (word == "vertex")
+            assumed.vertex = true;
+        else
+            throw errorSaying(
+                "option-value",
+                {QS_SAY("core", "“%1” cannot be assumed; write centred, final or vertex"), {word}},
+                Exit::usage);
+    }
+    return assumed;
+}
+
+/// Said aloud with every answer: the figures are not those of the table alone.
+std::vector<const char*> wordsOf(const CoverageAssumptions& assumed)
+{
+    std::vector<const char*> words;
+    if (assumed.centred)
+        words.push_back(QT_TRANSLATE_NOOP(
+            "command", "assumed: where no PD was taken, it equals the centres of each pair"));
+    if (assumed.final)
+        words.push_back(
+            QT_TRANSLATE_NOOP("command", "assumed: objective readings are final, and a prescriber is named"));
+    if (assumed.vertex)
+        words.push_back(
+            QT_TRANSLATE_NOOP("command", "assumed: an unrecorded vertex distance is that of the stock"));
+    return words;
+}
+
 } // namespace
 
 int runCoverage(const CommandLine& line, Output& out)
 {
     const auto box = openBox(line, out);
-    const auto options = matchOptions(line, box.rules);
+    const auto assumed = assumptionsOf(line);
+    auto options = matchOptions(line, box.rules);
+    options.assumeCentred = assumed.centred;
     const auto table = readTable(line, out);
     std::vector<PersonRecord> people;
     int badRows = 0;
@@ -68,11 +113,16 @@ int runCoverage(const CommandLine& line, Output& out)
             people.push_back(*row.record);
         else
             ++badRows;
+    people = withAssumptions(std::move(people), assumed, box.rules.settings);
     const auto coverage = coverageOf(people, box.stock, box.rules, options);
-    if (line.has("--json"))
-        out.json(jsonCoverage(coverage, badRows));
-    else
+    const auto aloud = wordsOf(assumed);
+    if (line.has("--json")) {
+        out.json(jsonCoverage(coverage, badRows, aloud));
+    } else {
+        for (const char* words : aloud)
+            out.line(commandWords(words));
         showCoverage(coverage, badRows, out);
+    }
     if (badRows > 0)
         return Exit::badData;
     return coverage.served + coverage.none < coverage.people ? Exit::unserved : Exit::done;

@@ -4,9 +4,7 @@
 
 #include "app/command/answers.hpp"
 #include "app/command/output.hpp"
-
-#include <algorithm>
-#include <sstream>
+#include "app/command/picked.hpp"
 
 namespace quarterstep
 {
@@ -18,19 +16,10 @@ Error usage(std::string code, Sentence sentence)
     return errorSaying(std::move(code), std::move(sentence), Exit::usage);
 }
 
-std::vector<std::string> listOf(const std::string& text)
-{
-    std::vector<std::string> words;
-    std::istringstream stream(text);
-    for (std::string word; std::getline(stream, word, ',');)
-        words.push_back(word);
-    return words;
-}
-
 HandOverChecks checksOf(const CommandLine& line)
 {
     HandOverChecks checks;
-    for (const auto& word : listOf(line.value("--checks"))) {
+    for (const auto& word : namesIn(line.value("--checks"))) {
         if (word == "power")
             checks.powerByFocimeter = true;
         else if (word == "fit")
@@ -42,98 +31,6 @@ HandOverChecks checksOf(const CommandLine& line)
                         {QS_SAY("core", "“%1” is not a check; write power, fit or instructions"), {word}});
     }
     return checks;
-}
-
-template <class T>
-std::optional<T> acuityOf(const CommandLine& line, const char* option, Parsed<T> (*parse)(const std::string&))
-{
-    if (!line.has(option))
-        return std::nullopt;
-    const auto read = parse(line.value(option));
-    if (!read) {
-        Finding finding;
-        finding.position = {option, 1, read.complaint().offset + 1};
-        finding.code = read.complaint().code;
-        finding.sentence = read.complaint().sentence;
-        throw Error(std::move(finding), Exit::usage);
-    }
-    return read.value();
-}
-
-std::optional<TrialAcuity> trialOf(const CommandLine& line)
-{
-    TrialAcuity trial;
-    trial.distance.right = acuityOf(line, "--acuity-right", parseAcuity);
-    trial.distance.left = acuityOf(line, "--acuity-left", parseAcuity);
-    trial.near = acuityOf(line, "--near-acuity", parseNearAcuity);
-    if (!trial.distance.right && !trial.distance.left && !trial.near)
-        return std::nullopt;
-    return trial;
-}
-
-const PersonRecord& personOf(const CommandLine& line, const std::vector<PersonRecord>& people)
-{
-    const auto code = line.value("--person");
-    const auto found =
-        std::find_if(people.begin(), people.end(), [&](const auto& each) { return each.person == code; });
-    if (found == people.end())
-        throw errorSaying("person-unknown",
-                          {QS_SAY("core", "nobody in %1 has the code %2"), {line.arguments.front(), code}},
-                          Exit::badData);
-    return *found;
-}
-
-Recommendation chosenPurpose(const CommandLine& line, std::vector<Recommendation> answers)
-{
-    if (line.has("--purpose")) {
-        const auto purpose = purposeNamed(line.value("--purpose"));
-        const auto found = std::find_if(answers.begin(), answers.end(),
-                                        [&](const auto& answer) { return answer.purpose == purpose; });
-        if (found == answers.end())
-            throw usage("purpose-unknown",
-                        {QS_SAY("core", "%1 is not a purpose of this person"), {line.value("--purpose")}});
-        return *found;
-    }
-    if (answers.size() != 1)
-        throw usage(
-            "purpose-missing",
-            {QS_SAY("core",
-                    "this person needs more than one pair; say which with --purpose %1 or --purpose %2"),
-             {jsonWord(answers.at(0).purpose), jsonWord(answers.at(1).purpose)}});
-    return answers.front();
-}
-
-std::size_t lineNamed(const Camp& camp, const std::string& name)
-{
-    const auto index = camp.lineNamed(name);
-    if (!index)
-        throw errorSaying("unknown-line", {QS_SAY("core", "there is no line %1 in this camp"), {name}},
-                          Exit::badData);
-    return *index;
-}
-
-/// A ready-made pair alone, or frame, right lens, left lens in this order whatever the order typed; one lens
-/// line serves both sides.
-std::vector<Part> partsOf(const std::vector<std::string>& names, const Camp& camp)
-{
-    std::vector<Part> parts;
-    std::vector<std::size_t> lenses;
-    for (const auto& name : names) {
-        const auto index = lineNamed(camp, name);
-        const auto& line = camp.stock()[index];
-        if (line.kind == LineKind::lens)
-            lenses.push_back(index);
-        else
-            parts.push_back({index, line.kind == LineKind::frame ? PartSide::frame : PartSide::pair});
-    }
-    if (lenses.size() == 1)
-        lenses.push_back(lenses.front());
-    if (lenses.size() == 2 && camp.stock()[lenses[0]].side == LensSide::left &&
-        camp.stock()[lenses[1]].side != LensSide::left)
-        std::swap(lenses[0], lenses[1]);
-    for (std::size_t i = 0; i < lenses.size(); ++i)
-        parts.push_back({lenses[i], i == 0 ? PartSide::right : PartSide::left});
-    return parts;
 }
 
 std::vector<std::pair<std::string, int>> countsOf(const Camp& camp)
@@ -174,7 +71,7 @@ void checkPick(const CommandLine& line)
 BatchResult dispensePicked(const CommandLine& line, Camp& camp, const std::vector<PersonRecord>& people,
                            const MatchOptions& options, Output& out)
 {
-    const auto& person = personOf(line, people);
+    const auto& person = personNamed(line.value("--person"), line, people);
     auto withTrial = options;
     withTrial.trial = trialOf(line);
     BatchResult result;
@@ -183,15 +80,12 @@ BatchResult dispensePicked(const CommandLine& line, Camp& camp, const std::vecto
     answer.recommendation = chosenPurpose(line, recommend(person, camp.stock(), camp.rules(), withTrial));
     HandOver given;
     given.recommendation = &answer.recommendation;
-    given.parts = partsOf(listOf(line.value("--lines")), camp);
+    given.parts = partsNamed(namesIn(line.value("--lines")), camp.stock());
     const auto& ranked = answer.recommendation.candidates.ranked;
     if (!line.has("--lines") && !ranked.empty())
         given.parts = ranked.front().parts;
     given.reason = line.value("--reason");
-    given.trial = withTrial.trial;
-    if (given.trial)
-        for (const Eye eye : bothEyes)
-            given.trial->best.of(eye) = person.eyes.of(eye).acuity.best;
+    given.trial = trialOf(line, person);
     given.checks = checksOf(line);
     given.checks.acuityWithPair = given.trial.has_value();
     given.actor = line.value("--actor");

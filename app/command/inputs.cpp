@@ -5,6 +5,8 @@
 
 #include <QDate>
 
+#include <algorithm>
+
 namespace quarterstep
 {
 namespace
@@ -24,6 +26,19 @@ T usableOrEnd(Reading<T> reading, Output& out)
     return std::move(reading.value);
 }
 
+/// An empty box is not an error, but whoever asks wants to know why nobody is served.
+void tellEmptyBox(const std::string& file, const std::vector<StockLine>& stock, Output& out)
+{
+    const auto matched = [](const StockLine& line) { return line.kind != LineKind::other; };
+    if (std::none_of(stock.begin(), stock.end(), matched))
+        out.tell(Severity::caution, {file, 0, 0}, "stock-no-lines",
+                 {QS_SAY("core", "no line here can be matched: the box holds no pair, lens or frame"), {}});
+    else if (std::none_of(stock.begin(), stock.end(),
+                          [&](const StockLine& line) { return matched(line) && line.available() > 0; }))
+        out.tell(Severity::caution, {file, 0, 0}, "stock-all-out",
+                 {QS_SAY("core", "nothing is left in any line: count the box, or take in stock"), {}});
+}
+
 } // namespace
 
 Box openBox(const CommandLine& line, Output& out)
@@ -38,6 +53,7 @@ Box openBox(const CommandLine& line, Output& out)
     if (camp) {
         const auto opened = Camp::open(line.value("--camp"), Ledger::Mode::readOnly);
         out.tell(opened.findings());
+        tellEmptyBox(line.value("--camp"), opened.stock(), out);
         return {opened.stock(), opened.rules()};
     }
     auto stock = readStockFile(line.value("--stock"));
@@ -47,6 +63,7 @@ Box openBox(const CommandLine& line, Output& out)
     out.tell(rules.findings);
     if (!stock.usable() || !rules.usable())
         throw FilesNotRead();
+    tellEmptyBox(line.value("--stock"), stock.value.lines, out);
     return {std::move(stock.value.lines), std::move(rules.value)};
 }
 

@@ -1,9 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // match: which stocked pair serves each person. Nothing is used up; a bad row is answered in its place.
 #include "app/command/answers.hpp"
+#include "app/command/explain.hpp"
 #include "app/command/inputs.hpp"
 #include "app/command/output.hpp"
 #include "app/session/wording.hpp"
+#include "core/optics/readings.hpp"
+#include "inventory/text/age_table_file.hpp"
+#include "inventory/text/readings_file.hpp"
 
 #include <QCoreApplication>
 
@@ -81,13 +85,78 @@ QString closing(const Tally& tally)
     return parts.join(QStringLiteral(", "));
 }
 
+CylinderForm formOf(const CommandLine& line)
+{
+    const auto word = line.value("--form");
+    if (word.empty() || word == "minus")
+        return CylinderForm::minus;
+    if (word == "plus")
+        return CylinderForm::plus;
+    if (word == "as-written")
+        return CylinderForm::asWritten;
+    throw errorSaying("option-value",
+                      {QS_SAY("core", "“%1” is not a form; write minus, plus or as-written"), {word}},
+                      Exit::usage);
+}
+
+/// Repeated readings go to the eyes they are of; readings of nobody in the table are told.
+void takeReadings(const CommandLine& line, PrescriptionTable& table, Output& out)
+{
+    const auto readings = readReadingsFile(line.value("--readings"));
+    out.tell(readings.findings);
+    if (!readings.usable())
+        throw FilesNotRead();
+    for (const auto& eye : readings.value) {
+        const auto summary = summariseReadings(eye.vectors());
+        bool found = false;
+        for (auto& row : table.rows)
+            if (row.record && row.person == eye.person) {
+                found = true;
+                if (summary.covariance && !summary.published)
+                    row.record->eyes.of(eye.eye).repeated =
+                        RepeatedReadings{*summary.covariance, summary.used};
+            }
+        if (!found)
+            out.tell(Severity::caution, eye.places.front(), "readings-unused",
+                     {QS_SAY("core", "nobody in the table has the code %1; these readings are not used"),
+                      {eye.person}});
+    }
+}
+
+int explainOne(const CommandLine& line, const Box& box, const MatchOptions& options,
+               const PrescriptionTable& table, Output& out)
+{
+    std::vector<PersonRecord> people;
+    for (const auto& row : table.rows)
+        if (row.record)
+            people.push_back(*row.record);
+    return runExplain(line, box, options, people, out);
+}
+
+/// Options that speak of one explained pair.
+void checkExplain(const CommandLine& line)
+{
+    for (const char* option : {"--above", "--purpose", "--acuity-right", "--acuity-left", "--near-acuity"})
+        if (line.has(option) && !line.has("--explain"))
+            throw errorSaying("option-missing",
+                              {QS_SAY("core", "%1 goes with --explain PERSON LINE"), {option}}, Exit::usage);
+}
+
 } // namespace
 
 int runMatch(const CommandLine& line, Output& out)
 {
+    checkExplain(line);
     const auto box = openBox(line, out);
-    const auto options = matchOptions(line, box.rules);
-    const auto table = readTable(line, out);
+    auto options = matchOptions(line, box.rules);
+    options.details = true;
+    options.form = formOf(line);
+    options.ageTables = &defaultAgeTables();
+    auto table = readTable(line, out);
+    if (line.has("--readings"))
+        takeReadings(line, table, out);
+    if (line.has("--explain"))
+        return explainOne(line, box, options, table, out);
     const bool json = line.has("--json");
     Tally tally;
     QJsonArray entries;

@@ -4,6 +4,23 @@
 namespace quarterstep
 {
 
+std::vector<PersonRecord> withAssumptions(std::vector<PersonRecord> people,
+                                          const CoverageAssumptions& assumed, const Settings& settings)
+{
+    for (auto& person : people) {
+        if (assumed.final && person.objectiveOnly) {
+            person.objectiveOnly = false;
+            for (const Eye eye : bothEyes)
+                person.eyes.of(eye).objective.reset();
+        }
+        if (assumed.final && person.prescriber.empty())
+            person.prescriber = "assumed";
+        if (assumed.vertex && !person.vertexMm)
+            person.vertexMm = settings.stockVertex;
+    }
+    return people;
+}
+
 Coverage coverageOf(const std::vector<PersonRecord>& people, std::span<const StockLine> stock,
                     const FittingRules& rules, const MatchOptions& options)
 {

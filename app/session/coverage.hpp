@@ -19,6 +19,18 @@ struct Coverage {
     std::map<std::string, int> byReason; ///< of those not served; sums to people - served
 };
 
+/// What a table leaves out and the keeper lets be taken as given, for coverage alone.
+struct CoverageAssumptions {
+    bool centred = false; ///< an unknown PD is the centres of each pair
+    bool final = false;   ///< objective readings are final, the prescriber is named
+    bool vertex = false;  ///< an unrecorded vertex distance is that of the stock
+};
+
+/// The people with what is assumed put in.
+[[nodiscard]] std::vector<PersonRecord> withAssumptions(std::vector<PersonRecord> people,
+                                                        const CoverageAssumptions& assumed,
+                                                        const Settings& settings);
+
 [[nodiscard]] Coverage coverageOf(const std::vector<PersonRecord>& people, std::span<const StockLine> stock,
                                   const FittingRules& rules, const MatchOptions& options);
 

@@ -471,7 +471,7 @@
             <translation type="unfinished" />
         </message>
         <message>
-            <source>distance, near, intermediate or bifocal, with --person</source>
+            <source>distance, near, intermediate or bifocal, with --person or --explain</source>
             <translation type="unfinished" />
         </message>
         <message>

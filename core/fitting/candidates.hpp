@@ -23,6 +23,7 @@ struct Candidate {
     Fit fit;
     std::vector<std::vector<Part>> alike; ///< same optics in other colours, models or bins
     PerEye<double> mountedAxis{0.0, 0.0}; ///< prefabricated lens with a cylinder: mark to turn to, 0 = none
+    PerEye<std::optional<double>> chance; ///< filled on request, see fit_chance.hpp
 };
 
 struct CandidateOptions {

@@ -131,10 +131,25 @@ void settleBand(Fit& fit)
     fit.cautions = static_cast<int>(cautions.size());
 }
 
+/// The same need with the PD put at the middle of the pair's centres.
+Fit judgeCentred(const Need& need, const Supply& supply, const Profile& profile, const TrialAcuity* trial)
+{
+    const double pd = middle(*supply.centres);
+    Need centred = need;
+    centred.pd = {pd, pd};
+    centred.pdKnown = true;
+    centred.pdFollowsCentres = false;
+    Supply sure = supply;
+    sure.centres = centred.pd;
+    return judge(centred, sure, profile, trial);
+}
+
 } // namespace
 
 Fit judge(const Need& need, const Supply& supply, const Profile& profile, const TrialAcuity* trial)
 {
+    if (need.pdFollowsCentres && supply.centres)
+        return judgeCentred(need, supply, profile, trial);
     Fit fit;
     fit.criteria.reserve(24);
     const double forgiven = forgiveness(need);

@@ -6,7 +6,7 @@
 
 #include "core/fitting/fitting_rules.hpp"
 #include "core/fitting/prescription.hpp"
-#include "core/optics/power_vector.hpp"
+#include "core/optics/covariance.hpp"
 
 namespace quarterstep
 {
@@ -17,6 +17,10 @@ struct EyeNeed {
     SpheroCylinder power;                    ///< at the stock's vertex distance
     std::optional<SpheroCylinder> nearPower; ///< bifocal only
     EyePrism prism;                          ///< prescribed
+    double addition = 0.0;      ///< of the purpose, D; near by trial: near power less distance power
+    double accommodation = 0.0; ///< usable without strain at this age, D
+    Covariance scatter;         ///< of `power` as measured, D² (fit_chance.hpp)
+    const char* scatterSource = "";
 };
 
 struct Need {
@@ -26,6 +30,9 @@ struct Need {
     PerEye<double> share{0.5, 0.5}; ///< part of the PD on each side of the nose
     bool pdKnown = false;
     bool pdComputed = false; ///< near or intermediate from the distance PD
+    /// Assumed for tables without PD (coverage): each pair's centres are this person's PD. Never for
+    /// hand-over.
+    bool pdFollowsCentres = false;
     std::optional<double> age;
     bool childRules = false;
     bool cycloplegic = false;

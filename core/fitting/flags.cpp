@@ -27,6 +27,7 @@ struct FlagRule {
     const char* text;
     Urgency urgency;
     bool childOnly;
+    Referral how = Referral::before;
 };
 
 const FlagRule signRules[] = {
@@ -45,6 +46,12 @@ const FlagRule signRules[] = {
     {Sign::cycloplegiaWanted, "cycloplegia-wanted",
      QS_SAY("core", "refraction under cycloplegia was asked for: refer before glasses are given"),
      Urgency::soon, false},
+    {Sign::distortion, "distortion", QS_SAY("core", "lines look bent or broken: eye clinic soon"),
+     Urgency::soon, false, Referral::with},
+    {Sign::fieldLoss, "field-loss", QS_SAY("core", "part of the field of view is missing: eye clinic soon"),
+     Urgency::soon, false, Referral::with},
+    {Sign::halos, "halos", QS_SAY("core", "halos around lights: eye clinic soon"), Urgency::soon, false,
+     Referral::with},
 };
 
 void refer(Recommendation& answer, Referral how, Urgency urgency, Flag flag)
@@ -60,7 +67,7 @@ void referBySigns(const PersonRecord& person, Recommendation& answer)
         const bool present =
             std::find(person.signs.begin(), person.signs.end(), rule.sign) != person.signs.end();
         if (present && (!rule.childOnly || person.child() || !person.age))
-            refer(answer, Referral::before, rule.urgency,
+            refer(answer, rule.how, rule.urgency,
                   {rule.code, {rule.text, {}}, rule.childOnly ? iapb : commonPractice});
     }
 }

@@ -12,6 +12,9 @@ namespace quarterstep
 void addReferral(const PersonRecord& person, Recommendation& answer);
 /// Sets cautions that belong to the person and purpose.
 void addCautions(const PersonRecord& person, Recommendation& answer);
+/// Cautions that compare the record with itself and with published figures: change from the own pair,
+/// addition for the age, near print read, readings without cycloplegia, risk of amblyopia.
+void addRecordCautions(const PersonRecord& person, const MatchOptions& options, Recommendation& answer);
 /// Something that must be known first, with a stable key for counts.
 struct Lack {
     std::string key;

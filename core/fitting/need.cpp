@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/fitting/need.hpp"
 
+#include "core/fitting/fit_chance.hpp"
 #include "core/optics/boxing.hpp"
 #include "core/optics/effectivity.hpp"
+#include "core/optics/near_addition.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -65,6 +67,14 @@ std::optional<double> additionOf(const EyeRecord& eye)
     return {};
 }
 
+/// Half of Hofstetter's mean amplitude, the other half kept in reserve; none with a lens implant.
+double usableAccommodation(const PersonRecord& person, const EyeRecord& eye)
+{
+    if (!person.age || eye.lensImplant)
+        return 0.0;
+    return hofstetterAmplitude(*person.age).mean / 2.0;
+}
+
 SpheroCylinder atStockVertex(const SpheroCylinder& power, const PersonRecord& person,
                              const Settings& settings)
 {
@@ -93,14 +103,21 @@ std::optional<Complaint> setPowers(const PersonRecord& person, const Settings& s
         if (!wanted.seeing)
             continue;
         wanted.prism = record.final.prism.value_or(EyePrism{});
+        const auto scatter = scatterOf(record, person.objectiveOnly);
+        wanted.scatter = scatter.covariance;
+        wanted.scatterSource = scatter.source;
+        wanted.accommodation = usableAccommodation(person, record);
         SpheroCylinder power = record.final.power;
         const auto addition = additionOf(record);
         if (need.purpose != Purpose::distance && !addition)
             return additionMissing(need.purpose);
+        if (need.purpose != Purpose::distance)
+            wanted.addition =
+                need.purpose == Purpose::intermediate ? intermediateAddition(person, *addition) : *addition;
         if (need.purpose == Purpose::near)
             power = record.nearPower ? *record.nearPower : withSphereAdded(power, Dioptres{*addition});
         else if (need.purpose == Purpose::intermediate)
-            power = withSphereAdded(power, Dioptres{intermediateAddition(person, *addition)});
+            power = withSphereAdded(power, Dioptres{wanted.addition});
         else if (need.purpose == Purpose::bifocal)
             wanted.nearPower = withSphereAdded(atStockVertex(power, person, settings), Dioptres{*addition});
         wanted.power = atStockVertex(power, person, settings);

@@ -5,6 +5,7 @@
 
 #include "core/finding.hpp"
 #include "core/optics/acuity.hpp"
+#include "core/optics/covariance.hpp"
 #include "core/optics/notation.hpp"
 
 #include <optional>
@@ -26,7 +27,10 @@ enum class Sign {
     doubleVision,
     whitePupil,
     squint,
-    cycloplegiaWanted
+    cycloplegiaWanted,
+    distortion,
+    fieldLoss,
+    halos
 };
 
 /// What one eye's chart said, by what was worn. Empty = not taken.
@@ -38,6 +42,12 @@ struct EyeAcuities {
     std::optional<Acuity> meanSphere; ///< with the mean sphere in the trial frame
 };
 
+/// What repeated readings of one eye say about their scatter.
+struct RepeatedReadings {
+    Covariance ofOne;      ///< of a single reading, D²
+    std::size_t count = 0; ///< readings used
+};
+
 /// Everything recorded for one eye.
 struct EyeRecord {
     WrittenEye final;
@@ -47,6 +57,8 @@ struct EyeRecord {
     EyeAcuities acuity;
     std::optional<SpheroCylinder> worn; ///< own pair, focimeter reading
     std::optional<SpheroCylinder> objective;
+    std::optional<RepeatedReadings> repeated; ///< from a readings file, when there is one
+    std::optional<double> heightMm;           ///< above the lowest point of the lens, in the frame chosen
     bool lensImplant = false;
 
     [[nodiscard]] bool seeing() const { return final.state == EyeState::measured; }
@@ -75,6 +87,7 @@ struct PersonRecord {
     std::string writtenOn;                 ///< ISO date or empty
     std::optional<int> monthsSinceWritten; ///< worked out by whoever knows today's date
     std::string frameSize;                 ///< small | medium | large or empty
+    std::string frame;                     ///< chosen for a custom order, in words
     std::string guardian;
     std::vector<std::pair<std::string, std::string>> otherColumns; ///< unknown columns, kept
     Position position;

@@ -3,6 +3,7 @@
 
 #include "core/fitting/criteria/measure.hpp"
 #include "core/fitting/criteria/table.hpp"
+#include "core/fitting/details.hpp"
 #include "core/fitting/eye_facts.hpp"
 #include "core/fitting/flags.hpp"
 #include "core/fitting/reasons.hpp"
@@ -59,10 +60,14 @@ void judgeWithoutStock(const PersonRecord& person, const Profile& profile, Recom
     answer.bareEyes = judge(*answer.need, bare, profile);
     Supply own;
     own.equalPair = false;
+    if (answer.purpose == Purpose::bifocal)
+        own.bifocalAddition = person.wornAddition;
     bool worn = false;
     for (const Eye eye : bothEyes)
         if (const auto& power = person.eyes.of(eye).worn) {
-            own.power.of(eye) = *power;
+            own.power.of(eye) = answer.purpose == Purpose::near
+                                    ? withSphereAdded(*power, person.wornAddition.value_or(Dioptres{}))
+                                    : *power;
             worn = true;
         } else if (person.eyes.of(eye).seeing()) {
             return;
@@ -207,6 +212,23 @@ void tryTyped(const PersonRecord& person, const MatchOptions& options, const Pro
     answer.candidates.ranked.erase(answer.candidates.ranked.begin());
 }
 
+/// A used pair is told wherever it is the one suggested.
+void tellUsed(std::span<const StockLine> stock, Recommendation& answer)
+{
+    const auto& ranked = answer.candidates.ranked;
+    if (ranked.empty())
+        return;
+    for (const auto& part : ranked.front().parts)
+        if (stock[part.line].origin == Origin::used) {
+            answer.flags.push_back(
+                {"used-pair",
+                 {QS_SAY("core", "%1 is used: clean it and read its power before it is given"),
+                  {stock[part.line].name}},
+                 "common practice"});
+            return;
+        }
+}
+
 void settleByStock(const PersonRecord& person, std::span<const StockLine> stock, const Profile& profile,
                    const FittingRules& rules, const MatchOptions& options, Recommendation& answer)
 {
@@ -214,6 +236,7 @@ void settleByStock(const PersonRecord& person, std::span<const StockLine> stock,
     lists = findCandidates(*answer.need, stock, profile, rules.settings, options.candidates);
     const std::size_t before = lists.ranked.size();
     tryTyped(person, options, profile, answer);
+    tellUsed(stock, answer);
     const bool triedAndShort = lists.ranked.size() < before;
     if (!lists.ranked.empty() && lists.ranked.front().fit.acceptable()) {
         const auto& fit = lists.ranked.front().fit;
@@ -246,6 +269,8 @@ void answerPurpose(const PersonRecord& person, std::span<const StockLine> stock,
     const auto need = needFor(person, answer.purpose, rules.settings);
     if (need)
         answer.need = need.value();
+    if (answer.need && options.assumeCentred && !answer.need->pdKnown)
+        answer.need->pdKnown = answer.need->pdFollowsCentres = true;
     addReferral(person, answer);
     addCautions(person, answer);
     if (profile == nullptr) {
@@ -254,6 +279,7 @@ void answerPurpose(const PersonRecord& person, std::span<const StockLine> stock,
     }
     if (answer.need)
         judgeWithoutStock(person, *profile, answer);
+    addRecordCautions(person, options, answer);
     if (answer.referral == Referral::before)
         return settle(answer, Verdict::refer, "refer", answer.flags.front().sentence);
     auto lacks = missingFor(person, answer.purpose);
@@ -289,6 +315,8 @@ std::vector<Recommendation> recommend(const PersonRecord& person, std::span<cons
         answer.purpose = purpose;
         answer.profile = options.profile.empty() ? profileFor(person, purpose) : options.profile;
         answerPurpose(person, stock, rules, options, answer);
+        if (const auto* profile = rules.find(answer.profile); options.details && profile != nullptr)
+            addDetails(person, *profile, options, answer);
         answers.push_back(std::move(answer));
     }
     if (answers.size() == 2) {

@@ -3,7 +3,10 @@
 #pragma once
 
 #include "core/fitting/candidates.hpp"
+#include "core/fitting/laboratory_order.hpp"
 #include "core/fitting/need.hpp"
+#include "core/fitting/single_change.hpp"
+#include "core/optics/near_addition.hpp"
 
 namespace quarterstep
 {
@@ -41,12 +44,19 @@ struct Recommendation {
     CandidateLists candidates;
     std::optional<Candidate> interim; ///< adults only, until a custom order comes
     bool secondPair = false;          ///< the other purpose of a set of two is the first
+    // On request (MatchOptions::details), for the verdict custom:
+    std::vector<std::optional<SingleChange>> changes; ///< of the nearest misses, at most three
+    std::optional<LaboratoryOrder> order;
 };
 
 struct MatchOptions {
     std::string profile; ///< empty = chosen by age and purpose
     CandidateOptions candidates;
     std::optional<TrialAcuity> trial; ///< acuity typed with the best candidate on the face
+    bool assumeCentred = false;       ///< coverage of tables without PD: an unknown PD is that of each pair
+    bool details = false;             ///< chances, single changes of the nearest misses, laboratory order
+    CylinderForm form = CylinderForm::minus;          ///< of the laboratory order
+    const std::vector<AgeTable>* ageTables = nullptr; ///< additions by age beside Hofstetter's amplitudes
 };
 
 /// Name of the profile for this person and purpose: school, adult-distance or adult-near.

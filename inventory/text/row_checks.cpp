@@ -17,7 +17,9 @@ constexpr double monocularLooking = 40.0; ///< mm
 constexpr double sumMayDiffer = 1.0;      ///< mm
 constexpr double nearMayDiffer = 0.25;    ///< D
 constexpr double rounding = 1e-9;
-constexpr long eighth = 125; ///< thousandths of a dioptre
+constexpr long eighth = 125;     ///< thousandths of a dioptre
+constexpr double leastAge = 2.0; ///< years; younger people are not refracted in a camp (common practice)
+constexpr double mostAge = 105.0;
 
 class RowCheck
 {
@@ -99,6 +101,14 @@ class RowCheck
         }
     }
 
+    void checkAge()
+    {
+        if (record_.age && (*record_.age < leastAge || *record_.age > mostAge))
+            tell(Severity::caution, "age", "age-implausible",
+                 {QS_SAY("core", "age %1: is it right? Whether the rules for children count hangs on it"),
+                  {writeNumber(*record_.age)}});
+    }
+
     void checkDistances()
     {
         for (const auto& [column, pd] :
@@ -164,6 +174,7 @@ void checkRecord(const PersonRecord& record, const CellsByName& cells, std::vect
     check.checkSteps();
     check.checkForms();
     check.checkNearWrittenOut();
+    check.checkAge();
     check.checkDistances();
     check.checkAdditions();
 }

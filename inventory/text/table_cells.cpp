@@ -161,9 +161,11 @@ Said setLensImplant(PersonRecord& record, const std::string& text)
 Said setSigns(PersonRecord& record, const std::string& text)
 {
     constexpr std::array words{"sudden loss",   "pain",        "red eye", "flashes or floaters",
-                               "double vision", "white pupil", "squint",  "cycloplegia wanted"};
+                               "double vision", "white pupil", "squint",  "cycloplegia wanted",
+                               "distortion",    "field loss",  "halos"};
     constexpr std::array signs{Sign::suddenLoss,   Sign::pain,       Sign::redEye, Sign::flashesOrFloaters,
-                               Sign::doubleVision, Sign::whitePupil, Sign::squint, Sign::cycloplegiaWanted};
+                               Sign::doubleVision, Sign::whitePupil, Sign::squint, Sign::cycloplegiaWanted,
+                               Sign::distortion,   Sign::fieldLoss,  Sign::halos};
     std::vector<Sign> found;
     for (std::size_t at = 0; at <= text.size();) {
         const std::size_t end = std::min(text.find(';', at), text.size());

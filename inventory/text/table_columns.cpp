@@ -99,6 +99,16 @@ constexpr TableColumn numberColumn(const char* name)
             [](PersonRecord& record) { (record.*member).reset(); }};
 }
 
+template <Eye eye>
+constexpr TableColumn heightColumn(const char* name)
+{
+    return {name,
+            [](PersonRecord& record, const std::string& text) {
+                return readNumber(record.eyes.of(eye).heightMm, text, 5, 50);
+            },
+            [](PersonRecord& record) { record.eyes.of(eye).heightMm.reset(); }};
+}
+
 template <auto member>
 constexpr TableColumn textColumn(const char* name)
 {
@@ -174,6 +184,9 @@ constexpr std::array columns{
     textColumn<&R::prescriber>("prescriber"),
     TableColumn{"written_on", setWrittenOn, clearWrittenOn},
     TableColumn{"frame_size", setFrameSize, [](R& record) { record.frameSize.clear(); }},
+    heightColumn<right>("height_right_mm"),
+    heightColumn<left>("height_left_mm"),
+    textColumn<&R::frame>("frame"),
     textColumn<&R::guardian>("guardian"),
 };
 

@@ -6,7 +6,7 @@ import subprocess
 import sys
 
 ROUTES = ["chi_square", "student", "f", "hotelling", "grubbs_two", "grubbs_one", "readings", "matrix", "crossed",
-          "decentre", "vertex", "reproducibility"]
+          "decentre", "vertex", "reproducibility", "chance_alike", "chance"]
 
 try:
     import numpy as np
@@ -67,6 +67,35 @@ def reproducibility(v):
     return [np.quantile(np.abs(difference), 0.95)]
 
 
+def chance_alike(v):
+    """Equal scatter in every direction: the squared length is a non-central chi-square."""
+    mean, deviation, radius = np.array(v[:3]), v[3], v[4]
+    return [stats.ncx2.cdf((radius / deviation) ** 2, 3, mean @ mean / deviation**2)]
+
+
+def chance(v):
+    """Any covariance: inversion of the characteristic function (Imhof JP, Biometrika 1961;48:419-426)."""
+    mean, radius = np.array(v[:3]), v[9]
+    values, vectors = np.linalg.eigh(np.array([[v[3], v[4], v[5]], [v[4], v[6], v[7]], [v[5], v[7], v[8]]]))
+    away, x = (vectors.T @ mean) ** 2 / values, radius * radius
+
+    def under(u):
+        spread = 1 + (values * u) ** 2
+        turn = 0.5 * np.sum(np.arctan(values * u) + away * values * u / spread) - 0.5 * x * u
+        size = np.prod(spread**0.25) * np.exp(0.5 * np.sum(away * (values * u) ** 2 / spread))
+        return np.sin(turn) / (u * size)
+
+    last = 1.0
+    while np.prod((1 + (values * last) ** 2) ** 0.25) * last < 1e6:
+        last *= 2
+    edges = np.concatenate([[1e-9], np.arange(1, min(int(last * x / 6) + 2, 4000)) * 6 / x])
+    nodes, weights = np.polynomial.legendre.leggauss(24)
+    total = 0.0
+    for a, b in zip(edges[:-1], edges[1:]):
+        total += sum(w * under((b - a) / 2 * n + (a + b) / 2) for n, w in zip(nodes, weights)) * (b - a) / 2
+    return [0.5 - total / np.pi]
+
+
 WORK = {
     "chi_square": lambda v: [stats.chi2.ppf(*v)],
     "student": lambda v: [stats.t.ppf(*v)],
@@ -80,8 +109,10 @@ WORK = {
     "decentre": lambda v: 10 * np.linalg.solve(np.array([[v[0], v[1]], [v[1], v[2]]]), np.array(v[3:])),
     "vertex": vertex,
     "reproducibility": reproducibility,
+    "chance_alike": chance_alike,
+    "chance": chance,
 }
-WITHIN = {"crossed": 1e-7, "decentre": 1e-6, "reproducibility": 0.005, "readings": 1e-8}
+WITHIN = {"crossed": 1e-7, "decentre": 1e-6, "reproducibility": 0.005, "readings": 1e-8, "chance_alike": 1e-6, "chance": 2e-4}
 
 
 def agrees(name, expected, result):

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Prints inputs and what the project makes of them, one line a value, for independent_routes.py to work out
 // again by another route: name | inputs | result, numbers in full.
+#include "core/optics/chance_within.hpp"
 #include "core/optics/combined_power.hpp"
 #include "core/optics/covariance.hpp"
 #include "core/optics/decentration.hpp"
@@ -98,6 +99,28 @@ void putPowers(std::mt19937& engine)
     }
 }
 
+void putChances(std::mt19937& engine)
+{
+    std::uniform_real_distribution<double> part(-0.5, 0.5);
+    std::uniform_real_distribution<double> deviation(0.05, 0.5);
+    std::uniform_real_distribution<double> lean(-0.6, 0.6);
+    for (int i = 0; i < 20; ++i) {
+        const PowerVector mean{part(engine), part(engine), part(engine)};
+        const double alike = deviation(engine);
+        const double radius = 0.25 + 0.25 * (i % 3);
+        const Covariance round{alike * alike, 0, 0, alike * alike, 0, alike * alike};
+        put("chance_alike", {mean.m, mean.j0, mean.j45, alike, radius}, {chanceWithin(mean, round, radius)});
+        const double m = deviation(engine);
+        const double j0 = deviation(engine);
+        const double j45 = deviation(engine);
+        const Covariance any{m * m,   lean(engine) * m * j0,   0.3 * m * j45,
+                             j0 * j0, lean(engine) * j0 * j45, j45 * j45};
+        put("chance",
+            {mean.m, mean.j0, mean.j45, any.mm, any.m0, any.m45, any.j00, any.j045, any.j4545, radius},
+            {chanceWithin(mean, any, radius)});
+    }
+}
+
 } // namespace
 
 int main()
@@ -106,6 +129,7 @@ int main()
     putQuantiles();
     putEllipsoids(engine);
     putPowers(engine);
+    putChances(engine);
     for (const double deviation : {0.14, 0.27})
         put("reproducibility", {deviation}, {reproducibilityLimit(deviation)});
     return 0;

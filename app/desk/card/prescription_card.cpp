@@ -179,7 +179,10 @@ void PrescriptionCard::buildSigns(QGridLayout& grid)
                                               {Sign::doubleVision, tr("Double vision")},
                                               {Sign::whitePupil, tr("White pupil")},
                                               {Sign::squint, tr("Squint")},
-                                              {Sign::cycloplegiaWanted, tr("Drops asked for")}};
+                                              {Sign::cycloplegiaWanted, tr("Drops asked for")},
+                                              {Sign::distortion, tr("Lines look bent")},
+                                              {Sign::fieldLoss, tr("Part of the view missing")},
+                                              {Sign::halos, tr("Halos around lights")}};
     auto* label = new QLabel(tr("Signs seen or told"), this);
     label->setProperty("role", QStringLiteral("hint"));
     const int at = grid.rowCount();

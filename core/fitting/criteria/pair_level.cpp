@@ -46,6 +46,18 @@ bool prescribedPrism(const Need& need)
     return false;
 }
 
+/// One seeing eye: nothing between the eyes is judged, but what was prescribed is still to be made.
+void tellPrismOfOneEye(const Case& c)
+{
+    if (c.profile.prismByDecentration || !c.supply.centres || !c.rule(Criterion::horizontalPrism).judged ||
+        !prescribedPrism(c.need))
+        return;
+    const auto& prism = (right(c) ? c.need.eyes.right : c.need.eyes.left).prism;
+    auto& result = tell(c, Criterion::horizontalPrism, {}, std::hypot(prism.in, prism.up), Bands{});
+    result.band = Band::fails;
+    result.note = {QS_SAY("core", "prism by decentration is the prescriber's decision"), {}};
+}
+
 void failForPrescribedPrism(const Case& c, CriterionResult& result)
 {
     if (c.profile.prismByDecentration || result.band == Band::shown || !prescribedPrism(c.need))
@@ -85,7 +97,7 @@ void measureBalance(const Case& c)
 void measureHorizontalPrism(const Case& c)
 {
     if (!bothJudged(c))
-        return;
+        return tellPrismOfOneEye(c);
     if (!c.supply.centres) {
         auto& none = tell(c, Criterion::horizontalPrism, {}, std::abs(c.fit.prism.horizontal), Bands{});
         failForPrescribedPrism(c, none);
