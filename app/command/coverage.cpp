@@ -29,16 +29,15 @@ QJsonObject jsonCoverage(const Coverage& coverage, int badRows, const std::vecto
     QJsonObject reasons;
     for (const auto& [reason, count] : coverage.byReason)
         reasons.insert(QString::fromStdString(reason), count);
-    QJsonObject answer{
-            {"people", coverage.people},
-            {"served", coverage.served},
-            {"caution", coverage.caution},
-            {"on_trial", coverage.onTrial},
-            {"none", coverage.none},
-            {"incomplete", coverage.incomplete},
-            {"share", jsonNumber(shareOf(coverage))},
-            {"by_reason", reasons},
-            {"bad_rows", badRows}};
+    QJsonObject answer{{"people", coverage.people},
+                       {"served", coverage.served},
+                       {"caution", coverage.caution},
+                       {"on_trial", coverage.onTrial},
+                       {"none", coverage.none},
+                       {"incomplete", coverage.incomplete},
+                       {"share", jsonNumber(shareOf(coverage))},
+                       {"by_reason", reasons},
+                       {"bad_rows", badRows}};
     if (!aloud.empty())
         answer.insert("assumed", assumed);
     return answer;

@@ -12,6 +12,7 @@
 #include <QCoreApplication>
 
 #include <algorithm>
+#include <map>
 
 namespace quarterstep
 {
@@ -27,9 +28,11 @@ struct Tally {
     int incomplete = 0;
     int refer = 0;
     int bad = 0;
+    std::map<std::string, int> profiles; ///< by which rules how many needs were judged
 
     void add(const Recommendation& answer)
     {
+        ++profiles[answer.profile];
         stock += answer.verdict == Verdict::stock ? 1 : 0;
         custom += answer.verdict == Verdict::custom ? 1 : 0;
         none += answer.verdict == Verdict::none ? 1 : 0;
@@ -142,6 +145,16 @@ void checkExplain(const CommandLine& line)
                               {QS_SAY("core", "%1 goes with --explain PERSON LINE"), {option}}, Exit::usage);
 }
 
+/// Which rules were chosen by age and purpose, or by --profile.
+QString rulesLine(const Tally& tally)
+{
+    QStringList parts;
+    for (const auto& [profile, count] : tally.profiles)
+        parts << ltr(profile) + QLatin1Char(' ') + QString::number(count);
+    return commandWords(QT_TRANSLATE_NOOP("command", "judged by the rules: %1"))
+        .arg(parts.join(QStringLiteral(", ")));
+}
+
 } // namespace
 
 int runMatch(const CommandLine& line, Output& out)
@@ -177,10 +190,13 @@ int runMatch(const CommandLine& line, Output& out)
                 out.line(recommendationLine(answer, box.stock));
         }
     }
-    if (json)
+    if (json) {
         out.json(entries);
-    else
+    } else {
         out.line(closing(tally));
+        if (!tally.profiles.empty())
+            out.line(rulesLine(tally));
+    }
     return tally.exitCode();
 }
 
