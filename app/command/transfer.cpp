@@ -90,6 +90,7 @@ std::optional<Entry> sentEntry(const Camp& camp, const std::string& id)
 std::vector<QuantityRow> rowsSent(const Entry& sent)
 {
     std::vector<QuantityRow> rows;
+    rows.reserve(sent.movements.size());
     for (const auto& movement : sent.movements)
         rows.push_back({movement.line, -movement.delta, {}, {}, {sent.id, 0, 0}});
     return rows;

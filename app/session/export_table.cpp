@@ -51,6 +51,7 @@ std::vector<Entry> standing(const std::vector<Entry>& entries)
 void addBreakdown(ExportTable& table, const std::string& what, const Counts& counts)
 {
     std::vector<CountCell> cells;
+    cells.reserve(counts.size());
     for (const auto& [name, count] : counts)
         cells.push_back({name, count});
     for (const auto& cell : masked(cells))

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/session/leaving.hpp"
 
+#include "inventory/store/place.hpp"
 #include "inventory/text/source_text.hpp"
 
 #include <algorithm>
@@ -24,6 +25,14 @@ Finding aboutPath(const std::string& path, const char* code, Sentence sentence)
     return finding;
 }
 
+Error cannotWrite(const std::string& target, const std::error_code& reason)
+{
+    return {aboutPath(target, "file-unwritable",
+                      {QS_SAY("core", "the file cannot be written: %1; check rights and free space"),
+                       {reason.message()}}),
+            4};
+}
+
 void makeFolder(const std::string& target)
 {
     if (mkdir(target.c_str(), 0700) == 0)
@@ -34,10 +43,7 @@ void makeFolder(const std::string& target)
             aboutPath(target, "file-exists",
                       {QS_SAY("core", "something has this name already; name a place that is free"), {}}),
             3);
-    throw Error(aboutPath(target, "file-unwritable",
-                          {QS_SAY("core", "the file cannot be written: %1; check rights and free space"),
-                           {reason.message()}}),
-                4);
+    throw cannotWrite(target, reason);
 }
 
 void copyText(const std::string& from, const std::string& to)
@@ -61,11 +67,15 @@ std::vector<std::string> exportFolder(const Camp& camp, const std::string& targe
             camp.ledger().copyTo(target + "/" + names.back());
         }
         for (const auto* name : {"stock.yaml", "rules.yaml"}) {
-            if (!fs::exists(camp.folder() + "/" + name))
+            const auto from = fs::path(camp.folder()) / name;
+            std::error_code ignored;
+            if (!fs::exists(from, ignored))
                 continue;
-            copyText(camp.folder() + "/" + name, target + "/" + name);
+            copyText(from.string(), (fs::path(target) / name).string());
             names.emplace_back(name);
         }
+        if (!syncFolder(folderOf(target)))
+            throw cannotWrite(target, std::error_code(errno, std::generic_category()));
     } catch (const Error&) {
         std::error_code ignored;
         fs::remove_all(target, ignored);

@@ -151,8 +151,8 @@ class SheetReader
         if (line.text.empty() || !number || !known)
             return;
         const auto* reason = cellOf(row, "reason");
-        rows_.add({unguarded(line.text), static_cast<int>(number.value()), reason == nullptr ? "" : reason->text,
-                   cause == nullptr ? "" : cause->text, line.place});
+        rows_.add({unguarded(line.text), static_cast<int>(number.value()),
+                   reason == nullptr ? "" : reason->text, cause == nullptr ? "" : cause->text, line.place});
     }
 
     Reading<QuantityList>& reading_;
