@@ -4,6 +4,7 @@
 #include "app/command/inputs.hpp"
 #include "app/command/output.hpp"
 #include "app/session/wording.hpp"
+#include "core/fitting/stock_index.hpp"
 
 #include <QCoreApplication>
 
@@ -86,7 +87,9 @@ QString closing(const Tally& tally)
 int runMatch(const CommandLine& line, Output& out)
 {
     const auto box = openBox(line, out);
-    const auto options = matchOptions(line, box.rules);
+    auto options = matchOptions(line, box.rules);
+    const StockIndex index(box.stock);
+    options.candidates.index = &index;
     const auto table = readTable(line, out);
     const bool json = line.has("--json");
     Tally tally;

@@ -36,16 +36,6 @@ int sizeStep(std::string_view sizeClass)
     return sizeClass == "large" ? 3 : 0;
 }
 
-bool prescribedPrism(const Need& need)
-{
-    for (const Eye eye : bothEyes) {
-        const auto& prism = need.eyes.of(eye).prism;
-        if (std::max(std::abs(prism.in), std::abs(prism.up)) >= 0.25 - limitTolerance)
-            return true;
-    }
-    return false;
-}
-
 void failForPrescribedPrism(const Case& c, CriterionResult& result)
 {
     if (c.profile.prismByDecentration || result.band == Band::shown || !prescribedPrism(c.need))
@@ -56,6 +46,16 @@ void failForPrescribedPrism(const Case& c, CriterionResult& result)
 }
 
 } // namespace
+
+bool prescribedPrism(const Need& need)
+{
+    for (const Eye eye : bothEyes) {
+        const auto& prism = need.eyes.of(eye).prism;
+        if (std::max(std::abs(prism.in), std::abs(prism.up)) >= 0.25 - limitTolerance)
+            return true;
+    }
+    return false;
+}
 
 void measureNeedDifference(const Case& c)
 {
