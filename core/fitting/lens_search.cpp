@@ -230,31 +230,55 @@ void FrameSearch::takeNext(Ranking& ranking)
         ranking.fail(place.cost, supplyOf(right, left), makingsOf(right, left));
 }
 
+/// Left lenses by one number of their gauge, and how far it may lie from a number of the right lens.
+struct FrameSearch::Window {
+    std::vector<std::pair<double, std::uint32_t>> lefts; ///< rising
+    double (*middle)(const Gauge& right);
+    double width;
+
+    [[nodiscard]] auto range(const Gauge& right) const
+    {
+        const auto before = [](const auto& left, double number) { return left.first < number; };
+        const auto after = [](double number, const auto& left) { return number < left.first; };
+        return std::pair{std::lower_bound(lefts.begin(), lefts.end(), middle(right) - width, before),
+                         std::upper_bound(lefts.begin(), lefts.end(), middle(right) + width, after)};
+    }
+};
+
+FrameSearch::Window FrameSearch::windowOf(double (*number)(const Gauge&), double (*middle)(const Gauge&),
+                                          double width) const
+{
+    Window window{{}, middle, width};
+    for (std::size_t left = 0; left < left_.all().size(); ++left)
+        if (left_.all()[left].inReach)
+            window.lefts.emplace_back(number(gaugesLeft_[left]), static_cast<std::uint32_t>(left));
+    std::sort(window.lefts.begin(), window.lefts.end());
+    return window;
+}
+
 void FrameSearch::keepWhatCanPass(double after)
 {
     narrowed_ = true;
     const auto& rights = right_.all();
-    const auto& lefts = left_.all();
-    std::vector<std::uint32_t> byError;
-    for (std::size_t left = 0; left < lefts.size(); ++left)
-        if (lefts[left].inReach)
-            byError.push_back(static_cast<std::uint32_t>(left));
-    const auto errorOf = [&](std::uint32_t left) { return gaugesLeft_[left].error; };
-    std::sort(byError.begin(), byError.end(),
-              [&](std::uint32_t a, std::uint32_t b) { return errorOf(a) < errorOf(b); });
+    const Window balance = windowOf([](const Gauge& left) { return left.error; },
+                                    [](const Gauge& right) { return right.error; }, reach_.canBalance);
+    const Window prism = windowOf([](const Gauge& left) { return left.in[0]; },
+                                  [](const Gauge& right) { return 0.0 - right.in[0]; }, reach_.canTurnIn);
     std::vector<Place> kept;
     for (std::size_t right = 0; right < rights.size(); ++right) {
         if (!rights[right].inReach)
             continue;
         const auto& gauge = gaugesRight_[right];
-        auto left =
-            std::lower_bound(byError.begin(), byError.end(), gauge.error - reach_.canBalance,
-                             [&](std::uint32_t place, double error) { return errorOf(place) < error; });
-        for (; left != byError.end() && errorOf(*left) <= gauge.error + reach_.canBalance; ++left) {
-            const double cost = rights[right].cost + lefts[*left].cost;
-            if (cost > after && canPass(gauge, gaugesLeft_[*left]) && right_.passes(rights[right]) &&
-                left_.passes(lefts[*left]))
-                kept.push_back({cost, static_cast<std::uint32_t>(right), *left});
+        const auto byBalance = balance.range(gauge);
+        const auto byPrism = prism.range(gauge);
+        const bool fewer = byPrism.second - byPrism.first < byBalance.second - byBalance.first;
+        const auto [first, last] = fewer ? byPrism : byBalance;
+        for (auto left = first; left != last; ++left) {
+            const auto place = left->second;
+            const double cost = rights[right].cost + left_.all()[place].cost;
+            if (cost > after && canPass(gauge, gaugesLeft_[place]) && right_.passes(rights[right]) &&
+                left_.passes(left_.all()[place]))
+                kept.push_back({cost, static_cast<std::uint32_t>(right), place});
         }
     }
     places_ = decltype(places_)(std::greater<>{}, std::move(kept));

@@ -90,6 +90,9 @@ class FrameSearch
     [[nodiscard]] std::vector<Gauge> gauges(Eye eye, const LensChoices& choices) const;
     [[nodiscard]] bool canPass(const Gauge& right, const Gauge& left) const;
     [[nodiscard]] bool mustPass(const Gauge& right, const Gauge& left) const;
+    struct Window;
+    [[nodiscard]] Window windowOf(double (*number)(const Gauge&), double (*middle)(const Gauge&),
+                                  double width) const;
     void advance(const Place& place);
     void keepWhatCanPass(double after);
     [[nodiscard]] Supply supplyOf(const LensChoice& right, const LensChoice& left) const;
