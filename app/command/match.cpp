@@ -5,6 +5,7 @@
 #include "app/command/inputs.hpp"
 #include "app/command/output.hpp"
 #include "app/session/wording.hpp"
+#include "core/fitting/stock_index.hpp"
 #include "core/optics/readings.hpp"
 #include "inventory/text/age_table_file.hpp"
 #include "inventory/text/readings_file.hpp"
@@ -162,6 +163,8 @@ int runMatch(const CommandLine& line, Output& out)
     checkExplain(line);
     const auto box = openBox(line, out);
     auto options = matchOptions(line, box.rules);
+    const StockIndex index(box.stock);
+    options.candidates.index = &index;
     options.details = true;
     options.form = formOf(line);
     options.ageTables = &defaultAgeTables();

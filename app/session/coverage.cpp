@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/session/coverage.hpp"
 
+#include "core/fitting/stock_index.hpp"
+
 namespace quarterstep
 {
 
@@ -25,8 +27,11 @@ Coverage coverageOf(const std::vector<PersonRecord>& people, std::span<const Sto
                     const FittingRules& rules, const MatchOptions& options)
 {
     Coverage coverage;
+    const StockIndex index(stock);
+    MatchOptions indexed = options;
+    indexed.candidates.index = &index;
     for (const auto& person : people)
-        for (const auto& answer : recommend(person, stock, rules, options)) {
+        for (const auto& answer : recommend(person, stock, rules, indexed)) {
             ++coverage.people;
             if (answer.verdict == Verdict::stock) {
                 ++coverage.served;

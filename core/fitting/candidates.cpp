@@ -1,16 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Candidates: ready-made pairs, and frame + right lens + left lens; judged by optical group, ordered,
-// shortened.
+// The search: ready-made pairs and frames with two lenses in one stream of rising cost, judged until nothing
+// that costs more can enter the short list; then the nearest misses, in circles that widen until there are
+// enough.
 #include "core/fitting/candidates.hpp"
 
-#include "core/fitting/order.hpp"
-#include "core/optics/angle.hpp"
+#include "core/fitting/lens_search.hpp"
 
 #include <algorithm>
-#include <cmath>
-#include <map>
-#include <set>
-#include <tuple>
+#include <limits>
+#include <memory>
 
 namespace quarterstep
 {
@@ -18,249 +16,230 @@ namespace quarterstep
 namespace
 {
 
-constexpr std::size_t missesKept = 2; // lens groups that fail in their own eye, kept for the nearest misses
+constexpr double everything = std::numeric_limits<double>::infinity();
+constexpr double firstCircle = 0.15; ///< cost of the first look for misses, logMAR
+constexpr double lastCircle = 2.0;   ///< beyond it everything is looked at
 
-using PowerKey = std::tuple<long, long, long>;
-
-PowerKey keyOf(const SpheroCylinder& power)
-{
-    const auto form = minusCylinderForm(power);
-    return {form.sphere.thousandths(), form.cylinder.thousandths(),
-            form.cylinder == Dioptres{} ? 0 : form.axis.thousandths()};
-}
-
-long micrometres(const std::optional<double>& millimetres)
-{
-    return millimetres ? std::lround(*millimetres * 1000.0) : -1;
-}
-
-std::optional<double> centresOf(const StockLine& line)
-{
-    if (line.centres)
-        return line.centres;
-    if (line.kind == LineKind::frame && line.frame.lens > 0.0)
-        return line.frame.lens + line.frame.bridge;
-    return {};
-}
-
-bool usable(const StockLine& line, const Settings& settings, const CandidateOptions& options)
-{
-    if (line.origin == Origin::used && !settings.useUsedPairs)
-        return false;
-    return !options.onlyAvailable || line.available() > 0;
-}
-
-void setCentres(const StockLine& line, const Settings& settings, Supply& supply)
-{
-    const auto centres = centresOf(line);
-    supply.centres = centres ? Range{*centres, *centres} : settings.unknownCentres;
-    supply.centresAssumed = !centres || line.centresFrom == CentresFrom::assumed;
-    supply.heightsDiffer = line.heightsDiffer;
-    supply.frameSize = line.frame.sizeClass;
-}
-
-Supply readyMadeSupply(const StockLine& line, const Settings& settings)
-{
-    Supply supply;
-    supply.power = line.power;
-    supply.bifocalAddition = line.bifocalAddition;
-    supply.equalPair = line.equalPowers();
-    setCentres(line, settings, supply);
-    return supply;
-}
-
-/// Axis of the frame's mark nearest to the axis needed, (0, 180].
-double nearestMark(double axis, double step)
-{
-    return foldAxis(step > 0.0 ? std::round(axis / step) * step : axis).value();
-}
-
-/// The lens as it will sit: an `any` axis is turned to the nearest mark.
-SpheroCylinder mounted(const StockLine& lens, Eye eye, const Need& need, double axisStep)
-{
-    SpheroCylinder power = lens.power.right;
-    if (!lens.anyAxis || power.cylinder == Dioptres{})
-        return power;
-    const auto wanted = toSpheroCylinder(toPowerVector(need.eyes.of(eye).power));
-    const auto given = minusCylinderForm(power);
-    if (wanted.cylinder == Dioptres{})
-        return {given.sphere, given.cylinder, AxisDegrees{180.0}};
-    return {given.sphere, given.cylinder, AxisDegrees{nearestMark(wanted.axis.value(), axisStep)}};
-}
-
-bool takesShape(const StockLine& frame, const StockLine& lens)
-{
-    return std::find(frame.takes.begin(), frame.takes.end(), lens.shape) != frame.takes.end();
-}
-
-bool sideAllows(const StockLine& lens, Eye eye)
-{
-    return lens.side == LensSide::either || (lens.side == LensSide::right) == (eye == Eye::right);
-}
-
-/// Everything the search needs to pass along.
-struct Search {
-    const Need& need;
-    std::span<const StockLine> stock;
-    const Profile& profile;
-    const Settings& settings;
-    const CandidateOptions& options;
-    std::vector<Candidate> found;
+/// Two powers of ready-made pairs.
+struct NearPair {
+    double cost = 0.0;
+    const StockIndex::PairPower* powers = nullptr;
+    bool inReach = false;
 };
 
-void addReadyMade(Search& s)
-{
-    using Key = std::tuple<PowerKey, PowerKey, long, long, std::string, std::string, long, bool, std::size_t>;
-    std::map<Key, std::size_t> groups;
-    for (std::size_t i = 0; i < s.stock.size(); ++i) {
-        const auto& line = s.stock[i];
-        const bool bifocalWanted = s.need.purpose == Purpose::bifocal;
-        if (line.kind != LineKind::readyMade || !usable(line, s.settings, s.options) ||
-            line.bifocalAddition.has_value() != bifocalWanted)
-            continue;
-        const Key key{keyOf(line.power.right),
-                      keyOf(line.power.left),
-                      line.bifocalAddition ? line.bifocalAddition->thousandths() : -1,
-                      micrometres(line.centres),
-                      line.use,
-                      line.frame.sizeClass,
-                      micrometres(line.heightsDiffer),
-                      line.centresFrom == CentresFrom::assumed,
-                      s.options.everyLine ? i : 0};
-        const auto [place, fresh] = groups.emplace(key, s.found.size());
-        if (!fresh) {
-            s.found[place->second].alike.push_back({Part{i, PartSide::pair}});
-            continue;
-        }
-        Candidate candidate;
-        candidate.parts = {Part{i, PartSide::pair}};
-        candidate.supply = readyMadeSupply(line, s.settings);
-        candidate.fit = judge(s.need, candidate.supply, s.profile);
-        s.found.push_back(std::move(candidate));
-    }
-}
-
-/// A lens group for one eye in one frame group: equal mounted power, any line of it.
-struct LensChoice {
-    SpheroCylinder power;
-    std::vector<std::size_t> lines;
-    double nearness = 0.0;
-    bool fails = false; ///< outside a limit of its own eye, whatever the other eye gets
+/// Frames that are the same to the eye.
+struct Mount {
+    StockIndex::Lines frames;
+    std::size_t bench = 0;
 };
 
-/// Nearness to the need, and whether the eye alone already rules the lens out: with the fellow eye taken
-/// away, judge sees the criteria of one eye only, and those do not change when the fellow comes back.
-void rate(const Search& s, Eye eye, LensChoice& choice)
+/// A rack and an axis step: mounts of one bench take the same lenses in the same way.
+struct Bench {
+    std::size_t rack = 0;
+    double axisStep = 0.0;
+};
+
+struct Choices {
+    LensChoices right;
+    LensChoices left;
+};
+using ChoicesOfBench = std::vector<std::unique_ptr<Choices>>;
+
+class Search
 {
-    const Eye fellow = eye == Eye::right ? Eye::left : Eye::right;
-    const Eye judged = s.need.eyes.of(eye).seeing ? eye : fellow; // a balance lens follows the fellow eye
-    Need alone = s.need;
-    alone.eyes.of(judged == Eye::right ? Eye::left : Eye::right).seeing = false;
-    Supply supply;
-    supply.power = {choice.power, choice.power};
-    supply.equalPair = false;
-    choice.nearness = blurStrength(toPowerVector(choice.power) - toPowerVector(s.need.eyes.of(judged).power));
-    choice.fails = judge(alone, supply, s.profile).band == Band::fails;
+  public:
+    explicit Search(const Query& query) : query_(query), ranking_(query)
+    {
+        findMounts();
+        gatherPairs(firstCircle);
+        choices_ = choicesWithin(firstCircle);
+    }
+
+    CandidateLists run()
+    {
+        if (query_.need.pairLevel())
+            for (const auto& mount : mounts_)
+                frames_.emplace_back(query_, mount.frames, choices_[mount.bench]->right,
+                                     choices_[mount.bench]->left);
+        else
+            oneEye([&](const LensChoice& choice, const Supply& supply, const Makings& makings) {
+                if (choice.inReach)
+                    ranking_.judge(supply, makings);
+            });
+        rank();
+        findMisses();
+        return ranking_.lists();
+    }
+
+  private:
+    void findMounts();
+    void gatherPairs(double circle);
+    [[nodiscard]] ChoicesOfBench choicesWithin(double circle) const;
+    template <class Do>
+    void eachGroup(const NearPair& pair, Do act) const;
+    template <class Do>
+    void oneEye(Do act) const;
+    void rank();
+    void findMisses();
+    void missesWithin();
+
+    const Query& query_;
+    Ranking ranking_;
+    std::vector<NearPair> pairs_;
+    std::vector<Mount> mounts_;
+    std::vector<Bench> benches_;
+    ChoicesOfBench choices_; ///< of the first circle
+    ChoicesOfBench wider_;   ///< of the circle after it
+    std::vector<FrameSearch> frames_;
+    double done_ = everything; ///< what may rank and costs less was judged
+};
+
+void Search::findMounts()
+{
+    if (query_.need.purpose == Purpose::bifocal)
+        return;
+    for (const auto& group : query_.index.frames()) {
+        Mount mount{query_.usableOf(group.frames), 0};
+        if (mount.frames.empty())
+            continue;
+        const Bench bench{group.rack, query_.stock[mount.frames.front()].axisStep};
+        const auto found = std::find_if(benches_.begin(), benches_.end(), [&](const Bench& one) {
+            return one.rack == bench.rack && one.axisStep == bench.axisStep;
+        });
+        mount.bench = static_cast<std::size_t>(found - benches_.begin());
+        if (found == benches_.end())
+            benches_.push_back(bench);
+        mounts_.push_back(std::move(mount));
+    }
 }
 
-std::vector<LensChoice> lensesFor(const Search& s, const StockLine& frame, Eye eye)
+void Search::gatherPairs(double circle)
 {
-    std::map<PowerKey, LensChoice> byPower;
-    for (std::size_t i = 0; i < s.stock.size(); ++i) {
-        const auto& lens = s.stock[i];
-        if (lens.kind != LineKind::lens || !usable(lens, s.settings, s.options) || !takesShape(frame, lens) ||
-            !sideAllows(lens, eye))
-            continue;
-        const auto power = mounted(lens, eye, s.need, frame.axisStep);
-        auto& choice = byPower[keyOf(power)];
-        choice.power = power;
-        choice.lines.push_back(i);
+    const auto& pairs = query_.index.pairs(query_.need.purpose == Purpose::bifocal);
+    const PerEye<Wanted> wanted{query_.wanted(Eye::right), query_.wanted(Eye::left)};
+    pairs_.clear();
+    for (const auto place : pairs.right.nearPairs(pairs.left, wanted, circle)) {
+        const auto& powers = pairs.powers[place];
+        NearPair pair{0.0, &powers, true};
+        for (const Eye eye : bothEyes)
+            if (query_.need.eyes.of(eye).seeing) {
+                pair.cost += costOf(query_.need, eye, powers.power.of(eye), powers.addition);
+                pair.inReach = pair.inReach && wanted.of(eye).takes(toPowerVector(powers.power.of(eye)));
+            }
+        pairs_.push_back(pair);
     }
-    std::vector<LensChoice> choices;
-    for (auto& [key, choice] : byPower) {
-        rate(s, eye, choice);
-        choices.push_back(std::move(choice));
-    }
-    std::sort(choices.begin(), choices.end(), [](const auto& a, const auto& b) {
-        return std::tuple(a.fails, a.nearness, a.lines.front()) <
-               std::tuple(b.fails, b.nearness, b.lines.front());
-    });
-    const auto firstFailing =
-        std::find_if(choices.begin(), choices.end(), [](const auto& c) { return c.fails; });
-    const auto passing = static_cast<std::size_t>(firstFailing - choices.begin());
-    choices.resize(std::min(choices.size(), passing + missesKept));
+    std::sort(pairs_.begin(), pairs_.end(),
+              [](const NearPair& a, const NearPair& b) { return a.cost < b.cost; });
+}
+
+ChoicesOfBench Search::choicesWithin(double circle) const
+{
+    ChoicesOfBench choices;
+    for (const auto& bench : benches_)
+        choices.push_back(std::make_unique<Choices>(
+            Choices{LensChoices(query_, Eye::right, bench.rack, bench.axisStep, circle),
+                    LensChoices(query_, Eye::left, bench.rack, bench.axisStep, circle)}));
     return choices;
 }
 
-/// Lines for right and left, one line serving both only with two lenses in it.
-std::vector<std::pair<std::size_t, std::size_t>> linePairs(const Search& s, const LensChoice& right,
-                                                           const LensChoice& left)
+template <class Do>
+void Search::eachGroup(const NearPair& pair, Do act) const
 {
-    std::vector<std::pair<std::size_t, std::size_t>> pairs;
-    for (const std::size_t r : right.lines)
-        for (const std::size_t l : left.lines)
-            if (r != l || !s.options.onlyAvailable || s.stock[r].available() >= 2)
-                pairs.emplace_back(r, l);
-    return pairs;
-}
-
-double mountedAxisOf(const StockLine& lens, const SpheroCylinder& power)
-{
-    return lens.anyAxis && power.cylinder != Dioptres{} ? power.axis.value() : 0.0;
-}
-
-void addMounted(Search& s, const std::vector<std::size_t>& frames, const LensChoice& right,
-                const LensChoice& left)
-{
-    const auto pairs = linePairs(s, right, left);
-    if (pairs.empty())
-        return;
-    Candidate candidate;
-    candidate.supply.power = {right.power, left.power};
-    candidate.supply.equalPair = false;
-    setCentres(s.stock[frames.front()], s.settings, candidate.supply);
-    candidate.fit = judge(s.need, candidate.supply, s.profile);
-    candidate.mountedAxis = {mountedAxisOf(s.stock[pairs.front().first], right.power),
-                             mountedAxisOf(s.stock[pairs.front().second], left.power)};
-    for (const std::size_t frame : frames)
-        for (const auto& [r, l] : pairs) {
-            std::vector<Part> parts{{frame, PartSide::frame}, {r, PartSide::right}, {l, PartSide::left}};
-            if (candidate.parts.empty()) {
-                candidate.parts = std::move(parts);
-            } else if (s.options.everyLine) {
-                Candidate other = candidate;
-                other.parts = std::move(parts);
-                s.found.push_back(std::move(other));
-            } else {
-                candidate.alike.push_back(std::move(parts));
-            }
-        }
-    s.found.push_back(std::move(candidate));
-}
-
-void addPrefabricated(Search& s)
-{
-    if (s.need.purpose == Purpose::bifocal)
-        return;
-    using Key = std::tuple<long, std::string, std::set<std::string>, long, long, bool>;
-    std::map<Key, std::vector<std::size_t>> frameGroups;
-    for (std::size_t i = 0; i < s.stock.size(); ++i) {
-        const auto& line = s.stock[i];
-        if (line.kind == LineKind::frame && usable(line, s.settings, s.options))
-            frameGroups[{micrometres(centresOf(line)), line.frame.sizeClass,
-                         std::set<std::string>(line.takes.begin(), line.takes.end()),
-                         std::lround(line.axisStep * 1000), micrometres(line.heightsDiffer),
-                         line.centresFrom == CentresFrom::assumed}]
-                .push_back(i);
+    for (const auto group : pair.powers->groups) {
+        Makings makings;
+        makings.pairs = query_.usableOf(query_.index.group(group));
+        if (!makings.pairs.empty())
+            act(readyMadeSupply(query_.stock[makings.pairs.front()], query_.settings), makings);
     }
-    for (const auto& [key, frames] : frameGroups) {
-        const auto& frame = s.stock[frames.front()];
-        const auto rights = lensesFor(s, frame, Eye::right);
-        const auto lefts = lensesFor(s, frame, Eye::left);
-        for (const auto& right : rights)
-            for (const auto& left : lefts)
-                if (s.need.pairLevel() || right.lines == left.lines)
-                    addMounted(s, frames, right, left);
+}
+
+/// One seeing eye: the fellow gets a lens of the same lines.
+template <class Do>
+void Search::oneEye(Do act) const
+{
+    const Eye eye = query_.need.eyes.left.seeing ? Eye::left : Eye::right;
+    const Eye fellow = eye == Eye::right ? Eye::left : Eye::right;
+    const auto& choicesOf = wider_.empty() ? choices_ : wider_;
+    for (const auto& mount : mounts_) {
+        const auto& seeing = eye == Eye::right ? choicesOf[mount.bench]->right : choicesOf[mount.bench]->left;
+        const LensRack rack(query_, fellow, benches_[mount.bench].rack, benches_[mount.bench].axisStep);
+        for (const auto& choice : seeing.all()) {
+            const auto& lines = seeing.linesOf(choice);
+            const auto power = lines.empty() ? std::nullopt : rack.powerOf(lines);
+            if (!power)
+                continue;
+            Supply supply = frameSupply(query_.stock[mount.frames.front()], query_.settings);
+            supply.power.of(eye) = choice.power;
+            supply.power.of(fellow) = *power;
+            act(choice, supply, Makings{{}, mount.frames, {lines, lines}});
+        }
+    }
+}
+
+void Search::rank()
+{
+    std::size_t place = 0;
+    for (;;) {
+        FrameSearch* frame = nullptr;
+        double cost = place < pairs_.size() ? pairs_[place].cost : everything;
+        for (auto& one : frames_)
+            if (const double next = one.next(); next < cost) {
+                cost = next;
+                frame = &one;
+            }
+        if (cost == everything)
+            return;
+        if (ranking_.settled(cost)) {
+            done_ = cost;
+            return;
+        }
+        if (frame != nullptr) {
+            frame->takeNext(ranking_);
+            continue;
+        }
+        if (pairs_[place].inReach)
+            eachGroup(pairs_[place],
+                      [&](const Supply& supply, const Makings& makings) { ranking_.judge(supply, makings); });
+        ++place;
+    }
+}
+
+void Search::missesWithin()
+{
+    for (const auto& pair : pairs_) {
+        if (pair.cost > ranking_.missLimit())
+            break;
+        if (pair.inReach && pair.cost < done_)
+            continue;
+        eachGroup(pair, [&](const Supply& supply, const Makings& makings) {
+            if (pair.inReach)
+                ranking_.judgeForMiss(pair.cost, supply, makings);
+            else
+                ranking_.miss(pair.cost, supply, makings);
+        });
+    }
+    const auto& choices = wider_.empty() ? choices_ : wider_;
+    for (std::size_t i = 0; i < frames_.size(); ++i)
+        frames_[i].collectMisses(ranking_, choices[mounts_[i].bench]->right, choices[mounts_[i].bench]->left,
+                                 done_);
+    if (!query_.need.pairLevel())
+        oneEye([&](const LensChoice& choice, const Supply& supply, const Makings& makings) {
+            if (!choice.inReach)
+                ranking_.miss(choice.cost, supply, makings);
+        });
+}
+
+void Search::findMisses()
+{
+    for (double circle = firstCircle;; circle = circle > lastCircle ? everything : 3.0 * circle) {
+        if (circle > firstCircle) {
+            gatherPairs(circle);
+            wider_ = choicesWithin(circle);
+        }
+        ranking_.restartMisses();
+        missesWithin();
+        if (ranking_.missLimit() <= circle || circle == everything)
+            return;
     }
 }
 
@@ -269,44 +248,10 @@ void addPrefabricated(Search& s)
 CandidateLists findCandidates(const Need& need, std::span<const StockLine> stock, const Profile& profile,
                               const Settings& settings, const CandidateOptions& options)
 {
-    Search search{need, stock, profile, settings, options, {}};
-    addReadyMade(search);
-    addPrefabricated(search);
-    CandidateLists lists = orderCandidates(need, stock, profile, options, std::move(search.found));
-    for (auto* list : {&lists.ranked, &lists.misses})
-        for (auto& candidate : *list)
-            nameSources(candidate.fit, profile);
-    return lists;
-}
-
-std::optional<Supply> supplyOf(std::span<const Part> parts, std::span<const StockLine> stock,
-                               const Need& need, const Settings& settings)
-{
-    if (parts.size() == 1 && parts[0].side == PartSide::pair && parts[0].line < stock.size() &&
-        stock[parts[0].line].kind == LineKind::readyMade)
-        return readyMadeSupply(stock[parts[0].line], settings);
-    const StockLine* frame = nullptr;
-    PerEye<const StockLine*> lens{nullptr, nullptr};
-    for (const auto& part : parts) {
-        if (part.line >= stock.size())
-            return {};
-        const auto& line = stock[part.line];
-        if (part.side == PartSide::frame && line.kind == LineKind::frame)
-            frame = &line;
-        if ((part.side == PartSide::right || part.side == PartSide::left) && line.kind == LineKind::lens)
-            lens.of(part.side == PartSide::right ? Eye::right : Eye::left) = &line;
-    }
-    if (parts.size() != 3 || frame == nullptr || lens.right == nullptr || lens.left == nullptr)
-        return {};
-    Supply supply;
-    supply.equalPair = false;
-    for (const Eye eye : bothEyes) {
-        if (!takesShape(*frame, *lens.of(eye)) || !sideAllows(*lens.of(eye), eye))
-            return {};
-        supply.power.of(eye) = mounted(*lens.of(eye), eye, need, frame->axisStep);
-    }
-    setCentres(*frame, settings, supply);
-    return supply;
+    std::optional<StockIndex> own;
+    const StockIndex& index = options.index != nullptr ? *options.index : own.emplace(stock);
+    const Query query{need, stock, index, profile, settings, options};
+    return Search(query).run();
 }
 
 } // namespace quarterstep

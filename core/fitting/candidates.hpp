@@ -26,11 +26,16 @@ struct Candidate {
     PerEye<std::optional<double>> chance; ///< filled on request, see fit_chance.hpp
 };
 
+class StockIndex; // stock_index.hpp
+
 struct CandidateOptions {
     bool everyLine = false;       ///< one candidate a line instead of one a group
     bool onlyAvailable = true;    ///< skip what is not available
     std::size_t most = 6;         ///< groups kept in each list
     std::vector<double> scarcity; ///< per line, higher = keep; empty = none
+    /// Of this very stock (its counts may have changed since), to spare making it for every person; null =
+    /// made for this once.
+    const StockIndex* index = nullptr;
 };
 
 struct CandidateLists {
@@ -39,6 +44,8 @@ struct CandidateLists {
     bool anyStockedPower = false;  ///< whether any line could be judged at all
 };
 
+/// Exact: the lists are those of judging every pair and every frame with every two lenses. Pure; never
+/// throws.
 [[nodiscard]] CandidateLists findCandidates(const Need& need, std::span<const StockLine> stock,
                                             const Profile& profile, const Settings& settings,
                                             const CandidateOptions& options);

@@ -5,8 +5,8 @@
 #include "core/fitting/criteria/table.hpp"
 
 #include <algorithm>
+#include <bitset>
 #include <cmath>
-#include <set>
 
 namespace quarterstep
 {
@@ -16,6 +16,15 @@ namespace
 
 constexpr double readingDrop = 10.0; // mm below the centres at which reading-level imbalance is told
 
+std::optional<PowerVector> nearErrorOf(const EyeNeed& need, const SpheroCylinder& power,
+                                       std::optional<Dioptres> addition)
+{
+    if (!need.nearPower)
+        return {};
+    return toPowerVector(withSphereAdded(power, addition.value_or(Dioptres{}))) -
+           toPowerVector(*need.nearPower);
+}
+
 EyeFit eyeFit(const EyeNeed& need, const Supply& supply, Eye eye)
 {
     EyeFit fit;
@@ -24,11 +33,7 @@ EyeFit eyeFit(const EyeNeed& need, const Supply& supply, Eye eye)
     fit.error = fit.supplied - fit.needed;
     fit.blur = blurStrength(fit.error);
     fit.loss = expectedLoss(fit.blur);
-    if (need.nearPower) {
-        const Dioptres addition = supply.bifocalAddition.value_or(Dioptres{});
-        fit.nearError =
-            toPowerVector(withSphereAdded(supply.power.of(eye), addition)) - toPowerVector(*need.nearPower);
-    }
+    fit.nearError = nearErrorOf(need, supply.power.of(eye), supply.bifocalAddition);
     return fit;
 }
 
@@ -80,17 +85,6 @@ double verticalAtReadingLevel(const SpheroCylinder& right, const SpheroCylinder&
         .vertical;
 }
 
-/// Accommodation that forgives minus at distance, dioptres (fitting model: order of candidates).
-double forgiveness(const Need& need)
-{
-    if (need.nearWork() || !need.age)
-        return 0.0;
-    const double age = *need.age;
-    if (age < 16.0 || age >= 60.0)
-        return 0.0;
-    return age < 40.0 ? 1.0 : std::clamp((15.0 - 0.25 * age) / 4.0, 0.0, 1.0);
-}
-
 double signedCost(PowerVector error, double forgiven)
 {
     const double taken = error.m < 0.0 ? std::min(forgiven, 0.0 - error.m) : 0.0;
@@ -117,7 +111,7 @@ void settleBand(Fit& fit)
         if (result.criterion == Criterion::trialAcuity)
             trial = &result;
     fit.band = Band::fits;
-    std::set<Criterion> cautions; // a criterion counts once, in whichever eyes
+    std::bitset<criterionCount> cautions; // a criterion counts once, in whichever eyes
     for (const auto& result : fit.criteria) {
         if (!decided(result))
             continue;
@@ -126,9 +120,9 @@ void settleBand(Fit& fit)
             band = Band::caution;
         fit.band = std::max(fit.band, band);
         if (band == Band::caution)
-            cautions.insert(result.criterion);
+            cautions.set(static_cast<std::size_t>(result.criterion));
     }
-    fit.cautions = static_cast<int>(cautions.size());
+    fit.cautions = static_cast<int>(cautions.count());
 }
 
 /// The same need with the PD put at the middle of the pair's centres.
@@ -146,21 +140,52 @@ Fit judgeCentred(const Need& need, const Supply& supply, const Profile& profile,
 
 } // namespace
 
+double forgivenMinus(const Need& need)
+{
+    if (need.nearWork() || !need.age)
+        return 0.0;
+    const double age = *need.age;
+    if (age < 16.0 || age >= 60.0)
+        return 0.0;
+    return age < 40.0 ? 1.0 : std::clamp((15.0 - 0.25 * age) / 4.0, 0.0, 1.0);
+}
+
+double costOf(const Need& need, Eye eye, const SpheroCylinder& power, std::optional<Dioptres> addition)
+{
+    const auto& wanted = need.eyes.of(eye);
+    double cost = signedCost(toPowerVector(power) - toPowerVector(wanted.power), forgivenMinus(need));
+    if (const auto nearError = nearErrorOf(wanted, power, addition))
+        cost += signedCost(*nearError, 0.0);
+    return cost;
+}
+
 Fit judge(const Need& need, const Supply& supply, const Profile& profile, const TrialAcuity* trial)
 {
     if (need.pdFollowsCentres && supply.centres)
         return judgeCentred(need, supply, profile, trial);
     Fit fit;
     fit.criteria.reserve(24);
-    const double forgiven = forgiveness(need);
+    judgeInto(fit, need, supply, profile, trial);
+    return fit;
+}
+
+void judgeInto(Fit& fit, const Need& need, const Supply& supply, const Profile& profile,
+               const TrialAcuity* trial)
+{
+    auto room = std::move(fit.criteria);
+    room.clear();
+    fit = Fit{};
+    fit.criteria = std::move(room);
+    const double forgiven = forgivenMinus(need);
     for (const Eye eye : bothEyes) {
         if (!need.eyes.of(eye).seeing)
             continue;
         auto& eyeResult = fit.eyes.of(eye);
         eyeResult = eyeFit(need.eyes.of(eye), supply, eye);
-        fit.cost += signedCost(eyeResult->error, forgiven);
+        double cost = signedCost(eyeResult->error, forgiven);
         if (eyeResult->nearError)
-            fit.cost += signedCost(*eyeResult->nearError, 0.0);
+            cost += signedCost(*eyeResult->nearError, 0.0);
+        fit.cost += cost;
         fit.worseSideEyes += onWorseSide(need, *eyeResult) ? 1 : 0;
     }
     measurePrism(need, supply, fit);
@@ -172,7 +197,6 @@ Fit judge(const Need& need, const Supply& supply, const Profile& profile, const 
     for (const auto& info : criterionTable())
         info.measure(c);
     settleBand(fit);
-    return fit;
 }
 
 void nameSources(Fit& fit, const Profile& profile)

@@ -122,5 +122,15 @@ void nameSources(Fit& fit, const Profile& profile);
 /// Judges a supply against a need under a profile. Pure; never throws.
 [[nodiscard]] Fit judge(const Need& need, const Supply& supply, const Profile& profile,
                         const TrialAcuity* trial = nullptr);
+/// The same, into a Fit whose room is used again (a search judges thousands).
+void judgeInto(Fit& fit, const Need& need, const Supply& supply, const Profile& profile,
+               const TrialAcuity* trial = nullptr);
+
+/// Dioptres of too much minus that accommodation forgives at this need's distance, >= 0.
+[[nodiscard]] double forgivenMinus(const Need& need);
+/// What one eye adds to Fit::cost with this power, to the last bit: with e = supplied - needed and d =
+/// min(forgivenMinus, -e.M) where e.M < 0, at least log10(1 + (M + d)^2 + J0^2 + J45^2).
+[[nodiscard]] double costOf(const Need& need, Eye eye, const SpheroCylinder& power,
+                            std::optional<Dioptres> addition);
 
 } // namespace quarterstep

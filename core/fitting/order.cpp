@@ -39,29 +39,6 @@ double meanSupplied(const Need& need, const Candidate& candidate)
     return eyes > 0 ? sum / eyes : 0.0;
 }
 
-/// Keeps `most` in order: the first, the best weaker and the best stronger neighbour always, then whoever
-/// ranks highest.
-void shorten(const Need& need, std::vector<Candidate>& ranked, std::size_t most)
-{
-    if (ranked.size() <= most || most < 3)
-        return;
-    const double first = std::abs(meanSupplied(need, ranked.front()));
-    const auto place = [&](auto wanted) {
-        return static_cast<std::size_t>(std::find_if(ranked.begin(), ranked.end(), wanted) - ranked.begin());
-    };
-    std::set<std::size_t> kept{
-        0, place([&](const Candidate& c) { return std::abs(meanSupplied(need, c)) < first - 1e-6; }),
-        place([&](const Candidate& c) { return std::abs(meanSupplied(need, c)) > first + 1e-6; })};
-    kept.erase(ranked.size()); // no such neighbour
-    for (std::size_t i = 1; kept.size() < most; ++i)
-        kept.insert(i);
-    std::vector<Candidate> shortList;
-    shortList.reserve(kept.size());
-    for (const std::size_t i : kept)
-        shortList.push_back(std::move(ranked[i]));
-    ranked = std::move(shortList);
-}
-
 struct Keyed {
     RankKey key;
     Candidate candidate;
@@ -79,13 +56,44 @@ std::vector<Candidate> sorted(std::vector<Keyed> keyed)
 
 } // namespace
 
-RankKey rankKey(const Need& need, std::span<const StockLine> stock, const Profile& profile,
-                const CandidateOptions& options, const Candidate& candidate)
+long costStepOf(double cost)
 {
-    const Fit& fit = candidate.fit;
+    return steps(cost, 0.02);
+}
+
+bool weakerThan(double size, double other)
+{
+    return size < other - 1e-6;
+}
+
+bool strongerThan(double size, double other)
+{
+    return size > other + 1e-6;
+}
+
+std::vector<std::size_t> shortList(const std::vector<double>& sizes, std::size_t most)
+{
+    std::set<std::size_t> kept;
+    const auto keep = [&](auto wanted) {
+        const auto found = std::find_if(sizes.begin(), sizes.end(), wanted);
+        if (found != sizes.end())
+            kept.insert(static_cast<std::size_t>(found - sizes.begin()));
+    };
+    if (most >= 3 && !sizes.empty()) {
+        kept.insert(0);
+        keep([&](double size) { return weakerThan(size, sizes.front()); });
+        keep([&](double size) { return strongerThan(size, sizes.front()); });
+    }
+    for (std::size_t i = 0; i < sizes.size() && kept.size() < most; ++i)
+        kept.insert(i);
+    return {kept.begin(), kept.end()};
+}
+
+RankKey fitKey(const Need& need, const Profile& profile, const Fit& fit)
+{
     RankKey key;
     key.onTrial = fit.onTrial();
-    key.costStep = steps(fit.cost, 0.02);
+    key.costStep = costStepOf(fit.cost);
     key.cautions = fit.cautions;
     key.worseSideEyes = fit.worseSideEyes;
     if (fit.eyes.right && fit.eyes.left)
@@ -99,11 +107,26 @@ RankKey rankKey(const Need& need, std::span<const StockLine> stock, const Profil
             key.sizeSteps = result.measured;
     }
     key.baseOutAtNear = need.nearWork() && fit.prism.horizontal < -stepTolerance;
-    key.scarcity = scarcityOf(options, candidate.parts);
     key.cost = fit.cost;
-    key.parts = candidate.parts.size();
-    for (const auto& part : candidate.parts)
-        key.name += stock[part.line].name + ' ';
+    return key;
+}
+
+void nameParts(RankKey& key, std::span<const StockLine> stock, const CandidateOptions& options,
+               const std::vector<Part>& parts)
+{
+    key.scarcity = scarcityOf(options, parts);
+    key.parts = parts.size();
+    for (const auto& part : parts) {
+        key.name += stock[part.line].name;
+        key.name += ' ';
+    }
+}
+
+RankKey rankKey(const Need& need, std::span<const StockLine> stock, const Profile& profile,
+                const CandidateOptions& options, const Candidate& candidate)
+{
+    auto key = fitKey(need, profile, candidate.fit);
+    nameParts(key, stock, options, candidate.parts);
     return key;
 }
 
@@ -127,8 +150,15 @@ CandidateLists orderCandidates(const Need& need, std::span<const StockLine> stoc
     }
     lists.ranked = sorted(std::move(ranked));
     lists.misses = sorted(std::move(misses));
-    if (!options.everyLine)
-        shorten(need, lists.ranked, options.most);
+    if (!options.everyLine) {
+        std::vector<double> sizes;
+        for (const auto& candidate : lists.ranked)
+            sizes.push_back(std::abs(meanSupplied(need, candidate)));
+        std::vector<Candidate> kept;
+        for (const std::size_t place : shortList(sizes, options.most))
+            kept.push_back(std::move(lists.ranked[place]));
+        lists.ranked = std::move(kept);
+    }
     if (lists.misses.size() > options.most)
         lists.misses.resize(options.most);
     return lists;

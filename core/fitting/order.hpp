@@ -25,8 +25,21 @@ struct RankKey {
     auto operator<=>(const RankKey&) const = default;
 };
 
+/// Step of 0.02 logMAR that a cost falls into.
+[[nodiscard]] long costStepOf(double cost);
+/// The part of the key that the fit decides; and the part that its lines decide, filled in afterwards.
+[[nodiscard]] RankKey fitKey(const Need& need, const Profile& profile, const Fit& fit);
+void nameParts(RankKey& key, std::span<const StockLine> stock, const CandidateOptions& options,
+               const std::vector<Part>& parts);
 [[nodiscard]] RankKey rankKey(const Need& need, std::span<const StockLine> stock, const Profile& profile,
                               const CandidateOptions& options, const Candidate& candidate);
+
+/// Sizes of mean supplied power compared, dioptres.
+[[nodiscard]] bool weakerThan(double size, double other);
+[[nodiscard]] bool strongerThan(double size, double other);
+/// Places of a short list among ranked candidates, given the size of the mean power of each: the first, the
+/// best weaker and the best stronger neighbour always (from three places up), then whoever ranks highest.
+[[nodiscard]] std::vector<std::size_t> shortList(const std::vector<double>& sizes, std::size_t most);
 
 /// Ranked (acceptable, then on trial) and misses (nearest by cost). The short list keeps at most options.most
 /// and always the best weaker and the best stronger neighbour of the first.

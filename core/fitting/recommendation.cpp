@@ -7,6 +7,7 @@
 #include "core/fitting/eye_facts.hpp"
 #include "core/fitting/flags.hpp"
 #include "core/fitting/reasons.hpp"
+#include "core/fitting/stock_index.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -139,12 +140,13 @@ void settleCustom(std::span<const StockLine> stock, const Profile& profile, cons
 
 /// Adults only, until a custom order comes (common practice).
 void findInterim(const PersonRecord& person, const Profile& profile, std::span<const StockLine> stock,
-                 const FittingRules& rules, Recommendation& answer)
+                 const FittingRules& rules, const StockIndex* index, Recommendation& answer)
 {
     if (person.child() || !person.age || answer.purpose == Purpose::bifocal)
         return;
     CandidateOptions wide;
     wide.most = 200;
+    wide.index = index;
     const auto lists = findCandidates(*answer.need, stock, profile, rules.settings, wide);
     const double weakest = *person.age < 40.0 ? -1.0 : -0.5;
     const auto unaided = betterEye(person, [](const EyeAcuities& a) { return a.unaided; });
@@ -171,7 +173,7 @@ void findInterim(const PersonRecord& person, const Profile& profile, std::span<c
 /// "If the prescriber marks this eye balance, line X would fit": said where one eye sees 6/60 or less at
 /// best.
 void suggestBalance(const PersonRecord& person, const Profile& profile, std::span<const StockLine> stock,
-                    const FittingRules& rules, Recommendation& answer)
+                    const FittingRules& rules, const StockIndex* index, Recommendation& answer)
 {
     for (const Eye eye : bothEyes) {
         const auto best = logMarOf(person.eyes.of(eye).acuity.best);
@@ -181,6 +183,7 @@ void suggestBalance(const PersonRecord& person, const Profile& profile, std::spa
         other.eyes.of(eye).seeing = false;
         CandidateOptions one;
         one.most = 1;
+        one.index = index;
         const auto lists = findCandidates(other, stock, profile, rules.settings, one);
         if (lists.ranked.empty() || !lists.ranked.front().fit.acceptable())
             continue;
@@ -258,8 +261,8 @@ void settleByStock(const PersonRecord& person, std::span<const StockLine> stock,
     if (!lacks.empty() && !triedAndShort)
         return settleIncomplete(answer, lacks);
     settleCustom(stock, profile, rules, options, answer);
-    findInterim(person, profile, stock, rules, answer);
-    suggestBalance(person, profile, stock, rules, answer);
+    findInterim(person, profile, stock, rules, options.candidates.index, answer);
+    suggestBalance(person, profile, stock, rules, options.candidates.index, answer);
 }
 
 void answerPurpose(const PersonRecord& person, std::span<const StockLine> stock, const FittingRules& rules,
@@ -308,13 +311,17 @@ std::string profileFor(const PersonRecord& person, Purpose purpose)
 std::vector<Recommendation> recommend(const PersonRecord& person, std::span<const StockLine> stock,
                                       const FittingRules& rules, const MatchOptions& options)
 {
+    std::optional<StockIndex> own;
+    MatchOptions indexed = options;
+    if (indexed.candidates.index == nullptr)
+        indexed.candidates.index = &own.emplace(stock);
     std::vector<Recommendation> answers;
     for (const Purpose purpose : purposesOf(person)) {
         Recommendation answer;
         answer.person = person.person;
         answer.purpose = purpose;
         answer.profile = options.profile.empty() ? profileFor(person, purpose) : options.profile;
-        answerPurpose(person, stock, rules, options, answer);
+        answerPurpose(person, stock, rules, indexed, answer);
         if (const auto* profile = rules.find(answer.profile); options.details && profile != nullptr)
             addDetails(person, *profile, options, answer);
         answers.push_back(std::move(answer));

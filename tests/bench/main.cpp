@@ -1,9 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// usage: bench [--short] [PART_OF_A_NAME]
+// usage: bench [--short] [GROUP | GROUP/BEGINNING_OF_A_NAME]
 // Prints `time NAME VALUE ns` (median a piece of work), `note TEXT`, and one line a budget:
 // `ratio NAME VALUE at-least|at-most BUDGET`. Exit: 0 all kept, 1 one missed or two ways disagree.
 #include "tests/bench/plan.hpp"
 
+#include <string>
 #include <string_view>
 
 int main(int count, char** words)
@@ -15,7 +16,9 @@ int main(int count, char** words)
             shortForm = true;
         else
             filter = words[i];
-    quarterstep::bench::Plan plan(shortForm);
-    quarterstep::bench::planOptics(plan);
-    return plan.run(filter);
+    quarterstep::bench::Plan plan(shortForm, filter);
+    if (plan.wants("optics"))
+        quarterstep::bench::planOptics(plan);
+    quarterstep::bench::planSearch(plan);
+    return plan.run();
 }

@@ -95,9 +95,9 @@ bool Plan::judged(const Medians& medians) const
     return all;
 }
 
-int Plan::run(const std::string& filter)
+int Plan::run()
 {
-    const auto leftOut = [&](const auto& one) { return one.name.find(filter) == std::string::npos; };
+    const auto leftOut = [&](const auto& one) { return one.name.find(filter_) == std::string::npos; };
     std::erase_if(measurements_, leftOut);
     std::erase_if(budgets_, leftOut);
     const auto medians = measured();

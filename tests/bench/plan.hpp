@@ -30,7 +30,7 @@ class Plan
   public:
     /// The short form runs everything once on small data: it shows that the bench still works, and judges
     /// nothing.
-    explicit Plan(bool shortForm) : shortForm_(shortForm) {}
+    Plan(bool shortForm, std::string filter) : shortForm_(shortForm), filter_(std::move(filter)) {}
 
     [[nodiscard]] bool shortForm() const { return shortForm_; }
     /// `full`, or `small` in the short form.
@@ -50,9 +50,14 @@ class Plan
     /// A fact that stands beside the figures.
     void note(const std::string& text) { notes_.push_back(text); }
 
-    /// Runs what was planned (only names that contain `filter`), prints medians and budgets. 0 when all are
+    /// Whether a group (the first word of a name, up to its slash) is asked for.
+    [[nodiscard]] bool wants(const std::string& group) const
+    {
+        return filter_.empty() || filter_.substr(0, filter_.find('/')) == group;
+    }
+    /// Runs what was planned (only names that contain the filter), prints medians and budgets. 0 when all are
     /// kept, 1 otherwise.
-    [[nodiscard]] int run(const std::string& filter);
+    [[nodiscard]] int run();
 
   private:
     struct Measurement {
@@ -65,6 +70,7 @@ class Plan
     [[nodiscard]] bool judged(const Medians& medians) const;
 
     bool shortForm_;
+    std::string filter_;
     std::vector<Measurement> measurements_;
     std::vector<Budget> budgets_;
     std::vector<std::string> disagreements_;
@@ -72,5 +78,6 @@ class Plan
 };
 
 void planOptics(Plan& plan);
+void planSearch(Plan& plan);
 
 } // namespace quarterstep::bench

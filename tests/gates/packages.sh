@@ -25,6 +25,7 @@ while IFS= read -r name; do
     QCustomPlotQt6) echo libqcustomplot-dev ;;
     Boost) echo libboost-test-dev ;;
     benchmark) echo libbenchmark-dev ;;
+    nanoflann) echo libnanoflann-dev ;;
     *) echo "no-package-known-for:$name" ;;
     esac
 done < "$work/wanted" >> "$work/needed"

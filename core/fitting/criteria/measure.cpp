@@ -13,21 +13,19 @@ struct Banded {
     std::optional<double> limit;
 };
 
+/// Asked some twenty times for every pair judged, so without a loop over copies.
 Banded bandOf(double size, const Bands& bands, bool neverFails)
 {
-    std::optional<double> last;
-    for (const auto& [limit, band] :
-         {std::pair{bands.fits, Band::fits}, std::pair{bands.caution, Band::caution},
-          std::pair{bands.trial, Band::onTrial}}) {
-        if (!limit)
-            continue;
-        if (within(size, *limit))
-            return {band, limit->value};
-        last = limit->value;
-    }
+    if (bands.fits && within(size, *bands.fits))
+        return {Band::fits, bands.fits->value};
+    if (bands.caution && within(size, *bands.caution))
+        return {Band::caution, bands.caution->value};
+    if (bands.trial && within(size, *bands.trial))
+        return {Band::onTrial, bands.trial->value};
+    const auto& last = bands.trial ? bands.trial : bands.caution ? bands.caution : bands.fits;
     if (!last)
         return {};
-    return {neverFails ? Band::caution : Band::fails, last};
+    return {neverFails ? Band::caution : Band::fails, last->value};
 }
 
 } // namespace
@@ -46,7 +44,7 @@ const Bands& bandsAt(const CriterionRule& rule, std::optional<double> age)
 CriterionResult& tell(const Case& c, Criterion criterion, std::optional<Eye> eye, double size,
                       const Bands& bands, bool neverFails)
 {
-    CriterionResult result;
+    auto& result = c.fit.criteria.emplace_back();
     result.criterion = criterion;
     result.eye = eye;
     result.measured = size;
@@ -55,8 +53,7 @@ CriterionResult& tell(const Case& c, Criterion criterion, std::optional<Eye> eye
         result.band = band;
         result.limit = limit;
     }
-    c.fit.criteria.push_back(std::move(result));
-    return c.fit.criteria.back();
+    return result;
 }
 
 CriterionResult& tell(const Case& c, Criterion criterion, std::optional<Eye> eye, double size)

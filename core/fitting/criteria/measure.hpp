@@ -35,6 +35,9 @@ CriterionResult& tell(const Case& c, Criterion criterion, std::optional<Eye> eye
                       const Bands& bands, bool neverFails = false);
 CriterionResult& tell(const Case& c, Criterion criterion, std::optional<Eye> eye, double size);
 
+/// Whether a prism of 0.25 or more, in either direction, is part of the need.
+[[nodiscard]] bool prescribedPrism(const Need& need);
+
 void measureResidualCylinder(const Case& c);
 void measureNeedDifference(const Case& c);
 void measurePowerSize(const Case& c);

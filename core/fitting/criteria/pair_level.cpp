@@ -36,16 +36,6 @@ int sizeStep(std::string_view sizeClass)
     return sizeClass == "large" ? 3 : 0;
 }
 
-bool prescribedPrism(const Need& need)
-{
-    for (const Eye eye : bothEyes) {
-        const auto& prism = need.eyes.of(eye).prism;
-        if (std::max(std::abs(prism.in), std::abs(prism.up)) >= 0.25 - limitTolerance)
-            return true;
-    }
-    return false;
-}
-
 /// One seeing eye: nothing between the eyes is judged, but what was prescribed is still to be made.
 void tellPrismOfOneEye(const Case& c)
 {
@@ -68,6 +58,16 @@ void failForPrescribedPrism(const Case& c, CriterionResult& result)
 }
 
 } // namespace
+
+bool prescribedPrism(const Need& need)
+{
+    for (const Eye eye : bothEyes) {
+        const auto& prism = need.eyes.of(eye).prism;
+        if (std::max(std::abs(prism.in), std::abs(prism.up)) >= 0.25 - limitTolerance)
+            return true;
+    }
+    return false;
+}
 
 void measureNeedDifference(const Case& c)
 {
