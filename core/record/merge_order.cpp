@@ -66,7 +66,7 @@ class Merging
     {
         MergeCounts after;
         for (const auto& movement : step.movements) {
-            const SiteLine key{step.site, movement.line};
+            SiteLine key{step.site, movement.line};
             const auto now = counts_.find(key);
             auto& count = after.emplace(key, now == counts_.end() ? MergeCount{} : now->second).first->second;
             add(count, movement);
