@@ -14,7 +14,7 @@ namespace
 {
 
 constexpr double reach = 6.0;   // standard deviations beyond which a normal part is nothing: 2e-9
-constexpr double finest = 5.01; // least deviations that one panel of fifteen nodes may span, half the disc
+constexpr double finest = 5.01; // least deviations that one panel of twenty nodes may span, half the disc
 
 /// One principal component.
 struct Component {
@@ -48,7 +48,7 @@ double across(const Component& component, double radius, int panels, Rest rest)
     const double step = (std::asin(to / radius) - first) / panels;
     double sum = 0.0;
     for (int i = 0; i < panels; ++i)
-        sum += boost::math::quadrature::gauss<double, 15>::integrate(under, first + i * step,
+        sum += boost::math::quadrature::gauss<double, 20>::integrate(under, first + i * step,
                                                                      first + (i + 1) * step);
     return sum;
 }
