@@ -36,6 +36,15 @@ QJsonValue jsonEye(const std::optional<EyeFit>& fit)
     return eye;
 }
 
+/// Bare eyes and the own pair: candidates that need no stock.
+QJsonObject jsonWithoutStock(const Fit& fit)
+{
+    return {{"verdict", jsonWord(fit.band)},
+            {"rank_cost", jsonNumber(fit.cost)},
+            {"right", jsonEye(fit.eyes.right)},
+            {"left", jsonEye(fit.eyes.left)}};
+}
+
 QJsonObject jsonCriterion(const CriterionResult& result)
 {
     const auto& info = infoOf(result.criterion);
@@ -149,6 +158,10 @@ QJsonObject jsonRecommendation(const Recommendation& answer, std::span<const Sto
         {"needs", listOf(answer.needs, [](const Sentence& need) { return QJsonValue(say(need)); })},
         {"candidates", listOf(answer.candidates.ranked, candidate)},
         {"misses", listOf(answer.candidates.misses, candidate)}};
+    if (answer.bareEyes)
+        entry.insert("bare_eyes", jsonWithoutStock(*answer.bareEyes));
+    if (answer.ownPair)
+        entry.insert("own_pair", jsonWithoutStock(*answer.ownPair));
     if (answer.interim) {
         auto interim = candidate(*answer.interim);
         interim.insert("words", temporaryWords());

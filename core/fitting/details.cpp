@@ -14,9 +14,8 @@ namespace
 
 void addChances(const Profile& profile, Recommendation& answer)
 {
-    for (auto* list : {&answer.candidates.ranked, &answer.candidates.misses})
-        for (auto& candidate : *list)
-            candidate.chance = chancesOf(*answer.need, candidate, profile);
+    for (auto& candidate : answer.candidates.ranked)
+        candidate.chance = chancesOf(*answer.need, candidate, profile);
     if (answer.interim)
         answer.interim->chance = chancesOf(*answer.need, *answer.interim, profile);
 }

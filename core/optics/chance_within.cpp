@@ -13,8 +13,8 @@ namespace quarterstep
 namespace
 {
 
-constexpr double reach = 6.0; // standard deviations beyond which a normal part is nothing: 2e-9
-constexpr int panels = 2;
+constexpr double reach = 6.0;   // standard deviations beyond which a normal part is nothing: 2e-9
+constexpr double finest = 5.01; // least deviations that one panel of twenty nodes may span, half the disc
 
 /// One principal component.
 struct Component {
@@ -34,7 +34,7 @@ struct Component {
 
 /// Integral of density(x) · rest(half width left at x) over -radius … radius, x = radius sin t.
 template <class Rest>
-double across(const Component& component, double radius, Rest rest)
+double across(const Component& component, double radius, int panels, Rest rest)
 {
     const double from = std::max(-radius, component.mean - reach * component.deviation);
     const double to = std::min(radius, component.mean + reach * component.deviation);
@@ -48,7 +48,7 @@ double across(const Component& component, double radius, Rest rest)
     const double step = (std::asin(to / radius) - first) / panels;
     double sum = 0.0;
     for (int i = 0; i < panels; ++i)
-        sum += boost::math::quadrature::gauss<double, 30>::integrate(under, first + i * step,
+        sum += boost::math::quadrature::gauss<double, 20>::integrate(under, first + i * step,
                                                                      first + (i + 1) * step);
     return sum;
 }
@@ -69,9 +69,10 @@ double chanceWithin(const PowerVector& mean, const Covariance& scatter, double r
     for (std::size_t i = 0; i < parts.size(); ++i)
         parts[i] = {along(principal[i].direction, mean),
                     std::max(leastScatter, std::sqrt(std::max(0.0, principal[i].variance)))};
+    const int panels = 1 + static_cast<int>(std::min(40.0, radius / (finest * parts[2].deviation)));
     const auto third = [&](double half) { return parts[2].below(half) - parts[2].below(-half); };
     const double chance =
-        across(parts[0], radius, [&](double disc) { return across(parts[1], disc, third); });
+        across(parts[0], radius, panels, [&](double disc) { return across(parts[1], disc, panels, third); });
     return std::clamp(chance, 0.0, 1.0);
 }
 

@@ -70,7 +70,8 @@ BOOST_AUTO_TEST_CASE(the_chance_agrees_with_two_million_draws,
     const unsigned seed = 20261125U;
     std::cout << "seed " << seed << '\n';
     std::mt19937_64 engine(seed);
-    for (const auto& c : {Drawn{{0.25, 0.1, -0.05}, {0.20, 0.10, 0.10}, 0.50},
+    for (const auto& c : {Drawn{{0.0, 0.0, 0.0}, {0.20, 0.10, 0.10}, 0.50},
+                          Drawn{{0.25, 0.1, -0.05}, {0.20, 0.10, 0.10}, 0.50},
                           Drawn{{0.50, 0.0, 0.0}, {0.20, 0.10, 0.10}, 0.50},
                           Drawn{{-0.3, 0.2, 0.3}, {0.40, 0.30, 0.05}, 0.75},
                           Drawn{{0.0, 0.48, 0.0}, {0.02, 0.02, 0.02}, 0.50},

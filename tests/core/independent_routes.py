@@ -112,7 +112,7 @@ WORK = {
     "chance_alike": chance_alike,
     "chance": chance,
 }
-WITHIN = {"crossed": 1e-7, "decentre": 1e-6, "reproducibility": 0.005, "readings": 1e-8, "chance_alike": 1e-6, "chance": 2e-4}
+WITHIN = {"crossed": 1e-7, "decentre": 1e-6, "reproducibility": 0.005, "readings": 1e-8, "chance_alike": 1e-4, "chance": 2e-4}
 
 
 def agrees(name, expected, result):
