@@ -17,7 +17,7 @@ namespace
 {
 
 constexpr double everything = std::numeric_limits<double>::infinity();
-constexpr double firstCircle = 0.15; ///< cost of the first look for misses, logMAR
+constexpr double firstCircle = 0.05; ///< cost of the first look for misses, logMAR
 constexpr double lastCircle = 2.0;   ///< beyond it everything is looked at
 
 /// Two powers of ready-made pairs.
@@ -123,8 +123,11 @@ void Search::gatherPairs(double circle)
         NearPair pair{0.0, &powers, true};
         for (const Eye eye : bothEyes)
             if (query_.need.eyes.of(eye).seeing) {
-                pair.cost += costOf(query_.need, eye, powers.power.of(eye), powers.addition);
-                pair.inReach = pair.inReach && wanted.of(eye).takes(toPowerVector(powers.power.of(eye)));
+                const auto& vector = powers.vector.of(eye);
+                pair.cost += query_.need.eyes.of(eye).nearPower
+                                 ? costOf(query_.need, eye, powers.power.of(eye), powers.addition)
+                                 : costOfError(vector - wanted.of(eye).need, wanted.of(eye).forgiven);
+                pair.inReach = pair.inReach && wanted.of(eye).takes(vector);
             }
         pairs_.push_back(pair);
     }

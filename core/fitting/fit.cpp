@@ -85,13 +85,6 @@ double verticalAtReadingLevel(const SpheroCylinder& right, const SpheroCylinder&
         .vertical;
 }
 
-double signedCost(PowerVector error, double forgiven)
-{
-    const double taken = error.m < 0.0 ? std::min(forgiven, 0.0 - error.m) : 0.0;
-    const double m = error.m + taken;
-    return std::log10(1.0 + m * m + error.j0 * error.j0 + error.j45 * error.j45) + 0.05 * taken;
-}
-
 bool onWorseSide(const Need& need, const EyeFit& eye)
 {
     const bool minusIsWorse = need.childRules && !need.nearWork() && !need.cycloplegic;
@@ -150,12 +143,19 @@ double forgivenMinus(const Need& need)
     return age < 40.0 ? 1.0 : std::clamp((15.0 - 0.25 * age) / 4.0, 0.0, 1.0);
 }
 
+double costOfError(PowerVector error, double forgiven)
+{
+    const double taken = error.m < 0.0 ? std::min(forgiven, 0.0 - error.m) : 0.0;
+    const double m = error.m + taken;
+    return std::log10(1.0 + m * m + error.j0 * error.j0 + error.j45 * error.j45) + 0.05 * taken;
+}
+
 double costOf(const Need& need, Eye eye, const SpheroCylinder& power, std::optional<Dioptres> addition)
 {
     const auto& wanted = need.eyes.of(eye);
-    double cost = signedCost(toPowerVector(power) - toPowerVector(wanted.power), forgivenMinus(need));
+    double cost = costOfError(toPowerVector(power) - toPowerVector(wanted.power), forgivenMinus(need));
     if (const auto nearError = nearErrorOf(wanted, power, addition))
-        cost += signedCost(*nearError, 0.0);
+        cost += costOfError(*nearError, 0.0);
     return cost;
 }
 
@@ -182,9 +182,9 @@ void judgeInto(Fit& fit, const Need& need, const Supply& supply, const Profile& 
             continue;
         auto& eyeResult = fit.eyes.of(eye);
         eyeResult = eyeFit(need.eyes.of(eye), supply, eye);
-        double cost = signedCost(eyeResult->error, forgiven);
+        double cost = costOfError(eyeResult->error, forgiven);
         if (eyeResult->nearError)
-            cost += signedCost(*eyeResult->nearError, 0.0);
+            cost += costOfError(*eyeResult->nearError, 0.0);
         fit.cost += cost;
         fit.worseSideEyes += onWorseSide(need, *eyeResult) ? 1 : 0;
     }

@@ -128,6 +128,8 @@ void judgeInto(Fit& fit, const Need& need, const Supply& supply, const Profile& 
 
 /// Dioptres of too much minus that accommodation forgives at this need's distance, >= 0.
 [[nodiscard]] double forgivenMinus(const Need& need);
+/// Cost of an error at distance or near, given what is forgiven.
+[[nodiscard]] double costOfError(PowerVector error, double forgiven);
 /// What one eye adds to Fit::cost with this power, to the last bit: with e = supplied - needed and d =
 /// min(forgivenMinus, -e.M) where e.M < 0, at least log10(1 + (M + d)^2 + J0^2 + J45^2).
 [[nodiscard]] double costOf(const Need& need, Eye eye, const SpheroCylinder& power,

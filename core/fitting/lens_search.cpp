@@ -32,10 +32,10 @@ LensChoices::LensChoices(const Query& query, Eye eye, std::size_t rack, double a
         alone_.meanSphereLoss.reset(); // asks whether both lenses are spheres
     const auto& lenses = query.index.racks()[rack].lenses.of(eye);
     const auto wanted = query.wanted(eye);
-    const auto choice = [&](const SpheroCylinder& power, const StockIndex::LensPower& from) {
-        const auto vector = toPowerVector(power);
-        const double costs = wanted.judged ? costOf(query.need, eye, power, {}) : 0.0;
-        return LensChoice{power, vector, costs, wanted.takes(vector), {&from}, {}, {}};
+    const auto add = [&](const SpheroCylinder& power, const PowerVector& vector) -> LensChoice& {
+        const double costs = wanted.judged ? costOfError(vector - wanted.need, wanted.forgiven) : 0.0;
+        return choices_.emplace_back(
+            LensChoice{power, vector, costs, wanted.takes(vector), nullptr, nullptr, {}, {}});
     };
     std::map<PowerKey, std::size_t> turned;
     std::vector<SpheroCylinder> mounted;
@@ -43,15 +43,12 @@ LensChoices::LensChoices(const Query& query, Eye eye, std::size_t rack, double a
         mounted.push_back(turnedToMark(lens.power, query.need.eyes.of(eye), axisStep));
     for (const auto place : turningNear(mounted, wanted, cost)) {
         turned.emplace(keyOf(mounted[place]), choices_.size());
-        choices_.push_back(choice(mounted[place], lenses.turning[place]));
+        add(mounted[place], toPowerVector(mounted[place])).turning = &lenses.turning[place];
     }
     for (const auto place : lenses.fixedColumns.near(wanted, cost)) {
         const auto& lens = lenses.fixed[place];
         const auto twin = turned.empty() ? turned.end() : turned.find(keyOf(lens.power));
-        if (twin != turned.end())
-            choices_[twin->second].from.push_back(&lens);
-        else
-            choices_.push_back(choice(lens.power, lens));
+        (twin != turned.end() ? choices_[twin->second] : add(lens.power, lens.vector)).fixed = &lens;
     }
     std::erase_if(choices_, [&](const LensChoice& one) { return !one.inReach && one.cost > cost; });
     std::sort(choices_.begin(), choices_.end(),
@@ -62,9 +59,10 @@ const StockIndex::Lines& LensChoices::linesOf(const LensChoice& choice) const
 {
     if (!choice.lines) {
         StockIndex::Lines lines;
-        for (const auto* from : choice.from)
-            for (const auto line : query_.usableOf(from->lines))
-                lines.push_back(line);
+        for (const auto* from : {choice.fixed, choice.turning})
+            if (from != nullptr)
+                for (const auto line : query_.usableOf(from->lines))
+                    lines.push_back(line);
         std::sort(lines.begin(), lines.end());
         choice.lines = std::move(lines);
     }
@@ -291,8 +289,11 @@ void FrameSearch::collectMisses(Ranking& ranking, const LensChoices& right, cons
     const auto& lefts = left.all();
     if (lefts.empty())
         return;
-    const auto gaugesRight = gauges(Eye::right, right);
-    const auto gaugesLeft = gauges(Eye::left, left);
+    const bool wider = &right != &right_;
+    const auto gaugesRight = wider ? gauges(Eye::right, right) : std::vector<Gauge>{};
+    const auto gaugesLeft = wider ? gauges(Eye::left, left) : std::vector<Gauge>{};
+    const auto& ofRight = wider ? gaugesRight : gaugesRight_;
+    const auto& ofLeft = wider ? gaugesLeft : gaugesLeft_;
     for (std::size_t i = 0; i < rights.size(); ++i) {
         if (rights[i].cost + lefts[0].cost > ranking.missLimit())
             break;
@@ -308,10 +309,10 @@ void FrameSearch::collectMisses(Ranking& ranking, const LensChoices& right, cons
                     ranking.miss(cost, supplyOf(rights[i], lefts[j]), makingsOf(rights[i], lefts[j]));
                 continue;
             }
-            const bool can = !reach_.hopeless && canPass(gaugesRight[i], gaugesLeft[j]);
+            const bool can = !reach_.hopeless && canPass(ofRight[i], ofLeft[j]);
             if (narrowed_ && cost > narrowedFrom_ && !can)
                 ranking.miss(cost, supplyOf(rights[i], lefts[j]), makingsOf(rights[i], lefts[j]));
-            else if (cost >= done && !mustPass(gaugesRight[i], gaugesLeft[j]))
+            else if (cost >= done && !mustPass(ofRight[i], ofLeft[j]))
                 ranking.judgeForMiss(cost, supplyOf(rights[i], lefts[j]), makingsOf(rights[i], lefts[j]));
         }
     }

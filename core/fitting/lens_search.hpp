@@ -15,7 +15,8 @@ struct LensChoice {
     PowerVector vector;
     double cost = 0.0;
     bool inReach = false;
-    std::vector<const StockIndex::LensPower*> from; ///< where its lines stand
+    const StockIndex::LensPower* fixed = nullptr;   ///< where its lines stand
+    const StockIndex::LensPower* turning = nullptr; ///< and those that are turned to it
     mutable std::optional<StockIndex::Lines> lines; ///< usable ones, looked up when first asked for
     mutable std::optional<bool> passes;             ///< good in its own eye, asked for when needed
 };

@@ -86,9 +86,9 @@ void addLens(const StockLine& lens, std::uint32_t place, StockIndex::Lenses& len
     auto& powers = turning ? lenses.turning : lenses.fixed;
     const auto [found, fresh] = places.emplace(std::pair{turning, keyOf(power)}, powers.size());
     if (fresh) {
-        powers.push_back({power, {}});
+        powers.push_back({power, toPowerVector(power), {}});
         if (!turning)
-            lenses.fixedColumns.add(toPowerVector(power));
+            lenses.fixedColumns.add(powers.back().vector);
     }
     powers[found->second].lines.push_back(place);
 }
@@ -122,9 +122,10 @@ StockIndex::StockIndex(std::span<const StockLine> stock)
         auto& pairs = line.bifocalAddition ? bifocals_ : singleVision_;
         const auto [power, freshPower] = powers.emplace(powersOf(line), pairs.powers.size());
         if (freshPower) {
-            pairs.powers.push_back({line.power, line.bifocalAddition, {}});
-            pairs.right.add(toPowerVector(line.power.right));
-            pairs.left.add(toPowerVector(line.power.left));
+            const PerEye vector{toPowerVector(line.power.right), toPowerVector(line.power.left)};
+            pairs.powers.push_back({line.power, vector, line.bifocalAddition, {}});
+            pairs.right.add(vector.right);
+            pairs.left.add(vector.left);
         }
         const auto [group, freshGroup] =
             groups.emplace(opticsOf(line), static_cast<std::uint32_t>(groups_.size()));

@@ -34,6 +34,7 @@ class StockIndex
     /// Ready-made pairs of two powers (and an addition): groups differ in centres, heights, size or label.
     struct PairPower {
         PerEye<SpheroCylinder> power;
+        PerEye<PowerVector> vector;
         std::optional<Dioptres> addition;
         std::vector<std::uint32_t> groups; ///< into groups()
     };
@@ -46,6 +47,7 @@ class StockIndex
     /// Lenses of one power for one eye; `turns` = its cylinder is turned to a mark of the frame.
     struct LensPower {
         SpheroCylinder power; ///< minus-cylinder form when it turns
+        PowerVector vector;   ///< of a fixed power
         Lines lines;
     };
     struct Lenses {

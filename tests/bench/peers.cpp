@@ -2,6 +2,7 @@
 #include "tests/bench/peers.hpp"
 
 #include "core/fitting/order.hpp"
+#include "core/fitting/stock_index.hpp"
 #include "core/optics/power_matrix.hpp"
 
 #include <nanoflann.hpp>
@@ -127,18 +128,21 @@ std::vector<std::string> rankedAmong(const Need& need, const std::vector<StockLi
     return names;
 }
 
-std::vector<std::string> scanAll(const Need& need, const std::vector<StockLine>& stock,
-                                 const Profile& profile, const Settings& settings)
+std::vector<std::size_t> firstsOf(const std::vector<StockLine>& stock)
 {
-    std::vector<std::size_t> places(stock.size());
-    std::iota(places.begin(), places.end(), std::size_t{0});
-    return rankedAmong(need, stock, profile, settings, places);
+    std::map<std::pair<PowerKey, PowerKey>, std::size_t> seen;
+    std::vector<std::size_t> firsts;
+    for (std::size_t i = 0; i < stock.size(); ++i)
+        if (seen.emplace(std::pair{keyOf(stock[i].power.right), keyOf(stock[i].power.left)}, i).second)
+            firsts.push_back(i);
+    return firsts;
 }
 
 /// Points of the tree and the tree.
 struct TreePeer::Tree {
     std::vector<std::array<double, 3>> points;
     std::vector<PowerVector> left;
+    std::vector<std::size_t> lines;
 
     [[nodiscard]] std::size_t kdtree_get_point_count() const { return points.size(); }
     [[nodiscard]] double kdtree_get_pt(std::size_t place, std::size_t part) const
@@ -158,10 +162,11 @@ struct TreePeer::Tree {
 
 TreePeer::TreePeer(const std::vector<StockLine>& stock) : stock_(stock), tree_(std::make_unique<Tree>())
 {
-    for (const auto& line : stock) {
-        const auto right = toPowerVector(line.power.right);
+    for (const std::size_t first : firstsOf(stock)) {
+        const auto right = toPowerVector(stock[first].power.right);
         tree_->points.push_back({right.m, right.j0, right.j45});
-        tree_->left.push_back(toPowerVector(line.power.left));
+        tree_->left.push_back(toPowerVector(stock[first].power.left));
+        tree_->lines.push_back(first);
     }
     tree_->index = std::make_unique<Tree::Index>(3, *tree_, nanoflann::KDTreeSingleIndexAdaptorParams(10));
 }
@@ -184,12 +189,14 @@ std::vector<std::string> TreePeer::ranked(const Need& need, const Profile& profi
         for (const auto& [place, distance] : hits)
             places.push_back(place);
     } else {
-        places.resize(stock_.size());
+        places.resize(tree_->points.size());
         std::iota(places.begin(), places.end(), std::size_t{0});
     }
     if (need.eyes.left.seeing)
         std::erase_if(places,
                       [&](std::size_t place) { return blurStrength(tree_->left[place] - left) > radius; });
+    for (auto& place : places)
+        place = tree_->lines[place];
     return rankedAmong(need, stock_, profile, settings, places);
 }
 

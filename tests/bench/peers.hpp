@@ -20,14 +20,13 @@ struct BestLenses {
 /// person under 40 with known PD and centres.
 [[nodiscard]] BestLenses doubleLoop(const Need& need, const std::vector<StockLine>& stock);
 
-/// Names of the short list among the lines at `places`, each judged.
+/// For every ready-made pair the first of the same powers: peers, too, look at each power once.
+[[nodiscard]] std::vector<std::size_t> firstsOf(const std::vector<StockLine>& stock);
+
+/// Names of the short list among the lines at `places`, each judged; all places: the scan.
 [[nodiscard]] std::vector<std::string> rankedAmong(const Need& need, const std::vector<StockLine>& stock,
                                                    const Profile& profile, const Settings& settings,
                                                    const std::vector<std::size_t>& places);
-/// Every ready-made pair judged.
-[[nodiscard]] std::vector<std::string> scanAll(const Need& need, const std::vector<StockLine>& stock,
-                                               const Profile& profile, const Settings& settings);
-
 /// A k-d tree over the power vectors of the right lenses: those within the widest blur that may pass, then
 /// the left lenses by the same distance, then judged.
 class TreePeer

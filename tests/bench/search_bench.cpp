@@ -109,10 +109,13 @@ void planWorn(Plan& plan)
     for (std::size_t i = 0; i < all->size(); i += 32)
         some->push_back((*all)[i]);
     const auto tree = std::make_shared<TreePeer>(shelf->stock);
+    const auto firsts = std::make_shared<std::vector<std::size_t>>(firstsOf(shelf->stock));
+    plan.note("worn: " + std::to_string(firsts->size()) + " different pairs among " +
+              std::to_string(shelf->stock.size()));
     const auto& settings = defaultRules().settings;
     for (const auto& one : *some)
         if (namesOf(shelf->find(one.need, *one.profile), shelf->stock) !=
-                scanAll(one.need, shelf->stock, *one.profile, settings) ||
+                rankedAmong(one.need, shelf->stock, *one.profile, settings, *firsts) ||
             namesOf(shelf->find(one.need, *one.profile), shelf->stock) !=
                 tree->ranked(one.need, *one.profile, settings))
             plan.disagree("worn: a short list");
@@ -124,7 +127,7 @@ void planWorn(Plan& plan)
         });
     };
     each("worn/scan", some, [=, &settings](const Asked& one) {
-        return scanAll(one.need, shelf->stock, *one.profile, settings);
+        return rankedAmong(one.need, shelf->stock, *one.profile, settings, *firsts);
     });
     each("worn/tree", all,
          [=, &settings](const Asked& one) { return tree->ranked(one.need, *one.profile, settings); });
