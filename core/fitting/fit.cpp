@@ -118,19 +118,6 @@ void settleBand(Fit& fit)
     fit.cautions = static_cast<int>(cautions.count());
 }
 
-/// The same need with the PD put at the middle of the pair's centres.
-Fit judgeCentred(const Need& need, const Supply& supply, const Profile& profile, const TrialAcuity* trial)
-{
-    const double pd = middle(*supply.centres);
-    Need centred = need;
-    centred.pd = {pd, pd};
-    centred.pdKnown = true;
-    centred.pdFollowsCentres = false;
-    Supply sure = supply;
-    sure.centres = centred.pd;
-    return judge(centred, sure, profile, trial);
-}
-
 } // namespace
 
 double forgivenMinus(const Need& need)
@@ -161,17 +148,33 @@ double costOf(const Need& need, Eye eye, const SpheroCylinder& power, std::optio
 
 Fit judge(const Need& need, const Supply& supply, const Profile& profile, const TrialAcuity* trial)
 {
-    if (need.pdFollowsCentres && supply.centres)
-        return judgeCentred(need, supply, profile, trial);
     Fit fit;
     fit.criteria.reserve(24);
     judgeInto(fit, need, supply, profile, trial);
     return fit;
 }
 
+void followCentres(Need& need, Supply& supply)
+{
+    if (!need.pdFollowsCentres || !supply.centres)
+        return;
+    const double pd = middle(*supply.centres);
+    need.pd = {pd, pd};
+    need.pdKnown = true;
+    need.pdFollowsCentres = false;
+    supply.centres = need.pd;
+}
+
 void judgeInto(Fit& fit, const Need& need, const Supply& supply, const Profile& profile,
                const TrialAcuity* trial)
 {
+    if (need.pdFollowsCentres && supply.centres) {
+        Need centred = need;
+        Supply sure = supply;
+        followCentres(centred, sure);
+        judgeInto(fit, centred, sure, profile, trial);
+        return;
+    }
     auto room = std::move(fit.criteria);
     room.clear();
     fit = Fit{};

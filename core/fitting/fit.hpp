@@ -119,6 +119,10 @@ struct TrialAcuity {
 /// box).
 void nameSources(Fit& fit, const Profile& profile);
 
+/// Where the need takes every pair as centred (`pdFollowsCentres`) and the centres are known: puts the PD and
+/// the centres at the middle of the centres. Nothing otherwise.
+void followCentres(Need& need, Supply& supply);
+
 /// Judges a supply against a need under a profile. Pure; never throws.
 [[nodiscard]] Fit judge(const Need& need, const Supply& supply, const Profile& profile,
                         const TrialAcuity* trial = nullptr);

@@ -22,6 +22,13 @@ std::vector<std::uint32_t> turningNear(const std::vector<SpheroCylinder>& mounte
     return columns.near(wanted, cost);
 }
 
+/// The frame as it is judged; a need that takes every pair as centred gets the PD of this one.
+Supply centred(Need& need, Supply frame)
+{
+    followCentres(need, frame);
+    return frame;
+}
+
 } // namespace
 
 LensChoices::LensChoices(const Query& query, Eye eye, std::size_t rack, double axisStep, double cost)
@@ -119,9 +126,9 @@ std::optional<SpheroCylinder> LensRack::powerOf(const StockIndex::Lines& lines) 
 FrameSearch::FrameSearch(const Query& query, StockIndex::Lines frames, const LensChoices& right,
                          const LensChoices& left)
     : query_(query), frames_(std::move(frames)), right_(right), left_(left),
-      frame_(frameSupply(query.stock[frames_.front()], query.settings)),
-      reach_(pairReach(query.need, frame_, query.profile)), gaugesRight_(gauges(Eye::right, right)),
-      gaugesLeft_(gauges(Eye::left, left))
+      frame_(frameSupply(query.stock[frames_.front()], query.settings)), need_(query.need),
+      placed_(centred(need_, frame_)), reach_(pairReach(need_, placed_, query.profile)),
+      gaugesRight_(gauges(Eye::right, right)), gaugesLeft_(gauges(Eye::left, left))
 {
     if (reach_.hopeless) {
         narrowed_ = true;
@@ -133,15 +140,15 @@ FrameSearch::FrameSearch(const Query& query, StockIndex::Lines frames, const Len
 
 std::vector<Gauge> FrameSearch::gauges(Eye eye, const LensChoices& choices) const
 {
-    const auto& need = query_.need;
-    const auto& centres = *frame_.centres;
+    const auto& need = need_;
+    const auto& centres = *placed_.centres;
     const auto middle = [](const Range& range) { return (range.least + range.most) / 2.0; };
     std::vector<std::pair<double, double>> ends{{middle(need.pd), middle(centres)}};
     if (need.pd.least != need.pd.most || centres.least != centres.most)
         for (const double pd : {need.pd.least, need.pd.most})
             for (const double between : {centres.least, centres.most})
                 ends.emplace_back(pd, between);
-    const double rise = frame_.heightsDiffer.value_or(0.0) / 2.0;
+    const double rise = placed_.heightsDiffer.value_or(0.0) / 2.0;
     const double above = eye == Eye::right ? 0.0 - rise : rise;
     const auto& wanted = need.eyes.of(eye);
     const double needed = toPowerVector(wanted.power).m;

@@ -104,6 +104,8 @@ class FrameSearch
     const LensChoices& right_;
     const LensChoices& left_;
     Supply frame_;
+    Need need_;     ///< with the PD of this frame where every pair is taken as centred
+    Supply placed_; ///< the frame as it is judged
     PairReach reach_;
     std::vector<Gauge> gaugesRight_;
     std::vector<Gauge> gaugesLeft_;

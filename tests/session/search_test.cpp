@@ -169,7 +169,9 @@ std::string disagreement(unsigned seed)
         stock.push_back(someLine(dice, i, purpose == Purpose::bifocal));
     Settings settings;
     settings.useUsedPairs = !dice.once(3);
-    const auto need = needFor(somePerson(dice, purpose), purpose, settings).value();
+    auto need = needFor(somePerson(dice, purpose), purpose, settings).value();
+    if (!need.pdKnown && dice.once(3))
+        need.pdKnown = need.pdFollowsCentres = true;
     const auto& profiles = defaultRules().profiles;
     const auto& profile = profiles[static_cast<std::size_t>(dice.below(static_cast<int>(profiles.size())))];
     const auto options = someOptions(dice, stock.size());
