@@ -32,6 +32,7 @@ struct CandidateOptions {
     bool everyLine = false;       ///< one candidate a line instead of one a group
     bool onlyAvailable = true;    ///< skip what is not available
     std::size_t most = 6;         ///< groups kept in each list
+    bool alike = true;            ///< fill Candidate::alike (frames and lenses multiply)
     std::vector<double> scarcity; ///< per line, higher = keep; empty = none
     /// Of this very stock (its counts may have changed since), to spare making it for every person; null =
     /// made for this once.

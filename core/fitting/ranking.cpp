@@ -207,10 +207,11 @@ Candidate Ranking::candidateOf(Judged& judged) const
     if (candidate.parts.size() == 3)
         candidate.mountedAxis = {markOf(query_.stock[candidate.parts[1].line], candidate.supply.power.right),
                                  markOf(query_.stock[candidate.parts[2].line], candidate.supply.power.left)};
-    auto alike = judged.makings.ways(query_);
-    if (!alike.empty())
-        alike.erase(alike.begin());
-    candidate.alike = std::move(alike);
+    if (query_.options.alike) {
+        candidate.alike = judged.makings.ways(query_);
+        if (!candidate.alike.empty())
+            candidate.alike.erase(candidate.alike.begin()); // the parts named above
+    }
     return candidate;
 }
 

@@ -116,6 +116,7 @@ void settleCustom(std::span<const StockLine> stock, const Profile& profile, cons
         auto everything = options.candidates;
         everything.onlyAvailable = false;
         everything.most = 1;
+        everything.alike = false;
         const auto full = findCandidates(*answer.need, stock, profile, rules.settings, everything);
         if (!full.ranked.empty() && full.ranked.front().fit.acceptable()) {
             settle(answer, Verdict::custom, "stock_out",
@@ -146,6 +147,7 @@ void findInterim(const PersonRecord& person, const Profile& profile, std::span<c
         return;
     CandidateOptions wide;
     wide.most = 200;
+    wide.alike = false;
     wide.index = index;
     const auto lists = findCandidates(*answer.need, stock, profile, rules.settings, wide);
     const double weakest = *person.age < 40.0 ? -1.0 : -0.5;
@@ -164,7 +166,9 @@ void findInterim(const PersonRecord& person, const Profile& profile, std::span<c
             }
         good = good && std::abs(miss.fit.prism.horizontal) <= 1.5 && std::abs(miss.fit.prism.vertical) <= 0.5;
         if (good && *unaided - (*best + loss) >= twoLines) {
-            answer.interim = miss;
+            wide.alike = true; // the same list again, only as far as this one
+            wide.most = static_cast<std::size_t>(&miss - lists.misses.data()) + 1;
+            answer.interim = findCandidates(*answer.need, stock, profile, rules.settings, wide).misses.back();
             return;
         }
     }
@@ -183,6 +187,7 @@ void suggestBalance(const PersonRecord& person, const Profile& profile, std::spa
         other.eyes.of(eye).seeing = false;
         CandidateOptions one;
         one.most = 1;
+        one.alike = false;
         one.index = index;
         const auto lists = findCandidates(other, stock, profile, rules.settings, one);
         if (lists.ranked.empty() || !lists.ranked.front().fit.acceptable())
