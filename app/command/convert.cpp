@@ -200,8 +200,8 @@ QJsonObject jsonNear(const NearAcuity& near)
 
 QString nearWords(const NearAcuity& near)
 {
-    const QString size = QStringLiteral("N%1  M %2").arg(QString::number(near.points),
-                                                         QString::number(near.points / 8.0, 'f', 2));
+    const QString size = QStringLiteral("N%1  M %2")
+                             .arg(QString::number(near.points), QString::number(near.points / 8.0, 'f', 2));
     return near.distanceMm
                ? size + commandWords(QT_TRANSLATE_NOOP("command", "  at %1 mm")).arg(*near.distanceMm)
                : size;

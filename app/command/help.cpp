@@ -42,6 +42,11 @@ void showVerb(const VerbRow& verb, Output& out)
     if (verb.arguments == std::string("TABLE"))
         row(out, QString::fromUtf8(verb.arguments),
             commandWords(QT_TRANSLATE_NOOP("command", "prescription table (CSV); - reads standard input")));
+    if (std::string(verb.arguments).find("LIST") != std::string::npos)
+        row(out, QStringLiteral("LIST"),
+            commandWords(QT_TRANSLATE_NOOP("command",
+                                           "lines and quantities (CSV or YAML), or scanned lines, one a row; "
+                                           "- reads standard input")));
     if (verb.arguments == std::string("TEXT…"))
         row(out, QString::fromUtf8(verb.arguments),
             commandWords(

@@ -2468,6 +2468,18 @@ The ledger of what was handed over is made in it.</source>
             <translation>حدقة بيضاء</translation>
         </message>
         <message>
+            <source>Lines look bent</source>
+            <translation>تبدو الخطوط منحنية</translation>
+        </message>
+        <message>
+            <source>Part of the view missing</source>
+            <translation>جزء من مجال الرؤية مفقود</translation>
+        </message>
+        <message>
+            <source>Halos around lights</source>
+            <translation>هالات حول الأضواء</translation>
+        </message>
+        <message>
             <source>Squint</source>
             <translation>حَوَل</translation>
         </message>
