@@ -118,12 +118,14 @@ BOOST_AUTO_TEST_CASE(whatever_is_left_over_is_shown, *utf::label("DER"))
 
 BOOST_AUTO_TEST_CASE(what_is_no_number_is_refused, *utf::label("DER"))
 {
-    for (const char* text :
-         {"-", "+", "x", "nan", "inf", "--1.00", "+-1.00", "abc", "\xff\xfe", "-/-/-", "\u2212"})
+    for (const char* text : {"-", "+", "x", "nan", "NaN", "inf", "-inf", "+infinity", "+1e308", "-1e308",
+                             "1e3", "--1.00", "+-1.00", "abc", "\xff\xfe", "-/-/-", "\u2212"})
         BOOST_TEST(!parseEye(text), text);
     expectRefusal("nan", "number", 0);
     expectRefusal("-abc", "number", 0);
     expectRefusal("-1234567890123", "number", 0);
+    expectRefusal("+1e308", "text-left-over", 2);
+    expectRefusal("+" + std::string(308, '9') + ".00", "number", 0);
 }
 
 BOOST_AUTO_TEST_CASE(no_text_whatever_crashes_the_readers, *utf::label("PROP"))
