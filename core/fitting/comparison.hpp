@@ -31,7 +31,7 @@ struct Comparison {
     Sentence sentence; ///< names the upper and the lower, with the two figures
 };
 
-/// Deterministic, and the same as the order of orderCandidates for any two candidates of one need.
+/// Deterministic, and the same as the order in which findCandidates ranks any two candidates of one need.
 [[nodiscard]] Comparison whyAbove(const Need& need, std::span<const StockLine> stock, const Profile& profile,
                                   const CandidateOptions& options, const Candidate& first,
                                   const Candidate& second);

@@ -52,11 +52,6 @@ PairPrism prismError(const Need& need, const Supply& supply, double pd, double c
     return pairPrism(prism.right, prism.left);
 }
 
-double middle(const Range& range)
-{
-    return (range.least + range.most) / 2.0;
-}
-
 void measurePrism(const Need& need, const Supply& supply, Fit& fit)
 {
     if (!need.pairLevel())
@@ -66,7 +61,7 @@ void measurePrism(const Need& need, const Supply& supply, Fit& fit)
                               {0.0 - need.eyes.left.prism.in, 0.0 - need.eyes.left.prism.up});
         return;
     }
-    fit.prism = prismError(need, supply, middle(need.pd), middle(*supply.centres));
+    fit.prism = prismError(need, supply, need.pd.middle(), supply.centres->middle());
     if (need.pd.least == need.pd.most && supply.centres->least == supply.centres->most)
         return;
     Range range{fit.prism.horizontal, fit.prism.horizontal};
@@ -158,7 +153,7 @@ void followCentres(Need& need, Supply& supply)
 {
     if (!need.pdFollowsCentres || !supply.centres)
         return;
-    const double pd = middle(*supply.centres);
+    const double pd = supply.centres->middle();
     need.pd = {pd, pd};
     need.pdKnown = true;
     need.pdFollowsCentres = false;

@@ -91,6 +91,7 @@ struct Profile {
 struct Range {
     double least = 0.0;
     double most = 0.0;
+    [[nodiscard]] double middle() const { return (least + most) / 2.0; }
     bool operator==(const Range&) const = default;
 };
 

@@ -22,36 +22,38 @@ const char* const aapos = "AAPOS Vision Screening Committee (Donahue 2013, as qu
 const char* const commonPractice = "common practice";
 
 struct FlagRule {
-    Sign sign;
     const char* code;
     const char* text;
+    Sign sign;
     Urgency urgency;
+    Referral how;
     bool childOnly;
-    Referral how = Referral::before;
 };
 
 const FlagRule signRules[] = {
-    {Sign::suddenLoss, "sudden-loss", QS_SAY("core", "sudden loss of sight: eye clinic the same day"),
-     Urgency::sameDay, false},
-    {Sign::pain, "pain", QS_SAY("core", "painful eye: eye clinic the same day"), Urgency::sameDay, false},
-    {Sign::redEye, "red-eye", QS_SAY("core", "red eye: eye clinic the same day"), Urgency::sameDay, false},
-    {Sign::flashesOrFloaters, "flashes-or-floaters",
-     QS_SAY("core", "new flashes or floaters: eye clinic the same day"), Urgency::sameDay, false},
-    {Sign::doubleVision, "double-vision", QS_SAY("core", "double vision: eye clinic the same day"),
-     Urgency::sameDay, false},
-    {Sign::whitePupil, "white-pupil", QS_SAY("core", "white pupil: eye clinic the same day"),
-     Urgency::sameDay, false},
-    {Sign::squint, "child-squint", QS_SAY("core", "a child's squint: refer before glasses are given"),
-     Urgency::soon, true},
-    {Sign::cycloplegiaWanted, "cycloplegia-wanted",
+    {"sudden-loss", QS_SAY("core", "sudden loss of sight: eye clinic the same day"), Sign::suddenLoss,
+     Urgency::sameDay, Referral::before, false},
+    {"pain", QS_SAY("core", "painful eye: eye clinic the same day"), Sign::pain, Urgency::sameDay,
+     Referral::before, false},
+    {"red-eye", QS_SAY("core", "red eye: eye clinic the same day"), Sign::redEye, Urgency::sameDay,
+     Referral::before, false},
+    {"flashes-or-floaters", QS_SAY("core", "new flashes or floaters: eye clinic the same day"),
+     Sign::flashesOrFloaters, Urgency::sameDay, Referral::before, false},
+    {"double-vision", QS_SAY("core", "double vision: eye clinic the same day"), Sign::doubleVision,
+     Urgency::sameDay, Referral::before, false},
+    {"white-pupil", QS_SAY("core", "white pupil: eye clinic the same day"), Sign::whitePupil,
+     Urgency::sameDay, Referral::before, false},
+    {"child-squint", QS_SAY("core", "a child's squint: refer before glasses are given"), Sign::squint,
+     Urgency::soon, Referral::before, true},
+    {"cycloplegia-wanted",
      QS_SAY("core", "refraction under cycloplegia was asked for: refer before glasses are given"),
-     Urgency::soon, false},
-    {Sign::distortion, "distortion", QS_SAY("core", "lines look bent or broken: eye clinic soon"),
-     Urgency::soon, false, Referral::with},
-    {Sign::fieldLoss, "field-loss", QS_SAY("core", "part of the field of view is missing: eye clinic soon"),
-     Urgency::soon, false, Referral::with},
-    {Sign::halos, "halos", QS_SAY("core", "halos around lights: eye clinic soon"), Urgency::soon, false,
-     Referral::with},
+     Sign::cycloplegiaWanted, Urgency::soon, Referral::before, false},
+    {"distortion", QS_SAY("core", "lines look bent or broken: eye clinic soon"), Sign::distortion,
+     Urgency::soon, Referral::with, false},
+    {"field-loss", QS_SAY("core", "part of the field of view is missing: eye clinic soon"), Sign::fieldLoss,
+     Urgency::soon, Referral::with, false},
+    {"halos", QS_SAY("core", "halos around lights: eye clinic soon"), Sign::halos, Urgency::soon,
+     Referral::with, false},
 };
 
 void refer(Recommendation& answer, Referral how, Urgency urgency, Flag flag)

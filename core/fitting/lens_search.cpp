@@ -46,6 +46,7 @@ LensChoices::LensChoices(const Query& query, Eye eye, std::size_t rack, double a
     };
     std::map<PowerKey, std::size_t> turned;
     std::vector<SpheroCylinder> mounted;
+    mounted.reserve(lenses.turning.size());
     for (const auto& lens : lenses.turning)
         mounted.push_back(turnedToMark(lens.power, query.need.eyes.of(eye), axisStep));
     for (const auto place : turningNear(mounted, wanted, cost)) {
@@ -142,8 +143,7 @@ std::vector<Gauge> FrameSearch::gauges(Eye eye, const LensChoices& choices) cons
 {
     const auto& need = need_;
     const auto& centres = *placed_.centres;
-    const auto middle = [](const Range& range) { return (range.least + range.most) / 2.0; };
-    std::vector<std::pair<double, double>> ends{{middle(need.pd), middle(centres)}};
+    std::vector<std::pair<double, double>> ends{{need.pd.middle(), centres.middle()}};
     if (need.pd.least != need.pd.most || centres.least != centres.most)
         for (const double pd : {need.pd.least, need.pd.most})
             for (const double between : {centres.least, centres.most})

@@ -27,33 +27,6 @@ double scarcityOf(const CandidateOptions& options, const std::vector<Part>& part
     return most;
 }
 
-double meanSupplied(const Need& need, const Candidate& candidate)
-{
-    double sum = 0.0;
-    int eyes = 0;
-    for (const Eye eye : bothEyes)
-        if (need.eyes.of(eye).seeing) {
-            sum += meanSphere(candidate.supply.power.of(eye)).value();
-            ++eyes;
-        }
-    return eyes > 0 ? sum / eyes : 0.0;
-}
-
-struct Keyed {
-    RankKey key;
-    Candidate candidate;
-};
-
-std::vector<Candidate> sorted(std::vector<Keyed> keyed)
-{
-    std::sort(keyed.begin(), keyed.end(), [](const Keyed& a, const Keyed& b) { return a.key < b.key; });
-    std::vector<Candidate> candidates;
-    candidates.reserve(keyed.size());
-    for (auto& one : keyed)
-        candidates.push_back(std::move(one.candidate));
-    return candidates;
-}
-
 } // namespace
 
 long costStepOf(double cost)
@@ -128,40 +101,6 @@ RankKey rankKey(const Need& need, std::span<const StockLine> stock, const Profil
     auto key = fitKey(need, profile, candidate.fit);
     nameParts(key, stock, options, candidate.parts);
     return key;
-}
-
-CandidateLists orderCandidates(const Need& need, std::span<const StockLine> stock, const Profile& profile,
-                               const CandidateOptions& options, std::vector<Candidate> found)
-{
-    CandidateLists lists;
-    lists.anyStockedPower = !found.empty();
-    std::vector<Keyed> ranked;
-    std::vector<Keyed> misses;
-    for (auto& candidate : found) {
-        auto key = rankKey(need, stock, profile, options, candidate);
-        if (candidate.fit.acceptable() || candidate.fit.onTrial()) {
-            ranked.push_back({std::move(key), std::move(candidate)});
-            continue;
-        }
-        RankKey byCost;
-        byCost.cost = key.cost;
-        byCost.name = std::move(key.name);
-        misses.push_back({std::move(byCost), std::move(candidate)});
-    }
-    lists.ranked = sorted(std::move(ranked));
-    lists.misses = sorted(std::move(misses));
-    if (!options.everyLine) {
-        std::vector<double> sizes;
-        for (const auto& candidate : lists.ranked)
-            sizes.push_back(std::abs(meanSupplied(need, candidate)));
-        std::vector<Candidate> kept;
-        for (const std::size_t place : shortList(sizes, options.most))
-            kept.push_back(std::move(lists.ranked[place]));
-        lists.ranked = std::move(kept);
-    }
-    if (lists.misses.size() > options.most)
-        lists.misses.resize(options.most);
-    return lists;
 }
 
 } // namespace quarterstep

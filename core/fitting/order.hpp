@@ -41,10 +41,4 @@ void nameParts(RankKey& key, std::span<const StockLine> stock, const CandidateOp
 /// best weaker and the best stronger neighbour always (from three places up), then whoever ranks highest.
 [[nodiscard]] std::vector<std::size_t> shortList(const std::vector<double>& sizes, std::size_t most);
 
-/// Ranked (acceptable, then on trial) and misses (nearest by cost). The short list keeps at most options.most
-/// and always the best weaker and the best stronger neighbour of the first.
-[[nodiscard]] CandidateLists orderCandidates(const Need& need, std::span<const StockLine> stock,
-                                             const Profile& profile, const CandidateOptions& options,
-                                             std::vector<Candidate> found);
-
 } // namespace quarterstep

@@ -133,22 +133,23 @@ bool Ranking::failsNear(double cost) const
     return failed_.admits(cost);
 }
 
-void Ranking::fail(double cost, const Supply& supply, const Makings& makings)
+void Ranking::keepNear(Failures& failures, double cost, const Supply& supply, const Makings& makings)
 {
     RankKey key;
     key.cost = cost;
-    if (failed_.admits(cost))
+    if (failures.admits(cost))
         for (auto& judged : keyed(supply, makings, key, true))
-            failed_.add(std::move(judged));
+            failures.add(std::move(judged));
+}
+
+void Ranking::fail(double cost, const Supply& supply, const Makings& makings)
+{
+    keepNear(failed_, cost, supply, makings);
 }
 
 void Ranking::miss(double cost, const Supply& supply, const Makings& makings)
 {
-    RankKey key;
-    key.cost = cost;
-    if (misses_.admits(cost))
-        for (auto& judged : keyed(supply, makings, key, true))
-            misses_.add(std::move(judged));
+    keepNear(misses_, cost, supply, makings);
 }
 
 void Ranking::judgeForMiss(double cost, const Supply& supply, const Makings& makings)
@@ -222,6 +223,7 @@ CandidateLists Ranking::lists()
     sortByKey(ranked_);
     sortByKey(misses_.all());
     std::vector<double> sizes;
+    sizes.reserve(ranked_.size());
     for (const auto& judged : ranked_)
         sizes.push_back(std::abs(judged.meanSphere));
     const auto most = query_.options.everyLine ? ranked_.size() : query_.options.most;

@@ -77,6 +77,7 @@ class Ranking
     [[nodiscard]] CandidateLists lists();
 
   private:
+    void keepNear(Failures& failures, double cost, const Supply& supply, const Makings& makings);
     [[nodiscard]] std::vector<Judged> keyed(const Supply& supply, const Makings& makings, const RankKey& key,
                                             bool fails) const;
     [[nodiscard]] Candidate candidateOf(Judged& judged) const;

@@ -74,12 +74,12 @@ void tryMeasurements(Changes& changes)
     if (!need.pdKnown && centres)
         changes.attempt(ChangeKind::measurePd,
                         [](Trial& t) {
-                            const double middle = (t.supply.centres->least + t.supply.centres->most) / 2.0;
+                            const double middle = t.supply.centres->middle();
                             t.need.pd = {middle, middle};
                             t.need.pdKnown = true;
                         },
                         {QS_SAY("core", "would do if the PD, once measured, is near %1 mm"),
-                         {twoDecimals((centres->least + centres->most) / 2.0)}});
+                         {twoDecimals(centres->middle())}});
     Profile allowing = *changes.start().profile;
     allowing.prismByDecentration = true;
     changes.attempt(ChangeKind::prescriber, [&allowing](Trial& t) { t.profile = &allowing; },
@@ -91,7 +91,7 @@ void tryCentration(Changes& changes)
     const auto& supply = changes.start().supply;
     if (!supply.centres)
         return;
-    const double middle = std::round((supply.centres->least + supply.centres->most) / 2.0);
+    const double middle = std::round(supply.centres->middle());
     for (int step = 0; step <= mostCentreSteps; ++step)
         for (const int side : {-1, 1}) {
             const double centres = middle + side * step;
