@@ -3,6 +3,8 @@
 // come from the table.
 #pragma once
 
+#include "core/finding.hpp"
+
 #include <map>
 #include <optional>
 #include <set>
@@ -84,6 +86,12 @@ int runRecord(const CommandLine& line, Output& out);
 int runStock(const CommandLine& line, Output& out);
 int runTransfer(const CommandLine& line, Output& out);
 int runVerify(const CommandLine& line, Output& out);
+
+/// Ends a verb because of how it was called.
+[[nodiscard]] inline Error usageError(std::string code, Sentence sentence)
+{
+    return errorSaying(std::move(code), std::move(sentence), Exit::usage);
+}
 
 /// Help of one verb, or of all when `verb` is null.
 void showHelp(const VerbRow* verb, Output& out);

@@ -11,11 +11,6 @@ namespace quarterstep
 namespace
 {
 
-Error usage(std::string code, Sentence sentence)
-{
-    return errorSaying(std::move(code), std::move(sentence), Exit::usage);
-}
-
 template <class T>
 std::optional<T> acuityOf(const CommandLine& line, const char* option, Parsed<T> (*parse)(const std::string&))
 {
@@ -92,12 +87,12 @@ Recommendation chosenPurpose(const CommandLine& line, std::vector<Recommendation
         const auto found = std::find_if(answers.begin(), answers.end(),
                                         [&](const auto& answer) { return answer.purpose == purpose; });
         if (found == answers.end())
-            throw usage("purpose-unknown",
-                        {QS_SAY("core", "%1 is not a purpose of this person"), {line.value("--purpose")}});
+            throw usageError("purpose-unknown", {QS_SAY("core", "%1 is not a purpose of this person"),
+                                                 {line.value("--purpose")}});
         return *found;
     }
     if (answers.size() != 1)
-        throw usage(
+        throw usageError(
             "purpose-missing",
             {QS_SAY("core",
                     "this person needs more than one pair; say which with --purpose %1 or --purpose %2"),

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "inventory/store/migrations.hpp"
+#include "inventory/store/finding_at.hpp"
 #include "inventory/store/place.hpp"
 #include "inventory/store/schema.hpp"
 
@@ -41,14 +42,6 @@ void runScript(Connection& connection, std::string_view script)
     runIt();
 }
 
-Error unwritable(const std::string& path, int reason)
-{
-    return errorAt(path, "file-unwritable",
-                   {QS_SAY("core", "the file cannot be written: %1; check rights and free space"),
-                    {std::strerror(reason)}},
-                   4);
-}
-
 void syncFile(const std::string& path)
 {
     const int descriptor = open(path.c_str(), O_RDONLY | O_CLOEXEC);
@@ -57,7 +50,7 @@ void syncFile(const std::string& path)
     if (descriptor >= 0)
         close(descriptor);
     if (!synced || !syncFolder(folderOf(path)))
-        throw unwritable(path, failed);
+        throw fileUnwritable(path, failed);
 }
 
 /// A connection for reading only does not copy either; the copy is another file.
@@ -168,7 +161,7 @@ void copyLedger(Connection& connection, const std::string& target)
         throw errorAt(target, "file-exists",
                       {QS_SAY("core", "something has this name already; name a place that is free"), {}}, 3);
     if (made < 0)
-        throw unwritable(target, errno);
+        throw fileUnwritable(target, errno);
     close(made);
     try {
         const QueryOnlyLifted lifted(connection);
