@@ -21,7 +21,7 @@ text does not know the store	inventory/text/		inventory/(store|exchange)/
 SQL is seen in inventory/store alone	core/|inventory/|app/	inventory/store/	Q(t)?Sql|sqlite3|libpq
 yaml-cpp is seen in yaml_map alone	core/|inventory/|app/	inventory/text/yaml_map	yaml-cpp
 CLI11 is seen in options.cpp alone	core/|inventory/|app/	app/command/options[.]cpp	CLI/
-QCustomPlot is seen in plot_view alone	core/|inventory/|app/	app/desk/plots/plot_view[.]	qcustomplot
+QCustomPlot is seen in the views of plots alone	core/|inventory/|app/	app/desk/plots/[a-z]+_view[.]	qcustomplot
 session knows neither command, paper nor desk	app/session/		app/(command|paper|desk)/
 command does not know the desk	app/command/		app/desk/
 the desk does not know command	app/desk/		app/command/
