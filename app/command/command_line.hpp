@@ -81,6 +81,7 @@ int runHelp(const CommandLine& line, Output& out);
 int runImport(const CommandLine& line, Output& out);
 int runMatch(const CommandLine& line, Output& out);
 int runOrder(const CommandLine& line, Output& out);
+int runPrint(const CommandLine& line, Output& out);
 int runReceive(const CommandLine& line, Output& out);
 int runRecord(const CommandLine& line, Output& out);
 int runStock(const CommandLine& line, Output& out);

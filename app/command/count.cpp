@@ -93,9 +93,9 @@ int runCount(const CommandLine& line, Output& out)
                line.value("--cause")};
     if (!by.cause.empty() && !isCauseOfLoss(by.cause))
         refuseCause(by.cause);
-    const auto rows = rowsOf(line, line.arguments.empty() ? "" : line.arguments.front(), out);
+    auto rows = rowsOf(line, line.arguments.empty() ? "" : line.arguments.front(), out);
     auto camp = openForWork(line, out);
-    endOnErrors(unknownLines(camp, rows), out);
+    endOnErrors(takeNames(camp, rows), out);
     const auto position = positionOf(camp);
     const auto work = countOf(camp, rows, by);
     endOnErrors(work.findings, out);

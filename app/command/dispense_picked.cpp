@@ -56,6 +56,10 @@ void checkPick(const CommandLine& line)
         if (line.has(option) && !line.has("--person"))
             throw usageError("option-missing",
                              {QS_SAY("core", "%1 is for one person; add --person CODE"), {option}});
+    if (line.value("--lines") == "-" && line.arguments.front() == "-")
+        throw usageError(
+            "option-value",
+            {QS_SAY("core", "standard input is the table already; name a file for one of the two"), {}});
     if (line.has("--purpose") && !purposeNamed(line.value("--purpose")))
         throw usageError(
             "option-value",
@@ -77,7 +81,7 @@ BatchResult dispensePicked(const CommandLine& line, Camp& camp, const std::vecto
     answer.recommendation = chosenPurpose(line, recommend(person, camp.stock(), camp.rules(), withTrial));
     HandOver given;
     given.recommendation = &answer.recommendation;
-    given.parts = partsNamed(namesIn(line.value("--lines")), camp.stock());
+    given.parts = partsNamed(linesTyped(line.value("--lines")), camp.stock());
     const auto& ranked = answer.recommendation.candidates.ranked;
     if (!line.has("--lines") && !ranked.empty())
         given.parts = ranked.front().parts;

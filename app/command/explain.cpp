@@ -170,7 +170,7 @@ Error refusal(const char* code, Sentence sentence)
 Explanation explained(const std::string& names, const Recommendation& answer, const Box& box,
                       const Profile& profile, const std::optional<TrialAcuity>& trial)
 {
-    const auto parts = partsNamed(namesIn(names), box.stock);
+    const auto parts = partsNamed(linesTyped(names), box.stock);
     auto pair =
         explainPair(*answer.need, parts, box.stock, profile, box.rules.settings, trial ? &*trial : nullptr);
     if (!pair)

@@ -88,4 +88,18 @@ MatchOptions matchOptions(const CommandLine& line, const FittingRules& rules)
     return options;
 }
 
+CylinderForm cylinderFormOf(const CommandLine& line)
+{
+    const auto word = line.value("--form");
+    if (word.empty() || word == "minus")
+        return CylinderForm::minus;
+    if (word == "plus")
+        return CylinderForm::plus;
+    if (word == "as-written")
+        return CylinderForm::asWritten;
+    throw errorSaying("option-value",
+                      {QS_SAY("core", "“%1” is not a form; write minus, plus or as-written"), {word}},
+                      Exit::usage);
+}
+
 } // namespace quarterstep

@@ -28,6 +28,9 @@ class FilesNotRead : public Error
     FilesNotRead() : Error({}, Exit::badData) {}
 };
 
+/// --form: minus when left out. Throws Error option-value (2).
+[[nodiscard]] CylinderForm cylinderFormOf(const CommandLine& line);
+
 /// Options of matching; an unknown --profile throws Error profile-unknown (2).
 [[nodiscard]] MatchOptions matchOptions(const CommandLine& line, const FittingRules& rules);
 

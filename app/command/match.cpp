@@ -89,20 +89,6 @@ QString closing(const Tally& tally)
     return parts.join(QStringLiteral(", "));
 }
 
-CylinderForm formOf(const CommandLine& line)
-{
-    const auto word = line.value("--form");
-    if (word.empty() || word == "minus")
-        return CylinderForm::minus;
-    if (word == "plus")
-        return CylinderForm::plus;
-    if (word == "as-written")
-        return CylinderForm::asWritten;
-    throw errorSaying("option-value",
-                      {QS_SAY("core", "“%1” is not a form; write minus, plus or as-written"), {word}},
-                      Exit::usage);
-}
-
 /// Repeated readings go to the eyes they are of; readings of nobody in the table are told.
 void takeReadings(const CommandLine& line, PrescriptionTable& table, Output& out)
 {
@@ -166,7 +152,7 @@ int runMatch(const CommandLine& line, Output& out)
     const StockIndex index(box.stock);
     options.candidates.index = &index;
     options.details = true;
-    options.form = formOf(line);
+    options.form = cylinderFormOf(line);
     options.ageTables = &defaultAgeTables();
     auto table = readTable(line, out);
     if (line.has("--readings"))

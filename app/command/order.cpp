@@ -95,10 +95,13 @@ int placeOrder(const CommandLine& line, Output& out)
 {
     if (line.value("--person").empty())
         refuseUsage("option-missing", {QS_SAY("core", "`order %1` needs --person CODE"), {"ordered"}});
-    const auto words = wordsOf(line);
+    auto words = wordsOf(line);
     auto camp = openForWork(line, out);
-    if (!words.line.empty())
-        endOnErrors(unknownLines(camp, {{words.line, 1, {}, {}, {"--line", 0, 0}}}), out);
+    if (!words.line.empty()) {
+        std::vector<QuantityRow> rows{{words.line, 1, {}, {}, {"--line", 0, 0}}};
+        endOnErrors(takeNames(camp, rows), out);
+        words.line = rows.front().line;
+    }
     return carryOutAndShow(line, camp, {singleEntry(words)}, out);
 }
 

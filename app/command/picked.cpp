@@ -2,6 +2,8 @@
 #include "app/command/picked.hpp"
 
 #include "app/command/answers.hpp"
+#include "core/fitting/line_code.hpp"
+#include "inventory/text/source_text.hpp"
 
 #include <algorithm>
 #include <sstream>
@@ -29,12 +31,10 @@ std::optional<T> acuityOf(const CommandLine& line, const char* option, Parsed<T>
 
 std::size_t lineNamed(std::span<const StockLine> stock, const std::string& name)
 {
-    const auto found =
-        std::find_if(stock.begin(), stock.end(), [&](const StockLine& line) { return line.name == name; });
-    if (found == stock.end())
-        throw errorSaying("unknown-line", {QS_SAY("core", "there is no line %1 in this camp"), {name}},
-                          Exit::badData);
-    return static_cast<std::size_t>(found - stock.begin());
+    const auto found = lineScanned(stock, name);
+    if (!found)
+        throw errorSaying(found.complaint().code, found.complaint().sentence, Exit::badData);
+    return found.value();
 }
 
 } // namespace
@@ -46,6 +46,28 @@ std::vector<std::string> namesIn(const std::string& text)
     for (std::string word; std::getline(stream, word, ',');)
         words.push_back(word);
     return words;
+}
+
+std::vector<std::string> linesTyped(const std::string& text)
+{
+    if (text != "-")
+        return namesIn(text);
+    const auto bytes = readBytes("-");
+    const auto checked =
+        bytes.usable() ? checkText(bytes.value, "-") : Reading<SourceText>{{}, bytes.findings};
+    if (!checked.usable())
+        throw Error(checked.findings.front(), Exit::badData);
+    std::vector<std::string> names;
+    std::istringstream rows(checked.value.text());
+    for (std::string row; std::getline(rows, row);) {
+        row.erase(row.find_last_not_of(" \t\r") + 1);
+        row.erase(0, row.find_first_not_of(" \t"));
+        if (!row.empty())
+            names.push_back(row);
+    }
+    if (names.empty())
+        throw usage("option-value", {QS_SAY("core", "no line was scanned into standard input"), {}});
+    return names;
 }
 
 std::optional<TrialAcuity> trialOf(const CommandLine& line)

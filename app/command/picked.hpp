@@ -11,6 +11,10 @@ namespace quarterstep
 /// "A,B,C" as words.
 [[nodiscard]] std::vector<std::string> namesIn(const std::string& text);
 
+/// Names of lines as --lines takes them: "A,B,C", or "-" for what a scanner types into standard input, one a
+/// row. Throws Error option-value (2) when nothing is scanned, and what reading finds (3).
+[[nodiscard]] std::vector<std::string> linesTyped(const std::string& text);
+
 /// Acuity typed with the pair on the face (--acuity-right, --acuity-left, --near-acuity); empty when none
 /// was. Throws Error (2) at what is not an acuity.
 [[nodiscard]] std::optional<TrialAcuity> trialOf(const CommandLine& line);
@@ -25,7 +29,8 @@ namespace quarterstep
 [[nodiscard]] Recommendation chosenPurpose(const CommandLine& line, std::vector<Recommendation> answers);
 
 /// A ready-made pair alone, or frame, right lens, left lens in this order whatever the order typed; one lens
-/// line serves both sides. Throws Error unknown-line (3).
+/// line serves both sides. A name may be the code of a label. Throws Error unknown-line, code-check-digit
+/// (3).
 [[nodiscard]] std::vector<Part> partsNamed(const std::vector<std::string>& names,
                                            std::span<const StockLine> stock);
 

@@ -138,10 +138,12 @@ int runRecord(const CommandLine& line, Output& out)
     if (isLot(line, row.kind))
         return carryOutAndShow(line, camp, {quarantineOfLot(camp, work)}, out);
     std::vector<QuantityRow> rows;
-    for (const auto& [name, option] : {std::pair{work.line, "--line"}, {work.back, "--back"}})
-        if (!name.empty())
-            rows.push_back({name, work.quantity, {}, {}, {option, 0, 0}});
-    endOnErrors(unknownLines(camp, rows), out);
+    for (auto* name : {&work.line, &work.back})
+        if (!name->empty()) {
+            rows.assign(1, {*name, work.quantity, {}, {}, {name == &work.line ? "--line" : "--back", 0, 0}});
+            endOnErrors(takeNames(camp, rows), out);
+            *name = rows.front().line;
+        }
     if (!line.has("--held"))
         guessWhere(work, camp);
     return carryOutAndShow(line, camp, {singleEntry(work)}, out);

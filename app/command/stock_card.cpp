@@ -4,6 +4,7 @@
 #include "app/command/output.hpp"
 #include "app/command/stock.hpp"
 #include "app/session/wording.hpp"
+#include "core/fitting/line_code.hpp"
 
 #include <QCoreApplication>
 #include <QDateTime>
@@ -71,7 +72,11 @@ QString rowWords(const CardRow& row)
 
 int showCard(const CommandLine& line, const Camp& camp, Output& out)
 {
-    const auto name = line.value("--line");
+    auto name = line.value("--line");
+    if (const auto scanned = lineScanned(camp.stock(), name))
+        name = camp.stock()[scanned.value()].name;
+    else if (scanned.complaint().code == "code-check-digit")
+        throw errorSaying("code-check-digit", scanned.complaint().sentence, Exit::badData);
     const auto rows = camp.hasLedger() ? camp.ledger().card(camp.site(), name) : std::vector<CardRow>{};
     const auto index = camp.lineNamed(name);
     if (rows.empty() && !index)

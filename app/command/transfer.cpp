@@ -61,9 +61,9 @@ int sendOut(const CommandLine& line, const std::string& list, Output& out)
 {
     if (line.value("--to").empty())
         refuseUsage("option-missing", {QS_SAY("core", "`transfer out` needs --to SITE"), {}});
-    const auto rows = rowsOf(line, list, out);
+    auto rows = rowsOf(line, list, out);
     auto camp = openForWork(line, out);
-    endOnErrors(unknownLines(camp, rows), out);
+    endOnErrors(takeNames(camp, rows), out);
     if (line.value("--to") == camp.site())
         refuseUsage("option-value", {QS_SAY("core", "%1 is this site; name the other one"), {camp.site()}});
     return carryOutAndShow(line, camp, transferOut(rows, transferOf(line, "--to")), out);
@@ -117,7 +117,7 @@ int takeIn(const CommandLine& line, const std::string& list, Output& out)
         refuseUsage("option-missing", {QS_SAY("core", "`transfer in` needs --from SITE"), {}});
     if (asSent)
         rows = rowsSent(*sent);
-    endOnErrors(unknownLines(camp, rows), out);
+    endOnErrors(takeNames(camp, rows), out);
     if (sent)
         out.tell(transferDiffers(*sent, rows));
     return carryOutAndShow(line, camp, transferIn(rows, transfer), out);

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/session/keeping.hpp"
 
+#include "core/fitting/line_code.hpp"
+
 #include <algorithm>
 #include <map>
 #include <tuple>
@@ -101,11 +103,22 @@ KeptWork carryOut(Camp& camp, std::vector<Entry> entries, bool dryRun, std::opti
     return work;
 }
 
-std::vector<Finding> unknownLines(const Camp& camp, const std::vector<QuantityRow>& rows)
+std::vector<Finding> takeNames(const Camp& camp, std::vector<QuantityRow>& rows)
 {
     std::vector<Finding> findings;
-    for (const auto& row : rows)
-        if (!camp.lineNamed(row.line))
+    std::set<std::string> seen;
+    for (auto& row : rows) {
+        const auto found = lineScanned(camp.stock(), row.line);
+        if (found) {
+            row.line = camp.stock()[found.value()].name;
+            if (!seen.insert(row.line).second)
+                findings.push_back({Severity::error,
+                                    row.place,
+                                    "line-twice",
+                                    {QS_SAY("core", "line %1 stands here by its name and by its code; write "
+                                                    "one row with the whole number"),
+                                     {row.line}}});
+        } else if (found.complaint().code == "unknown-line") {
             findings.push_back(
                 {Severity::error,
                  row.place,
@@ -113,6 +126,11 @@ std::vector<Finding> unknownLines(const Camp& camp, const std::vector<QuantityRo
                  {QS_SAY("core", "there is no line %1 in stock.yaml of %2; add it there with on "
                                  "hand: 0, or mend the name"),
                   {row.line, camp.site()}}});
+        } else {
+            findings.push_back(
+                {Severity::error, row.place, found.complaint().code, found.complaint().sentence});
+        }
+    }
     return findings;
 }
 

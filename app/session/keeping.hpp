@@ -29,8 +29,9 @@ struct KeptWork {
 KeptWork carryOut(Camp& camp, std::vector<Entry> entries, bool dryRun,
                   std::optional<std::int64_t> expected = std::nullopt);
 
-/// Findings unknown-line for rows whose line is not in stock.yaml.
-[[nodiscard]] std::vector<Finding> unknownLines(const Camp& camp, const std::vector<QuantityRow>& rows);
+/// Gives each row the name of its line where a code was scanned. Findings: unknown-line for what is not in
+/// stock.yaml, code-check-digit, line-twice for a line by its name and by its code.
+[[nodiscard]] std::vector<Finding> takeNames(const Camp& camp, std::vector<QuantityRow>& rows);
 
 struct Delivery {
     std::string actor;

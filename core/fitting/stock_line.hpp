@@ -52,6 +52,7 @@ struct StockLine {
     bool anyAxis = false;           ///< lens: the axis is set when mounting
     std::vector<std::string> takes; ///< frame: shapes
     double axisStep = 5.0;          ///< frame: degrees between marks
+    std::string code;               ///< thirteen digits with their check digit (line_code.hpp), or empty
     Position position;
 
     [[nodiscard]] int available() const { return onHand - held - quarantined; }

@@ -19,7 +19,7 @@ namespace
 {
 
 constexpr const char* listFormat = "quarterstep list 1";
-constexpr std::array listColumns{"line", "quantity", "reason", "cause", "bin"};
+constexpr std::array listColumns{"line", "quantity", "reason", "cause", "bin", "box"};
 
 std::string causesListed()
 {
@@ -150,9 +150,12 @@ class SheetReader
         const bool known = cause == nullptr || rows_.causeIsKnown(cause->text, cause->place);
         if (line.text.empty() || !number || !known)
             return;
-        const auto* reason = cellOf(row, "reason");
-        rows_.add({unguarded(line.text), static_cast<int>(number.value()),
-                   reason == nullptr ? "" : reason->text, cause == nullptr ? "" : cause->text, line.place});
+        const auto textOf = [&](const char* column) {
+            const auto* cell = cellOf(row, column);
+            return cell == nullptr ? std::string() : cell->text;
+        };
+        rows_.add({unguarded(line.text), static_cast<int>(number.value()), textOf("reason"), textOf("cause"),
+                   line.place, textOf("bin"), textOf("box")});
     }
 
     Reading<QuantityList>& reading_;
@@ -163,7 +166,7 @@ class SheetReader
 
 void readItem(YamlDocument& document, const YamlValue& item, Rows& rows)
 {
-    YamlMap map(document, item, {"line", "quantity", "reason", "cause", "bin"});
+    YamlMap map(document, item, {"line", "quantity", "reason", "cause", "bin", "box"});
     if (!map.isMap())
         return;
     const auto* name = map.need("line");
@@ -176,8 +179,8 @@ void readItem(YamlDocument& document, const YamlValue& item, Rows& rows)
     if (line && line->empty())
         rows.tell(document.at(*name), "line-empty", {QS_SAY("core", "the row names no line"), {}});
     else if (line && quantity && known)
-        rows.add(
-            {*line, static_cast<int>(*quantity), map.text("reason").value_or(""), cause, document.at(*name)});
+        rows.add({*line, static_cast<int>(*quantity), map.text("reason").value_or(""), cause,
+                  document.at(*name), map.text("bin").value_or(""), map.text("box").value_or("")});
 }
 
 void readYaml(const std::string& bytes, const std::string& name, Reading<QuantityList>& reading, Rows& rows)

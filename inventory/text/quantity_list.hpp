@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Lines and quantities: a delivery, a filled-in count sheet, a packing note. Three forms, told apart by their
-// first line: CSV with columns line and quantity (reason, cause, bin as well), YAML (format: quarterstep list
-// 1), or what a scanner types: one line name a row, each row one piece.
+// first line: CSV with columns line and quantity (reason, cause, bin, box as well), YAML (format: quarterstep
+// list 1), or what a scanner types: one line name a row, each row one piece.
 #pragma once
 
 #include "core/finding.hpp"
@@ -18,9 +18,11 @@ inline constexpr long mostPieces = 1'000'000;
 struct QuantityRow {
     std::string line;
     int quantity = 0;
-    std::string reason; ///< in somebody's own words, may be empty
-    std::string cause;  ///< a word of causesOfLoss(), may be empty
-    Position place;     ///< of the line name
+    std::string reason;   ///< in somebody's own words, may be empty
+    std::string cause;    ///< a word of causesOfLoss(), may be empty
+    Position place;       ///< of the line name
+    std::string bin = {}; ///< as written, may be empty
+    std::string box = {}; ///< of a packing list, may be empty
 };
 
 struct QuantityList {

@@ -74,6 +74,7 @@ void readLines(YamlMap& top, StockFile& file)
         return;
     }
     std::unordered_map<std::string, int> firstLine;
+    std::unordered_map<std::string, int> firstCode;
     for (const auto& item : value->items) {
         auto read = readStockLine(document, item);
         YamlValue where;
@@ -86,6 +87,12 @@ void readLines(YamlMap& top, StockFile& file)
                 {QS_SAY("core", "the line \"%1\" stands in the file already, in line %2; give this one "
                                 "another name or add the counts together"),
                  {shown(read.line.name), std::to_string(first->second)}});
+        if (const auto& code = read.line.code; !code.empty())
+            if (const auto [coded, newCode] = firstCode.emplace(code, row); !newCode)
+                document.tell(Severity::error, where, "code-twice",
+                              {QS_SAY("core", "the code %1 stands in the file already, in line %2; each line "
+                                              "has a code of its own"),
+                               {code, std::to_string(coded->second)}});
         file.lines.push_back(std::move(read.line));
         file.countSpans.push_back(read.count);
     }

@@ -2,6 +2,7 @@
 // Limits of plausibility (mm, counts) are common practice; powers are read by core/optics/notation.
 #include "inventory/text/stock_line_reader.hpp"
 
+#include "core/fitting/line_code.hpp"
 #include "core/optics/notation.hpp"
 #include "inventory/text/numbers.hpp"
 #include "inventory/text/stock_power_reader.hpp"
@@ -173,6 +174,13 @@ void readLabels(YamlMap& map, StockLine& line)
     if (const auto word = map.word("origin", {"new", "used"}))
         line.origin = *word == 0 ? Origin::fresh : Origin::used;
     line.bin = map.text("bin").value_or("");
+    if (const YamlValue* value = map.find("code")) {
+        const auto code = parseLineCode(map.document().text(*value).value_or(""));
+        if (code)
+            line.code = code.value();
+        else
+            map.document().tell(Severity::error, *value, code.complaint().code, code.complaint().sentence);
+    }
     (void)map.text("note");
 }
 
@@ -181,9 +189,9 @@ void readLabels(YamlMap& map, StockLine& line)
 StockLineRead readStockLine(YamlDocument& document, const YamlValue& value)
 {
     YamlMap map(document, value,
-                {"line", "kind", "power", "use", "centres", "centres from", "heights differ by", "frame",
-                 "origin", "bin", "on hand", "keep", "cost", "shape", "side", "axis", "takes", "axis step",
-                 "note"});
+                {"line",  "kind",   "power", "use",       "centres", "centres from", "heights differ by",
+                 "frame", "origin", "bin",   "on hand",   "keep",    "cost",         "shape",
+                 "side",  "axis",   "takes", "axis step", "note",    "code"});
     StockLineRead read;
     read.line.position = document.at(value);
     read.nameBegin = value.begin;

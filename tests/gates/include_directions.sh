@@ -23,6 +23,10 @@ yaml-cpp is seen in yaml_map alone	core/|inventory/|app/	inventory/text/yaml_map
 CLI11 is seen in options.cpp alone	core/|inventory/|app/	app/command/options[.]cpp	CLI/
 QCustomPlot is seen in the views of plots alone	core/|inventory/|app/	app/desk/plots/[a-z]+_view[.]	qcustomplot
 session knows neither command, paper nor desk	app/session/		app/(command|paper|desk)/
+paper knows neither command nor desk	app/paper/		app/(command|desk)/
+content of papers knows no drawing	app/paper/content/		app/paper/render/|Qt(Widgets|Gui|PrintSupport)|Q(Gui)?Application$|Q(Painter|Image|Font|PdfWriter|Printer|PageSize|TextLayout)$
+zint is seen in bar_code.cpp alone	core/|inventory/|app/	app/paper/render/bar_code[.]cpp	zint
+printers are seen in printer.cpp alone	core/|inventory/|app/	app/paper/render/printer[.]cpp	QPrint
 command does not know the desk	app/command/		app/desk/
 the desk does not know command	app/desk/		app/command/
 programs know nothing of samples and tests	app/		samples/|tests/

@@ -7,7 +7,8 @@ tree=$(mktemp -d) || exit 2
 trap 'rm -rf "$tree"' EXIT
 failed=0
 mkdir -p "$tree/core/optics" "$tree/core/fitting" "$tree/core/record" "$tree/inventory/text" "$tree/inventory/store" \
-    "$tree/app/session" "$tree/app/command" "$tree/app/desk/plots" "$tree/samples"
+    "$tree/app/session" "$tree/app/command" "$tree/app/desk/plots" "$tree/app/paper/content" \
+    "$tree/app/paper/render" "$tree/samples"
 echo '#include "core/optics/units.hpp"' > "$tree/core/fitting/fit.hpp"
 echo '#include <yaml-cpp/yaml.h>' > "$tree/inventory/text/yaml_map.cpp"
 echo '#include <QSqlDatabase>' > "$tree/inventory/store/ledger.cpp"
@@ -43,7 +44,11 @@ plant app/session/window.cpp '#include <QApplication>'
 plant app/session/up.cpp '#include "app/desk/models/people.hpp"'
 plant app/command/match.cpp '#include <CLI/App.hpp>'
 plant app/command/paint.cpp '#include <QPainter>'
-plant app/desk/plots/ladder.cpp '#include <qcustomplot.h>'
+plant app/paper/content/note.cpp '#include <QPainter>'
+plant app/paper/render/up.cpp '#include "app/command/print.hpp"'
+plant app/desk/bars.cpp '#include <zint.h>'
+plant app/desk/dialog.cpp '#include <QPrinter>'
+plant app/desk/plots" "$tree/app/paper/content" "$tree/app/paper/render/ladder.cpp '#include <qcustomplot.h>'
 plant app/desk/main.cpp '#include "app/command/options.hpp"'
 plant app/desk/sample.cpp '#include "samples/generate/samples.hpp"'
 sh "$gate" "$tree" > "$tree/said" && failed=1

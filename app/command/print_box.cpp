@@ -1,0 +1,172 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Papers about the box: labels, packing, counts, the audit, cards.
+#include "app/command/kept_work.hpp"
+#include "app/command/picked.hpp"
+#include "app/command/print.hpp"
+#include "core/fitting/line_code.hpp"
+#include "core/record/life.hpp"
+
+#include <algorithm>
+#include <set>
+
+namespace quarterstep
+{
+namespace
+{
+
+const StockLine& lineOf(const PrintBox& box, const std::string& text, const Position& place = {})
+{
+    const auto found = lineScanned(box.stock, text);
+    if (found)
+        return box.stock[found.value()];
+    Finding finding;
+    finding.position = place;
+    finding.code = found.complaint().code;
+    finding.sentence = found.complaint().sentence;
+    throw Error(std::move(finding), Exit::badData);
+}
+
+std::vector<QuantityRow> listOf(const CommandLine& line, Output& out)
+{
+    auto reading = readQuantityList(line.arguments.back());
+    out.tell(reading.findings);
+    if (!reading.usable())
+        throw FilesNotRead();
+    return std::move(reading.value.rows);
+}
+
+/// Lines to label, each as often as it is wanted.
+std::vector<Paper> labels(const CommandLine& line, const PrintBox& box, Output& out)
+{
+    std::vector<Paper> papers;
+    const auto add = [&](const StockLine& each, int copies) {
+        const auto paper = stockLabel(each, box.source);
+        papers.insert(papers.end(), static_cast<std::size_t>(copies), paper);
+    };
+    if (line.arguments.size() == 2)
+        for (const auto& row : listOf(line, out))
+            add(lineOf(box, row.line, row.place), row.quantity);
+    for (const auto& name : linesTyped(line.value("--lines")))
+        add(lineOf(box, name), quantityOf(line));
+    if (line.has("--line"))
+        add(lineOf(box, line.value("--line")), quantityOf(line));
+    if (line.arguments.size() == 2 || line.has("--lines") || line.has("--line"))
+        return papers;
+    for (const auto& each : box.stock)
+        if (!line.has("--bin") || each.bin == line.value("--bin"))
+            add(each, quantityOf(line));
+    return papers;
+}
+
+std::vector<Paper> binLabels(const CommandLine& line, const PrintBox& box)
+{
+    std::set<std::string> bins;
+    for (const auto& each : box.stock)
+        if (!each.bin.empty() && (!line.has("--bin") || each.bin == line.value("--bin")))
+            bins.insert(each.bin);
+    std::vector<Paper> papers;
+    for (const auto& bin : bins)
+        papers.push_back(binLabel(bin, box.stock, box.source));
+    return papers;
+}
+
+Paper packing(const CommandLine& line, const PrintBox& box, Output& out)
+{
+    if (line.arguments.size() != 2)
+        refuseUsage("arguments-missing",
+                    {QS_SAY("core", "`print %1` needs a list of lines and quantities"), {"packing-list"}});
+    std::vector<PackingRow> rows;
+    for (const auto& row : listOf(line, out)) {
+        const auto& stocked = lineOf(box, row.line, row.place);
+        PackingRow packed{row.box, row.bin.empty() ? stocked.bin : row.bin, stocked.name, {}, row.quantity};
+        if (stocked.kind == LineKind::readyMade || stocked.kind == LineKind::lens)
+            packed.power = stocked.equalPowers() ? writePower(stocked.power.right)
+                                                 : "R " + writePower(stocked.power.right) + " L " +
+                                                       writePower(stocked.power.left);
+        rows.push_back(std::move(packed));
+    }
+    return packingList(std::move(rows), box.source);
+}
+
+Paper counting(const CommandLine& line, const PrintBox& box)
+{
+    std::vector<CountRow> rows;
+    for (const auto& each : box.stock)
+        if (!line.has("--bin") || each.bin == line.value("--bin"))
+            rows.push_back({each.bin, each.name});
+    std::sort(rows.begin(), rows.end(), [](const CountRow& a, const CountRow& b) {
+        return std::tie(a.bin, a.line) < std::tie(b.bin, b.line);
+    });
+    return countSheetPaper(rows, box.source);
+}
+
+std::string fieldOf(const Entry& entry, const char* name)
+{
+    const auto found = entry.fields.find(name);
+    return found == entry.fields.end() ? std::string() : found->second;
+}
+
+AuditRow auditRowOf(const Entry& entry)
+{
+    AuditRow row;
+    row.entry = std::to_string(entry.number);
+    row.day = localDay(entry.atMs);
+    row.person = entry.person;
+    row.purpose = fieldOf(entry, "purpose");
+    const auto final = fieldOf(entry, "final"); // "R … L …"
+    const auto left = final.find(" L ");
+    row.right =
+        final.substr(std::min<std::size_t>(2, final.size()), left == std::string::npos ? left : left - 2);
+    row.left = left == std::string::npos ? "" : final.substr(left + 3);
+    for (const auto& movement : entry.movements)
+        row.lines += (row.lines.empty() ? "" : ", ") + movement.line;
+    row.profile = fieldOf(entry, "profile") + " " + fieldOf(entry, "profile_version");
+    return row;
+}
+
+std::vector<Paper> auditing(const CommandLine& line, const PrintBox& box)
+{
+    std::vector<AuditRow> rows;
+    if (box.camp && box.camp->hasLedger()) {
+        const auto entries = box.camp->ledger().entriesAfter(0);
+        const auto gone = takenBack(entries);
+        for (const auto& entry : entries)
+            if (entry.kind == EntryKind::handedOver && gone.count(entry.id) == 0 &&
+                (!line.has("--person") || entry.person == line.value("--person")))
+                rows.push_back(auditRowOf(entry));
+    }
+    if (rows.empty())
+        return {};
+    return {auditSheet(rows, box.source)};
+}
+
+Paper card(const CommandLine& line, const PrintBox& box)
+{
+    const auto role = roleNamed(line.value("--role"));
+    if (!role)
+        refuseUsage("option-value",
+                    {QS_SAY("core", "say whose card with --role: optician, keeper or supervisor"), {}});
+    return quickCard(*role, box.source);
+}
+
+} // namespace
+
+std::vector<Paper> boxPapers(PaperKind kind, const CommandLine& line, const PrintBox& box, Output& out)
+{
+    switch (kind) {
+    case PaperKind::stockLabel:
+        return labels(line, box, out);
+    case PaperKind::binLabel:
+        return binLabels(line, box);
+    case PaperKind::packingList:
+        return {packing(line, box, out)};
+    case PaperKind::countSheet:
+        return {counting(line, box)};
+    case PaperKind::auditSheet:
+        return auditing(line, box);
+    default:
+        return {card(line, box)};
+    }
+}
+
+} // namespace quarterstep
