@@ -122,6 +122,18 @@ const std::vector<OptionRow>& optionTable()
                            "aggregate (counts, small ones hidden), rows (persons by numbers) or full")},
         {"--output", 1, "FILE",
          QT_TRANSLATE_NOOP("command", "the CSV file to write; standard output when left out")},
+        {"--first", 1, "LIST",
+         QT_TRANSLATE_NOOP("command", "who comes first when not all can be served: children, first-pairs, "
+                                      "worst-sight; the first named matters most")},
+        {"--weigh", 1, "GROUP=N[,…]",
+         QT_TRANSLATE_NOOP("command", "what one person of a group counts, as children=3; groups: children, "
+                                      "adults, distance, near, intermediate, bifocal")},
+        {"--least", 1, "GROUP=PERCENT[,…]",
+         QT_TRANSLATE_NOOP("command", "serve at least this part of a group that waits, as children=80")},
+        {"--told", 1, "LIST",
+         QT_TRANSLATE_NOOP("command", "who was told a pair already (CSV: person, purpose, lines); kept")},
+        {"--prices", 0, "",
+         QT_TRANSLATE_NOOP("command", "also what one more piece of each line would change")},
         {"--accept-edits", 0, "",
          QT_TRANSLATE_NOOP("command", "take counts changed by hand in stock.yaml over into the ledger")},
         {"--discard-edits", 0, "",

@@ -128,6 +128,12 @@ bool Ranking::judge(const Supply& supply, const Makings& makings)
     return true;
 }
 
+bool Ranking::anyAcceptable() const
+{
+    return std::any_of(ranked_.begin(), ranked_.end(),
+                       [](const Judged& judged) { return !judged.key.onTrial; });
+}
+
 bool Ranking::failsNear(double cost) const
 {
     return failed_.admits(cost);
@@ -174,7 +180,7 @@ void Ranking::restartMisses()
 bool Ranking::settled(double cost)
 {
     const long step = costStepOf(cost - costRounding);
-    if (settled_ || query_.options.everyLine || step == lookedAtStep_)
+    if (settled_ || query_.options.everyLine || query_.options.everyRanked || step == lookedAtStep_)
         return settled_;
     lookedAtStep_ = step;
     const Judged* first = nullptr;
@@ -202,7 +208,8 @@ Candidate Ranking::candidateOf(Judged& judged) const
 {
     Candidate candidate;
     candidate.fit = quarterstep::judge(query_.need, judged.supply, query_.profile);
-    nameSources(candidate.fit, query_.profile);
+    if (!query_.options.everyRanked)
+        nameSources(candidate.fit, query_.profile);
     candidate.supply = std::move(judged.supply);
     candidate.parts = std::move(judged.parts);
     if (candidate.parts.size() == 3)
@@ -226,7 +233,8 @@ CandidateLists Ranking::lists()
     sizes.reserve(ranked_.size());
     for (const auto& judged : ranked_)
         sizes.push_back(std::abs(judged.meanSphere));
-    const auto most = query_.options.everyLine ? ranked_.size() : query_.options.most;
+    const bool all = query_.options.everyLine || query_.options.everyRanked;
+    const auto most = all ? ranked_.size() : query_.options.most;
     for (const std::size_t place : shortList(sizes, most))
         lists.ranked.push_back(candidateOf(ranked_[place]));
     for (std::size_t i = 0; i < std::min(misses_.all().size(), query_.options.most); ++i)

@@ -67,6 +67,7 @@ class Ranking
     /// Judges; keeps it among the nearest misses when it fails.
     void judgeForMiss(double cost, const Supply& supply, const Makings& makings);
 
+    [[nodiscard]] bool anyAcceptable() const;
     /// Whether nothing of this cost or more can enter the short list.
     [[nodiscard]] bool settled(double cost);
     /// Forgets the misses but those met while ranking.
