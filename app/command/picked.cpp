@@ -66,7 +66,7 @@ std::vector<std::string> linesTyped(const std::string& text)
             names.push_back(row);
     }
     if (names.empty())
-        throw usage("option-value", {QS_SAY("core", "no line was scanned into standard input"), {}});
+        throw usageError("option-value", {QS_SAY("core", "no line was scanned into standard input"), {}});
     return names;
 }
 

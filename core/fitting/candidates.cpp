@@ -75,7 +75,8 @@ class Search
                     ranking_.judge(supply, makings);
             });
         rank();
-        findMisses();
+        if (!query_.options.everyRanked || !ranking_.anyAcceptable())
+            findMisses();
         return ranking_.lists();
     }
 

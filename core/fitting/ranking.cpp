@@ -155,6 +155,12 @@ bool Ranking::judge(const Supply& supply, const Makings& makings, const KnownSup
     return true;
 }
 
+bool Ranking::anyAcceptable() const
+{
+    return std::any_of(ranked_.begin(), ranked_.end(),
+                       [](const Judged& judged) { return !judged.key.onTrial; });
+}
+
 bool Ranking::failsNear(double cost) const
 {
     return failed_.admits(cost);
@@ -227,7 +233,7 @@ void Ranking::restartMisses()
 bool Ranking::settled(double cost)
 {
     const long step = costStepOf(cost - costRounding);
-    if (settled_ || query_.options.everyLine || step == lookedAtStep_)
+    if (settled_ || query_.options.everyLine || query_.options.everyRanked || step == lookedAtStep_)
         return settled_;
     lookedAtStep_ = step;
     Judged* first = nullptr;
@@ -259,7 +265,8 @@ Candidate Ranking::candidateOf(const Judged& judged) const
     Candidate candidate;
     candidate.supply = judged.makings.supply(query_);
     candidate.fit = quarterstep::judge(query_.need, candidate.supply, query_.profile);
-    nameSources(candidate.fit, query_.profile);
+    if (!query_.options.everyRanked)
+        nameSources(candidate.fit, query_.profile);
     candidate.parts = partsOf(judged.way);
     if (candidate.parts.size() == 3)
         candidate.mountedAxis = {markOf(query_.stock[candidate.parts[1].line], candidate.supply.power.right),
@@ -282,7 +289,8 @@ CandidateLists Ranking::lists()
     sizes.reserve(ranked.size());
     for (const auto* judged : ranked)
         sizes.push_back(std::abs(judged->meanSphere));
-    const auto most = query_.options.everyLine ? ranked.size() : query_.options.most;
+    const bool all = query_.options.everyLine || query_.options.everyRanked;
+    const auto most = all ? ranked.size() : query_.options.most;
     for (const std::size_t place : shortList(sizes, most))
         lists.ranked.push_back(candidateOf(*ranked[place]));
     for (std::size_t i = 0; i < std::min(misses.size(), query_.options.most); ++i)

@@ -89,6 +89,7 @@ class Ranking
     void judgeForMiss(double cost, const Supply& supply, const Makings& makings,
                       const KnownSupply* known = nullptr);
 
+    [[nodiscard]] bool anyAcceptable() const;
     /// Whether nothing of this cost or more can enter the short list.
     [[nodiscard]] bool settled(double cost);
     /// Forgets the misses but those met while ranking.

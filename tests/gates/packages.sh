@@ -12,8 +12,8 @@ find . -name CMakeLists.txt -not -path './build*' -exec cat {} + |
     awk '{ if ($1 != "Qt6") { print $1; next }
            for (i = 2; i <= NF; i++) if ($i ~ /^[A-Z][A-Za-z]+$/ && $i != "REQUIRED" && $i != "COMPONENTS") print $1 " " $i }' |
     sort -u > "$work/wanted"
-# What is needed without being looked for: compiler, tools, plugins, fonts.
-printf '%s\n' g++ cmake ninja-build libqt6sql6-sqlite fonts-dejavu-core ccache \
+# What is needed without being looked for by find_package: compiler, tools, plugins, fonts, GLPK.
+printf '%s\n' g++ libglpk-dev cmake ninja-build libqt6sql6-sqlite fonts-dejavu-core ccache \
     > "$work/needed"
 while IFS= read -r name; do
     case $name in
@@ -25,6 +25,7 @@ while IFS= read -r name; do
     QCustomPlotQt6) echo libqcustomplot-dev ;;
     Boost) echo libboost-test-dev ;;
     benchmark) echo libbenchmark-dev ;;
+    lemon) echo liblemon-dev ;;
     nanoflann) echo libnanoflann-dev ;;
     *) echo "no-package-known-for:$name" ;;
     esac
