@@ -93,12 +93,13 @@ int runCount(const CommandLine& line, Output& out)
                line.value("--cause")};
     if (!by.cause.empty() && !isCauseOfLoss(by.cause))
         refuseCause(by.cause);
-    const auto rows = rowsOf(line, line.arguments.empty() ? "" : line.arguments.front(), out);
+    auto rows = rowsOf(line, line.arguments.empty() ? "" : line.arguments.front(), out);
     auto camp = openForWork(line, out);
-    endOnErrors(unknownLines(camp, rows), out);
+    (void)keepGoodRows(line, unknownLines(camp, rows), rows, out);
     const auto position = positionOf(camp);
-    const auto work = countOf(camp, rows, by);
-    endOnErrors(work.findings, out);
+    auto work = countOf(camp, rows, by);
+    if (keepGoodRows(line, work.findings, rows, out))
+        work = countOf(camp, rows, by);
     if (!line.has("--json"))
         showDifferences(work, out);
     const int exit =

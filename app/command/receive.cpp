@@ -8,9 +8,9 @@ namespace quarterstep
 
 int runReceive(const CommandLine& line, Output& out)
 {
-    const auto rows = rowsOf(line, line.arguments.empty() ? "" : line.arguments.front(), out);
+    auto rows = rowsOf(line, line.arguments.empty() ? "" : line.arguments.front(), out);
     auto camp = openForWork(line, out);
-    endOnErrors(unknownLines(camp, rows), out);
+    (void)keepGoodRows(line, unknownLines(camp, rows), rows, out);
     Delivery delivery;
     delivery.actor = line.value("--actor");
     delivery.from = line.value("--from");

@@ -192,6 +192,12 @@ std::string Connection::textOf(const std::string& sql)
     return value;
 }
 
+std::string Connection::damage()
+{
+    const auto said = textOf("PRAGMA integrity_check(1)");
+    return said == "ok" ? std::string() : said;
+}
+
 Error storeError(const std::string& path, const StoreFailure& failure)
 {
     switch (failure.code & 0xff) {

@@ -84,6 +84,8 @@ class Connection
     /// First column of the first row; 0 or empty when there is no row.
     [[nodiscard]] std::int64_t wholeOf(const std::string& sql);
     [[nodiscard]] std::string textOf(const std::string& sql);
+    /// What the engine itself finds wrong in pages and indexes; empty when nothing. Reads everything.
+    [[nodiscard]] std::string damage();
 
   private:
     std::string path_;

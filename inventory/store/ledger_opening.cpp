@@ -162,6 +162,8 @@ void Ledger::Inside::settle()
         throw errorAt(path, "ledger-missing",
                       {QS_SAY("core", "the ledger is empty; nothing happened yet"), {}}, 3);
     older = state == LedgerState::older;
+    if (state == LedgerState::ready)
+        requireSchema(*connection, path);
     if (mode == Mode::readWrite)
         prepareToWrite(state);
     readStation();

@@ -11,5 +11,7 @@ namespace quarterstep
 [[nodiscard]] std::string_view sqliteSchema();
 /// migration_2_sqlite.sql: from form 1 to form 2.
 [[nodiscard]] std::string_view sqliteMigration2();
+/// migration_3_sqlite.sql: from form 2 to form 3.
+[[nodiscard]] std::string_view sqliteMigration3();
 
 } // namespace quarterstep

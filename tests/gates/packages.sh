@@ -13,7 +13,7 @@ find . -name CMakeLists.txt -not -path './build*' -exec cat {} + |
            for (i = 2; i <= NF; i++) if ($i ~ /^[A-Z][A-Za-z]+$/ && $i != "REQUIRED" && $i != "COMPONENTS") print $1 " " $i }' |
     sort -u > "$work/wanted"
 # What is needed without being looked for: compiler, tools, plugins, fonts.
-printf '%s\n' g++ cmake ninja-build libqt6sql6-sqlite fonts-dejavu-core ccache \
+printf '%s\n' g++ cmake ninja-build libqt6sql6-sqlite libsodium-dev fonts-dejavu-core ccache \
     > "$work/needed"
 while IFS= read -r name; do
     case $name in

@@ -66,7 +66,7 @@ BOOST_AUTO_TEST_CASE(a_newer_ledger_is_refused, *utf::label("PROP"))
 {
     TemporaryFolder folder;
     makeLedger(folder / "l");
-    Connection(folder / "l", Connection::Access::readWrite, 200).execute("PRAGMA user_version = 3");
+    Connection(folder / "l", Connection::Access::readWrite, 200).execute("PRAGMA user_version = 4");
     QS_CHECK_ERROR("ledger-newer", 3, Ledger::open(folder / "l", readWrite));
     QS_CHECK_ERROR("ledger-newer", 3, Ledger::open(folder / "l", readOnly));
 }
