@@ -95,10 +95,11 @@ int runCount(const CommandLine& line, Output& out)
         refuseCause(by.cause);
     auto rows = rowsOf(line, line.arguments.empty() ? "" : line.arguments.front(), out);
     auto camp = openForWork(line, out);
-    endOnErrors(takeNames(camp, rows), out);
+    (void)keepGoodRows(line, takeNames(camp, rows), rows, out);
     const auto position = positionOf(camp);
-    const auto work = countOf(camp, rows, by);
-    endOnErrors(work.findings, out);
+    auto work = countOf(camp, rows, by);
+    if (keepGoodRows(line, work.findings, rows, out))
+        work = countOf(camp, rows, by);
     if (!line.has("--json"))
         showDifferences(work, out);
     const int exit =

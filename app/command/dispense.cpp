@@ -5,6 +5,7 @@
 
 #include "app/command/answers.hpp"
 #include "app/command/output.hpp"
+#include "app/command/pin_entry.hpp"
 #include "app/session/wording.hpp"
 
 #include <QCoreApplication>
@@ -28,7 +29,8 @@ int countOf(const DispenseReport& report, Verdict verdict)
 {
     return static_cast<int>(std::count_if(
         report.result.answers.begin(), report.result.answers.end(), [verdict](const auto& answer) {
-            return answer.lines.empty() && !answer.heldBack && answer.recommendation.verdict == verdict;
+            return answer.lines.empty() && !answer.heldBack && !answer.givenBefore &&
+                   answer.recommendation.verdict == verdict;
         }));
 }
 
@@ -42,7 +44,8 @@ int onTrial(const DispenseReport& report)
 {
     return static_cast<int>(
         std::count_if(report.result.answers.begin(), report.result.answers.end(), [](const auto& answer) {
-            return answer.lines.empty() && answer.recommendation.reasonKey == "on_trial";
+            return answer.lines.empty() && !answer.givenBefore &&
+                   answer.recommendation.reasonKey == "on_trial";
         }));
 }
 
@@ -50,6 +53,12 @@ int heldBack(const DispenseReport& report)
 {
     return static_cast<int>(std::count_if(report.result.answers.begin(), report.result.answers.end(),
                                           [](const auto& answer) { return answer.heldBack; }));
+}
+
+int givenBefore(const DispenseReport& report)
+{
+    return static_cast<int>(std::count_if(report.result.answers.begin(), report.result.answers.end(),
+                                          [](const auto& answer) { return answer.givenBefore; }));
 }
 
 QJsonValue fieldOf(const BatchAnswer& answer, const char* name)
@@ -81,6 +90,8 @@ QJsonObject jsonUnserved(const BatchAnswer& answer)
             {"verdict", jsonWord(answer.recommendation.verdict)},
             {"referral", jsonWord(answer.recommendation.referral)},
             {"reason", say(answer.recommendation.reason)},
+            {"entry", jsonTextOrNull(answer.wentWithout)},
+            {"given_before", answer.givenBefore},
             {"held_back", answer.heldBack},
             {"ran_out", answer.ranOut}};
 }
@@ -101,6 +112,7 @@ QJsonObject jsonReport(const DispenseReport& report)
             {"on_trial", onTrial(report)},
             {"refer", countOf(report, Verdict::refer)},
             {"held_back", heldBack(report)},
+            {"given_before", givenBefore(report)},
             {"skipped_rows", report.skipped},
             {"dry_run", report.dryRun},
             {"entries", entries},
@@ -134,6 +146,10 @@ QString answerLine(const BatchAnswer& answer, const std::vector<StockLine>& stoc
         text +=
             QStringLiteral("; ") +
             commandWords(QT_TRANSLATE_NOOP("command", "second pair held back: somebody waits without any"));
+    if (answer.givenBefore)
+        text +=
+            QStringLiteral("; ") +
+            commandWords(QT_TRANSLATE_NOOP("command", "handed over today already: nothing is given twice"));
     if (answer.ranOut)
         text += QStringLiteral("; ") + commandWords(QT_TRANSLATE_NOOP("command", "ran out today"));
     return text;
@@ -154,15 +170,17 @@ void showReport(const DispenseReport& report, const std::vector<StockLine>& stoc
     for (const auto& answer : report.result.answers)
         out.line(answerLine(answer, stock));
     const auto part = [](const char* text, int count) { return commandWords(text).arg(count); };
-    out.line(QStringList{part(QT_TRANSLATE_NOOP("command", "from stock %1"), handedOver(report)),
-                         part(QT_TRANSLATE_NOOP("command", "on trial %1"), onTrial(report)),
-                         part(QT_TRANSLATE_NOOP("command", "custom %1"), countOf(report, Verdict::custom)),
-                         part(QT_TRANSLATE_NOOP("command", "none needed %1"), countOf(report, Verdict::none)),
-                         part(QT_TRANSLATE_NOOP("command", "incomplete %1"),
-                              countOf(report, Verdict::incomplete) - onTrial(report)),
-                         part(QT_TRANSLATE_NOOP("command", "refer %1"), countOf(report, Verdict::refer)),
-                         part(QT_TRANSLATE_NOOP("command", "held back %1"), heldBack(report))}
-                 .join(QStringLiteral(", ")));
+    QStringList parts{part(QT_TRANSLATE_NOOP("command", "from stock %1"), handedOver(report)),
+                      part(QT_TRANSLATE_NOOP("command", "on trial %1"), onTrial(report)),
+                      part(QT_TRANSLATE_NOOP("command", "custom %1"), countOf(report, Verdict::custom)),
+                      part(QT_TRANSLATE_NOOP("command", "none needed %1"), countOf(report, Verdict::none)),
+                      part(QT_TRANSLATE_NOOP("command", "incomplete %1"),
+                           countOf(report, Verdict::incomplete) - onTrial(report)),
+                      part(QT_TRANSLATE_NOOP("command", "refer %1"), countOf(report, Verdict::refer)),
+                      part(QT_TRANSLATE_NOOP("command", "held back %1"), heldBack(report))};
+    if (givenBefore(report) > 0)
+        parts << part(QT_TRANSLATE_NOOP("command", "given before %1"), givenBefore(report));
+    out.line(parts.join(QStringLiteral(", ")));
     if (const auto names = ranOut(report.result); !names.isEmpty())
         out.line(
             commandWords(QT_TRANSLATE_NOOP("command", "ran out: %1")).arg(names.join(QStringLiteral(", "))));
@@ -205,6 +223,8 @@ int runDispense(const CommandLine& line, Output& out)
     const bool dryRun = line.has("--dry-run");
     auto camp = Camp::open(line.value("--camp"), dryRun ? Ledger::Mode::readOnly : Ledger::Mode::readWrite);
     out.tell(camp.findings());
+    if (!dryRun)
+        requirePin(line, camp);
     const auto options = matchOptions(line, camp.rules());
     DispenseReport report;
     report.dryRun = dryRun;
@@ -221,7 +241,8 @@ int runDispense(const CommandLine& line, Output& out)
         throw *report.result.stopped;
     const bool all =
         std::all_of(report.result.answers.begin(), report.result.answers.end(), [](const auto& answer) {
-            return !answer.lines.empty() || answer.recommendation.verdict == Verdict::none;
+            return !answer.lines.empty() || answer.givenBefore ||
+                   answer.recommendation.verdict == Verdict::none;
         });
     return all ? Exit::done : Exit::unserved;
 }

@@ -2,6 +2,7 @@
 // export: a copy of the camp folder, or a table at one of three levels of privacy.
 #include "app/command/kept_work.hpp"
 #include "app/command/output.hpp"
+#include "app/command/pin_entry.hpp"
 #include "app/session/leaving.hpp"
 
 #include <QCoreApplication>
@@ -96,6 +97,8 @@ int runExport(const CommandLine& line, Output& out)
     auto camp = Camp::open(line.value("--camp"), writes ? Ledger::Mode::readWrite : Ledger::Mode::readOnly);
     out.tell(camp.findings());
     (void)camp.ledger();
+    if (writes)
+        requirePin(line, camp);
     if (writes)
         camp.post(exportEntry(line.value("--actor"), line.value("--reason")));
     writeTable(line, exportTable(camp, level), out);

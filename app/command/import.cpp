@@ -3,6 +3,7 @@
 #include "app/command/kept_work.hpp"
 #include "app/command/output.hpp"
 #include "app/session/leaving.hpp"
+#include "inventory/text/names_list.hpp"
 
 #include <QCoreApplication>
 
@@ -27,7 +28,7 @@ QJsonObject jsonReport(const CommandLine& line, const Camp& camp, const MergeRep
             {"blanked", static_cast<qint64>(report.blanked)},
             {"by_site", jsonCounts(report.bySite)},
             {"by_station", jsonCounts(report.byStation)},
-            {"in_the_air", static_cast<qint64>(inTheAir(camp.ledger().entriesAfter(0)).size())},
+            {"in_the_air", static_cast<qint64>(flyingIn(camp.ledger()).size())},
             {"dry_run", line.has("--dry-run")}};
 }
 
@@ -44,13 +45,45 @@ void showReport(const CommandLine& line, const Camp& camp, const MergeReport& re
         out.line(commandWords(QT_TRANSLATE_NOOP("command", "dry run: nothing was written")));
     else
         out.line(commandWords(QT_TRANSLATE_NOOP("command", "%1 sent and not taken in"))
-                     .arg(inTheAir(camp.ledger().entriesAfter(0)).size()));
+                     .arg(flyingIn(camp.ledger()).size()));
+}
+
+int takeNames(const CommandLine& line, Output& out)
+{
+    const auto reading = readNamesList(line.value("--names"));
+    endOnErrors(reading.findings, out);
+    auto camp = openForWork(line, out);
+    std::vector<LedgerPerson> persons;
+    int changed = 0;
+    for (const auto& row : reading.value) {
+        persons.push_back({row.person, row.name});
+        const auto before = camp.hasLedger() ? camp.ledger().person(row.person) : std::nullopt;
+        changed += before && before->name != row.name ? 1 : 0;
+    }
+    if (!line.has("--dry-run"))
+        camp.ledger().putPersons(persons);
+    if (line.has("--json"))
+        out.json(QJsonObject{{"names", static_cast<qint64>(persons.size())},
+                             {"changed", changed},
+                             {"dry_run", line.has("--dry-run")}});
+    else
+        out.line(
+            commandWords(QT_TRANSLATE_NOOP("command", "%1 names kept beside the entries, %2 of them changed"))
+                .arg(persons.size())
+                .arg(changed));
+    if (line.has("--dry-run") && !line.has("--json"))
+        out.line(commandWords(QT_TRANSLATE_NOOP("command", "dry run: nothing was written")));
+    return Exit::done;
 }
 
 } // namespace
 
 int runImport(const CommandLine& line, Output& out)
 {
+    if (line.arguments.empty() != line.has("--names"))
+        refuseUsage("option-missing", {QS_SAY("core", "`import` needs either a LEDGER or --names FILE"), {}});
+    if (line.has("--names"))
+        return takeNames(line, out);
     auto camp = openForWork(line, out);
     const auto report = importLedger(camp, line.arguments.front(), line.has("--dry-run"));
     out.tell(report.findings);

@@ -2,6 +2,7 @@
 #include "app/command/kept_work.hpp"
 
 #include "app/command/output.hpp"
+#include "app/command/pin_entry.hpp"
 #include "app/session/wording.hpp"
 #include "inventory/text/numbers.hpp"
 #include "inventory/text/yaml_map.hpp"
@@ -94,6 +95,8 @@ Camp openForWork(const CommandLine& line, Output& out)
                            line.has("--dry-run") ? Ledger::Mode::readOnly : Ledger::Mode::readWrite);
     out.tell(camp.findings());
     tellEdits(camp, out);
+    if (!line.has("--dry-run"))
+        requirePin(line, camp);
     return camp;
 }
 
@@ -124,8 +127,41 @@ std::vector<QuantityRow> rowsOf(const CommandLine& line, const std::string& list
         return {row};
     }
     auto reading = readQuantityList(list);
-    endOnErrors(reading.findings, out);
-    return std::move(reading.value.rows);
+    std::vector<Position> left;
+    auto good = line.has("--skip-bad-rows") ? goodRows(reading, left) : std::nullopt;
+    if (!good) {
+        endOnErrors(reading.findings, out);
+        return std::move(reading.value.rows);
+    }
+    out.tell(reading.findings);
+    for (const auto& place : left)
+        out.tell(Severity::caution, place, "row-skipped", {QS_SAY("core", "this row was left out"), {}});
+    return std::move(*good);
+}
+
+bool keepGoodRows(const CommandLine& line, const std::vector<Finding>& findings,
+                  std::vector<QuantityRow>& rows, Output& out)
+{
+    std::vector<QuantityRow> left;
+    for (const auto& finding : findings) {
+        if (finding.severity != Severity::error)
+            continue;
+        const auto row = std::find_if(rows.begin(), rows.end(), [&](const QuantityRow& each) {
+            return each.place == finding.position;
+        });
+        if (row == rows.end() || !line.has("--skip-bad-rows")) {
+            endOnErrors(findings, out);
+            return false;
+        }
+        left.push_back(*row);
+    }
+    out.tell(findings);
+    for (const auto& row : left) {
+        out.tell(Severity::caution, row.place, "row-skipped",
+                 {QS_SAY("core", "row of %1 left out"), {row.line}});
+        std::erase_if(rows, [&](const QuantityRow& each) { return each.place == row.place; });
+    }
+    return !left.empty();
 }
 
 void endOnErrors(const std::vector<Finding>& findings, Output& out)

@@ -33,6 +33,11 @@ void tellEdits(const Camp& camp, Output& out);
 /// Tells these findings; after an error also that nothing was written, and throws FilesNotRead.
 void endOnErrors(const std::vector<Finding>& findings, Output& out);
 
+/// With --skip-bad-rows names the rows that these errors belong to and takes them out; otherwise, and when an
+/// error belongs to no row, as endOnErrors. True when rows were taken out.
+bool keepGoodRows(const CommandLine& line, const std::vector<Finding>& findings,
+                  std::vector<QuantityRow>& rows, Output& out);
+
 /// Carries the entries out (or tries them, with --dry-run) and says what became of the counts.
 int carryOutAndShow(const CommandLine& line, Camp& camp, std::vector<Entry> entries, Output& out,
                     QJsonObject more = {}, std::optional<std::int64_t> expected = std::nullopt);

@@ -154,6 +154,17 @@ const std::vector<OptionRow>& optionTable()
          QT_TRANSLATE_NOOP("command", "put the ledger's counts back into stock.yaml")},
         {"--moved-here", 0, "",
          QT_TRANSLATE_NOOP("command", "this folder was moved here; the other copy is used no more")},
+        {"--names", 1, "FILE",
+         QT_TRANSLATE_NOOP(
+             "command", "names of persons (CSV: person,name), kept beside the entries under the camp code")},
+        {"--set-pin", 1, "ROLE",
+         QT_TRANSLATE_NOOP("command", "ask for a PIN from now on: optician, keeper or supervisor")},
+        {"--remove-pin", 1, "ROLE", QT_TRANSLATE_NOOP("command", "ask for no PIN any more")},
+        {"--pin-fd", 1, "N",
+         QT_TRANSLATE_NOOP("command", "read the PIN from this file descriptor; or set QUARTERSTEP_PIN")},
+        {"--new-pin-fd", 1, "N",
+         QT_TRANSLATE_NOOP("command",
+                           "read the new PIN from this file descriptor; or set QUARTERSTEP_NEW_PIN")},
         {"--second-station", 0, "",
          QT_TRANSLATE_NOOP("command", "this folder was copied here and both are used")},
     };

@@ -61,7 +61,7 @@ int listOrders(const CommandLine& line, Output& out)
 {
     const auto camp = Camp::open(line.value("--camp"), Ledger::Mode::readOnly);
     out.tell(camp.findings());
-    auto orders = camp.hasLedger() ? ordersIn(camp.ledger().entriesAfter(0)) : std::vector<Order>{};
+    auto orders = camp.hasLedger() ? ordersOf(camp.ledger()) : std::vector<Order>{};
     std::erase_if(orders, [&](const Order& order) {
         return (!order.open() && !line.has("--all")) ||
                (line.has("--person") && order.person != line.value("--person"));

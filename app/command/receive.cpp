@@ -10,7 +10,7 @@ int runReceive(const CommandLine& line, Output& out)
 {
     auto rows = rowsOf(line, line.arguments.empty() ? "" : line.arguments.front(), out);
     auto camp = openForWork(line, out);
-    endOnErrors(takeNames(camp, rows), out);
+    (void)keepGoodRows(line, takeNames(camp, rows), rows, out);
     Delivery delivery;
     delivery.actor = line.value("--actor");
     delivery.from = line.value("--from");

@@ -88,6 +88,7 @@ QJsonObject jsonStock(const StockView& view)
     QJsonValue ledger(QJsonValue::Null);
     if (const auto& chain = view.chain)
         ledger = QJsonObject{{"entries", static_cast<qint64>(chain->entries)},
+                             {"checked", static_cast<qint64>(chain->checked)},
                              {"chain_ok", chain->ok},
                              {"first_bad", chain->firstBad ? QJsonValue(static_cast<qint64>(*chain->firstBad))
                                                            : QJsonValue(QJsonValue::Null)}};
@@ -174,9 +175,14 @@ void showStock(const StockView& view, Output& out)
         out.line(commandWords(QT_TRANSLATE_NOOP("command", "no ledger yet")));
         return;
     }
-    out.line((chain->ok ? commandWords(QT_TRANSLATE_NOOP("command", "ledger: %1 entries, all in order"))
-                        : commandWords(QT_TRANSLATE_NOOP("command", "ledger: %1 entries, not in order")))
-                 .arg(chain->entries));
+    const char* words = QT_TRANSLATE_NOOP("command", "ledger: %1 entries, not in order");
+    if (chain->ok && chain->checked == chain->entries)
+        words = QT_TRANSLATE_NOOP("command", "ledger: %1 entries, all in order");
+    else if (chain->ok)
+        words =
+            QT_TRANSLATE_NOOP("command", "ledger: %1 entries, the last %2 in order; --check reads them all");
+    const auto text = commandWords(words).arg(chain->entries);
+    out.line(text.contains(QLatin1String("%2")) ? text.arg(chain->checked) : text);
 }
 
 int showAll(const CommandLine& line, const Camp& camp, Output& out)
@@ -184,29 +190,27 @@ int showAll(const CommandLine& line, const Camp& camp, Output& out)
     StockView view;
     view.camp = &camp;
     view.campPeople = campPeopleOf(line);
-    std::vector<Entry> entries;
+    FiguresReplay replay({}, camp.site(), 0);
     if (camp.hasLedger()) {
-        view.chain = camp.ledger().checkChain();
-        entries = camp.ledger().entriesAfter(0);
+        const auto& ledger = camp.ledger();
+        view.chain = line.has("--check") ? ledger.checkChain() : ledger.checkRecent();
+        const auto last = ledger.entriesAfter(ledger.position() - 1);
+        replay = FiguresReplay(ledger.takenBackIds(), camp.site(),
+                               last.empty() ? 0 : localOffsetMs(last.back().atMs));
+        ledger.replay([&](const Entry& entry) { replay.take(entry); });
+        view.holds = holdsIn(ledger.entriesHolding());
     }
-    const auto offset = entries.empty() ? 0 : localOffsetMs(entries.back().atMs);
-    view.figures = stockFigures(entries, camp.site(), camp.stock(), {offset, view.campPeople});
-    view.holds = holdsIn(entries);
+    view.figures = replay.figures(camp.stock(), view.campPeople);
     std::erase_if(view.holds, [&](const Hold& hold) { return hold.site != camp.site(); });
     if (line.has("--json"))
         out.json(jsonStock(view));
     else
         showStock(view, out);
     const auto& chain = view.chain;
-    if (!chain || chain->ok)
+    if (!chain || chain->ok || !line.has("--check")) // without it, opening said so already
         return Exit::done;
-    out.tell(
-        line.has("--check") ? Severity::error : Severity::caution, Position{}, "chain-broken",
-        {QS_SAY("core",
-                "ledger entry %1 is not as it was written: %2; keep the folder as it is and compare it with "
-                "a copy"),
-         {std::to_string(chain->firstBad.value_or(0)), chain->what}});
-    return line.has("--check") ? Exit::badData : Exit::done;
+    out.tell(Severity::error, Position{}, "chain-broken", brokenChain(*chain));
+    return Exit::badData;
 }
 
 } // namespace

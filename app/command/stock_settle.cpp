@@ -2,6 +2,7 @@
 // What settles a camp: counts edited by hand, and a folder that was copied or moved.
 #include "app/command/kept_work.hpp"
 #include "app/command/output.hpp"
+#include "app/command/pin_entry.hpp"
 #include "app/command/stock.hpp"
 #include "app/session/wording.hpp"
 #include "inventory/text/yaml_map.hpp"
@@ -78,6 +79,11 @@ void settlePlace(const CommandLine& line, Camp& camp, bool second, Output& out)
 
 std::optional<int> settleStock(const CommandLine& line, Output& out)
 {
+    if (line.has("--set-pin") && line.has("--remove-pin"))
+        refuseUsage("option-value",
+                    {QS_SAY("core", "only one of %1 at a time"), {"--set-pin, --remove-pin"}});
+    if (line.has("--set-pin") || line.has("--remove-pin"))
+        return settlePin(line, out);
     const auto asked =
         std::count_if(std::begin(ways), std::end(ways), [&](const char* way) { return line.has(way); });
     if (asked == 0) {
@@ -96,6 +102,8 @@ std::optional<int> settleStock(const CommandLine& line, Output& out)
     auto camp = Camp::open(line.value("--camp"),
                            line.has("--dry-run") ? Ledger::Mode::readOnly : Ledger::Mode::readWrite);
     out.tell(camp.findings());
+    if (!line.has("--dry-run"))
+        requirePin(line, camp);
     if (line.has("--accept-edits") || line.has("--discard-edits"))
         settleEdits(line, camp, line.has("--accept-edits"), out);
     else

@@ -22,7 +22,7 @@ int listFlying(const CommandLine& line, Output& out)
 {
     const auto camp = Camp::open(line.value("--camp"), Ledger::Mode::readOnly);
     out.tell(camp.findings());
-    const auto flying = camp.hasLedger() ? inTheAir(camp.ledger().entriesAfter(0)) : std::vector<Entry>{};
+    const auto flying = camp.hasLedger() ? flyingIn(camp.ledger()) : std::vector<Entry>{};
     if (line.has("--json")) {
         QJsonArray sent;
         for (const auto& entry : flying) {
@@ -63,7 +63,7 @@ int sendOut(const CommandLine& line, const std::string& list, Output& out)
         refuseUsage("option-missing", {QS_SAY("core", "`transfer out` needs --to SITE"), {}});
     auto rows = rowsOf(line, list, out);
     auto camp = openForWork(line, out);
-    endOnErrors(takeNames(camp, rows), out);
+    (void)keepGoodRows(line, takeNames(camp, rows), rows, out);
     if (line.value("--to") == camp.site())
         refuseUsage("option-value", {QS_SAY("core", "%1 is this site; name the other one"), {camp.site()}});
     return carryOutAndShow(line, camp, transferOut(rows, transferOf(line, "--to")), out);
@@ -77,7 +77,7 @@ std::optional<Entry> sentEntry(const Camp& camp, const std::string& id)
     const auto sent = camp.ledger().entry(id);
     if (!sent)
         return std::nullopt;
-    const auto flying = inTheAir(camp.ledger().entriesAfter(0));
+    const auto flying = flyingIn(camp.ledger());
     for (const auto& entry : flying)
         if (entry.id == id)
             return entry;
@@ -117,7 +117,7 @@ int takeIn(const CommandLine& line, const std::string& list, Output& out)
         refuseUsage("option-missing", {QS_SAY("core", "`transfer in` needs --from SITE"), {}});
     if (asSent)
         rows = rowsSent(*sent);
-    endOnErrors(takeNames(camp, rows), out);
+    (void)keepGoodRows(line, takeNames(camp, rows), rows, out);
     if (sent)
         out.tell(transferDiffers(*sent, rows));
     return carryOutAndShow(line, camp, transferIn(rows, transfer), out);

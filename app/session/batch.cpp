@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // A whole table handed over in order: first pairs first, then second pairs.
-#include "app/session/hand_over.hpp"
+#include "app/session/unserved.hpp"
 
 #include <algorithm>
 #include <map>
@@ -18,11 +18,6 @@ std::vector<std::pair<std::string, int>> countsOf(const std::vector<StockLine>& 
     for (const auto& line : stock)
         counts.emplace_back(line.name, line.onHand);
     return counts;
-}
-
-std::string asWritten(const PersonRecord& person)
-{
-    return "R " + person.eyes.right.final.asWritten + " L " + person.eyes.left.final.asWritten;
 }
 
 /// One place in the queue: a person's purpose, answered twice (with the day's start for "ran out", and in
@@ -74,14 +69,20 @@ class Day
         BatchAnswer answer;
         answer.recommendation = recommend(*turn.person, stock(), camp_.rules(), options_)[turn.which];
         answer.recommendation.secondPair = turn.second;
+        if (handedOverToday(camp_, *turn.person, answer.recommendation.purpose)) {
+            answer.givenBefore = true;
+            return answer;
+        }
         if (answer.recommendation.verdict != Verdict::stock) {
             answer.ranOut = answer.recommendation.reasonKey == "stock_out" && hadAtStart(turn);
             rememberWaiting(answer.recommendation);
+            enterWithout(turn, answer);
             return answer;
         }
         const auto parts = answer.recommendation.candidates.ranked.front().parts;
         if (turn.second && camp_.rules().settings.holdBackSecondPair && waitedFor(parts)) {
             answer.heldBack = true;
+            enterWithout(turn, answer);
             return answer;
         }
         for (const auto& part : parts)
@@ -100,8 +101,20 @@ class Day
         given.recommendation = &answer.recommendation;
         given.parts = parts;
         given.actor = actor_;
-        given.finalAsWritten = asWritten(*turn.person);
+        given.finalAsWritten = finalsAsWritten(*turn.person);
         answer.entry = camp_.post(entryFor(camp_, given));
+    }
+
+    void enterWithout(const Turn& turn, BatchAnswer& answer)
+    {
+        if (dryRun_)
+            return;
+        auto entry = unservedEntry(camp_, *turn.person, answer.recommendation, answer.heldBack);
+        answer.wentWithout = saidBefore(camp_, entry);
+        if (!answer.wentWithout.empty())
+            return;
+        entry.actor = actor_;
+        answer.wentWithout = camp_.post(std::move(entry)).id;
     }
 
     void rememberWaiting(const Recommendation& answer)

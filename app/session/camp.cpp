@@ -101,6 +101,8 @@ void Camp::openLedger(Ledger::Mode mode)
                             "more"),
              {}}));
     tellMigrated();
+    if (const auto recent = ledger_->checkRecent(); !recent.ok)
+        tell(aboutFile(Severity::caution, ledger_->path(), "chain-broken", brokenChain(recent)));
     if (ledger_->writable())
         return take(writeBack(folder_, *ledger_, file_));
     edited_ = editedCounts(file_, *ledger_);
@@ -115,6 +117,15 @@ void Camp::tellMigrated()
         Severity::note, ledger_->path(), "ledger-brought-up",
         {QS_SAY("core", "this ledger had an older form and was brought up; as it was it stands in %1"),
          {ledger_->migratedFrom()}}));
+}
+
+Sentence brokenChain(const ChainCheck& chain)
+{
+    return {
+        QS_SAY("core",
+               "ledger entry %1 is not as it was written: %2; keep the folder as it is and compare it with "
+               "a copy"),
+        {std::to_string(chain.firstBad.value_or(0)), chain.what}};
 }
 
 Ledger& Camp::ledger()

@@ -16,8 +16,9 @@ class Camp
   public:
     /// Opens a folder. readWrite makes the ledger when missing and heals stock.yaml after a crash; readOnly
     /// needs neither a ledger nor a folder that can be written to. A ledger that was last written at another
-    /// place is opened for reading, with the finding ledger-moved. Throws CampNotOpened (3) with everything
-    /// found in the files, and what Ledger::open and writeBack throw.
+    /// place is opened for reading, with the finding ledger-moved; when one of its last entries is not as it
+    /// was written, with chain-broken. Throws CampNotOpened (3) with everything found in the files,
+    /// and what Ledger::open and writeBack throw.
     [[nodiscard]] static Camp open(const std::string& folder, Ledger::Mode mode);
 
     [[nodiscard]] const std::string& folder() const { return folder_; }
@@ -91,6 +92,9 @@ class Camp
 
 /// Where the ledger is that stock.yaml of this folder names: a file beside it, or an address.
 [[nodiscard]] std::string ledgerLocation(const std::string& folder, const std::string& ledger);
+
+/// What people are told about a chain that is not in order.
+[[nodiscard]] Sentence brokenChain(const ChainCheck& chain);
 
 /// Thrown by Camp::open: everything found in the folder's files.
 class CampNotOpened : public Error

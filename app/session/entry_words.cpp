@@ -41,6 +41,7 @@ QString kindWords(EntryKind kind)
         QT_TRANSLATE_NOOP("entry", "sent back to be remade"),
         QT_TRANSLATE_NOOP("entry", "not collected"),
         QT_TRANSLATE_NOOP("entry", "referred"),
+        QT_TRANSLATE_NOOP("entry", "not served from stock"),
         QT_TRANSLATE_NOOP("entry", "exported"),
         QT_TRANSLATE_NOOP("entry", "entered in error"),
     };

@@ -51,6 +51,8 @@ struct BatchAnswer {
     std::vector<std::string> lines; ///< given, as JSON and people see them
     bool heldBack = false;          ///< a second pair waits while somebody has none
     bool ranOut = false;            ///< would have been served at the day's start
+    bool givenBefore = false;       ///< handed over today already, for this purpose and prescription
+    std::string wentWithout;        ///< id of the entry that says so, now or from before; empty in a dry run
 };
 
 struct BatchResult {
@@ -60,8 +62,15 @@ struct BatchResult {
     std::vector<std::pair<std::string, int>> after;
 };
 
+/// The entry of somebody who goes without a pair from stock, so that demand which was not met is known:
+/// not-needed, incomplete, referred, or not-served (custom order, none left, second pair held back).
+[[nodiscard]] Entry unservedEntry(const Camp& camp, const PersonRecord& person, const Recommendation& answer,
+                                  bool heldBack);
+
 /// Hands over the best acceptable candidate to each person in order: first pairs first, then second pairs.
-/// Never on trial, incomplete or refer; checks: none. With `dryRun` nothing is written.
+/// Never on trial, incomplete or refer; checks: none. Who goes without is entered too. Repeated with the same
+/// table nothing is doubled: who was given a pair today for the same purpose and prescription is not given
+/// another, and who went without for the same reason is not entered again. With `dryRun` nothing is written.
 BatchResult dispenseTable(Camp& camp, const std::vector<PersonRecord>& people, const MatchOptions& options,
                           const std::string& actor, bool dryRun);
 

@@ -114,6 +114,10 @@ struct SingleWork {
 /// Pieces of a line held for this person here.
 [[nodiscard]] int heldFor(const Camp& camp, const std::string& person, const StockLine& line);
 
+/// Every order and every transfer in the air of a ledger.
+[[nodiscard]] std::vector<Order> ordersOf(const Ledger& ledger);
+[[nodiscard]] std::vector<Entry> flyingIn(const Ledger& ledger);
+
 /// A step of an order. Throws Error order-gone (3), order-step (1: not what may follow).
 [[nodiscard]] Entry orderStep(const Camp& camp, const std::string& order, EntryKind step,
                               const SingleWork& words);

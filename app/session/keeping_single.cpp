@@ -37,9 +37,10 @@ std::vector<Movement> movementsOf(const SingleWork& work)
     }
 }
 
-std::vector<Entry> allEntries(const Camp& camp)
+/// Orders and their steps.
+std::vector<Order> allOrders(const Camp& camp)
 {
-    return camp.hasLedger() ? camp.ledger().entriesAfter(0) : std::vector<Entry>{};
+    return camp.hasLedger() ? ordersOf(camp.ledger()) : std::vector<Order>{};
 }
 
 QDateTime momentOf(std::int64_t atMs)
@@ -55,7 +56,7 @@ std::int64_t nowMs()
 /// An order goes with its steps, the last one first.
 void refuseWithSteps(const Camp& camp, const std::string& id)
 {
-    for (const auto& order : ordersIn(allEntries(camp)))
+    for (const auto& order : allOrders(camp))
         if (order.id == id && order.lastEntry != id)
             throw errorSaying("order-step",
                               {QS_SAY("core", "this order is “%1” already; take back its last step %2 first"),
@@ -64,6 +65,18 @@ void refuseWithSteps(const Camp& camp, const std::string& id)
 }
 
 } // namespace
+
+std::vector<Order> ordersOf(const Ledger& ledger)
+{
+    return ordersIn(
+        ledger.entriesOfKinds({EntryKind::ordered, EntryKind::orderArrived, EntryKind::orderChecked,
+                               EntryKind::delivered, EntryKind::remade, EntryKind::notCollected}));
+}
+
+std::vector<Entry> flyingIn(const Ledger& ledger)
+{
+    return inTheAir(ledger.entriesOfKinds({EntryKind::transferredOut, EntryKind::transferredIn}));
+}
 
 std::int64_t localOffsetMs(std::int64_t atMs)
 {
@@ -92,7 +105,8 @@ Entry singleEntry(const SingleWork& work)
 
 Entry quarantineOfLot(const Camp& camp, const SingleWork& work)
 {
-    const auto entries = allEntries(camp);
+    const auto entries =
+        camp.hasLedger() ? camp.ledger().entriesOfKinds({EntryKind::received}) : std::vector<Entry>{};
     const auto gone = takenBack(entries);
     std::map<std::string, int> received;
     for (const auto& entry : entries)
@@ -140,7 +154,7 @@ Entry undoOf(const Camp& camp, const std::string& id, const std::string& actor, 
 
 std::string handOverToday(const Camp& camp, const std::string& person)
 {
-    const auto entries = allEntries(camp);
+    const auto entries = camp.hasLedger() ? camp.ledger().entriesOfPerson(person) : std::vector<Entry>{};
     const auto gone = takenBack(entries);
     const auto today = localDay(nowMs());
     std::vector<std::string> ids;
@@ -160,10 +174,10 @@ std::string handOverToday(const Camp& camp, const std::string& person)
 
 int heldFor(const Camp& camp, const std::string& person, const StockLine& line)
 {
-    if (line.held == 0 || person.empty())
+    if (line.held == 0 || person.empty() || !camp.hasLedger())
         return 0;
     int count = 0;
-    for (const auto& hold : holdsIn(allEntries(camp)))
+    for (const auto& hold : holdsIn(camp.ledger().entriesHolding()))
         if (hold.site == camp.site() && hold.line == line.name && hold.person == person)
             count += hold.quantity;
     return count;
@@ -171,7 +185,7 @@ int heldFor(const Camp& camp, const std::string& person, const StockLine& line)
 
 Entry orderStep(const Camp& camp, const std::string& order, EntryKind step, const SingleWork& words)
 {
-    const auto orders = ordersIn(allEntries(camp));
+    const auto orders = allOrders(camp);
     const auto found =
         std::find_if(orders.begin(), orders.end(), [&](const Order& each) { return each.id == order; });
     if (found == orders.end())
@@ -196,7 +210,7 @@ Entry orderStep(const Camp& camp, const std::string& order, EntryKind step, cons
 Order openOrderOf(const Camp& camp, const std::string& person)
 {
     std::vector<Order> open;
-    for (auto& order : ordersIn(allEntries(camp)))
+    for (auto& order : allOrders(camp))
         if (order.person == person && order.open())
             open.push_back(std::move(order));
     if (open.empty())

@@ -38,6 +38,7 @@ const std::vector<KindRule>& rules()
         {EntryKind::remade, "remade", none, none, none, true, true, {"order", "reason"}},
         {EntryKind::notCollected, "not-collected", fewer, fewer, none, true, true, {"order"}},
         {EntryKind::referred, "referred", none, none, none, true, true, {}},
+        {EntryKind::notServed, "not-served", none, none, none, true, true, {}},
         {EntryKind::exported, "exported", none, none, none, true, false, {"level"}},
         {EntryKind::enteredInError, "entered-in-error", either, either, either, true, false, {}},
     };

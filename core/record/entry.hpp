@@ -38,10 +38,11 @@ enum class EntryKind {
     remade, ///< back to the laboratory
     notCollected,
     referred,
+    notServed,     ///< nothing in the stock is good enough, or none was left
     exported,      ///< rows of persons left the ledger
     enteredInError ///< takes another entry back
 };
-inline constexpr std::size_t entryKinds = 25;
+inline constexpr std::size_t entryKinds = 26;
 
 /// A change of one line's counts at one site. Held and quarantined pieces are part of those on hand.
 struct Movement {

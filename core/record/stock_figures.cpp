@@ -38,6 +38,7 @@ bool isVisit(EntryKind kind)
     case EntryKind::incomplete:
     case EntryKind::ordered:
     case EntryKind::referred:
+    case EntryKind::notServed:
         return true;
     default:
         return false;
@@ -47,12 +48,9 @@ bool isVisit(EntryKind kind)
 class Replay
 {
   public:
-    Replay(std::span<const Entry> entries, const std::string& site, std::int64_t offsetMs)
-        : gone_(takenBack(entries)), offsetMs_(offsetMs)
+    Replay(std::set<std::string> gone, std::string site, std::int64_t offsetMs)
+        : gone_(std::move(gone)), site_(std::move(site)), offsetMs_(offsetMs)
     {
-        for (const auto& entry : entries)
-            if (entry.site == site)
-                take(entry);
     }
 
     [[nodiscard]] const std::map<std::int64_t, Day>& days() const { return days_; }
@@ -68,9 +66,10 @@ class Replay
         return after == history->second.begin() ? 0 : std::prev(after)->second;
     }
 
-  private:
     void take(const Entry& entry)
     {
+        if (entry.site != site_)
+            return;
         const auto number = dayOf(entry.atMs, offsetMs_);
         for (const auto& movement : entry.movements) {
             now_[movement.line] += movement.delta;
@@ -81,6 +80,7 @@ class Replay
         note(entry, days_[number]);
     }
 
+  private:
     void note(const Entry& entry, Day& day)
     {
         if (isVisit(entry.kind) && entry.person.empty())
@@ -103,6 +103,7 @@ class Replay
     }
 
     std::set<std::string> gone_;
+    std::string site_;
     std::int64_t offsetMs_;
     std::map<std::int64_t, Day> days_;
     std::map<std::string, std::int64_t> now_;
@@ -157,10 +158,26 @@ void countLine(CampFigures& camp, const StockLine& line)
 
 } // namespace
 
-StockFigures stockFigures(std::span<const Entry> entries, const std::string& site,
-                          std::span<const StockLine> stock, const FiguresOptions& options)
+struct FiguresReplay::Inside {
+    Replay replay;
+};
+
+FiguresReplay::FiguresReplay(std::set<std::string> gone, std::string site, std::int64_t offsetMs)
+    : inside_(std::make_unique<Inside>(Inside{Replay(std::move(gone), std::move(site), offsetMs)}))
 {
-    const Replay replay(entries, site, options.offsetMs);
+}
+FiguresReplay::FiguresReplay(FiguresReplay&&) noexcept = default;
+FiguresReplay& FiguresReplay::operator=(FiguresReplay&&) noexcept = default;
+FiguresReplay::~FiguresReplay() = default;
+
+void FiguresReplay::take(const Entry& entry)
+{
+    inside_->replay.take(entry);
+}
+
+StockFigures FiguresReplay::figures(std::span<const StockLine> stock, int campPeople) const
+{
+    const auto& replay = inside_->replay;
     StockFigures figures;
     figures.camp = replay.camp();
     for (const auto& [number, day] : replay.days())
@@ -170,9 +187,18 @@ StockFigures stockFigures(std::span<const Entry> entries, const std::string& sit
         }
     for (const auto& line : stock) {
         countLine(figures.camp, line);
-        figures.lines.push_back(figuresOf(line, replay, options.campPeople));
+        figures.lines.push_back(figuresOf(line, replay, campPeople));
     }
     return figures;
+}
+
+StockFigures stockFigures(std::span<const Entry> entries, const std::string& site,
+                          std::span<const StockLine> stock, const FiguresOptions& options)
+{
+    FiguresReplay replay(takenBack(entries), site, options.offsetMs);
+    for (const auto& entry : entries)
+        replay.take(entry);
+    return replay.figures(stock, options.campPeople);
 }
 
 } // namespace quarterstep

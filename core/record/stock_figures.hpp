@@ -9,6 +9,8 @@
 #include "core/fitting/stock_line.hpp"
 #include "core/record/entry.hpp"
 
+#include <memory>
+#include <set>
 #include <span>
 
 namespace quarterstep
@@ -44,6 +46,24 @@ struct CampFigures {
 struct StockFigures {
     CampFigures camp;
     std::vector<LineFigures> lines; ///< one for each line of the stock
+};
+
+/// Takes entries one after the other, so that a long ledger need not be in memory.
+class FiguresReplay
+{
+  public:
+    /// @param gone  ids of the entries that were taken back
+    FiguresReplay(std::set<std::string> gone, std::string site, std::int64_t offsetMs);
+    FiguresReplay(FiguresReplay&&) noexcept;
+    FiguresReplay& operator=(FiguresReplay&&) noexcept;
+    ~FiguresReplay();
+    /// In the order of arrival; entries of other sites are left out.
+    void take(const Entry& entry);
+    [[nodiscard]] StockFigures figures(std::span<const StockLine> stock, int campPeople) const;
+
+  private:
+    struct Inside;
+    std::unique_ptr<Inside> inside_;
 };
 
 /// @param entries  in the order of arrival; only those of `site` count

@@ -21,11 +21,11 @@ struct Link {
 class MovementRows
 {
   public:
-    explicit MovementRows(Connection& connection)
+    MovementRows(Connection& connection, std::int64_t after)
         : query_(connection.prepare("SELECT entry, site, line, delta, part, held, quarantined FROM movement "
-                                    "ORDER BY entry, place"))
+                                    "WHERE entry > ? ORDER BY entry, place"))
     {
-        query_.run();
+        query_.run({after});
         more_ = query_.next();
     }
 
@@ -55,10 +55,11 @@ class MovementRows
 class RemarkHashes
 {
   public:
-    explicit RemarkHashes(Connection& connection)
-        : query_(connection.prepare("SELECT entry, name, salt, words FROM remark ORDER BY entry, name"))
+    RemarkHashes(Connection& connection, std::int64_t after)
+        : query_(connection.prepare(
+              "SELECT entry, name, salt, words FROM remark WHERE entry > ? ORDER BY entry, name"))
     {
-        query_.run();
+        query_.run({after});
         more_ = query_.next();
     }
 
@@ -86,7 +87,10 @@ class RemarkHashes
 struct Beside {
     MovementRows movements;
     RemarkHashes remarks;
-    explicit Beside(Connection& connection) : movements(connection), remarks(connection) {}
+    Beside(Connection& connection, std::int64_t after)
+        : movements(connection, after), remarks(connection, after)
+    {
+    }
 };
 
 const char* columnsDiffer(const Statement& row, const Entry& entry, bool movementsMatch)
@@ -145,24 +149,41 @@ std::string countsDiffer(Connection& connection)
         "ORDER BY balance.line LIMIT 1");
 }
 
-} // namespace
-
-ChainCheck Ledger::checkChain() const
+/// Where each station's chain stood at a position.
+std::map<std::int64_t, Link> linksAt(Connection& connection, std::int64_t position)
 {
-    auto& connection = inside_->live();
-    const ReadTransaction transaction(connection);
-    ChainCheck check;
     std::map<std::int64_t, Link> links;
+    if (position == 0)
+        return links;
+    auto stations = connection.prepare("SELECT key FROM station");
+    auto last = connection.prepare("SELECT number, hash FROM entry WHERE station = ? AND position <= ? "
+                                   "ORDER BY number DESC LIMIT 1");
+    stations.run();
+    while (stations.next()) {
+        last.run({stations.whole(0), position});
+        if (last.next())
+            links[stations.whole(0)] = {last.whole(0), last.bytes(1)};
+        last.finish();
+    }
+    stations.finish();
+    return links;
+}
+
+/// Walks the entries after a position; counts are not looked at.
+ChainCheck walk(Connection& connection, std::int64_t after)
+{
+    ChainCheck check;
+    auto links = linksAt(connection, after);
     std::string badStation;
     {
-        Beside beside(connection);
+        Beside beside(connection, after);
         auto rows =
             connection.prepare("SELECT position, entry.id, station, number, kind, at_ms, person, cancels, "
                                "payload, hash, station.id FROM entry JOIN station ON station.key = "
-                               "entry.station ORDER BY position");
-        rows.run();
+                               "entry.station WHERE position > ? ORDER BY position");
+        rows.run({after});
         while (rows.next()) {
-            ++check.entries;
+            ++check.checked;
             const auto* fault = faultOf(rows, links[rows.whole(2)], beside, idText(rows.bytes(10)));
             if (fault != nullptr && check.ok) {
                 check.ok = false;
@@ -177,10 +198,35 @@ ChainCheck Ledger::checkChain() const
     }
     if (!check.ok && links.size() > 1)
         check.what += ", station " + badStation;
+    return check;
+}
+
+} // namespace
+
+ChainCheck Ledger::checkChain() const
+{
+    auto& connection = inside_->live();
+    const ReadTransaction transaction(connection);
+    auto check = walk(connection, 0);
+    check.entries = check.checked;
     if (const auto line = check.ok ? countsDiffer(connection) : std::string(); !line.empty()) {
         check.ok = false;
         check.what = "the count of line " + line + " is not the sum of its movements";
     }
+    if (const auto damage = check.ok ? connection.damage() : std::string(); !damage.empty()) {
+        check.ok = false;
+        check.what = "the file is damaged beside the entries (" + damage + ")";
+    }
+    return check;
+}
+
+ChainCheck Ledger::checkRecent(std::int64_t most) const
+{
+    auto& connection = inside_->live();
+    const ReadTransaction transaction(connection);
+    const auto entries = position(); // entries are never removed: positions have no gap
+    auto check = walk(connection, std::max<std::int64_t>(0, entries - most));
+    check.entries = entries;
     return check;
 }
 

@@ -204,6 +204,11 @@ std::string Connection::textOf(const std::string& sql)
     return query.next() ? query.value(0).toString().toStdString() : std::string();
 }
 
+std::string Connection::damage()
+{
+    return engine_->damage(*this);
+}
+
 void Connection::beginWriting()
 {
     if (!transactions_) {

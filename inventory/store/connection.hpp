@@ -111,6 +111,8 @@ class Connection
     /// First column of the first row; 0 or empty when there is no row.
     [[nodiscard]] std::int64_t wholeOf(const std::string& sql);
     [[nodiscard]] std::string textOf(const std::string& sql);
+    /// What the engine itself finds wrong in pages and indexes; empty when nothing. Reads everything.
+    [[nodiscard]] std::string damage();
 
     /// A transaction in which nobody else writes, from its beginning to its end.
     void beginWriting();

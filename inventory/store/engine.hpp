@@ -52,7 +52,11 @@ class StoreEngine
     virtual void allowBareReading() const = 0;
     /// Throws Error ledger-replaced (4) when what is open is not what the location names any more.
     virtual void requireSame() const = 0;
+    /// Also throws Error ledger-not-a-database (3) when a rule of the tables is missing.
     [[nodiscard]] virtual LedgerState state(Connection& connection) = 0;
+    /// What the database itself finds wrong in its pages; empty when nothing, or when that is the server's
+    /// own business. Reads everything.
+    [[nodiscard]] virtual std::string damage(Connection& connection) = 0;
     /// Sets and reads back what makes commits last; makes the tables of an empty ledger where that is done in
     /// passing.
     virtual void settleToWrite(Connection& connection, LedgerState state) = 0;

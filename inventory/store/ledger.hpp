@@ -8,8 +8,11 @@
 #include "core/finding.hpp"
 #include "core/record/entry.hpp"
 
+#include <functional>
+#include <initializer_list>
 #include <memory>
 #include <optional>
+#include <set>
 #include <string>
 #include <vector>
 
@@ -26,6 +29,7 @@ struct Balance {
 struct ChainCheck {
     bool ok = true;
     std::int64_t entries = 0;
+    std::int64_t checked = 0; ///< the last ones; all of them after `checkChain`
     std::optional<std::int64_t> firstBad;
     std::string what; ///< plain description of the first bad entry
 };
@@ -57,6 +61,9 @@ struct LedgerPerson {
     std::string code;
     std::string name;
 };
+
+/// Links of the chain that are checked at each opening.
+inline constexpr std::int64_t linksAtOpening = 100;
 
 class Ledger
 {
@@ -114,16 +121,34 @@ class Ledger
     [[nodiscard]] std::int64_t position() const; ///< of the last entry in the order of arrival, 0 when empty
     [[nodiscard]] std::vector<Entry> entriesAfter(std::int64_t position) const;
     [[nodiscard]] std::optional<Entry> entry(const std::string& id) const;
+    // Parts of what happened, in the order of arrival. Entries that take others back are among them: they
+    // carry the person and the movements of what they take back.
+    [[nodiscard]] std::vector<Entry> entriesOfKinds(std::initializer_list<EntryKind> kinds) const;
+    [[nodiscard]] std::vector<Entry> entriesOfPerson(const std::string& code) const;
+    /// Those that hold pieces or let them go.
+    [[nodiscard]] std::vector<Entry> entriesHolding() const;
+    /// Every entry in the order of arrival, from the typed columns: id, kind, time, person, movements, the
+    /// entry taken back; `fields` and `site` only where there is no movement or the kind is `counted`.
+    /// Nothing is kept in memory.
+    void replay(const std::function<void(const Entry&)>& take) const;
+    [[nodiscard]] std::set<std::string> takenBackIds() const;
     /// The stock card of a line, oldest first.
     [[nodiscard]] std::vector<CardRow> card(const std::string& site, const std::string& line) const;
     /// Every hash, every number, every typed column against its payload, every text that is still there
     /// against its salted hash, and the counts against the movements.
     [[nodiscard]] ChainCheck checkChain() const;
+    /// The same for the last entries alone, without the counts: what every opening can afford.
+    [[nodiscard]] ChainCheck checkRecent(std::int64_t most = linksAtOpening) const;
     /// A consistent copy in a new file that only its owner reads. Throws Error file-exists (3),
     /// file-unwritable (4), ledger-full (4).
     void copyTo(const std::string& target) const;
     /// Persons live beside the chain, so that one can be erased without breaking it.
     void putPerson(const LedgerPerson& person);
+    /// All of them in one transaction, or none.
+    void putPersons(const std::vector<LedgerPerson>& persons);
+    /// What the keeper settled for this ledger; empty when it is not set. An empty value takes it away.
+    [[nodiscard]] std::string setting(const std::string& name) const;
+    void setSetting(const std::string& name, const std::string& value);
     [[nodiscard]] std::optional<LedgerPerson> person(const std::string& code) const;
     /// Erases the person's row, blanks words and salts of the entries of the person and empties the journal;
     /// entries keep the camp code, the chain stays valid. Copies of the folder are not reached.

@@ -22,11 +22,43 @@ std::int64_t countWith(Connection& connection, const char* sql, const std::strin
 
 void Ledger::putPerson(const LedgerPerson& person)
 {
+    putPersons({person});
+}
+
+void Ledger::putPersons(const std::vector<LedgerPerson>& persons)
+{
     LedgerTransaction transaction(*inside_);
     auto put = inside_->live().prepare("INSERT INTO person (code, name) VALUES (?, ?) "
-                                       "ON CONFLICT (code) DO UPDATE SET name = excluded.name");
-    put.run({person.code, person.name});
-    put.finish();
+                                            "ON CONFLICT (code) DO UPDATE SET name = excluded.name");
+    for (const auto& person : persons) {
+        put.run({person.code, person.name});
+        put.finish();
+    }
+    transaction.commit();
+}
+
+std::string Ledger::setting(const std::string& name) const
+{
+    auto query = inside_->live().prepare("SELECT value FROM setting WHERE name = ?");
+    query.run({name});
+    const auto value = query.next() ? query.text(0) : std::string();
+    query.finish();
+    return value;
+}
+
+void Ledger::setSetting(const std::string& name, const std::string& value)
+{
+    auto& connection = inside_->live();
+    LedgerTransaction transaction(*inside_);
+    auto change = value.empty()
+                      ? connection.prepare("DELETE FROM setting WHERE name = ?")
+                      : connection.prepare("INSERT INTO setting (name, value) VALUES (?, ?) "
+                                           "ON CONFLICT (name) DO UPDATE SET value = excluded.value");
+    if (value.empty())
+        change.run({name});
+    else
+        change.run({name, value});
+    change.finish();
     transaction.commit();
 }
 

@@ -146,6 +146,102 @@ std::vector<Entry> Ledger::entriesAfter(std::int64_t position) const
     });
 }
 
+namespace
+{
+
+/// Entries of a query for payload and position, each with its words.
+std::vector<Entry> entriesIn(Connection& connection, Statement& query, const std::string& path)
+{
+    auto words = connection.prepare("SELECT name, words FROM remark WHERE entry = ? AND words IS NOT NULL");
+    std::vector<Entry> entries;
+    while (query.next()) {
+        entries.push_back(entryIn(query, 0, path));
+        words.run({query.whole(1)});
+        while (words.next())
+            entries.back().texts[words.text(0)] = words.text(1);
+        words.finish();
+    }
+    query.finish();
+    return entries;
+}
+
+} // namespace
+
+std::vector<Entry> Ledger::entriesOfKinds(std::initializer_list<EntryKind> kinds) const
+{
+    std::string sql =
+        "SELECT payload, position FROM entry WHERE kind <> 'handed-over' AND kind IN ('entered-in-error'";
+    for (const auto kind : kinds)
+        sql.append(", '").append(wordOf(kind)).append("'"); // words of ours, no text from outside
+    auto query = inside_->live().prepare((sql + ") ORDER BY position").c_str());
+    query.run();
+    return entriesIn(inside_->live(), query, inside_->path);
+}
+
+std::vector<Entry> Ledger::entriesOfPerson(const std::string& code) const
+{
+    if (code.empty())
+        return {};
+    auto query = inside_->live().prepare(
+        "SELECT payload, position FROM entry WHERE person <> '' AND person = ? ORDER BY position");
+    query.run({code});
+    return entriesIn(inside_->live(), query, inside_->path);
+}
+
+std::vector<Entry> Ledger::entriesHolding() const
+{
+    auto query = inside_->live().prepare(
+        "SELECT payload, position FROM entry WHERE position IN (SELECT entry FROM "
+        "movement WHERE held <> 0) ORDER BY position");
+    query.run();
+    return entriesIn(inside_->live(), query, inside_->path);
+}
+
+void Ledger::replay(const std::function<void(const Entry&)>& take) const
+{
+    auto query = inside_->live().prepare(
+        "SELECT entry.position, id, kind, at_ms, person, cancels, line, delta, movement.held, "
+        "movement.quarantined, "
+        "site, CASE WHEN line IS NULL OR kind = 'counted' THEN payload END FROM entry LEFT JOIN movement ON "
+        "movement.entry = entry.position ORDER BY entry.position, place");
+    query.run();
+    Entry entry;
+    std::int64_t position = 0;
+    while (query.next()) {
+        if (query.whole(0) != position) {
+            if (position != 0)
+                take(entry);
+            position = query.whole(0);
+            entry = query.isNull(11) ? Entry{} : entryIn(query, 11, inside_->path);
+            entry.movements.clear();
+            entry.id = idText(query.bytes(1));
+            entry.kind = entryKindFrom(query.text(2)).value_or(entry.kind);
+            entry.atMs = query.whole(3);
+            entry.person = query.text(4);
+            entry.cancels = idText(query.bytes(5));
+        }
+        if (query.isNull(6))
+            continue;
+        entry.site = query.text(10);
+        entry.movements.push_back({query.text(6), static_cast<int>(query.whole(7)), "",
+                                   static_cast<int>(query.whole(8)), static_cast<int>(query.whole(9))});
+    }
+    query.finish();
+    if (position != 0)
+        take(entry);
+}
+
+std::set<std::string> Ledger::takenBackIds() const
+{
+    auto query = inside_->live().prepare("SELECT cancels FROM entry WHERE cancels IS NOT NULL");
+    query.run();
+    std::set<std::string> ids;
+    while (query.next())
+        ids.insert(idText(query.bytes(0)));
+    query.finish();
+    return ids;
+}
+
 std::optional<Entry> Ledger::entry(const std::string& id) const
 {
     return inside_->reading([&] {

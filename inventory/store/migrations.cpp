@@ -10,12 +10,51 @@
 
 #include <cerrno>
 #include <cstring>
+#include <set>
 
 namespace quarterstep
 {
 
 namespace
 {
+
+/// Statements end where an empty line stands; comments stand on lines of their own.
+template <class Take>
+void eachStatement(std::string_view script, const Take& take)
+{
+    std::string statement;
+    bool anySql = false;
+    const auto runIt = [&] {
+        if (anySql)
+            take(statement);
+        statement.clear();
+        anySql = false;
+    };
+    for (std::size_t begin = 0; begin < script.size();) {
+        const auto end = std::min(script.find('\n', begin), script.size());
+        const auto line = script.substr(begin, end - begin);
+        begin = end + 1;
+        if (line.empty())
+            runIt();
+        else if (line.substr(0, 2) != "--") {
+            statement.append(line).append("\n");
+            anySql = true;
+        }
+    }
+    runIt();
+}
+
+/// Without blanks and the last semicolon: a column that was added later stands in another line.
+std::string bare(const std::string& sql)
+{
+    std::string text;
+    for (const char byte : sql)
+        if (byte != ' ' && byte != '\n')
+            text += byte;
+    if (!text.empty() && text.back() == ';')
+        text.pop_back();
+    return text;
+}
 
 /// A connection for reading only does not copy either; the copy is another file.
 class QueryOnlyLifted
@@ -55,26 +94,7 @@ std::string freeName(const std::string& wanted)
 
 void runScript(Connection& connection, std::string_view script)
 {
-    std::string statement;
-    bool anySql = false;
-    const auto runIt = [&] {
-        if (anySql)
-            connection.execute(statement);
-        statement.clear();
-        anySql = false;
-    };
-    for (std::size_t begin = 0; begin < script.size();) {
-        const auto end = std::min(script.find('\n', begin), script.size());
-        const auto line = script.substr(begin, end - begin);
-        begin = end + 1;
-        if (line.empty())
-            runIt();
-        else if (line.substr(0, 2) != "--") {
-            statement.append(line).append("\n");
-            anySql = true;
-        }
-    }
-    runIt();
+    eachStatement(script, [&](const std::string& statement) { connection.execute(statement); });
 }
 
 LedgerState ledgerState(Connection& connection, const std::string& path)
@@ -90,6 +110,13 @@ LedgerState ledgerState(Connection& connection, const std::string& path)
                                       "file in the key ledger of stock.yaml"),
                        {}},
                       3);
+    if (version < 1)
+        throw errorAt(
+            path, "ledger-not-a-database",
+            {QS_SAY("core", "the head of this ledger is damaged (form %1); put back the latest copy "
+                            "of the camp folder"),
+             {std::to_string(version)}},
+            3);
     if (version > ledgerVersion)
         throw errorAt(path, "ledger-newer",
                       {QS_SAY("core", "this ledger was made by a newer version (form %1, known here up to "
@@ -97,6 +124,27 @@ LedgerState ledgerState(Connection& connection, const std::string& path)
                        {std::to_string(version), std::to_string(ledgerVersion)}},
                       3);
     return version < ledgerVersion ? LedgerState::older : LedgerState::ready;
+}
+
+void requireSchema(Connection& connection, const std::string& path)
+{
+    std::set<std::string> found;
+    auto objects = connection.prepare("SELECT sql FROM sqlite_schema WHERE sql IS NOT NULL");
+    objects.run();
+    while (objects.next())
+        found.insert(bare(objects.text(0)));
+    objects.finish();
+    eachStatement(sqliteSchema(), [&](const std::string& statement) {
+        if (found.count(bare(statement)) > 0)
+            return;
+        const auto first = statement.substr(0, statement.find('\n'));
+        throw errorAt(
+            path, "ledger-not-a-database",
+            {QS_SAY("core", "a rule of this ledger is missing or damaged (%1); put back the latest copy of "
+                            "the camp folder"),
+             {first.substr(0, 60)}},
+            3);
+    });
 }
 
 void makeSchema(Connection& connection)
@@ -108,12 +156,15 @@ void makeSchema(Connection& connection)
 
 std::string migrateLedger(Connection& connection, const std::string& path)
 {
-    const auto copy = freeName(path + ".form-" + std::to_string(connection.wholeOf("PRAGMA user_version")));
+    const auto form = [&] { return connection.wholeOf("PRAGMA user_version"); };
+    const auto copy = freeName(path + ".form-" + std::to_string(form()));
     copyLedger(connection, copy);
     connection.beginWriting();
     try {
         if (ledgerState(connection, path) == LedgerState::older) { // nobody was quicker
-            runScript(connection, sqliteMigration2());
+            if (form() < 2)
+                runScript(connection, sqliteMigration2());
+            runScript(connection, sqliteMigration3());
             connection.execute("PRAGMA user_version = " + std::to_string(ledgerVersion));
         }
         connection.commit();
@@ -127,6 +178,9 @@ std::string migrateLedger(Connection& connection, const std::string& path)
 void readOlderForm(Connection& connection)
 {
     connection.execute("PRAGMA temp_store = MEMORY");
+    connection.execute("CREATE TEMP VIEW setting AS SELECT '' AS name, '' AS value WHERE false");
+    if (connection.wholeOf("PRAGMA user_version") >= 2)
+        return;
     connection.execute(
         "CREATE TEMP VIEW movement AS SELECT *, 0 AS held, 0 AS quarantined FROM main.movement");
     connection.execute(
@@ -136,6 +190,7 @@ void readOlderForm(Connection& connection)
 
 void forgetOlderForm(Connection& connection)
 {
+    connection.execute("DROP VIEW IF EXISTS temp.setting");
     connection.execute("DROP VIEW IF EXISTS temp.movement");
     connection.execute("DROP VIEW IF EXISTS temp.remark");
 }

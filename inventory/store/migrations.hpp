@@ -11,7 +11,7 @@ namespace quarterstep
 
 /// "QSLG", in the header of every ledger file.
 inline constexpr std::int64_t ledgerApplicationId = 0x51534C47;
-inline constexpr std::int64_t ledgerVersion = 2;
+inline constexpr std::int64_t ledgerVersion = 3;
 
 /// Runs a script whose statements end where an empty line stands; comments stand on lines of their own.
 void runScript(Connection& connection, std::string_view script);
@@ -20,11 +20,14 @@ void runScript(Connection& connection, std::string_view script);
 /// a newer version.
 [[nodiscard]] LedgerState ledgerState(Connection& connection, const std::string& path);
 
+/// Throws Error ledger-not-a-database (3) when a table, index or trigger is not as this version makes it.
+void requireSchema(Connection& connection, const std::string& path);
+
 /// Makes tables and triggers inside the caller's transaction.
 void makeSchema(Connection& connection);
 
 /// Brings an older ledger to the form of today in one transaction, after a copy of it was written beside it
-/// (`path`.form-1, synced, read by its owner alone). Does nothing when another program was quicker. Returns
+/// (`path`.form-N, synced, read by its owner alone). Does nothing when another program was quicker. Returns
 /// the name of the copy. Throws Error ledger-unwritable (4) or ledger-full (4) when the copy cannot be made.
 std::string migrateLedger(Connection& connection, const std::string& path);
 

@@ -27,6 +27,7 @@ class PostgresqlEngine : public StoreEngine
     void allowBareReading() const override;
     void requireSame() const override;
     [[nodiscard]] LedgerState state(Connection& connection) override;
+    [[nodiscard]] std::string damage(Connection& /*connection*/) override { return {}; }
     void settleToWrite(Connection& connection, LedgerState state) override;
     void settleToRead(Connection& connection) override;
     [[nodiscard]] OwnStation station(Connection& connection, const std::string& folder,

@@ -11,6 +11,8 @@ namespace quarterstep
 [[nodiscard]] std::string_view sqliteSchema();
 /// migration_2_sqlite.sql: from form 1 to form 2.
 [[nodiscard]] std::string_view sqliteMigration2();
+/// migration_3_sqlite.sql: from form 2 to form 3.
+[[nodiscard]] std::string_view sqliteMigration3();
 
 /// schema_postgresql.sql: tables, triggers and groups of a shared ledger.
 [[nodiscard]] std::string_view postgresqlSchema();

@@ -1,5 +1,5 @@
 -- SPDX-License-Identifier: GPL-3.0-or-later
--- The ledger several stations share, form 2: the tables of schema_sqlite.sql for PostgreSQL 15, and who may do what. Run once
+-- The ledger several stations share, form 3: the tables of schema_sqlite.sql for PostgreSQL 15, and who may do what. Run once
 -- by the owner of the database, who is the keeper. Statements end where an empty line stands; comments stand on lines of
 -- their own. Texts are compared byte by byte, as SQLite does.
 
@@ -14,7 +14,7 @@ CREATE TABLE form (
     id bytea NOT NULL CHECK (length(id) = 16)
 );
 
-INSERT INTO form VALUES (1364413511, 2, uuid_send(gen_random_uuid()));
+INSERT INTO form VALUES (1364413511, 3, uuid_send(gen_random_uuid()));
 
 -- Who writes: one row for each camp folder, found by the mark of its place. `own` is told from the place here, not kept.
 CREATE TABLE station (
@@ -81,6 +81,18 @@ CREATE TABLE person (
     name text COLLATE "C" NOT NULL
 );
 
+-- What the keeper settled for this ledger, such as the PIN of a role. Not part of the chain.
+CREATE TABLE setting (
+    name text COLLATE "C" NOT NULL PRIMARY KEY,
+    value text COLLATE "C" NOT NULL
+);
+
+CREATE INDEX entry_person ON entry (person) WHERE person <> '';
+
+CREATE INDEX entry_seldom ON entry (kind) WHERE kind <> 'handed-over';
+
+CREATE INDEX movement_held ON movement (site, line, entry) WHERE held <> 0;
+
 -- The order of arrival, without gaps: who writes holds the one lock of the ledger until the end of the transaction.
 CREATE FUNCTION entry_arrives() RETURNS trigger LANGUAGE plpgsql AS $$ BEGIN
     IF NEW.position IS NULL THEN
@@ -138,7 +150,7 @@ END $$;
 GRANT USAGE ON SCHEMA quarterstep TO quarterstep_station, quarterstep_supervisor;
 
 -- A station adds entries with their movements and words, lines at nought, itself, and names; it changes a name, nothing else.
-GRANT SELECT ON form, station, entry, movement, balance, remark, person TO quarterstep_station;
+GRANT SELECT ON form, station, entry, movement, balance, remark, person, setting TO quarterstep_station;
 
 GRANT INSERT ON station, entry, movement, remark, person TO quarterstep_station;
 

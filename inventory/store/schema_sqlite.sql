@@ -1,6 +1,6 @@
 -- SPDX-License-Identifier: GPL-3.0-or-later
--- The ledger of one camp folder, form 2 (migration_2_sqlite.sql leads there from form 1). Statements end where an
--- empty line stands; comments stand on lines of their own.
+-- The ledger of one camp folder, form 3 (migration_N_sqlite.sql leads to form N from the one before). Statements end
+-- where an empty line stands; comments stand on lines of their own.
 
 -- Who writes. The own station carries a mark of the place it lives: machine, file system, folder.
 CREATE TABLE station (
@@ -30,6 +30,10 @@ CREATE TABLE entry (
     UNIQUE (station, number)
 ) STRICT;
 
+CREATE INDEX entry_person ON entry (person) WHERE person <> '';
+
+CREATE INDEX entry_seldom ON entry (kind) WHERE kind <> 'handed-over';
+
 CREATE TABLE balance (
     site TEXT NOT NULL,
     line TEXT NOT NULL,
@@ -55,6 +59,8 @@ CREATE TABLE movement (
 
 CREATE INDEX movement_line ON movement (site, line, entry, delta);
 
+CREATE INDEX movement_held ON movement (site, line, entry) WHERE held <> 0;
+
 -- What people wrote in their own words. The payload holds SHA-256 over salt and words; both can be blanked.
 CREATE TABLE remark (
     entry INTEGER NOT NULL REFERENCES entry (position),
@@ -69,6 +75,12 @@ CREATE TABLE remark (
 CREATE TABLE person (
     code TEXT NOT NULL PRIMARY KEY,
     name TEXT NOT NULL
+) STRICT, WITHOUT ROWID;
+
+-- What the keeper settled for this ledger, such as the PIN of a role. Not part of the chain.
+CREATE TABLE setting (
+    name TEXT NOT NULL PRIMARY KEY,
+    value TEXT NOT NULL
 ) STRICT, WITHOUT ROWID;
 
 -- The only way a count changes. A line that has no balance is refused by the foreign key of `movement`.

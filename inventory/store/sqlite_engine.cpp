@@ -198,7 +198,16 @@ void SqliteEngine::requireSame() const
 
 LedgerState SqliteEngine::state(Connection& connection)
 {
-    return ledgerState(connection, path_);
+    const auto found = ledgerState(connection, path_);
+    if (found == LedgerState::ready)
+        requireSchema(connection, path_);
+    return found;
+}
+
+std::string SqliteEngine::damage(Connection& connection)
+{
+    const auto said = connection.textOf("PRAGMA integrity_check(1)");
+    return said == "ok" ? std::string() : said;
 }
 
 void SqliteEngine::settleToWrite(Connection& connection, LedgerState state)

@@ -26,6 +26,7 @@ class SqliteEngine : public StoreEngine
     void allowBareReading() const override;
     void requireSame() const override;
     [[nodiscard]] LedgerState state(Connection& connection) override;
+    [[nodiscard]] std::string damage(Connection& connection) override;
     void settleToWrite(Connection& connection, LedgerState state) override;
     void settleToRead(Connection& connection) override;
     [[nodiscard]] OwnStation station(Connection& connection, const std::string& folder,

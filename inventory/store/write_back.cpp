@@ -205,6 +205,38 @@ void noteMissingEntries(WriteBackResult& result, const std::string& path, const 
                        {written, std::to_string(before.position)}}));
 }
 
+/// Lines and sites that came or went are the mark of an edit or of damage: nobody should find out by
+/// counting.
+void noteNames(WriteBackResult& result, const std::string& path, const Snapshot& before)
+{
+    const auto tell = [&](Severity severity, const char* code, Sentence sentence) {
+        result.findings.push_back(findingAt(severity, path, code, std::move(sentence)));
+    };
+    const auto& file = result.file;
+    if (before.balances.empty()) {
+        if (before.position > 0 && !file.lines.empty())
+            tell(
+                Severity::caution, "site-new",
+                {QS_SAY("core",
+                        "the ledger had nothing of the site %1; its lines begin with the counts of the file"),
+                 {file.site}});
+        return;
+    }
+    auto gone = countsOf(before.balances);
+    for (const auto& line : file.lines)
+        if (gone.erase(line.name) == 0)
+            tell(Severity::note, "line-new",
+                 {QS_SAY("core", "line %1 is new in the file and begins with %2 on hand"),
+                  {line.name, std::to_string(line.onHand)}});
+    for (const auto& [line, count] : gone)
+        if (count > 0)
+            tell(Severity::caution, "line-gone",
+                 {QS_SAY("core",
+                         "line %1 is not in the file any more, and the ledger has %2 of it on hand; put the "
+                         "line back, or count it as 0 first"),
+                  {line, std::to_string(count)}});
+}
+
 /// The folder must be locked. Lines in `settled` take the ledger's count even where they were edited.
 WriteBackResult bringUp(const std::string& folder, Ledger& ledger, const StockFile* lastRead,
                         const LineNames& settled)
@@ -215,6 +247,7 @@ WriteBackResult bringUp(const std::string& folder, Ledger& ledger, const StockFi
     removeLeftovers(folder);
     auto now = ledger.snapshot(result.file.site);
     noteMissingEntries(result, path, now);
+    noteNames(result, path, now);
     const auto edited = editsIn(result.file, ledger, now);
     introduceNewLines(result.file, ledger, now);
     LineNames kept;

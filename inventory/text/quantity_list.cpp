@@ -11,6 +11,7 @@
 #include <array>
 #include <map>
 #include <optional>
+#include <set>
 
 namespace quarterstep
 {
@@ -133,6 +134,7 @@ class SheetReader
 
     void readRow(const CsvRow& row)
     {
+        reading_.value.places.push_back({row.cells.front().place.file, row.line, 1});
         reading_.findings.insert(reading_.findings.end(), row.findings.begin(), row.findings.end());
         if (!countIsRight(row) || !row.findings.empty())
             return;
@@ -197,8 +199,10 @@ void readYaml(const std::string& bytes, const std::string& name, Reading<Quantit
             document.tell(Severity::error, *lines, "lines-not-a-list",
                           {QS_SAY("core", "lines is a list, one item with line and quantity each"), {}});
         else if (lines != nullptr)
-            for (const auto& item : lines->items)
+            for (const auto& item : lines->items) {
+                reading.value.places.push_back(document.at(item));
                 readItem(document, item, rows);
+            }
     }
     for (auto& finding : document.takeFindings())
         reading.findings.push_back(std::move(finding));
@@ -208,6 +212,7 @@ void readScanned(const std::vector<CsvRow>& table, Reading<QuantityList>& readin
 {
     reading.value.scanned = true;
     for (const auto& row : table) {
+        reading.value.places.push_back(row.cells.front().place);
         if (row.cells.size() != 1)
             rows.tell(
                 row.cells[1].place, "row-long",
@@ -229,6 +234,38 @@ bool looksLikeYaml(const std::string& text)
 }
 
 } // namespace
+
+std::optional<std::vector<QuantityRow>> goodRows(const Reading<QuantityList>& reading,
+                                                 std::vector<Position>& left)
+{
+    const auto& places =
+        reading.value.places; // rows begin on rising lines; those of one line stand or fall together
+    const auto rowAt = [&](int line) {
+        int begin = 0;
+        for (const auto& place : places)
+            begin = place.line <= line ? place.line : begin;
+        return begin;
+    };
+    std::set<int> bad;
+    for (const auto& finding : reading.findings) {
+        if (finding.severity != Severity::error)
+            continue;
+        const int row = rowAt(finding.position.line);
+        if (row == 0)
+            return std::nullopt;
+        bad.insert(row);
+    }
+    if (places.empty() && !reading.usable())
+        return std::nullopt;
+    for (const auto& place : places)
+        if (bad.count(place.line) > 0)
+            left.push_back(place);
+    std::vector<QuantityRow> rows;
+    for (const auto& row : reading.value.rows)
+        if (bad.count(rowAt(row.place.line)) == 0)
+            rows.push_back(row);
+    return rows;
+}
 
 Reading<QuantityList> readQuantityText(const std::string& bytes, const std::string& name)
 {

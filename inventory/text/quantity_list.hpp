@@ -6,6 +6,7 @@
 
 #include "core/finding.hpp"
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -28,12 +29,19 @@ struct QuantityRow {
 struct QuantityList {
     std::vector<QuantityRow> rows; ///< each line once, in the order of the file
     bool scanned = false;
+    /// Where each row begins that was read or refused, in the order of the file; none when the list as a
+    /// whole is bad.
+    std::vector<Position> places;
 };
 
 /// Everything found in one run. Findings beside those of bytes, CSV and YAML: table-empty, column-missing,
 /// column-twice, column-unknown, row-short, row-long, line-empty, line-twice (scanned rows add up instead),
 /// cause-word and those of whole numbers.
 [[nodiscard]] Reading<QuantityList> readQuantityList(const std::string& path);
+/// The rows in which nothing was wrong, when the list as a whole can be read; otherwise empty. `left` gets
+/// the places of the rows left out.
+[[nodiscard]] std::optional<std::vector<QuantityRow>> goodRows(const Reading<QuantityList>& reading,
+                                                               std::vector<Position>& left);
 [[nodiscard]] Reading<QuantityList> readQuantityText(const std::string& bytes, const std::string& name);
 
 } // namespace quarterstep

@@ -90,6 +90,13 @@ bool CaseRunner::makeChange(const std::vector<std::string>& words)
         fs::copy(path, fs::path(folder_) / words.at(2), fs::copy_options::recursive);
         return true;
     }
+    if (words[0] == "say") {
+        const auto ran = run({words.begin() + 2, words.end()}, words.at(1) + "\n");
+        if (ran.status != 0)
+            throw std::runtime_error(file_.name + ": ended with " + std::to_string(ran.status) + ": " +
+                                     ran.err);
+        return true;
+    }
     if (words[0] == "edit") {
         replaceOnce(path, words.at(2), words.at(3));
         return true;

@@ -32,10 +32,10 @@ bool killedAt(int at, int& stillOld)
     const auto run = runDriver(order);
     BOOST_TEST((run.killed || run.exitCode == 0), order.fault << ": exit " << run.exitCode);
     const auto form = formOf(path);
-    BOOST_TEST((form == 1 || form == 2), order.fault);
-    BOOST_TEST((form == 2 || run.acked.empty()), order.fault);
+    BOOST_TEST((form == 1 || form == 3), order.fault);
+    BOOST_TEST((form == 3 || run.acked.empty()), order.fault);
     stillOld += form == 1 ? 1 : 0;
-    if (form == 2) { // the copy was there first, and is whole
+    if (form == 3) { // the copy was there first, and is whole
         const auto copy = Ledger::open(path + ".form-1", Ledger::Mode::readOnly);
         BOOST_TEST(copy.checkChain().ok, order.fault);
         BOOST_TEST(copy.checkChain().entries == formOneEntries, order.fault);

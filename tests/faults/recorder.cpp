@@ -2,8 +2,10 @@
 // Preloaded into a program: records the calls that change files under one folder, in their order, and text
 // written to standard output as marks. It can also fail or kill the program at the n-th such call.
 // QS_RECORD_FOLDER: the folder; QS_RECORD_LOG: where to write; QS_RECORD_FAULT: kill:N | tear:N | full:N |
-// broken:N (tear: half of the n-th write, then killed; full: ENOSPC; broken: EIO).
-// Not seen: writev, shared mappings, O_TMPFILE, linkat; none is used where the order counts.
+// broken:N | readonly:N | short:N | removed:N | clock:N (tear: half of the n-th write, then killed; full:
+// ENOSPC; broken: EIO; readonly: EROFS from then on; short: the n-th write takes half and says so; removed:
+// the folder gets another name, FOLDER.gone; clock: from then on it is a day earlier). Not seen: writev,
+// shared mappings, O_TMPFILE, linkat; none is used where the order counts.
 #include "tests/faults/recording.hpp"
 
 #include <cerrno>
@@ -11,12 +13,14 @@
 #include <cstdarg>
 #include <cstdlib>
 #include <cstring>
+#include <ctime>
 #include <dlfcn.h>
 #include <fcntl.h>
 #include <string>
 #include <string_view>
 #include <sys/syscall.h>
 #include <unistd.h>
+#include <utility>
 
 using quarterstep::test::Call;
 using quarterstep::test::CallHead;
@@ -25,6 +29,8 @@ namespace
 {
 
 bool followed[4096];
+std::size_t cutTo = 0;    ///< bytes that the write at hand takes, 0 = all
+bool clockIsBack = false; ///< by a day
 
 template <class Function>
 Function* next(const char* name)
@@ -70,7 +76,22 @@ bool faultHere(int descriptor, const void* data, std::size_t size, long offset)
     static const long at = colon == std::string::npos ? 0 : atol(fault.c_str() + colon + 1);
     static long count = 0;
     const auto kind = fault.substr(0, colon);
-    if (at == 0 || (kind == "tear" && size < 2) || ++count != at)
+    if (at == 0 || ((kind == "tear" || kind == "short") && size < 2) || ++count < at ||
+        (count > at && kind != "readonly"))
+        return false;
+    if (kind == "readonly") {
+        errno = EROFS;
+        return true;
+    }
+    if (kind == "short")
+        cutTo = size / 2;
+    if (kind == "clock")
+        clockIsBack = true;
+    if (kind == "removed") {
+        const std::string folder = getenv("QS_RECORD_FOLDER");
+        syscall(SYS_rename, folder.c_str(), (folder + ".gone").c_str());
+    }
+    if (kind == "short" || kind == "clock" || kind == "removed")
         return false;
     if (kind == "tear") {
         if (offset >= 0)
@@ -82,6 +103,13 @@ bool faultHere(int descriptor, const void* data, std::size_t size, long offset)
         raise(SIGKILL);
     errno = kind == "full" ? ENOSPC : EIO;
     return true;
+}
+
+/// How much of a write goes through.
+std::size_t allowed(std::size_t size)
+{
+    const auto most = std::exchange(cutTo, 0);
+    return most == 0 ? size : most;
 }
 
 int opened(int descriptor, const char* path, int flags)
@@ -106,7 +134,7 @@ ssize_t pwriteRecorded(const char* name, int descriptor, const void* data, std::
     if (isFollowed(descriptor) && faultHere(descriptor, data, size, offset))
         return -1;
     const auto done =
-        next<ssize_t(int, const void*, std::size_t, off_t)>(name)(descriptor, data, size, offset);
+        next<ssize_t(int, const void*, std::size_t, off_t)>(name)(descriptor, data, allowed(size), offset);
     if (done > 0 && isFollowed(descriptor))
         record(Call::write, descriptor, static_cast<std::uint64_t>(offset), {},
                {static_cast<const char*>(data), static_cast<std::size_t>(done)});
@@ -173,7 +201,7 @@ ssize_t write(int descriptor, const void* data, std::size_t size)
 {
     if (isFollowed(descriptor) && faultHere(descriptor, data, size, -1))
         return -1;
-    const auto done = next<ssize_t(int, const void*, std::size_t)>("write")(descriptor, data, size);
+    const auto done = next<ssize_t(int, const void*, std::size_t)>("write")(descriptor, data, allowed(size));
     if (done <= 0 || (descriptor != STDOUT_FILENO && !isFollowed(descriptor)))
         return done;
     const std::string_view written{static_cast<const char*>(data), static_cast<std::size_t>(done)};
@@ -243,6 +271,14 @@ int unlink(const char* path) noexcept
     const int result = next<int(const char*)>("unlink")(path);
     if (result == 0 && isUnderFolder(path))
         record(Call::unlink, -1, 0, path, {});
+    return result;
+}
+
+int clock_gettime(clockid_t clock, timespec* now) noexcept
+{
+    const auto result = static_cast<int>(syscall(SYS_clock_gettime, clock, now));
+    if (result == 0 && clock == CLOCK_REALTIME && clockIsBack)
+        now->tv_sec -= 86'400;
     return result;
 }
 

@@ -12,8 +12,10 @@ find . -name CMakeLists.txt -not -path './build*' -exec cat {} + |
     awk '{ if ($1 != "Qt6") { print $1; next }
            for (i = 2; i <= NF; i++) if ($i ~ /^[A-Z][A-Za-z]+$/ && $i != "REQUIRED" && $i != "COMPONENTS") print $1 " " $i }' |
     sort -u > "$work/wanted"
-# What is needed without being looked for by find_package: compiler, tools, plugins, fonts, GLPK.
-printf '%s\n' g++ libglpk-dev cmake ninja-build libqt6sql6-sqlite fonts-dejavu-core ccache \
+# What is needed without being looked for by find_package: compiler, tools, plugins, fonts, GLPK, libsodium, a
+# server and what the bench compares with.
+printf '%s\n' g++ libglpk-dev cmake ninja-build libqt6sql6-sqlite libsodium-dev fonts-dejavu-core ccache \
+    postgresql-15 libqt6sql6-psql libsqlite3-dev \
     > "$work/needed"
 while IFS= read -r name; do
     case $name in

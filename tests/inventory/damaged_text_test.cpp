@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Damaged files: whatever the damage, the readers answer with a value or with errors that have a place.
 #include "inventory/text/prescription_table.hpp"
+#include "inventory/text/quantity_list.hpp"
 #include "inventory/text/rules_file.hpp"
 #include "inventory/text/stock_file.hpp"
+#include "tests/inventory/folder.hpp"
 
 #include <boost/test/unit_test.hpp>
 #include <random>
@@ -104,6 +106,52 @@ BOOST_AUTO_TEST_CASE(damaged_files_are_read_or_refused_with_places, *utf::label(
                 BOOST_REQUIRE(line.onHand == 12345);
             BOOST_REQUIRE(again.value.countsHash == countsHash(again.value.lines));
         }
+    }
+}
+
+BOOST_AUTO_TEST_CASE(a_file_of_100_megabytes_is_refused_before_it_is_read, *utf::label("PROP"))
+{
+    const test::TemporaryFolder folder;
+    const auto path = folder / "large";
+    test::writeBytes(path, "person,right,left\n");
+    std::filesystem::resize_file(path, 100'000'000);
+    const auto readers = {
+        std::pair{"stock", readStockFile(path).findings},
+        std::pair{"rules", readRulesFile(path).findings},
+        std::pair{"people", readPrescriptionTable(path, "").findings},
+        std::pair{"list", readQuantityList(path).findings},
+    };
+    for (const auto& [what, findings] : readers) {
+        BOOST_TEST_REQUIRE(findings.size() == 1U, what);
+        BOOST_TEST(findings.front().code == "file-too-large", what);
+    }
+}
+
+BOOST_AUTO_TEST_CASE(a_bomb_of_aliases_is_refused_at_its_first_anchor, *utf::label("DER"))
+{
+    std::string text = "format: quarterstep stock 1\nsite: A\nlines:\n  - &a0 [x, x, x, x, x, x, x, x, x]\n";
+    for (int i = 1; i < 40; ++i) { // written out, the last would be 9^40 words
+        text += "  - &a" + std::to_string(i) + " [";
+        for (int j = 0; j < 9; ++j)
+            text += (j == 0 ? "*a" : ", *a") + std::to_string(i - 1);
+        text += "]\n";
+    }
+    const auto reading = readStockText(text, "stock.yaml");
+    BOOST_TEST(!reading.usable());
+    BOOST_TEST_REQUIRE(!reading.findings.empty());
+    BOOST_TEST(reading.findings.front().code == "yaml-anchor");
+    BOOST_TEST(reading.findings.front().position.line == 4);
+    BOOST_TEST(!readRulesText(text, "rules.yaml").usable());
+}
+
+BOOST_AUTO_TEST_CASE(a_million_open_brackets_are_refused, *utf::label("PROP"))
+{
+    for (const auto* open : {"[", "{a: ", "- ", "? "}) {
+        std::string text;
+        for (int i = 0; i < 250'000; ++i)
+            text += open;
+        BOOST_TEST(!readStockText(text, "stock.yaml").usable(), open);
+        BOOST_TEST(!readRulesText(text, "rules.yaml").usable(), open);
     }
 }
 

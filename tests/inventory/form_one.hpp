@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A kept ledger of form 1: ledger_form_1.sql, made as that form wrote it.
+// Kept ledgers of older forms: ledger_form_N.sql, made as that form wrote it.
 #pragma once
 
 #include "inventory/store/connection.hpp"
@@ -20,12 +20,13 @@ inline const std::string formOneStock = "format: quarterstep stock 1\nsite: Test
 inline constexpr int formOneEntries = 3;
 
 /// Makes ledger.sqlite in the folder; `here`: as if it had always lived at this place. Returns its path.
-inline std::string formOne(const std::string& folder, bool here = true)
+inline std::string keptForm(int form, const std::string& folder, bool here = true)
 {
     auto path = folder + "/ledger.sqlite";
     writeBytes(path, "");
     Connection connection(path, Connection::Access::readWrite, 200);
-    std::istringstream script(readBytes(std::string(QS_SOURCE_DIR) + "/tests/inventory/ledger_form_1.sql"));
+    std::istringstream script(readBytes(std::string(QS_SOURCE_DIR) + "/tests/inventory/ledger_form_" +
+                                        std::to_string(form) + ".sql"));
     std::string statement;
     for (std::string line; std::getline(script, line) || !statement.empty();) {
         if (line.empty() || !script) {
@@ -42,6 +43,17 @@ inline std::string formOne(const std::string& folder, bool here = true)
         settle.finish();
     }
     return path;
+}
+
+inline std::string formOne(const std::string& folder, bool here = true)
+{
+    return keptForm(1, folder, here);
+}
+
+/// In form 2: five entries, nothing held any more, words beside three of them.
+inline std::string formTwo(const std::string& folder, bool here = true)
+{
+    return keptForm(2, folder, here);
 }
 
 } // namespace quarterstep::test

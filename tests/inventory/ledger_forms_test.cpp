@@ -119,8 +119,11 @@ BOOST_AUTO_TEST_CASE(a_ledger_of_form_1_is_brought_up_after_a_copy_was_made,
 BOOST_AUTO_TEST_CASE(a_migrated_ledger_has_the_same_schema_as_a_new_one, *utf::label("PROP") * filesOnly())
 {
     TemporaryFolder folder;
+    const TemporaryFolder second;
     const auto path = formOne(folder.path());
+    const auto pathOfTwo = formTwo(second.path());
     (void)Ledger::open(path, writing);
+    (void)Ledger::open(pathOfTwo, writing);
     (void)Ledger::open(folder / "new", writing);
     const auto shape = [](const std::string& file) {
         Connection connection(file, Connection::Access::readWrite, 200);
@@ -135,9 +138,29 @@ BOOST_AUTO_TEST_CASE(a_migrated_ledger_has_the_same_schema_as_a_new_one, *utf::l
         query.finish();
         return text +
                connection.textOf("SELECT group_concat(sql, ';') FROM (SELECT sql FROM sqlite_schema WHERE "
-                                 "type = 'trigger' ORDER BY name)");
+                                 "type IN ('trigger', 'index') ORDER BY name)");
     };
     BOOST_TEST(shape(path) == shape(folder / "new"));
+    BOOST_TEST(shape(pathOfTwo) == shape(folder / "new"));
+}
+
+BOOST_AUTO_TEST_CASE(a_ledger_of_form_2_is_read_as_it_is_and_brought_up_for_writing, *utf::label("PROP"))
+{
+    TemporaryFolder folder;
+    const auto path = formTwo(folder.path());
+    {
+        const auto ledger = Ledger::open(path, reading);
+        BOOST_TEST(ledger.checkChain().ok);
+        BOOST_TEST(ledger.entriesAfter(0).size() == 5U);
+        BOOST_TEST(ledger.entriesHolding().size() == 2U);
+        BOOST_TEST(ledger.entriesOfPerson("K-2").at(0).texts.at("reason") == "sudden loss");
+    }
+    BOOST_TEST(rowsIn(path, "PRAGMA user_version") == 2);
+    auto ledger = Ledger::open(path, writing);
+    BOOST_TEST(ledger.migratedFrom() == path + ".form-2");
+    BOOST_TEST(ledger.checkChain().ok);
+    BOOST_TEST(ledger.entriesOfKinds({EntryKind::referred}).size() == 1U);
+    BOOST_TEST(onHand(ledger, "A") == 53);
 }
 
 BOOST_AUTO_TEST_CASE(a_ledger_of_form_1_opened_for_reading_is_read_and_left_as_it_was,
@@ -166,7 +189,7 @@ BOOST_AUTO_TEST_CASE(a_moved_ledger_of_form_1_is_brought_up_only_when_it_is_clai
     BOOST_TEST(ledger.checkChain().ok);
     BOOST_TEST(rowsIn(path, "PRAGMA user_version") == 1);
     ledger.claimPlace();
-    BOOST_TEST(rowsIn(path, "PRAGMA user_version") == 2);
+    BOOST_TEST(rowsIn(path, "PRAGMA user_version") == 3);
     BOOST_TEST(std::filesystem::exists(path + ".form-1"));
     Entry given;
     given.movements = {{"D-100-62", -1, "pair"}};

@@ -68,7 +68,7 @@ BOOST_AUTO_TEST_CASE(a_newer_ledger_is_refused, *utf::label("PROP"))
     TemporaryFolder folder;
     makeLedger(folder / "l");
     rawConnection(folder / "l")
-        ->execute(onServer() ? "UPDATE form SET version = 3" : "PRAGMA user_version = 3");
+        ->execute(onServer() ? "UPDATE form SET version = 4" : "PRAGMA user_version = 4");
     QS_CHECK_ERROR("ledger-newer", 3, openLedger(folder / "l", readWrite));
     QS_CHECK_ERROR("ledger-newer", 3, openLedger(folder / "l", readOnly));
 }

@@ -5,6 +5,7 @@
 
 #include "app/session/keeping.hpp"
 #include "app/session/leaving.hpp"
+#include "app/session/pins.hpp"
 #include "tests/inventory/folder.hpp"
 
 #include <QCoreApplication>
@@ -157,4 +158,43 @@ BOOST_AUTO_TEST_CASE(a_merge_into_the_same_site_moves_the_file_as_well, *utf::la
     BOOST_TEST(holds(qt::readBytes(place.path + "/stock.yaml"), "on hand: 27"));
     BOOST_TEST(importLedger(place.camp, other / "copy", false).added == 0);
     BOOST_TEST(place.camp.edited().empty());
+}
+
+BOOST_AUTO_TEST_CASE(a_pin_opens_its_own_role_and_is_not_kept_as_it_was_typed, *utf::label("PROP"))
+{
+    Place place("North");
+    auto& ledger = place.camp.ledger();
+    BOOST_TEST(!hasPin(ledger, Role::keeper));
+    setPin(ledger, Role::keeper, "slate 4711");
+    BOOST_TEST(hasPin(ledger, Role::keeper));
+    BOOST_TEST(!hasPin(ledger, Role::optician));
+    BOOST_TEST(pinFits(ledger, Role::keeper, "slate 4711"));
+    BOOST_TEST(!pinFits(ledger, Role::keeper, "slate 4712"));
+    BOOST_TEST(!pinFits(ledger, Role::keeper, ""));
+    BOOST_TEST(!pinFits(ledger, Role::optician, "slate 4711"));
+    BOOST_TEST(ledger.setting("pin keeper").rfind("$argon2id$", 0) == 0U); // the hash of RFC 9106
+    BOOST_TEST(ledger.setting("pin keeper").find("4711") == std::string::npos);
+    const auto first = ledger.setting("pin keeper");
+    setPin(ledger, Role::keeper, "slate 4711");
+    BOOST_TEST(ledger.setting("pin keeper") != first); // another salt
+    QS_CHECK_ERROR("pin-form", 3, setPin(ledger, Role::keeper, "123"));
+    QS_CHECK_ERROR("pin-form", 3, setPin(ledger, Role::keeper, std::string(65, '1')));
+    BOOST_TEST(pinFits(ledger, Role::keeper, "slate 4711"));
+    removePin(ledger, Role::keeper);
+    BOOST_TEST(!hasPin(ledger, Role::keeper));
+    BOOST_TEST(ledger.checkChain().ok);
+}
+
+BOOST_AUTO_TEST_CASE(no_byte_of_a_forgotten_name_is_left, *utf::label("PROP"))
+{
+    Place place("North");
+    place.camp.ledger().putPersons({{"K-1", "Umbertina of the quay"}, {"K-2", "Osric"}});
+    place.give("K-1");
+    (void)place.camp.ledger().forgetPerson("K-1");
+    BOOST_TEST(!place.camp.ledger().person("K-1").has_value());
+    BOOST_TEST(place.camp.ledger().person("K-2")->name == "Osric");
+    for (const char* end : {"", "-wal"}) {
+        const auto bytes = qt::readBytes(place.path + "/ledger.sqlite" + end);
+        BOOST_TEST(bytes.find("Umbertina") == std::string::npos, end);
+    }
 }

@@ -120,7 +120,7 @@ void DispensePlace::takeBackLast()
 /// Counts and the person's state follow the ledger; the answer shown keeps its chosen pair.
 void DispensePlace::refreshAfterMove(const std::string& person)
 {
-    const auto given = givenBefore(camp_->ledger().entriesAfter(0));
+    const auto given = givenBefore(camp_->ledger().entriesOfPerson(person));
     const auto found = given.find(person);
     waiting_->setGiven(person, found == given.end() ? QString() : found->second);
     refresh();

@@ -124,8 +124,9 @@ void DispensePlace::loadPeople(const std::string& path)
     waitingHint_->setVisible(!any);
     waitingView_->setVisible(any);
     if (camp_ && camp_->hasLedger())
-        for (const auto& [person, what] : givenBefore(camp_->ledger().entriesAfter(0)))
-            waiting_->setGiven(person, what);
+        for (const auto& row : reading.value.rows)
+            for (const auto& [person, what] : givenBefore(camp_->ledger().entriesOfPerson(row.person)))
+                waiting_->setGiven(person, what);
 }
 
 bool DispensePlace::choosePerson(const std::string& code)

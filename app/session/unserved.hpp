@@ -1,0 +1,19 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What the ledger says already about a person and a purpose, so that a table dispensed twice doubles nothing.
+#pragma once
+
+#include "app/session/hand_over.hpp"
+
+namespace quarterstep
+{
+
+/// Both finals as written, for the record.
+[[nodiscard]] std::string finalsAsWritten(const PersonRecord& person);
+
+/// A standing hand-over of today at this site to this person, for this purpose and these finals.
+[[nodiscard]] bool handedOverToday(const Camp& camp, const PersonRecord& person, Purpose purpose);
+
+/// The id of a standing entry that says the same as this one; empty when there is none.
+[[nodiscard]] std::string saidBefore(const Camp& camp, const Entry& entry);
+
+} // namespace quarterstep
