@@ -91,6 +91,7 @@ class RowWriter
     {
         connection_.execute("PRAGMA synchronous = OFF");
         connection_.execute("PRAGMA foreign_keys = OFF");
+        trigger_ = connection_.textOf("SELECT sql FROM sqlite_schema WHERE name = 'remark_stays'");
         connection_.execute("DROP TRIGGER remark_stays");
         connection_.execute("BEGIN");
     }
@@ -114,7 +115,11 @@ class RowWriter
             next_ = rest.size() % 7;
     }
 
-    void end() { connection_.execute("COMMIT"); }
+    void end()
+    {
+        connection_.execute(trigger_); // as it was: a ledger with another rule is refused before anything is read
+        connection_.execute("COMMIT");
+    }
 
   private:
     struct Link {
@@ -177,6 +182,7 @@ class RowWriter
     }
 
     Connection connection_;
+    std::string trigger_;
     std::map<char, Link> links_;
     std::int64_t position_ = 0;
     std::size_t next_ = 0;

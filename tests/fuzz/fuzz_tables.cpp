@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Any bytes as a prescription table, a list of lines and quantities, and a table of repeated readings: no
 // crash, no hang; what is accepted is within its limits.
+#include "inventory/text/names_list.hpp"
 #include "inventory/text/prescription_table.hpp"
 #include "inventory/text/quantity_list.hpp"
 #include "inventory/text/readings_file.hpp"
@@ -60,6 +61,12 @@ void checkList(const std::string& text, int lines)
 {
     const auto reading = readQuantityText(text, "list.csv");
     fuzz::checkFindings(reading.findings, lines);
+    std::vector<Position> left;
+    if (const auto good = goodRows(reading, left)) {
+        require(good->size() <= reading.value.rows.size(), "rows are left out, never made");
+        require(reading.usable() == left.empty(), "what was left out is named, and nothing else");
+    } else
+        require(!reading.usable(), "a list without errors has its rows");
     if (!reading.usable())
         return;
     std::set<std::string> names;
@@ -67,6 +74,18 @@ void checkList(const std::string& text, int lines)
         require(row.quantity >= 0 && row.quantity <= mostPieces, "a quantity within its limits");
         require(!row.line.empty() && names.insert(row.line).second, "each line once");
     }
+}
+
+void checkNames(const std::string& text, int lines)
+{
+    const auto reading = readNamesText(text, "names.csv");
+    fuzz::checkFindings(reading.findings, lines);
+    std::set<std::string> codes;
+    for (const auto& row : reading.value)
+        require(!row.person.empty() && !row.name.empty(), "a name has its code");
+    if (reading.usable())
+        for (const auto& row : reading.value)
+            require(codes.insert(row.person).second, "each code once");
 }
 
 } // namespace
@@ -77,6 +96,7 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
     const int lines = fuzz::lineCount(text);
     checkTable(text, lines);
     checkList(text, lines);
+    checkNames(text, lines);
     fuzz::checkFindings(readReadingsText(text, "readings.csv").findings, lines);
     return 0;
 }
