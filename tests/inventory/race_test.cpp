@@ -126,7 +126,7 @@ BOOST_AUTO_TEST_CASE(eight_programs_hand_over_exactly_what_is_there, *utf::label
         .introduce("Box", {{"A", third / 2, 0, 0},
                            {"B", programs * asks, 0, 0},
                            {"F", third, 0, 0},
-                           {"L", third + 1, 0, 0}});
+                           {"L", third / 2 * 2 + 1, 0, 0}});
     std::vector<TemporaryFolder> own(programs);
     std::vector<std::string> folders;
     for (const auto& folder : own)
