@@ -9,6 +9,7 @@
 #include <QVariant>
 
 #include <atomic>
+#include <chrono>
 
 namespace quarterstep
 {
@@ -38,6 +39,23 @@ QVariant variantOf(const StoreValue& value)
     return QVariant();
 }
 
+/// Runs `exec` of a query; repeats it while others hold the ledger and the engine has patience.
+template <class Exec>
+bool patiently(const StoreEngine& engine, QSqlQuery& query, const Exec& exec)
+{
+    using namespace std::chrono;
+    if (exec())
+        return true;
+    const auto end = steady_clock::now() + milliseconds(engine.patienceMs());
+    while (engine.kindOf(query.lastError().nativeErrorCode().toStdString()) == FailureKind::busy &&
+           steady_clock::now() < end) {
+        query.finish();
+        if (exec())
+            return true;
+    }
+    return false;
+}
+
 QSqlDatabase databaseOf(const std::string& handle)
 {
     return QSqlDatabase::database(QString::fromStdString(handle), false);
@@ -62,7 +80,7 @@ bool Statement::tryRun(std::initializer_list<StoreValue> values)
     int place = 0;
     for (const auto& value : values)
         inside_->query.bindValue(place++, variantOf(value));
-    if (inside_->query.exec())
+    if (patiently(*inside_->engine, inside_->query, [this] { return inside_->query.exec(); }))
         return true;
     inside_->failure = failureOf(*inside_->engine, inside_->query.lastError());
     inside_->query.finish();
@@ -180,7 +198,7 @@ Statement Connection::prepare(const char* sql)
 void Connection::execute(const std::string& sql)
 {
     QSqlQuery query(databaseOf(handle_));
-    bool done = query.exec(QString::fromStdString(sql));
+    bool done = patiently(*engine_, query, [&] { return query.exec(QString::fromStdString(sql)); });
     while (done && query.nextResult()) { // of several statements in one text each has its own
     }
     done = done && !query.lastError().isValid();
@@ -191,7 +209,7 @@ void Connection::execute(const std::string& sql)
 std::int64_t Connection::wholeOf(const std::string& sql)
 {
     QSqlQuery query(databaseOf(handle_));
-    if (!query.exec(QString::fromStdString(sql)))
+    if (!patiently(*engine_, query, [&] { return query.exec(QString::fromStdString(sql)); }))
         throw storeError(shown_, failureOf(*engine_, query.lastError()));
     return query.next() ? query.value(0).toLongLong() : 0;
 }
@@ -199,7 +217,7 @@ std::int64_t Connection::wholeOf(const std::string& sql)
 std::string Connection::textOf(const std::string& sql)
 {
     QSqlQuery query(databaseOf(handle_));
-    if (!query.exec(QString::fromStdString(sql)))
+    if (!patiently(*engine_, query, [&] { return query.exec(QString::fromStdString(sql)); }))
         throw storeError(shown_, failureOf(*engine_, query.lastError()));
     return query.next() ? query.value(0).toString().toStdString() : std::string();
 }

@@ -39,6 +39,9 @@ class StoreEngine
     [[nodiscard]] virtual FailureKind kindOf(const std::string& code) const = 0;
     /// Whether rows are read one by one while others are read too, or arrive together.
     [[nodiscard]] virtual bool readsRowByRow() const = 0;
+    /// How long a statement is repeated that found the ledger held by others, in ms; 0 where the database
+    /// waits by itself.
+    [[nodiscard]] virtual int patienceMs() const = 0;
     /// Whether BEGIN and COMMIT are prepared as well; a server is told them as they are, since only then its
     /// driver says that a COMMIT rolled back.
     [[nodiscard]] virtual bool preparesTransactions() const = 0;

@@ -20,6 +20,7 @@ class PostgresqlEngine : public StoreEngine
     [[nodiscard]] bool open(const std::string& handle, Connection::Access access, int busyMs) override;
     [[nodiscard]] FailureKind kindOf(const std::string& code) const override;
     [[nodiscard]] bool readsRowByRow() const override { return false; }
+    [[nodiscard]] int patienceMs() const override { return 0; }
     [[nodiscard]] bool preparesTransactions() const override { return false; }
     [[nodiscard]] const char* beginWriting() const override;
     [[nodiscard]] const char* beginReading() const override;

@@ -123,7 +123,12 @@ bool SqliteEngine::open(const std::string& handle, Connection::Access access, in
     const auto url =
         QUrl::fromLocalFile(QString::fromStdString(path_)).toEncoded(); // space, %, #, ? and beyond
     auto database = QSqlDatabase::database(QString::fromStdString(handle), false);
-    database.setConnectOptions(QStringLiteral("QSQLITE_OPEN_URI;QSQLITE_BUSY_TIMEOUT=%1").arg(busyMs));
+    // The library looks again ever more seldom, up to ten times a second, and among many writers who always
+    // come back at once it may never find the moment. So it waits a few milliseconds only, and the statement
+    // is repeated (patienceMs).
+    constexpr int libraryWaitsMs = 5;
+    database.setConnectOptions(
+        QStringLiteral("QSQLITE_OPEN_URI;QSQLITE_BUSY_TIMEOUT=%1").arg(std::min(busyMs, libraryWaitsMs)));
     database.setDatabaseName(QString::fromLatin1(url + modes[static_cast<std::size_t>(access)]));
     busyMs_ = busyMs;
     identity_ = identityOf(path_);

@@ -19,6 +19,7 @@ class SqliteEngine : public StoreEngine
     [[nodiscard]] bool open(const std::string& handle, Connection::Access access, int busyMs) override;
     [[nodiscard]] FailureKind kindOf(const std::string& code) const override;
     [[nodiscard]] bool readsRowByRow() const override { return true; }
+    [[nodiscard]] int patienceMs() const override { return busyMs_; }
     [[nodiscard]] bool preparesTransactions() const override { return true; }
     [[nodiscard]] const char* beginWriting() const override { return "BEGIN IMMEDIATE"; }
     [[nodiscard]] const char* beginReading() const override { return "BEGIN"; }

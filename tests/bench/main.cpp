@@ -4,6 +4,8 @@
 // `ratio NAME VALUE at-least|at-most BUDGET`. Exit: 0 all kept, 1 one missed or two ways disagree.
 #include "tests/bench/plan.hpp"
 
+#include <QCoreApplication>
+
 #include <string>
 #include <string_view>
 
@@ -22,5 +24,10 @@ int main(int count, char** words)
     if (plan.wants("scan"))
         quarterstep::bench::planScans(plan);
     quarterstep::bench::planSearch(plan);
+    const QCoreApplication application(count, words); // the drivers of Qt are found through it
+    if (plan.wants("ledger"))
+        quarterstep::bench::planLedger(plan);
+    if (plan.wants("server"))
+        quarterstep::bench::planServer(plan);
     return plan.run();
 }

@@ -80,5 +80,8 @@ class Plan
 void planOptics(Plan& plan);
 void planScans(Plan& plan);
 void planSearch(Plan& plan);
+/// Measured at once, by the clock on the wall: a commit waits for the disk, which takes no processor time.
+void planLedger(Plan& plan);
+void planServer(Plan& plan);
 
 } // namespace quarterstep::bench
