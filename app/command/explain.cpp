@@ -71,8 +71,8 @@ void showEye(Eye eye, const Explained& told, Output& out)
         out.line(commandWords(QT_TRANSLATE_NOOP("command", "  near portion: M %1, blur strength %2 D"))
                      .arg(ltr(dioptres(fit.nearError->m)),
                           QString::fromStdString(twoDecimals(blurStrength(*fit.nearError)))));
-        out.line(commandWords(QT_TRANSLATE_NOOP(
-                                  "command", "  addition: %1 of the pair, %2 needed (shown, not judged)"))
+        out.line(commandWords(QT_TRANSLATE_NOOP("command",
+                                                "  addition: %1 of the pair, %2 needed (shown, not judged)"))
                      .arg(ltr(dioptres(needed + fit.nearError->m - fit.error.m)), ltr(dioptres(needed))));
     }
     if (const auto& chance = told.pair.candidate.chance.of(eye))
