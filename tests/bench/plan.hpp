@@ -80,5 +80,14 @@ class Plan
 void planOptics(Plan& plan);
 void planScans(Plan& plan);
 void planSearch(Plan& plan);
+/// Whatever the plan wants.
+inline void planGroup(Plan& plan)
+{
+    if (plan.wants("optics"))
+        planOptics(plan);
+    if (plan.wants("scan"))
+        planScans(plan);
+    planSearch(plan);
+}
 
 } // namespace quarterstep::bench
