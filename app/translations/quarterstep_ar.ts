@@ -691,15 +691,15 @@
         </message>
         <message>
             <source>above %1 D the vertex distance must be recorded</source>
-            <translation type="unfinished" />
+            <translation>فوق %1 D يجب تسجيل المسافة بين العين والعدسة</translation>
         </message>
         <message>
             <source>a sphere would leave less cylinder than this lens does</source>
-            <translation type="unfinished" />
+            <translation>عدسة كروية تُبقي أسطوانة أقل مما تُبقيه هذه العدسة</translation>
         </message>
         <message>
             <source>prism by decentration is the prescriber's decision</source>
-            <translation type="unfinished" />
+            <translation>المنشور بإزاحة المركز قرار كاتب الوصفة</translation>
         </message>
         <message>
             <source>PD not taken: judged at the worst end of what is plausible</source>
@@ -887,107 +887,107 @@
         </message>
         <message>
             <source>frame size off by %1 class, limit %2</source>
-            <translation type="unfinished" />
+            <translation>يبتعد مقاس الإطار بمقدار %1 فئة، الحد %2</translation>
         </message>
         <message>
             <source>frame size off by %1 class</source>
-            <translation type="unfinished" />
+            <translation>يبتعد مقاس الإطار بمقدار %1 فئة</translation>
         </message>
         <message>
             <source>blur strength at near</source>
-            <translation type="unfinished" />
+            <translation>شدة التشوش للقرب</translation>
         </message>
         <message>
             <source>blur strength at near %1 D, limit %2 D</source>
-            <translation type="unfinished" />
+            <translation>شدة التشوش للقرب %1 D، الحد %2 D</translation>
         </message>
         <message>
             <source>blur strength at near %1 D</source>
-            <translation type="unfinished" />
+            <translation>شدة التشوش للقرب %1 D</translation>
         </message>
         <message>
             <source>near power too strong</source>
-            <translation type="unfinished" />
+            <translation>قوة القرب أقوى من اللازم</translation>
         </message>
         <message>
             <source>near power %1 D too strong, limit %2 D</source>
-            <translation type="unfinished" />
+            <translation>قوة القرب أقوى من اللازم بمقدار %1 D، الحد %2 D</translation>
         </message>
         <message>
             <source>near power %1 D too strong</source>
-            <translation type="unfinished" />
+            <translation>قوة القرب أقوى من اللازم بمقدار %1 D</translation>
         </message>
         <message>
             <source>near power too weak</source>
-            <translation type="unfinished" />
+            <translation>قوة القرب أضعف من اللازم</translation>
         </message>
         <message>
             <source>near power %1 D too weak, limit %2 D</source>
-            <translation type="unfinished" />
+            <translation>قوة القرب أضعف من اللازم بمقدار %1 D، الحد %2 D</translation>
         </message>
         <message>
             <source>near power %1 D too weak</source>
-            <translation type="unfinished" />
+            <translation>قوة القرب أضعف من اللازم بمقدار %1 D</translation>
         </message>
         <message>
             <source>sphere off</source>
-            <translation type="unfinished" />
+            <translation>انحراف الكرة</translation>
         </message>
         <message>
             <source>sphere off by %1 D, limit %2 D</source>
-            <translation type="unfinished" />
+            <translation>انحراف الكرة %1 D، الحد %2 D</translation>
         </message>
         <message>
             <source>sphere off by %1 D</source>
-            <translation type="unfinished" />
+            <translation>انحراف الكرة %1 D</translation>
         </message>
         <message>
             <source>cylinder off</source>
-            <translation type="unfinished" />
+            <translation>انحراف الأسطوانة</translation>
         </message>
         <message>
             <source>cylinder off by %1 D, limit %2 D</source>
-            <translation type="unfinished" />
+            <translation>انحراف الأسطوانة %1 D، الحد %2 D</translation>
         </message>
         <message>
             <source>cylinder off by %1 D</source>
-            <translation type="unfinished" />
+            <translation>انحراف الأسطوانة %1 D</translation>
         </message>
         <message>
             <source>axis against the prescription</source>
-            <translation type="unfinished" />
+            <translation>المحور مقابل الوصفة</translation>
         </message>
         <message>
             <source>axis %1 degrees off the prescription, limit %2</source>
-            <translation type="unfinished" />
+            <translation>يبتعد المحور عن الوصفة %1 درجة، الحد %2</translation>
         </message>
         <message>
             <source>axis %1 degrees off the prescription</source>
-            <translation type="unfinished" />
+            <translation>يبتعد المحور عن الوصفة %1 درجة</translation>
         </message>
         <message>
             <source>acuity with the mean sphere</source>
-            <translation type="unfinished" />
+            <translation>حدة الإبصار بالكرة المتوسطة</translation>
         </message>
         <message>
             <source>acuity with the mean sphere %1 logMAR below the full correction, limit %2</source>
-            <translation type="unfinished" />
+            <translation>حدة الإبصار بالكرة المتوسطة دون التصحيح الكامل بمقدار %1 logMAR، الحد %2</translation>
         </message>
         <message>
             <source>acuity with the mean sphere %1 logMAR lower</source>
-            <translation type="unfinished" />
+            <translation>حدة الإبصار بالكرة المتوسطة أدنى بمقدار %1 logMAR</translation>
         </message>
         <message>
             <source>acuity with this pair</source>
-            <translation type="unfinished" />
+            <translation>حدة الإبصار بهذه النظارة</translation>
         </message>
         <message>
             <source>acuity with this pair is %1 logMAR beyond what is asked, limit %2</source>
-            <translation type="unfinished" />
+            <translation>حدة الإبصار بهذه النظارة دون المطلوب بمقدار %1 logMAR، الحد %2</translation>
         </message>
         <message>
             <source>tried: acuity %1 logMAR short</source>
-            <translation type="unfinished" />
+            <translation>جُرّبت: تنقص حدة الإبصار %1 logMAR</translation>
         </message>
         <message>
             <source>sudden loss of sight: eye clinic the same day</source>
@@ -1019,55 +1019,55 @@
         </message>
         <message>
             <source>refraction under cycloplegia was asked for: refer before glasses are given</source>
-            <translation type="unfinished" />
+            <translation>طُلب فحص الانكسار مع شلل التكيف: إحالة قبل تسليم نظارة</translation>
         </message>
         <message>
             <source>does not reach 6/9 in each eye with the final prescription</source>
-            <translation type="unfinished" />
+            <translation>لا يبلغ 6/9 في كل عين بالوصفة النهائية</translation>
         </message>
         <message>
             <source>presents worse than 6/60 in an eye, even if glasses help</source>
-            <translation type="unfinished" />
+            <translation>جاء بأقل من 6/60 في إحدى العينين وإن أفادت النظارة</translation>
         </message>
         <message>
             <source>a child with +3.50 D or more, or 1.50 D of cylinder or more</source>
-            <translation type="unfinished" />
+            <translation>طفل لديه +3.50 D أو أكثر، أو أسطوانة 1.50 D أو أكثر</translation>
         </message>
         <message>
             <source>under 8 years and the eyes differ by 1.50 D or more</source>
-            <translation type="unfinished" />
+            <translation>دون 8 سنوات وتختلف العينان بمقدار 1.50 D أو أكثر</translation>
         </message>
         <message>
             <source>under 8 years and the eyes differ by 1.00 D or more</source>
-            <translation type="unfinished" />
+            <translation>دون 8 سنوات وتختلف العينان بمقدار 1.00 D أو أكثر</translation>
         </message>
         <message>
             <source>mean sphere beyond 6.00 D</source>
-            <translation type="unfinished" />
+            <translation>الكرة المتوسطة تتجاوز 6.00 D</translation>
         </message>
         <message>
             <source>may be without its lens (aphakia): vertex distance needed</source>
-            <translation type="unfinished" />
+            <translation>قد تكون العين بلا عدستها: يلزم قياس المسافة بين العين والعدسة</translation>
         </message>
         <message>
             <source>worse than 6/12 with the best prescription and no gain through the pinhole</source>
-            <translation type="unfinished" />
+            <translation>أقل من 6/12 بأفضل وصفة ولا تحسّن عبر الثقب</translation>
         </message>
         <message>
             <source>worse than 6/12 with the best prescription; pinhole not taken</source>
-            <translation type="unfinished" />
+            <translation>أقل من 6/12 بأفضل وصفة؛ لم يُجرَ فحص الثقب</translation>
         </message>
         <message>
             <source>the pinhole sees two lines or more better than the final prescription: refract again</source>
-            <translation type="unfinished" />
+            <translation>الإبصار عبر الثقب أفضل من الوصفة النهائية بسطرين أو أكثر: أعد فحص الانكسار</translation>
         </message>
         <message>
             <source>objective reading and final prescription are %1 D apart in mean sphere</source>
-            <translation type="unfinished" />
+            <translation>تبتعد القراءة الموضوعية عن الوصفة النهائية بمقدار %1 D في الكرة المتوسطة</translation>
         </message>
         <message>
             <source>the final prescription repeats the objective reading in all six numbers: was it refined?</source>
-            <translation type="unfinished" />
+            <translation>تكرر الوصفة النهائية القراءة الموضوعية في الأرقام الستة كلها: هل نُقّحت؟</translation>
         </message>
         <message>
             <source>under 16: the prescriber's name stays with the pair, and the guardian is told</source>
@@ -1079,15 +1079,15 @@
         </message>
         <message>
             <source>only one seeing eye: impact-resistant lenses and protective wear are advised</source>
-            <translation type="unfinished" />
+            <translation>عين مبصرة واحدة فقط: يُنصح بعدسات مقاومة للصدمات ونظارة واقية</translation>
         </message>
         <message>
             <source>an objective reading only: a subjective refraction should follow</source>
-            <translation type="unfinished" />
+            <translation>قراءة موضوعية فقط: ينبغي أن يتبعها فحص ذاتي للانكسار</translation>
         </message>
         <message>
             <source>the prescription is %1 months old</source>
-            <translation type="unfinished" />
+            <translation>عمر الوصفة %1 شهرًا</translation>
         </message>
         <message>
             <source>symptoms recorded: %1</source>
@@ -1103,23 +1103,23 @@
         </message>
         <message>
             <source>an eye with a lens implant: additions differ between the eyes</source>
-            <translation type="unfinished" />
+            <translation>عين بعدسة مزروعة: تختلف الإضافة بين العينين</translation>
         </message>
         <message>
             <source>above 4.00 D the vertex distance matters: record it</source>
-            <translation type="unfinished" />
+            <translation>فوق 4.00 D تؤثر المسافة بين العين والعدسة: سجّلها</translation>
         </message>
         <message>
             <source>near glasses need an addition, or a near power found by trial</source>
-            <translation type="unfinished" />
+            <translation>تحتاج نظارة القرب إلى إضافة، أو قوة قرب وُجدت بالتجربة</translation>
         </message>
         <message>
             <source>this purpose needs an addition, or a near power found by trial</source>
-            <translation type="unfinished" />
+            <translation>يحتاج هذا الغرض إلى إضافة، أو قوة قرب وُجدت بالتجربة</translation>
         </message>
         <message>
             <source>a subjective refraction: a child is never given glasses from an objective reading alone</source>
-            <translation type="unfinished" />
+            <translation>فحص ذاتي للانكسار: لا يُعطى الطفل نظارة من قراءة موضوعية وحدها</translation>
         </message>
         <message>
             <source>the prescriber's name, for a child</source>
@@ -1127,7 +1127,7 @@
         </message>
         <message>
             <source>an addition under 35 years must be confirmed: near acuity with it, or a near power by trial</source>
-            <translation type="unfinished" />
+            <translation>الإضافة دون 35 سنة يجب تأكيدها: حدة القرب بها، أو قوة قرب بالتجربة</translation>
         </message>
         <message>
             <source>small error and 6/9 or better without glasses</source>
@@ -1155,7 +1155,7 @@
         </message>
         <message>
             <source>the vertex distance of this prescription: measure it</source>
-            <translation type="unfinished" />
+            <translation>المسافة بين العين والعدسة لهذه الوصفة: قِسها</translation>
         </message>
         <message>
             <source>nothing in the box for this purpose</source>
@@ -1167,11 +1167,11 @@
         </message>
         <message>
             <source>if the prescriber marks the left eye balance, %1 would fit</source>
-            <translation type="unfinished" />
+            <translation>إن وسم كاتب الوصفة العين اليسرى بأنها للموازنة فإن %1 مناسب</translation>
         </message>
         <message>
             <source>if the prescriber marks the right eye balance, %1 would fit</source>
-            <translation type="unfinished" />
+            <translation>إن وسم كاتب الوصفة العين اليمنى بأنها للموازنة فإن %1 مناسب</translation>
         </message>
         <message>
             <source>%1 fits</source>
@@ -1183,11 +1183,11 @@
         </message>
         <message>
             <source>a rules profile named %1</source>
-            <translation type="unfinished" />
+            <translation>ملف قواعد باسم %1</translation>
         </message>
         <message>
             <source>a final prescription for at least one eye</source>
-            <translation type="unfinished" />
+            <translation>وصفة نهائية لعين واحدة على الأقل</translation>
         </message>
         <message>
             <source>“%1” is not part of an acuity; write it as 6/9, 0.67 decimal or logMAR 0.2</source>
@@ -1828,6 +1828,230 @@
         <message>
             <source>the disk failed while the entry was written (%1); close the camp, open it again and look whether the entry is there before you repeat it</source>
             <translation type="unfinished" />
+        </message>
+        <message>
+            <source>%1 costs less sight than %2: %3 against %4 logMAR over the eyes</source>
+            <translation>يكلّف %1 من الإبصار أقل من %2: ‏%3 مقابل %4 logMAR للعينين معًا</translation>
+        </message>
+        <message>
+            <source>%1 is within the limits, or may be tried; %2 is outside one</source>
+            <translation>%1 داخل الحدود أو يمكن تجربته؛ %2 خارج أحدها</translation>
+        </message>
+        <message>
+            <source>%1 is acceptable as it is; %2 is on trial until the acuity with it is typed</source>
+            <translation>%1 مقبول كما هو؛ %2 قيد التجربة حتى تُكتب حدة الإبصار به</translation>
+        </message>
+        <message>
+            <source>equal in sight; %1 has fewer cautions than %2: %3 against %4</source>
+            <translation>متساويان في الإبصار؛ تحفظات %1 أقل من %2: ‏%3 مقابل %4</translation>
+        </message>
+        <message>
+            <source>equal in sight and cautions; %1 errs to the side that people reject in fewer eyes than %2: %3 against %4</source>
+            <translation>متساويان في الإبصار والتحفظات؛ يميل %1 إلى الجهة التي يرفضها الناس في عيون أقل من %2: ‏%3 مقابل %4</translation>
+        </message>
+        <message>
+            <source>equal so far; %1 keeps the eyes in better balance than %2: %3 against %4 D apart</source>
+            <translation>متساويان حتى هنا؛ توازن العينين مع %1 أفضل منه مع %2: الفرق %3 مقابل %4 D</translation>
+        </message>
+        <message>
+            <source>equal so far; %1 has less horizontal prism than %2: %3 against %4 prism dioptres</source>
+            <translation>متساويان حتى هنا؛ المنشور الأفقي في %1 أقل منه في %2: ‏%3 مقابل %4 ديوبتر منشوري</translation>
+        </message>
+        <message>
+            <source>equal so far; at near, base in (%1) comes before base out (%2)</source>
+            <translation>متساويان حتى هنا؛ للقرب تتقدم القاعدة للداخل (%1) على القاعدة للخارج (%2)</translation>
+        </message>
+        <message>
+            <source>equal so far; the frame of %1 suits the size wanted better than %2: %3 against %4 classes off</source>
+            <translation>متساويان حتى هنا؛ إطار %1 أنسب للمقاس المطلوب من %2: البعد %3 مقابل %4 فئة</translation>
+        </message>
+        <message>
+            <source>equal so far; %1 is less scarce in the box than %2</source>
+            <translation>متساويان حتى هنا؛ %1 أقل ندرة في الصندوق من %2</translation>
+        </message>
+        <message>
+            <source>equal in all that is judged; %1 is fewer pieces than %2: %3 against %4</source>
+            <translation>متساويان في كل ما يُقيَّم؛ قطع %1 أقل من قطع %2: ‏%3 مقابل %4</translation>
+        </message>
+        <message>
+            <source>equal in all that is judged; %1 comes before %2 by name</source>
+            <translation>متساويان في كل ما يُقيَّم؛ يسبق %1 الصنف %2 بالاسم</translation>
+        </message>
+        <message>
+            <source>%1 and %2 are the same</source>
+            <translation>%1 و%2 سواء</translation>
+        </message>
+        <message>
+            <source>the chance that the true error lies within its limit is %1 %: repeat the readings</source>
+            <translation>احتمال وقوع الخطأ الحقيقي داخل حده %1 %: أعد القراءات</translation>
+        </message>
+        <message>
+            <source>lines look bent or broken: eye clinic soon</source>
+            <translation>تبدو الخطوط منحنية أو مكسورة: عيادة العيون قريبًا</translation>
+        </message>
+        <message>
+            <source>part of the field of view is missing: eye clinic soon</source>
+            <translation>جزء من مجال الرؤية مفقود: عيادة العيون قريبًا</translation>
+        </message>
+        <message>
+            <source>halos around lights: eye clinic soon</source>
+            <translation>هالات حول الأضواء: عيادة العيون قريبًا</translation>
+        </message>
+        <message>
+            <source>the PD of each eye</source>
+            <translation>PD لكل عين</translation>
+        </message>
+        <message>
+            <source>the heights in the chosen frame</source>
+            <translation>الارتفاعات في الإطار المختار</translation>
+        </message>
+        <message>
+            <source>the vertex distance of the refraction</source>
+            <translation>المسافة بين العين والعدسة عند الفحص</translation>
+        </message>
+        <message>
+            <source>the frame</source>
+            <translation>الإطار</translation>
+        </message>
+        <message>
+            <source>single vision for %1 mm: whole power, nothing to be added</source>
+            <translation>عدسة أحادية لمسافة %1 mm: القوة كاملة، لا يضاف إليها شيء</translation>
+        </message>
+        <message>
+            <source>centration computed from the distance PD, not measured</source>
+            <translation>حُسب التمركز من PD البعد ولم يُقس</translation>
+        </message>
+        <message>
+            <source>each eye's PD is half of the binocular one</source>
+            <translation>PD كل عين نصف PD العينين معًا</translation>
+        </message>
+        <message>
+            <source>balance lens: as its fellow, for looks and weight</source>
+            <translation>عدسة موازنة: كأختها، للمظهر والوزن</translation>
+        </message>
+        <message>
+            <source>only one seeing eye: impact-resistant lenses are advised</source>
+            <translation>عين مبصرة واحدة فقط: يُنصح بعدسات مقاومة للصدمات</translation>
+        </message>
+        <message>
+            <source>for a child: impact-resistant lenses are advised</source>
+            <translation>لطفل: يُنصح بعدسات مقاومة للصدمات</translation>
+        </message>
+        <message>
+            <source>prism as prescribed, each eye its own</source>
+            <translation>المنشور كما وُصف، لكل عين منشورها</translation>
+        </message>
+        <message>
+            <source>refracted at a vertex distance of %1 mm</source>
+            <translation>جرى الفحص والمسافة بين العين والعدسة %1 mm</translation>
+        </message>
+        <message>
+            <source>from an objective reading only</source>
+            <translation>من قراءة موضوعية فقط</translation>
+        </message>
+        <message>
+            <source>%1 is used: clean it and read its power before it is given</source>
+            <translation>%1 مستعمل: نظّفه واقرأ قوته قبل تسليمه</translation>
+        </message>
+        <message>
+            <source>from 65 years a change of %1 D in one step is much: falls; ask the prescriber</source>
+            <translation>من 65 سنة تغيّر %1 D دفعة واحدة كثير: خطر السقوط؛ اسأل كاتب الوصفة</translation>
+        </message>
+        <message>
+            <source>%1 D away from the own pair: where that came within months, the eye clinic looks for the cause</source>
+            <translation>يبتعد عن نظارته الحالية بمقدار %1 D: إن حدث ذلك خلال أشهر تبحث عيادة العيون عن السبب</translation>
+        </message>
+        <message>
+            <source>from 65 years an oblique axis turned by more than 10 degrees is hard to get used to; ask the prescriber</source>
+            <translation>من 65 سنة يصعب الاعتياد على محور مائل دار أكثر من 10 درجات؛ اسأل كاتب الوصفة</translation>
+        </message>
+        <message>
+            <source>addition %1 is more than 0.75 D away from every table for this age: was it measured at %2 mm?</source>
+            <translation>تبتعد الإضافة %1 أكثر من 0.75 D عن كل جداول هذا العمر: هل قيست على مسافة %2 mm؟</translation>
+        </message>
+        <message>
+            <source>does not read N8 with the near correction: see where the rest is lost</source>
+            <translation>لا يقرأ N8 بتصحيح القرب: ابحث أين يضيع الباقي</translation>
+        </message>
+        <message>
+            <source>half the addition is used: no distance was stated for this work</source>
+            <translation>استُعمل نصف الإضافة: لم تُذكر مسافة لهذا العمل</translation>
+        </message>
+        <message>
+            <source>the own pair is within the limits for this purpose: perhaps a spare only</source>
+            <translation>نظارته الحالية داخل الحدود لهذا الغرض: ربما احتياطية فقط</translation>
+        </message>
+        <message>
+            <source>a hyperopic child without cycloplegia: the reading may hide about 3 D more; the prescriber decides</source>
+            <translation>طفل طويل النظر دون شلل التكيف: قد تخفي القراءة نحو 3 D أخرى؛ القرار لكاتب الوصفة</translation>
+        </message>
+        <message>
+            <source>a child without cycloplegia: such readings lie about 0.4 D on the minus side in myopes, more in others</source>
+            <translation>طفل دون شلل التكيف: تميل هذه القراءات نحو 0.4 D إلى السالب عند قصيري النظر، وأكثر عند غيرهم</translation>
+        </message>
+        <message>
+            <source>under 8 years and myopia beyond 3.00 D: at risk of amblyopia</source>
+            <translation>دون 8 سنوات وقصر نظر يتجاوز 3.00 D: معرّض لكسل العين</translation>
+        </message>
+        <message>
+            <source>a child's eyes differ by 1.00 D or more on the plus side: at risk of amblyopia</source>
+            <translation>تختلف عينا الطفل بمقدار 1.00 D أو أكثر في جهة الموجب: معرّض لكسل العين</translation>
+        </message>
+        <message>
+            <source>a child's cylinders differ by 2.00 D or more: at risk of amblyopia</source>
+            <translation>تختلف أسطوانتا الطفل بمقدار 2.00 D أو أكثر: معرّض لكسل العين</translation>
+        </message>
+        <message>
+            <source>would need better acuity with this very pair</source>
+            <translation>تلزم حدة إبصار أفضل بهذه النظارة نفسها</translation>
+        </message>
+        <message>
+            <source>would do once the vertex distance is recorded</source>
+            <translation>يصلح متى سُجّلت المسافة بين العين والعدسة</translation>
+        </message>
+        <message>
+            <source>would do if the PD, once measured, is near %1 mm</source>
+            <translation>يصلح إن كانت PD بعد قياسها قرب %1 mm</translation>
+        </message>
+        <message>
+            <source>would do if the prescriber allows prism by decentration</source>
+            <translation>يصلح إن أجاز كاتب الوصفة المنشور بإزاحة المركز</translation>
+        </message>
+        <message>
+            <source>would do with centres %1 mm apart</source>
+            <translation>يصلح لو كان بين المركزين %1 mm</translation>
+        </message>
+        <message>
+            <source>would do with both centres at the same height</source>
+            <translation>يصلح لو كان المركزان على ارتفاع واحد</translation>
+        </message>
+        <message>
+            <source>would do with %1 in both lenses instead of %2</source>
+            <translation>يصلح بقوة %1 في العدستين بدل %2</translation>
+        </message>
+        <message>
+            <source>would do with %1 D in both lenses</source>
+            <translation>يصلح بقوة %1 D في العدستين</translation>
+        </message>
+        <message>
+            <source>would do with sphere %1 in the right lens</source>
+            <translation>يصلح بكرة %1 في العدسة اليمنى</translation>
+        </message>
+        <message>
+            <source>would do with sphere %1 in the left lens</source>
+            <translation>يصلح بكرة %1 في العدسة اليسرى</translation>
+        </message>
+        <message>
+            <source>would do with addition %1</source>
+            <translation>يصلح بإضافة %1</translation>
+        </message>
+        <message>
+            <source>would do with a lens of its own for each eye: right %1, left %2</source>
+            <translation>يصلح بعدسة خاصة لكل عين: اليمنى %1، اليسرى %2</translation>
+        </message>
+        <message>
+            <source>would do with lenses made to the prescription, cylinder included</source>
+            <translation>يصلح بعدسات تُصنع على الوصفة مع الأسطوانة</translation>
         </message>
     </context>
     <context>
