@@ -264,19 +264,19 @@
         <name>command</name>
         <message>
             <source>R</source>
-            <translation type="unfinished" />
+            <translation>R</translation>
         </message>
         <message>
             <source>L</source>
-            <translation type="unfinished">L</translation>
+            <translation>L</translation>
         </message>
         <message>
             <source>prism %1</source>
-            <translation type="unfinished" />
+            <translation>المنشور %1</translation>
         </message>
         <message>
             <source>measure again</source>
-            <translation type="unfinished" />
+            <translation>أعد القياس</translation>
         </message>
         <message>
             <source>temporary pair: %1</source>
@@ -304,83 +304,83 @@
         </message>
         <message>
             <source>needs judged     %1</source>
-            <translation type="unfinished" />
+            <translation>حاجات قُيّمت       %1</translation>
         </message>
         <message>
             <source>served           %1</source>
-            <translation type="unfinished" />
+            <translation>خُدموا           %1</translation>
         </message>
         <message>
             <source>  with caution   %1</source>
-            <translation type="unfinished" />
+            <translation>  مع تحفظ        %1</translation>
         </message>
         <message>
             <source>on trial         %1</source>
-            <translation type="unfinished" />
+            <translation>قيد التجربة      %1</translation>
         </message>
         <message>
             <source>none needed      %1</source>
-            <translation type="unfinished" />
+            <translation>لا حاجة          %1</translation>
         </message>
         <message>
             <source>incomplete       %1</source>
-            <translation type="unfinished" />
+            <translation>ناقص             %1</translation>
         </message>
         <message>
             <source>rows not read    %1</source>
-            <translation type="unfinished" />
+            <translation>صفوف لم تُقرأ      %1</translation>
         </message>
         <message>
             <source>share served     %1 %</source>
-            <translation type="unfinished" />
+            <translation>نسبة من خُدموا     %1 %</translation>
         </message>
         <message>
             <source>second pair held back: somebody waits without any</source>
-            <translation type="unfinished" />
+            <translation>أُجّلت النظارة الثانية: هناك من ينتظر دون أي نظارة</translation>
         </message>
         <message>
             <source>ran out today</source>
-            <translation type="unfinished" />
+            <translation>نفد اليوم</translation>
         </message>
         <message>
             <source>from stock %1</source>
-            <translation type="unfinished" />
+            <translation>من المخزون %1</translation>
         </message>
         <message>
             <source>on trial %1</source>
-            <translation type="unfinished">قيد التجربة %1</translation>
+            <translation>قيد التجربة %1</translation>
         </message>
         <message>
             <source>custom %1</source>
-            <translation type="unfinished" />
+            <translation>طلب خاص %1</translation>
         </message>
         <message>
             <source>none needed %1</source>
-            <translation type="unfinished" />
+            <translation>لا حاجة %1</translation>
         </message>
         <message>
             <source>incomplete %1</source>
-            <translation type="unfinished" />
+            <translation>ناقص %1</translation>
         </message>
         <message>
             <source>refer %1</source>
-            <translation type="unfinished" />
+            <translation>إحالة %1</translation>
         </message>
         <message>
             <source>held back %1</source>
-            <translation type="unfinished" />
+            <translation>أُجّل %1</translation>
         </message>
         <message>
             <source>ran out: %1</source>
-            <translation type="unfinished" />
+            <translation>نفد: %1</translation>
         </message>
         <message>
             <source>on hand %1 before, %2 after</source>
-            <translation type="unfinished" />
+            <translation>الموجود %1 قبل، %2 بعد</translation>
         </message>
         <message>
             <source>dry run: nothing was written</source>
-            <translation type="unfinished" />
+            <translation>تجربة فقط: لم يُكتب شيء</translation>
         </message>
         <message>
             <source>prescription table (CSV); - reads standard input</source>
@@ -408,11 +408,11 @@
         </message>
         <message>
             <source>%1; row not read: %2</source>
-            <translation type="unfinished" />
+            <translation>%1؛ لم يُقرأ الصف: %2</translation>
         </message>
         <message>
             <source>rows not read %1</source>
-            <translation type="unfinished" />
+            <translation>صفوف لم تُقرأ %1</translation>
         </message>
         <message>
             <source>on hand %1  available %2</source>
@@ -540,7 +540,143 @@
         </message>
         <message>
             <source>handed over as picked: %1</source>
-            <translation type="unfinished" />
+            <translation>سُلّم كما اختير: %1</translation>
+        </message>
+        <message>
+            <source>  M %1, J0 %2, J45 %3, blur strength %4 D; expected loss %5 logMAR (Blendowske, Optom Vis Sci 2015)</source>
+            <translation>  ‏M %1، J0 %2، J45 %3، شدة التشوش %4 D؛ الفقد المتوقع %5 logMAR ‏(Blendowske, Optom Vis Sci 2015)</translation>
+        </message>
+        <message>
+            <source>  addition: %1 of the pair, %2 needed (shown, not judged)</source>
+            <translation>  الإضافة: في النظارة %1، المطلوبة %2 (للعرض لا للتقييم)</translation>
+        </message>
+        <message>
+            <source>  chance that the true blur lies within its limit: %1</source>
+            <translation>  احتمال وقوع التشوش الحقيقي داخل حده: %1</translation>
+        </message>
+        <message>
+            <source>  near portion: M %1, blur strength %2 D</source>
+            <translation>  جزء القرب: M %1، شدة التشوش %2 D</translation>
+        </message>
+        <message>
+            <source>%1 %2</source>
+            <translation>%1 %2</translation>
+        </message>
+        <message>
+            <source>%1 along %2, %3 along %4</source>
+            <translation>%1 على %2، %3 على %4</translation>
+        </message>
+        <message>
+            <source>%1 eye</source>
+            <translation>العين %1</translation>
+        </message>
+        <message>
+            <source>%1 eye: not judged</source>
+            <translation>العين %1: لم تُقيَّم</translation>
+        </message>
+        <message>
+            <source>%1, %2, by the rules %3 (version %4): %5</source>
+            <translation>%1، %2، حسب القواعد %3 (الإصدار %4): %5</translation>
+        </message>
+        <message>
+            <source>Temporary pair. Not for driving.</source>
+            <translation>نظارة مؤقتة. ليست للقيادة.</translation>
+        </message>
+        <message>
+            <source>answer for this person: %1; %2</source>
+            <translation>الجواب لهذا الشخص: %1؛ %2</translation>
+        </message>
+        <message>
+            <source>assumed: an unrecorded vertex distance is that of the stock</source>
+            <translation>مفترض: المسافة غير المسجلة بين العين والعدسة هي مسافة المخزون</translation>
+        </message>
+        <message>
+            <source>assumed: objective readings are final, and a prescriber is named</source>
+            <translation>مفترض: القراءات الموضوعية نهائية، واسم كاتب الوصفة مذكور</translation>
+        </message>
+        <message>
+            <source>assumed: where no PD was taken, it equals the centres of each pair</source>
+            <translation>مفترض: حيث لم تُقس PD فهي تساوي مراكز كل نظارة</translation>
+        </message>
+        <message>
+            <source>chance %1</source>
+            <translation>الاحتمال %1</translation>
+        </message>
+        <message>
+            <source>chance %1: repeat the readings</source>
+            <translation>الاحتمال %1: أعد القراءات</translation>
+        </message>
+        <message>
+            <source>clear from %1 cm on</source>
+            <translation>واضح من %1 cm فأبعد</translation>
+        </message>
+        <message>
+            <source>clear from %1 to %2 cm</source>
+            <translation>واضح من %1 إلى %2 cm</translation>
+        </message>
+        <message>
+            <source>criteria:</source>
+            <translation>المعايير:</translation>
+        </message>
+        <message>
+            <source>error</source>
+            <translation>الخطأ</translation>
+        </message>
+        <message>
+            <source>horizontal prism %1, vertical prism %2</source>
+            <translation>المنشور الأفقي %1، المنشور العمودي %2</translation>
+        </message>
+        <message>
+            <source>judged by the rules: %1</source>
+            <translation>قُيّم حسب القواعد: %1</translation>
+        </message>
+        <message>
+            <source>left</source>
+            <translation>اليسرى</translation>
+        </message>
+        <message>
+            <source>limit %1</source>
+            <translation>الحد %1</translation>
+        </message>
+        <message>
+            <source>need</source>
+            <translation>الحاجة</translation>
+        </message>
+        <message>
+            <source>no single change would bring it within the limits</source>
+            <translation>لا تغيير واحد يجعله داخل الحدود</translation>
+        </message>
+        <message>
+            <source>note: %1; source: %2</source>
+            <translation>ملاحظة: %1؛ المصدر: %2</translation>
+        </message>
+        <message>
+            <source>pair</source>
+            <translation>النظارة</translation>
+        </message>
+        <message>
+            <source>prism up to %1</source>
+            <translation>المنشور حتى %1</translation>
+        </message>
+        <message>
+            <source>right</source>
+            <translation>اليمنى</translation>
+        </message>
+        <message>
+            <source>scatter of the refraction from: %1</source>
+            <translation>تشتت فحص الانكسار من: %1</translation>
+        </message>
+        <message>
+            <source>single change: %1</source>
+            <translation>تغيير واحد: %1</translation>
+        </message>
+        <message>
+            <source>source: %1</source>
+            <translation>المصدر: %1</translation>
+        </message>
+        <message>
+            <source>vertical imbalance 10 mm below the centres: %1, of the full correction %2, excess %3</source>
+            <translation>اختلال عمودي 10 mm تحت المراكز: %1، للتصحيح الكامل %2، الزيادة %3</translation>
         </message>
     </context>
     <context>
