@@ -32,7 +32,8 @@ QJsonValue jsonEye(const std::optional<EyeFit>& fit)
         eye.insert("near", QJsonObject{{"m", jsonNumber(fit->nearError->m)},
                                        {"j0", jsonNumber(fit->nearError->j0)},
                                        {"j45", jsonNumber(fit->nearError->j45)},
-                                       {"blur", jsonNumber(blurStrength(*fit->nearError))}});
+                                       {"blur", jsonNumber(blurStrength(*fit->nearError))},
+                                       {"addition_off", jsonNumber(fit->nearError->m - fit->error.m)}});
     return eye;
 }
 

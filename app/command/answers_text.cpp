@@ -25,11 +25,20 @@ QString eyeWords(Eye eye, const std::optional<EyeFit>& fit)
            QString::number(fit->blur, 'f', 2);
 }
 
+/// Where the PD or the centres are not known, the prism that may come at worst.
+QString prismOf(const Fit& fit)
+{
+    if (fit.horizontalPrismRange)
+        return commandWords(QT_TRANSLATE_NOOP("command", "prism up to %1"))
+            .arg(QString::fromStdString(twoDecimals(fit.prismSize)));
+    return commandWords(QT_TRANSLATE_NOOP("command", "prism %1")).arg(prismWords(fit.prism.horizontal));
+}
+
 QString fitWords(const Fit& fit)
 {
     return QStringLiteral("%1, %2, ")
                .arg(eyeWords(Eye::right, fit.eyes.right), eyeWords(Eye::left, fit.eyes.left)) +
-           commandWords(QT_TRANSLATE_NOOP("command", "prism %1")).arg(prismWords(fit.prism.horizontal));
+           prismOf(fit);
 }
 
 /// Only where it was asked for.

@@ -66,10 +66,15 @@ void showEye(Eye eye, const Explained& told, Output& out)
                  .arg(ltr(dioptres(fit.error.m)), ltr(dioptres(fit.error.j0)), ltr(dioptres(fit.error.j45)),
                       QString::fromStdString(twoDecimals(fit.blur)),
                       QString::fromStdString(twoDecimals(fit.loss))));
-    if (fit.nearError)
+    if (fit.nearError) {
+        const double needed = told.answer.need->eyes.of(eye).addition;
         out.line(commandWords(QT_TRANSLATE_NOOP("command", "  near portion: M %1, blur strength %2 D"))
                      .arg(ltr(dioptres(fit.nearError->m)),
                           QString::fromStdString(twoDecimals(blurStrength(*fit.nearError)))));
+        out.line(commandWords(QT_TRANSLATE_NOOP("command",
+                                                "  addition: %1 of the pair, %2 needed (shown, not judged)"))
+                     .arg(ltr(dioptres(needed + fit.nearError->m - fit.error.m)), ltr(dioptres(needed))));
+    }
     if (const auto& chance = told.pair.candidate.chance.of(eye))
         out.line(commandWords(
                      QT_TRANSLATE_NOOP("command", "  chance that the true blur lies within its limit: %1"))

@@ -67,7 +67,7 @@ class Day
     BatchAnswer serveOnce(const Turn& turn)
     {
         BatchAnswer answer;
-        answer.recommendation = recommend(*turn.person, stock(), camp_.rules(), options_)[turn.which];
+        answer.recommendation = recommend(*turn.person, stock(), camp_.rules(), indexed())[turn.which];
         answer.recommendation.secondPair = turn.second;
         if (handedOverToday(camp_, *turn.person, answer.recommendation.purpose)) {
             answer.givenBefore = true;
@@ -132,10 +132,20 @@ class Day
         });
     }
 
+    /// Planned or now: the camp's lines but for their counts.
+    [[nodiscard]] MatchOptions indexed() const
+    {
+        auto options = options_;
+        options.candidates.index = &camp_.index();
+        return options;
+    }
+
     [[nodiscard]] bool hadAtStart(const Turn& turn) const
     {
-        return recommend(*turn.person, atStart_, camp_.rules(), options_)[turn.which].verdict ==
-               Verdict::stock;
+        // Somebody may have changed the file since.
+        const bool sameLines = sameToTheEye(atStart_, camp_.stock());
+        return recommend(*turn.person, atStart_, camp_.rules(), sameLines ? indexed() : options_)[turn.which]
+                   .verdict == Verdict::stock;
     }
 
     Camp& camp_;
@@ -155,8 +165,10 @@ BatchResult dispenseTable(Camp& camp, const std::vector<PersonRecord>& people, c
     BatchResult result;
     result.before = countsOf(camp.stock());
     std::vector<Turn> turns;
+    auto indexed = options;
+    indexed.candidates.index = &camp.index();
     for (const auto& person : people) {
-        const auto answers = recommend(person, camp.stock(), camp.rules(), options);
+        const auto answers = recommend(person, camp.stock(), camp.rules(), indexed);
         for (std::size_t which = 0; which < answers.size(); ++which)
             turns.push_back({&person, which, answers[which].secondPair});
     }

@@ -83,7 +83,7 @@ void Camp::readFiles()
                     [](const Finding& f) { return f.severity == Severity::error; }))
         throw CampNotOpened(std::move(found));
     file_ = std::move(stock.value);
-    stock_ = file_.lines;
+    takeLines();
     findings_ = std::move(found);
 }
 
@@ -159,8 +159,22 @@ void Camp::take(WriteBackResult result)
         tell(finding);
     edited_ = std::move(result.edited);
     file_ = std::move(result.file);
-    stock_ = file_.lines;
+    takeLines();
     takeBalances(balances);
+}
+
+void Camp::takeLines()
+{
+    if (index_ && !sameToTheEye(stock_, file_.lines))
+        index_.reset();
+    stock_ = file_.lines;
+}
+
+const StockIndex& Camp::index() const
+{
+    if (!index_)
+        index_.emplace(stock_);
+    return *index_;
 }
 
 void Camp::takeBalances(const std::vector<Balance>& balances)
@@ -230,7 +244,7 @@ void Camp::refresh()
     if (!reading.usable())
         throw CampNotOpened(std::move(reading.findings));
     file_ = std::move(reading.value);
-    stock_ = file_.lines;
+    takeLines();
     if (!ledger_)
         return;
     edited_ = editedCounts(file_, *ledger_);

@@ -4,6 +4,7 @@
 #pragma once
 
 #include "core/fitting/recommendation.hpp"
+#include "core/fitting/stock_index.hpp"
 #include "inventory/store/write_back.hpp"
 #include "inventory/text/prescription_table.hpp"
 #include "inventory/text/rules_file.hpp"
@@ -25,6 +26,8 @@ class Camp
     [[nodiscard]] const std::string& site() const { return file_.site; }
     /// Lines with on hand, held and quarantined as the ledger has them now.
     [[nodiscard]] const std::vector<StockLine>& stock() const { return stock_; }
+    /// Of the stock, made when first asked for and kept while the lines are the same to the eye. One thread.
+    [[nodiscard]] const StockIndex& index() const;
     [[nodiscard]] const FittingRules& rules() const { return rules_; }
     [[nodiscard]] const std::vector<Finding>& findings() const { return findings_; }
     [[nodiscard]] const std::vector<EditedCount>& edited() const { return edited_; }
@@ -74,6 +77,7 @@ class Camp
     void readFiles();
     void openLedger(Ledger::Mode mode);
     void take(WriteBackResult result);
+    void takeLines();
     void takeBalances(const std::vector<Balance>& balances);
     void tell(const Finding& finding);
     void tellBehind(const Error& error);
@@ -83,6 +87,7 @@ class Camp
     std::string folder_;
     StockFile file_;               ///< as it stands on the disk
     std::vector<StockLine> stock_; ///< its lines with the counts of the ledger
+    mutable std::optional<StockIndex> index_;
     FittingRules rules_;
     std::optional<Ledger> ledger_;
     std::vector<Finding> findings_;

@@ -47,8 +47,8 @@ struct CandidateLists {
     bool anyStockedPower = false;  ///< whether any line could be judged at all
 };
 
-/// Exact: the lists are those of judging every pair and every frame with every two lenses. Pure; never
-/// throws.
+/// Exact: the lists are those of judging every pair and every frame with every two lenses. Sources are not
+/// named (nameSources). Pure; never throws.
 [[nodiscard]] CandidateLists findCandidates(const Need& need, std::span<const StockLine> stock,
                                             const Profile& profile, const Settings& settings,
                                             const CandidateOptions& options);

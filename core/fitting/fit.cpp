@@ -197,7 +197,7 @@ double forgivenMinus(const Need& need)
     if (need.nearWork() || !need.age)
         return 0.0;
     const double age = *need.age;
-    if (age < 16.0 || age >= 60.0)
+    if (age < 16.0 || age >= 50.0)
         return 0.0;
     return age < 40.0 ? 1.0 : std::clamp((15.0 - 0.25 * age) / 4.0, 0.0, 1.0);
 }

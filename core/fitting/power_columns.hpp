@@ -29,6 +29,8 @@ enum class Beyond { inReach, nothing };
 class PowerColumns
 {
   public:
+    static constexpr std::size_t blockSize = 64; ///< powers whose span is noted together
+
     void add(const PowerVector& power);
     /// Notes what blocks of powers span, so that whole blocks can be left out. Nothing may be added after it.
     void finish();

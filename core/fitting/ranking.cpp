@@ -265,8 +265,6 @@ Candidate Ranking::candidateOf(const Judged& judged) const
     Candidate candidate;
     candidate.supply = judged.makings.supply(query_);
     candidate.fit = quarterstep::judge(query_.need, candidate.supply, query_.profile);
-    if (!query_.options.everyRanked)
-        nameSources(candidate.fit, query_.profile);
     candidate.parts = partsOf(judged.way);
     if (candidate.parts.size() == 3)
         candidate.mountedAxis = {markOf(query_.stock[candidate.parts[1].line], candidate.supply.power.right),

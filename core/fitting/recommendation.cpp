@@ -169,6 +169,7 @@ void findInterim(const PersonRecord& person, const Profile& profile, std::span<c
             wide.alike = true; // the same list again, only as far as this one
             wide.most = static_cast<std::size_t>(&miss - lists.misses.data()) + 1;
             answer.interim = findCandidates(*answer.need, stock, profile, rules.settings, wide).misses.back();
+            nameSources(answer.interim->fit, profile);
             return;
         }
     }
@@ -242,6 +243,9 @@ void settleByStock(const PersonRecord& person, std::span<const StockLine> stock,
 {
     auto& lists = answer.candidates;
     lists = findCandidates(*answer.need, stock, profile, rules.settings, options.candidates);
+    for (auto* list : {&lists.ranked, &lists.misses})
+        for (auto& candidate : *list)
+            nameSources(candidate.fit, profile);
     const std::size_t before = lists.ranked.size();
     tryTyped(person, options, profile, answer);
     tellUsed(stock, answer);

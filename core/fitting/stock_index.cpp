@@ -144,6 +144,17 @@ std::optional<double> centresOf(const StockLine& line)
     return {};
 }
 
+bool sameToTheEye(std::span<const StockLine> one, std::span<const StockLine> other)
+{
+    const auto optics = [](const StockLine& line) {
+        return std::tie(line.kind, line.bifocalAddition, line.use, line.centres, line.centresFrom,
+                        line.heightsDiffer, line.frame, line.shape, line.side, line.anyAxis, line.takes,
+                        line.axisStep, line.power);
+    };
+    return std::equal(one.begin(), one.end(), other.begin(), other.end(),
+                      [&](const StockLine& a, const StockLine& b) { return optics(a) == optics(b); });
+}
+
 StockIndex::StockIndex(std::span<const StockLine> stock)
 {
     std::unordered_map<Identity, std::size_t, HashOf> powers;

@@ -83,4 +83,8 @@ class StockIndex
     std::vector<Rack> racks_;
 };
 
+/// Whether an index of the one serves the other: the same lines in the same order, but for counts, bins,
+/// costs and places in a file.
+[[nodiscard]] bool sameToTheEye(std::span<const StockLine> one, std::span<const StockLine> other);
+
 } // namespace quarterstep

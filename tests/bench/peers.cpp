@@ -101,6 +101,7 @@ std::vector<std::string> rankedAmong(const Need& need, const std::vector<StockLi
         double size;
     };
     std::vector<Kept> kept;
+    kept.reserve(places.size());
     for (const std::size_t place : places) {
         const std::array parts{Part{place, PartSide::pair}};
         const auto supply = *supplyOf(parts, stock, need, settings);
@@ -120,6 +121,7 @@ std::vector<std::string> rankedAmong(const Need& need, const std::vector<StockLi
     }
     std::sort(kept.begin(), kept.end(), [](const Kept& a, const Kept& b) { return a.key < b.key; });
     std::vector<double> sizes;
+    sizes.reserve(kept.size());
     for (const auto& one : kept)
         sizes.push_back(one.size);
     std::vector<std::string> names;

@@ -44,6 +44,7 @@ void setUp(bool shortForm)
     words.emplace_back(shortForm ? "--benchmark_repetitions=1" : "--benchmark_repetitions=9");
     words.emplace_back(shortForm ? "--benchmark_min_time=0" : "--benchmark_min_time=0.05");
     std::vector<char*> arguments;
+    arguments.reserve(words.size());
     for (auto& word : words)
         arguments.push_back(word.data());
     int count = static_cast<int>(arguments.size());

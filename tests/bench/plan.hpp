@@ -83,5 +83,18 @@ void planSearch(Plan& plan);
 /// Measured at once, by the clock on the wall: a commit waits for the disk, which takes no processor time.
 void planLedger(Plan& plan);
 void planServer(Plan& plan);
+/// Whatever the plan wants.
+inline void planGroup(Plan& plan)
+{
+    if (plan.wants("optics"))
+        planOptics(plan);
+    if (plan.wants("scan"))
+        planScans(plan);
+    planSearch(plan);
+    if (plan.wants("ledger"))
+        planLedger(plan);
+    if (plan.wants("server"))
+        planServer(plan);
+}
 
 } // namespace quarterstep::bench

@@ -158,7 +158,7 @@ const std::vector<PowerVector>& needs()
 }
 
 template <class Answer>
-void measureNeeds(Plan& plan, const std::string& name, Answer answer)
+void measureNeeds(Plan& plan, const std::string& name, const Answer& answer)
 {
     plan.measure(name, static_cast<double>(needs().size()), [=] {
         for (const auto& need : needs())

@@ -115,6 +115,7 @@ struct Asked {
 std::vector<Asked> askedOf(const std::vector<PersonRecord>& people)
 {
     std::vector<Asked> asked;
+    asked.reserve(people.size());
     for (const auto& person : people)
         asked.push_back({needOf(person), defaultRules().find(profileFor(person, Purpose::distance))});
     return asked;
@@ -123,6 +124,7 @@ std::vector<Asked> askedOf(const std::vector<PersonRecord>& people)
 std::vector<std::string> namesOf(const CandidateLists& lists, const std::vector<StockLine>& stock)
 {
     std::vector<std::string> names;
+    names.reserve(lists.ranked.size());
     for (const auto& candidate : lists.ranked)
         names.push_back(stock[candidate.parts[0].line].name + ' ');
     return names;
@@ -148,7 +150,7 @@ void planWorn(Plan& plan)
                 tree->ranked(one.need, *one.profile, settings))
             plan.disagree("worn: a short list");
     const auto each = [&](const std::string& name, const std::shared_ptr<std::vector<Asked>>& asked,
-                          auto answer) {
+                          const auto& answer) {
         plan.measure(name, static_cast<double>(asked->size()), [=] {
             for (const auto& one : *asked)
                 benchmark::DoNotOptimize(answer(one));

@@ -194,6 +194,7 @@ CandidateLists orderCandidates(const Need& need, std::span<const StockLine> stoc
     lists.misses = sorted(std::move(misses));
     if (!options.everyLine) {
         std::vector<double> sizes;
+        sizes.reserve(lists.ranked.size());
         for (const auto& candidate : lists.ranked)
             sizes.push_back(std::abs(meanSupplied(need, candidate)));
         std::vector<Candidate> kept;

@@ -243,6 +243,7 @@ void checkAnswer(const Recommendation& answer, const std::vector<StockLine>& sto
     if (words[3] != "*")
         BOOST_TEST(answer.reasonKey == words[3]);
     std::vector<std::string> names;
+    names.reserve(answer.candidates.ranked.size());
     for (const auto& candidate : answer.candidates.ranked)
         names.push_back(nameOf(candidate, stock));
     for (std::size_t i = 4; i < words.size(); ++i) {

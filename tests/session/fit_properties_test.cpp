@@ -68,6 +68,7 @@ class Draw
     std::vector<StockLine> box(int lines, const std::string& prefix)
     {
         std::vector<StockLine> stock;
+        stock.reserve(static_cast<std::size_t>(lines));
         for (int i = 0; i < lines; ++i)
             stock.push_back(line(prefix + std::to_string(i)));
         return stock;

@@ -174,7 +174,9 @@ void DispensePlace::suggest()
     if (!record_ || !camp_)
         return;
     runCommand(messages_, [this] {
-        answers_ = recommend(*record_, camp_->stock(), camp_->rules(), {});
+        MatchOptions options;
+        options.candidates.index = &camp_->index();
+        answers_ = recommend(*record_, camp_->stock(), camp_->rules(), options);
         answerPanel_->show(answers_);
     });
 }
