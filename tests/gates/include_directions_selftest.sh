@@ -48,7 +48,7 @@ plant app/paper/content/note.cpp '#include <QPainter>'
 plant app/paper/render/up.cpp '#include "app/command/print.hpp"'
 plant app/desk/bars.cpp '#include <zint.h>'
 plant app/desk/dialog.cpp '#include <QPrinter>'
-plant app/desk/plots" "$tree/app/paper/content" "$tree/app/paper/render/ladder.cpp '#include <qcustomplot.h>'
+plant app/desk/plots/ladder.cpp '#include <qcustomplot.h>'
 plant app/desk/main.cpp '#include "app/command/options.hpp"'
 plant app/desk/sample.cpp '#include "samples/generate/samples.hpp"'
 sh "$gate" "$tree" > "$tree/said" && failed=1

@@ -13,8 +13,11 @@ find . -name CMakeLists.txt -not -path './build*' -exec cat {} + |
            for (i = 2; i <= NF; i++) if ($i ~ /^[A-Z][A-Za-z]+$/ && $i != "REQUIRED" && $i != "COMPONENTS") print $1 " " $i }' |
     sort -u > "$work/wanted"
 # What is needed without being looked for: compiler, tools, plugins, fonts.
-printf '%s\n' g++ cmake ninja-build libqt6sql6-sqlite fonts-dejavu-core ccache \
+printf '%s\n' g++ cmake ninja-build libqt6sql6-sqlite fonts-dejavu-core ccache zbar-tools poppler-utils fonts-lohit-deva \
     > "$work/needed"
+# Libraries that CMake finds without a package of its own.
+find . -name CMakeLists.txt -not -path './build*' -exec cat {} + |
+    sed -n 's/^[[:space:]]*find_library([A-Z_]* \([a-z0-9]*\).*/lib\1-dev/p' >> "$work/needed"
 while IFS= read -r name; do
     case $name in
     'Qt6 Core' | 'Qt6 Sql' | 'Qt6 Gui' | 'Qt6 Widgets' | 'Qt6 PrintSupport' | 'Qt6 Test') echo qt6-base-dev ;;

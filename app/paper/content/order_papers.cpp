@@ -10,9 +10,12 @@ namespace quarterstep
 namespace
 {
 
-QString millimetres(const std::optional<double>& value)
+/// A star marks what was not measured.
+QString millimetres(const std::optional<double>& value, bool star = false)
 {
-    return value ? ltr(QString::number(*value, 'f', 1)) : QString();
+    if (!value)
+        return {};
+    return ltr(QString::number(*value, 'f', 1) + (star ? QStringLiteral(" *") : QString()));
 }
 
 QStringList lensRow(Eye eye, const OrderedLens& lens, bool bifocal)
@@ -24,8 +27,7 @@ QStringList lensRow(Eye eye, const OrderedLens& lens, bool bifocal)
         row << (lens.addition ? ltr(writeDioptres(*lens.addition)) : QString());
     const bool prism = lens.prism.in != 0.0 || lens.prism.up != 0.0;
     row << (prism ? ltr(writePrism(lens.prism)) : QStringLiteral("–"));
-    row << millimetres(lens.centration) + (lens.centrationHalved ? QStringLiteral(" *") : QString())
-        << millimetres(lens.height);
+    row << millimetres(lens.centration, lens.centrationHalved) << millimetres(lens.height);
     return row;
 }
 
