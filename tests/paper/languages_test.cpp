@@ -44,6 +44,15 @@ QStringList textsOf(const Paper& paper)
     return texts;
 }
 
+/// Whether there are words outside isolates: a name or a power alone needs no translation.
+bool hasLetters(QString text)
+{
+    static const QRegularExpression isolated(QStringLiteral("[\\x{2066}\\x{2068}][^\\x{2069}]*\\x{2069}"));
+    while (text.contains(isolated))
+        text.remove(isolated);
+    return std::any_of(text.begin(), text.end(), [](QChar c) { return c.isLetter(); });
+}
+
 struct Told {
     const char* code;
     QChar::Script script;
@@ -62,7 +71,7 @@ BOOST_AUTO_TEST_CASE(every_sentence_of_every_paper_is_told_in_each_language, *ut
             for (const auto& block : each.paper.blocks)
                 if (block.kind != BlockKind::power && block.kind != BlockKind::bars &&
                     !(each.paper.kind == PaperKind::binLabel && block.kind == BlockKind::text) &&
-                    !block.text.isEmpty())
+                    hasLetters(block.text))
                     BOOST_TEST(hasScript(block.text, told.script),
                                told.code << " " << each.name << ": " << block.text.toStdString());
     }

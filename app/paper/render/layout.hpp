@@ -8,7 +8,6 @@
 
 #include "app/paper/content/paper_job.hpp"
 
-#include <QFont>
 #include <QRectF>
 #include <QString>
 
@@ -56,8 +55,5 @@ struct LaidOut {
 
 /// Throws Error label-too-small (3) where a label cannot hold its text at half of its usual size.
 [[nodiscard]] LaidOut layOut(const PaperJob& job);
-
-/// The font of words.
-[[nodiscard]] QFont paperFont(double points, bool bold);
 
 } // namespace quarterstep

@@ -22,6 +22,8 @@ constexpr double barWidth = 1.2;          ///< mm
 constexpr double cellGap = 1.5;           ///< mm between columns
 constexpr double narrowCell = 11.0;       ///< mm: below it a table is written row by row
 constexpr double twoColumns = 70.0;       ///< mm: from it a field has its name beside the value
+constexpr double narrowTable = 60.0;      ///< mm: the same
+constexpr double smallestWhole = 8.0;     ///< points
 constexpr double smallestPower = 9.0;     ///< points
 
 double mm(double millimetres)
@@ -130,13 +132,15 @@ class Maker
     {
         if (column_.width < mm(twoColumns)) {
             words(block.text, type_.small, true).keepWithNext = true;
-            words(block.value, type_.body, false).gap = 0.0;
+            auto& made = piece(0.0);
+            made.gap = 0.0;
+            put(made, whole(block.value, type_.body, column_.width), 0.0, 0.0);
             return;
         }
         const double name = column_.width * 0.32;
         auto& made = piece(0.0);
         put(made, wordsMark(block.text, type_.body * 0.85, true, name - mm(cellGap), column_), 0.0, 0.0);
-        put(made, wordsMark(block.value, type_.body, false, column_.width - name, column_), name, 0.0);
+        put(made, whole(block.value, type_.body, column_.width - name), name, 0.0);
     }
 
     /// As large as one line allows; in a box beside it where it lies.
@@ -169,11 +173,23 @@ class Maker
         }
     }
 
+    /// A power or a code alone in its place stays on one line while it can be read: broken, its axis might be
+    /// overlooked.
+    [[nodiscard]] Mark whole(const QString& text, double points, double width) const
+    {
+        const bool alone = text.startsWith(QChar(0x2066)) && text.indexOf(QChar(0x2069)) == text.size() - 1;
+        if (alone)
+            while (points * 0.95 >= smallestWhole &&
+                   WordsShape(wordsMark(text, points, false, mm(10000.0), column_)).widest() > width)
+                points *= 0.95;
+        return wordsMark(text, points, false, width, column_);
+    }
+
     void table(const Block& block)
     {
         const double all = std::accumulate(block.widths.begin(), block.widths.end(), 0.0);
         const double least = *std::min_element(block.widths.begin(), block.widths.end());
-        if (column_.width * least / all < mm(narrowCell)) {
+        if (column_.width < mm(narrowTable) || column_.width * least / all < mm(narrowCell)) {
             rowByRow(block);
             return;
         }
@@ -188,8 +204,8 @@ class Maker
             for (qsizetype i = 0; i < row.size(); ++i) {
                 const double width = column_.width * block.widths[static_cast<std::size_t>(i)] / all;
                 put(made,
-                    wordsMark(row[i], first ? type_.body * 0.75 : type_.body, first, width - mm(cellGap),
-                              column_),
+                    first ? wordsMark(row[i], type_.body * 0.75, true, width - mm(cellGap), column_)
+                          : whole(row[i], type_.body, width - mm(cellGap)),
                     left, 0.0);
                 left += width;
             }
@@ -206,8 +222,16 @@ class Maker
             for (qsizetype i = 0; i < block.rows[row].size(); ++i) {
                 const QString cell =
                     block.rows[row][i].isEmpty() ? QStringLiteral("________") : block.rows[row][i];
-                words(block.rows[0][i] + QStringLiteral(": ") + cell, type_.body, i == 0).gap =
-                    i == 0 ? mm(type_.gap) : 0.0;
+                if (i == 0) {
+                    words(cell, type_.body, true).keepWithNext = true;
+                    continue;
+                }
+                auto& name = words(block.rows[0][i], type_.small, false);
+                name.gap = 0.0;
+                name.keepWithNext = true;
+                auto& made = piece(0.0);
+                made.gap = 0.0;
+                put(made, whole(cell, type_.body, column_.width), 0.0, 0.0);
             }
         }
     }

@@ -80,10 +80,12 @@ void paintMark(QPainter& painter, const Mark& mark, double scale)
     }
 }
 
-/// Qt's own messages, without what it says about a folder that paper does not need.
+/// Qt's own messages, without what it says about a folder that paper does not need, and about figures between
+/// words of another script, which it counts among them and yet paints well.
 void tellQt(QtMsgType, const QMessageLogContext&, const QString& message)
 {
-    if (!message.startsWith(QStringLiteral("QStandardPaths:")))
+    if (!message.startsWith(QStringLiteral("QStandardPaths:")) &&
+        !message.contains(QStringLiteral("OpenType support missing")))
         std::fprintf(stderr, "%s\n", message.toUtf8().constData());
 }
 
