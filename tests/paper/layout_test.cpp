@@ -46,7 +46,9 @@ void expectInside(const LaidOut& laid, const std::string& what)
             if (mark.kind != MarkKind::words)
                 continue;
             const WordsShape shape(mark);
-            BOOST_TEST(shape.widest() <= mark.place.width() + slack, what << ": " << mark.text.toStdString());
+            BOOST_TEST(shape.widest() <= mark.place.width() + slack, what << ": " << shape.widest() << " in "
+                                                                          << mark.place.width() << ": "
+                                                                          << mark.text.toStdString());
             BOOST_TEST(shape.height() <= mark.place.height() + slack,
                        what << ": " << mark.text.toStdString());
         }

@@ -66,7 +66,8 @@ QString formWords(CylinderForm form)
 void addFrame(const LaboratoryOrder& order, std::vector<Block>& blocks)
 {
     const auto frameName = paperWords(QT_TRANSLATE_NOOP("paper", "Frame"));
-    blocks.push_back(order.frame.empty() ? toWrite(frameName) : field(frameName, typed(order.frame)));
+    if (!order.frame.empty()) // otherwise it is among what is missing
+        blocks.push_back(field(frameName, typed(order.frame)));
     if (!order.frameSize.empty())
         blocks.push_back(field(paperWords(QT_TRANSLATE_NOOP("paper", "Size")), ltr(order.frameSize)));
     if (order.vertexMm)

@@ -70,10 +70,22 @@ WordsShape::WordsShape(const Mark& mark)
     option.setTextDirection(mark.rightToLeft ? Qt::RightToLeft : Qt::LeftToRight);
     layout_.setTextOption(option);
     layout_.setCacheEnabled(true);
+    const double width = mark.place.width();
+    lay(width, 0.0);
+    // A line of two fonts may come out wider than asked for (seen with Devanagari, by half a millimetre).
+    for (double narrower = width; widest_ > width && narrower > width / 2.0;) {
+        narrower -= widest_ - width + 1.0;
+        lay(narrower, mark.alignment & Qt::AlignRight ? width - narrower : 0.0);
+    }
+}
+
+void WordsShape::lay(double width, double left)
+{
+    height_ = widest_ = 0.0;
     layout_.beginLayout();
     for (auto line = layout_.createLine(); line.isValid(); line = layout_.createLine()) {
-        line.setLineWidth(mark.place.width());
-        line.setPosition({0.0, height_});
+        line.setLineWidth(width);
+        line.setPosition({left, height_});
         height_ += line.height();
         widest_ = std::max(widest_, line.naturalTextWidth());
     }

@@ -22,6 +22,8 @@ class WordsShape
     void paint(QPainter& painter, QPointF topLeft) const;
 
   private:
+    void lay(double width, double left);
+
     QTextLayout layout_;
     double height_ = 0.0;
     double widest_ = 0.0;
