@@ -19,6 +19,7 @@ std::span<const HelpTopic> helpTopics()
          opticsHelpText},
         {"tolerances", QT_TRANSLATE_NOOP("command", "a focimeter reading against what was ordered"),
          tolerancesHelpText},
+        {"paper", QT_TRANSLATE_NOOP("command", "every paper that is printed, and how"), paperHelpText},
         {"durability", QT_TRANSLATE_NOOP("command", "what is promised about records, and how it is tested"),
          durabilityHelpText},
         {"files", QT_TRANSLATE_NOOP("command", "files, exit codes and the codes of findings"), filesHelpText},

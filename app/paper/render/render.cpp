@@ -186,18 +186,21 @@ void paintPage(QPainter& painter, const Page& page, double scale)
         paintMark(painter, mark, scale);
 }
 
-std::vector<std::string> drawPapers(const PaperJob& job, const PaperProgress& progress)
+PaperDrawn drawPapers(const PaperJob& job, const PaperProgress& progress)
 {
     needFont(*job.language);
     PaperJob dotted = job;
-    if (dotted.dotsPerInch == 0 && job.output.ends_with(".png"))
+    const bool pictures = job.output.ends_with(".png");
+    if (dotted.dotsPerInch == 0 && pictures)
         dotted.dotsPerInch = usualDots;
-    const auto laid = layOut(dotted);
-    if (!job.printer.empty()) {
+    auto laid = layOut(dotted);
+    PaperDrawn drawn;
+    if (!job.printer.empty())
         printPages(laid, job.printer, progress);
-        return {};
-    }
-    return job.output.ends_with(".png") ? writePictures(job, laid, progress) : writePdf(job, laid, progress);
+    else
+        drawn.files = pictures ? writePictures(job, laid, progress) : writePdf(job, laid, progress);
+    drawn.withoutBars = std::move(laid.withoutBars);
+    return drawn;
 }
 
 } // namespace quarterstep

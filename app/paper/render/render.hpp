@@ -21,10 +21,10 @@ struct Page;
 /// Throws Error font-missing (4) that names the package, when no font here has the script of the language.
 void needFont(const Language& language);
 
-/// Draws the job and returns the files written (none for a printer). Files are replaced as a whole; a picture
+/// Draws the job. Files are replaced as a whole; a picture
 /// has a file a page, NAME-1.png and so on when there are several. Throws Error: font-missing,
 /// printer-missing, paper-stopped (4), label-too-small (3), and what replacing a file throws.
-std::vector<std::string> drawPapers(const PaperJob& job, const PaperProgress& progress);
+PaperDrawn drawPapers(const PaperJob& job, const PaperProgress& progress);
 
 /// One page as a picture, for a preview. `dotsPerMm` of the picture.
 [[nodiscard]] QImage pictureOf(const Page& page, double dotsPerMm);
