@@ -3,6 +3,8 @@
 // come from the table.
 #pragma once
 
+#include "core/finding.hpp"
+
 #include <map>
 #include <optional>
 #include <set>
@@ -69,6 +71,7 @@ struct VerbRow {
 [[nodiscard]] const OptionRow& optionNamed(const std::string& name);
 
 // The verbs, one file each. They return an exit code and may throw Error.
+int runAssign(const CommandLine& line, Output& out);
 int runCount(const CommandLine& line, Output& out);
 int runConvert(const CommandLine& line, Output& out);
 int runCoverage(const CommandLine& line, Output& out);
@@ -85,6 +88,12 @@ int runRecord(const CommandLine& line, Output& out);
 int runStock(const CommandLine& line, Output& out);
 int runTransfer(const CommandLine& line, Output& out);
 int runVerify(const CommandLine& line, Output& out);
+
+/// Ends a verb because of how it was called.
+[[nodiscard]] inline Error usageError(std::string code, Sentence sentence)
+{
+    return errorSaying(std::move(code), std::move(sentence), Exit::usage);
+}
 
 /// Help of one verb, or of all when `verb` is null.
 void showHelp(const VerbRow* verb, Output& out);

@@ -11,11 +11,6 @@ namespace quarterstep
 namespace
 {
 
-Error usage(std::string code, Sentence sentence)
-{
-    return errorSaying(std::move(code), std::move(sentence), Exit::usage);
-}
-
 HandOverChecks checksOf(const CommandLine& line)
 {
     HandOverChecks checks;
@@ -27,8 +22,9 @@ HandOverChecks checksOf(const CommandLine& line)
         else if (word == "instructions")
             checks.instructionsGiven = true;
         else
-            throw usage("option-value",
-                        {QS_SAY("core", "“%1” is not a check; write power, fit or instructions"), {word}});
+            throw usageError(
+                "option-value",
+                {QS_SAY("core", "“%1” is not a check; write power, fit or instructions"), {word}});
     }
     return checks;
 }
@@ -58,16 +54,17 @@ void checkPick(const CommandLine& line)
     for (const char* option :
          {"--purpose", "--lines", "--reason", "--acuity-right", "--acuity-left", "--near-acuity", "--checks"})
         if (line.has(option) && !line.has("--person"))
-            throw usage("option-missing",
-                        {QS_SAY("core", "%1 is for one person; add --person CODE"), {option}});
+            throw usageError("option-missing",
+                             {QS_SAY("core", "%1 is for one person; add --person CODE"), {option}});
     if (line.value("--lines") == "-" && line.arguments.front() == "-")
-        throw usage(
+        throw usageError(
             "option-value",
             {QS_SAY("core", "standard input is the table already; name a file for one of the two"), {}});
     if (line.has("--purpose") && !purposeNamed(line.value("--purpose")))
-        throw usage("option-value",
-                    {QS_SAY("core", "“%1” is not a purpose; write distance, near, intermediate or bifocal"),
-                     {line.value("--purpose")}});
+        throw usageError(
+            "option-value",
+            {QS_SAY("core", "“%1” is not a purpose; write distance, near, intermediate or bifocal"),
+             {line.value("--purpose")}});
     (void)checksOf(line);
     (void)trialOf(line);
 }

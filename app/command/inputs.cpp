@@ -12,11 +12,6 @@ namespace quarterstep
 namespace
 {
 
-Error usage(std::string code, Sentence sentence)
-{
-    return errorSaying(std::move(code), std::move(sentence), Exit::usage);
-}
-
 template <class T>
 T usableOrEnd(Reading<T> reading, Output& out)
 {
@@ -45,11 +40,11 @@ Box openBox(const CommandLine& line, Output& out)
 {
     const bool camp = line.has("--camp");
     if (camp == line.has("--stock"))
-        throw usage("option-missing",
-                    {QS_SAY("core", "`%1` needs either --camp FOLDER or --stock FILE"), {line.verb}});
+        throw usageError("option-missing",
+                         {QS_SAY("core", "`%1` needs either --camp FOLDER or --stock FILE"), {line.verb}});
     if (camp && line.has("--rules"))
-        throw usage("option-missing",
-                    {QS_SAY("core", "--rules goes with --stock; a camp folder has its own rules"), {}});
+        throw usageError("option-missing",
+                         {QS_SAY("core", "--rules goes with --stock; a camp folder has its own rules"), {}});
     if (camp) {
         const auto opened = Camp::open(line.value("--camp"), Ledger::Mode::readOnly);
         out.tell(opened.findings());
@@ -84,8 +79,8 @@ MatchOptions matchOptions(const CommandLine& line, const FittingRules& rules)
         std::string names;
         for (const auto& profile : rules.profiles)
             names += (names.empty() ? "" : ", ") + profile.name;
-        throw usage("profile-unknown",
-                    {QS_SAY("core", "there is no profile “%1”; there are %2"), {options.profile, names}});
+        throw usageError("profile-unknown", {QS_SAY("core", "there is no profile “%1”; there are %2"),
+                                             {options.profile, names}});
     }
     options.candidates.everyLine = line.has("--all");
     if (line.has("--all"))

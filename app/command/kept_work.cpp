@@ -7,7 +7,6 @@
 #include "inventory/text/yaml_map.hpp"
 
 #include <QCoreApplication>
-#include <QDateTime>
 
 #include <algorithm>
 
@@ -177,43 +176,6 @@ QJsonObject jsonEntry(const Entry& entry)
             {"kind", wordOf(entry.kind)},
             {"person", jsonTextOrNull(entry.person)},
             {"movements", movements}};
-}
-
-QString kindWords(EntryKind kind)
-{
-    static const char* const words[entryKinds] = {
-        QT_TRANSLATE_NOOP("command", "opened"),
-        QT_TRANSLATE_NOOP("command", "received"),
-        QT_TRANSLATE_NOOP("command", "handed over"),
-        QT_TRANSLATE_NOOP("command", "returned"),
-        QT_TRANSLATE_NOOP("command", "exchanged"),
-        QT_TRANSLATE_NOOP("command", "counted"),
-        QT_TRANSLATE_NOOP("command", "written off"),
-        QT_TRANSLATE_NOOP("command", "held"),
-        QT_TRANSLATE_NOOP("command", "quarantined"),
-        QT_TRANSLATE_NOOP("command", "released"),
-        QT_TRANSLATE_NOOP("command", "transferred out"),
-        QT_TRANSLATE_NOOP("command", "transferred in"),
-        QT_TRANSLATE_NOOP("command", "no spectacles needed"),
-        QT_TRANSLATE_NOOP("command", "declined"),
-        QT_TRANSLATE_NOOP("command", "incomplete"),
-        QT_TRANSLATE_NOOP("command", "repaired or adjusted"),
-        QT_TRANSLATE_NOOP("command", "ordered"),
-        QT_TRANSLATE_NOOP("command", "order arrived"),
-        QT_TRANSLATE_NOOP("command", "order checked"),
-        QT_TRANSLATE_NOOP("command", "delivered"),
-        QT_TRANSLATE_NOOP("command", "sent back to be remade"),
-        QT_TRANSLATE_NOOP("command", "not collected"),
-        QT_TRANSLATE_NOOP("command", "referred"),
-        QT_TRANSLATE_NOOP("command", "exported"),
-        QT_TRANSLATE_NOOP("command", "entered in error"),
-    };
-    return commandWords(words[static_cast<std::size_t>(kind)]);
-}
-
-QString momentWords(std::int64_t atMs)
-{
-    return QDateTime::fromMSecsSinceEpoch(atMs).toString(QStringLiteral("yyyy-MM-dd HH:mm"));
 }
 
 std::optional<std::int64_t> positionOf(const Camp& camp)

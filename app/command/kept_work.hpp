@@ -3,6 +3,7 @@
 #pragma once
 
 #include "app/command/inputs.hpp"
+#include "app/session/entry_words.hpp"
 #include "app/session/keeping.hpp"
 
 #include <QJsonObject>
@@ -38,10 +39,6 @@ int carryOutAndShow(const CommandLine& line, Camp& camp, std::vector<Entry> entr
 
 /// An entry in JSON: {id, number, kind, at, site, person, movements[]}.
 [[nodiscard]] QJsonObject jsonEntry(const Entry& entry);
-/// The words of an entry's kind for people.
-[[nodiscard]] QString kindWords(EntryKind kind);
-/// "2026-03-01 14:05" in local time.
-[[nodiscard]] QString momentWords(std::int64_t atMs);
 /// The position of the ledger, to be sure that nothing comes between reading and posting.
 [[nodiscard]] std::optional<std::int64_t> positionOf(const Camp& camp);
 

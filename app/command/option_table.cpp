@@ -136,6 +136,18 @@ const std::vector<OptionRow>& optionTable()
          QT_TRANSLATE_NOOP("command", "dots an inch of a picture, those of the printer; 300 when left out")},
         {"--role", 1, "ROLE",
          QT_TRANSLATE_NOOP("command", "of a quick card: optician, keeper or supervisor")},
+        {"--first", 1, "LIST",
+         QT_TRANSLATE_NOOP("command", "who comes first when not all can be served: children, first-pairs, "
+                                      "worst-sight; the first named matters most")},
+        {"--weigh", 1, "GROUP=N[,…]",
+         QT_TRANSLATE_NOOP("command", "what one person of a group counts, as children=3; groups: children, "
+                                      "adults, distance, near, intermediate, bifocal")},
+        {"--least", 1, "GROUP=PERCENT[,…]",
+         QT_TRANSLATE_NOOP("command", "serve at least this part of a group that waits, as children=80")},
+        {"--told", 1, "LIST",
+         QT_TRANSLATE_NOOP("command", "who was told a pair already (CSV: person, purpose, lines); kept")},
+        {"--prices", 0, "",
+         QT_TRANSLATE_NOOP("command", "also what one more piece of each line would change")},
         {"--accept-edits", 0, "",
          QT_TRANSLATE_NOOP("command", "take counts changed by hand in stock.yaml over into the ledger")},
         {"--discard-edits", 0, "",

@@ -18,11 +18,6 @@ namespace
 
 constexpr char mark = '\x01';
 
-Error usageError(std::string code, Sentence sentence)
-{
-    return errorSaying(std::move(code), std::move(sentence), Exit::usage);
-}
-
 /// "-1.25 …", "-.50", "- / -0.75" and "-" are texts; "-x" and "--x" are options.
 bool isText(const std::string& argument)
 {

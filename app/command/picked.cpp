@@ -13,11 +13,6 @@ namespace quarterstep
 namespace
 {
 
-Error usage(std::string code, Sentence sentence)
-{
-    return errorSaying(std::move(code), std::move(sentence), Exit::usage);
-}
-
 template <class T>
 std::optional<T> acuityOf(const CommandLine& line, const char* option, Parsed<T> (*parse)(const std::string&))
 {
@@ -71,7 +66,7 @@ std::vector<std::string> linesTyped(const std::string& text)
             names.push_back(row);
     }
     if (names.empty())
-        throw usage("option-value", {QS_SAY("core", "no line was scanned into standard input"), {}});
+        throw usageError("option-value", {QS_SAY("core", "no line was scanned into standard input"), {}});
     return names;
 }
 
@@ -114,12 +109,12 @@ Recommendation chosenPurpose(const CommandLine& line, std::vector<Recommendation
         const auto found = std::find_if(answers.begin(), answers.end(),
                                         [&](const auto& answer) { return answer.purpose == purpose; });
         if (found == answers.end())
-            throw usage("purpose-unknown",
-                        {QS_SAY("core", "%1 is not a purpose of this person"), {line.value("--purpose")}});
+            throw usageError("purpose-unknown", {QS_SAY("core", "%1 is not a purpose of this person"),
+                                                 {line.value("--purpose")}});
         return *found;
     }
     if (answers.size() != 1)
-        throw usage(
+        throw usageError(
             "purpose-missing",
             {QS_SAY("core",
                     "this person needs more than one pair; say which with --purpose %1 or --purpose %2"),

@@ -41,11 +41,6 @@ QJsonObject jsonRow(const CardRow& row)
             {"note", jsonTextOrNull(wordIn(entry.texts, "note"))}};
 }
 
-QString signedCount(int count)
-{
-    return count > 0 ? QStringLiteral("+%1").arg(count) : QString::number(count);
-}
-
 QString rowWords(const CardRow& row)
 {
     const auto& entry = row.entry;

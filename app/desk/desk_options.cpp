@@ -36,6 +36,11 @@ void describe(QCommandLineParser& parser)
            "WxH");
     option("person", QT_TRANSLATE_NOOP("DeskOptions", "loads this person of people.csv at the start"),
            "CODE");
+    option("place",
+           QT_TRANSLATE_NOOP("DeskOptions",
+                             "place to show at the start: dispense, stock, stock-ladder or stock-box"),
+           "NAME");
+    option("line", QT_TRANSLATE_NOOP("DeskOptions", "chooses this line of the stock at the start"), "LINE");
     parser.addPositionalArgument(
         QStringLiteral("FOLDER"),
         words(QT_TRANSLATE_NOOP("DeskOptions", "camp folder to open (stock.yaml, rules.yaml, "
@@ -71,6 +76,16 @@ DeskOptions readDeskOptions(const QStringList& arguments)
     options.language = parser.value(QStringLiteral("language"));
     options.screenshot = parser.value(QStringLiteral("screenshot"));
     options.person = parser.value(QStringLiteral("person"));
+    options.place = parser.value(QStringLiteral("place"));
+    options.line = parser.value(QStringLiteral("line"));
+    if (!options.place.isEmpty() && options.place != QLatin1String("dispense") &&
+        options.place != QLatin1String("stock") && options.place != QLatin1String("stock-ladder") &&
+        options.place != QLatin1String("stock-box"))
+        options.problem =
+            words(QT_TRANSLATE_NOOP(
+                      "DeskOptions",
+                      "--place %1 is not known; write dispense, stock, stock-ladder or stock-box"))
+                .arg(options.place);
     if (parser.isSet(QStringLiteral("size")))
         takeSize(options, parser.value(QStringLiteral("size")));
     if (parser.isSet(QStringLiteral("theme"))) {

@@ -18,6 +18,8 @@ struct DeskOptions {
     QString screenshot; ///< file to paint the window into, then leave
     QSize size{1366, 768};
     QString person; ///< camp code to load at the start
+    QString place;  ///< "dispense", "stock" or empty
+    QString line;   ///< stock line to choose at the start
     bool help = false;
     bool version = false;
     QString problem; ///< what cannot be understood; empty = nothing

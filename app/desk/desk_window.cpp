@@ -4,10 +4,12 @@
 #include "app/desk/commands.hpp"
 #include "app/desk/message_bar.hpp"
 #include "app/desk/places/dispense_place.hpp"
+#include "app/desk/places/stock_place.hpp"
 #include "app/session/wording.hpp"
 
 #include <QAction>
 #include <QApplication>
+#include <QButtonGroup>
 #include <QComboBox>
 #include <QFileDialog>
 #include <QHBoxLayout>
@@ -21,7 +23,7 @@ namespace quarterstep
 
 DeskWindow::DeskWindow(QWidget* parent)
     : QMainWindow(parent), messages_(new MessageBar), dispense_(new DispensePlace(*messages_)),
-      pages_(new QStackedWidget)
+      stock_(new StockPlace(*messages_)), pages_(new QStackedWidget)
 {
     setObjectName(QStringLiteral("deskWindow"));
     setWindowTitle(tr("Quarterstep"));
@@ -31,11 +33,19 @@ DeskWindow::DeskWindow(QWidget* parent)
     column->setSpacing(6);
     pages_->addWidget(buildEmptyState());
     pages_->addWidget(dispense_);
+    pages_->addWidget(stock_);
     column->addWidget(buildHeader());
     column->addWidget(messages_);
     column->addWidget(pages_, 1);
     setCentralWidget(whole);
-    connect(dispense_, &DispensePlace::campChanged, this, &DeskWindow::showCamp);
+    connect(dispense_, &DispensePlace::campChanged, this, [this] {
+        stock_->refresh();
+        showCamp();
+    });
+    connect(stock_, &StockPlace::campChanged, this, [this] {
+        dispense_->refresh();
+        showCamp();
+    });
     auto* twin = new QAction(tr("Power plane as a table"), this);
     twin->setShortcut(Qt::CTRL | Qt::Key_T);
     connect(twin, &QAction::triggered, dispense_, &DispensePlace::togglePlaneTable);
@@ -77,6 +87,9 @@ QWidget* DeskWindow::buildHeader()
     summary_->setObjectName(QStringLiteral("summaryLabel"));
     summary_->setProperty("role", QStringLiteral("hint"));
     row->addWidget(site_);
+    row->addSpacing(12);
+    buildPlaceButtons(*row);
+    row->addSpacing(12);
     row->addWidget(summary_, 1);
     newPersonButton_ = command(*row, QStringLiteral("newPersonButton"), tr("New person"),
                                tr("Empties the card"), QKeySequence::New, &DeskWindow::newPerson);
@@ -94,6 +107,38 @@ QWidget* DeskWindow::buildHeader()
     connect(theme_, &QComboBox::activated, this, &DeskWindow::takeTheme);
     row->addWidget(theme_);
     return header;
+}
+
+void DeskWindow::buildPlaceButtons(QHBoxLayout& row)
+{
+    placeButtons_ = new QButtonGroup(this);
+    const std::tuple<QString, QString, QString> places[] = {
+        {QStringLiteral("dispensePlaceButton"), tr("Dispense"), tr("Who is served, and with what")},
+        {QStringLiteral("stockPlaceButton"), tr("Stock"),
+         tr("What lies in the box, and what happened to it")}};
+    for (const auto& [name, words, tooltip] : places) {
+        const int place = static_cast<int>(placeButtons_->buttons().size());
+        auto* action = new QAction(words, this);
+        action->setShortcut(QKeySequence(Qt::ALT | Qt::Key(Qt::Key_1 + place)));
+        connect(action, &QAction::triggered, this, [this, place] { showPlace(static_cast<Place>(place)); });
+        addAction(action);
+        auto* button = new QPushButton(words, this);
+        button->setObjectName(name);
+        button->setCheckable(true);
+        button->setToolTip(
+            QStringLiteral("%1 (%2)").arg(tooltip, action->shortcut().toString(QKeySequence::NativeText)));
+        connect(button, &QPushButton::clicked, action, &QAction::trigger);
+        placeButtons_->addButton(button, place);
+        row.addWidget(button);
+    }
+}
+
+void DeskWindow::showPlace(Place place)
+{
+    if (!camp_)
+        return;
+    pages_->setCurrentIndex(1 + static_cast<int>(place));
+    placeButtons_->button(static_cast<int>(place))->setChecked(true);
 }
 
 QWidget* DeskWindow::buildEmptyState()
@@ -129,7 +174,14 @@ QWidget* DeskWindow::buildEmptyState()
 bool DeskWindow::openCamp(const QString& folder)
 {
     messages_->dismiss();
-    const bool opened = runCommand(*messages_, [this, &folder] { dispense_->open(folder.toStdString()); });
+    const bool opened = runCommand(*messages_, [this, &folder] {
+        auto opening = Camp::open(folder.toStdString(), Ledger::Mode::readWrite);
+        dispense_->take(nullptr);
+        stock_->take(nullptr);
+        camp_.emplace(std::move(opening));
+        stock_->take(&*camp_);
+        dispense_->take(&*camp_);
+    });
     showCamp();
     return opened;
 }
@@ -156,14 +208,21 @@ void DeskWindow::askTable()
 
 void DeskWindow::newPerson()
 {
-    if (dispense_->camp())
-        dispense_->newPerson();
+    if (!camp_)
+        return;
+    showPlace(Place::dispense);
+    dispense_->newPerson();
 }
 
 void DeskWindow::showCamp()
 {
-    const auto* camp = dispense_->camp();
-    pages_->setCurrentIndex(camp ? 1 : 0);
+    const auto* camp = camp_ ? &*camp_ : nullptr;
+    if (camp && pages_->currentIndex() == 0)
+        showPlace(Place::dispense);
+    if (!camp)
+        pages_->setCurrentIndex(0);
+    for (auto* button : placeButtons_->buttons())
+        button->setVisible(camp);
     if (!camp)
         pages_->currentWidget()->setFocus();
     newPersonButton_->setVisible(camp);
@@ -172,7 +231,7 @@ void DeskWindow::showCamp()
     int pieces = 0;
     for (const auto& line : camp ? camp->stock() : std::vector<StockLine>{})
         pieces += line.onHand;
-    summary_->setText(camp ? tr("Dispense  ·  %n on hand", nullptr, pieces) : tr("No camp is open"));
+    summary_->setText(camp ? tr("%n on hand", nullptr, pieces) : tr("No camp is open"));
     setWindowTitle(camp ? tr("%1: Quarterstep").arg(QString::fromStdString(camp->site()))
                         : tr("Quarterstep"));
 }
@@ -181,6 +240,7 @@ void DeskWindow::takeTheme(int index)
 {
     applyTheme(*qApp, static_cast<Theme>(index));
     dispense_->restyle();
+    stock_->restyle();
 }
 
 } // namespace quarterstep

@@ -3,9 +3,11 @@
 #pragma once
 
 #include "app/desk/theme.hpp"
+#include "app/session/camp.hpp"
 
 #include <QMainWindow>
 
+class QButtonGroup;
 class QComboBox;
 class QHBoxLayout;
 class QLabel;
@@ -17,6 +19,7 @@ namespace quarterstep
 
 class DispensePlace;
 class MessageBar;
+class StockPlace;
 
 class DeskWindow final : public QMainWindow
 {
@@ -27,13 +30,18 @@ class DeskWindow final : public QMainWindow
 
     /// Opens a camp folder; what goes wrong is said in the window. Returns whether it is open.
     bool openCamp(const QString& folder);
+    /// The places, in the order of their buttons and keys.
+    enum class Place { dispense, stock };
+    void showPlace(Place place);
     /// Loads a person of the waiting list; false when there is none of that code.
     bool choosePerson(const QString& code);
     [[nodiscard]] MessageBar& messages() { return *messages_; }
     [[nodiscard]] DispensePlace& dispense() { return *dispense_; }
+    [[nodiscard]] StockPlace& stock() { return *stock_; }
 
   private:
     QWidget* buildHeader();
+    void buildPlaceButtons(QHBoxLayout& row);
     QWidget* buildEmptyState();
     QPushButton* command(QHBoxLayout& row, const QString& name, const QString& text, const QString& tooltip,
                          const QKeySequence& keys, void (DeskWindow::*run)());
@@ -43,8 +51,11 @@ class DeskWindow final : public QMainWindow
     void showCamp();
     void takeTheme(int index);
 
+    std::optional<Camp> camp_; ///< before the places that show it
     MessageBar* messages_;
     DispensePlace* dispense_;
+    StockPlace* stock_;
+    QButtonGroup* placeButtons_ = nullptr;
     QStackedWidget* pages_;
     QLabel* site_ = nullptr;
     QLabel* summary_ = nullptr;

@@ -3,6 +3,7 @@
 #include "app/desk/desk_options.hpp"
 #include "app/desk/desk_window.hpp"
 #include "app/desk/message_bar.hpp"
+#include "app/desk/places/stock_place.hpp"
 
 #include <QApplication>
 #include <QLibraryInfo>
@@ -38,15 +39,28 @@ int say(const QString& text, int exitCode)
     return exitCode;
 }
 
-/// 0 painted, 1 no such person, 3 the camp cannot be opened, 4 the file cannot be written.
+/// The person, the place and the line named on the command line; what cannot be found, in words.
+QString showNamed(DeskWindow& window, const DeskOptions& options)
+{
+    if (!options.person.isEmpty() && !window.choosePerson(options.person))
+        return QCoreApplication::translate("DeskOptions", "no readable person %1 in people.csv")
+            .arg(options.person);
+    if (options.place.startsWith(QLatin1String("stock")) || !options.line.isEmpty())
+        window.showPlace(DeskWindow::Place::stock);
+    if (options.place == QLatin1String("stock-ladder") || options.place == QLatin1String("stock-box"))
+        window.stock().showView(options.place == QLatin1String("stock-box") ? 2 : 1);
+    if (!options.line.isEmpty() && !window.stock().chooseLine(options.line.toStdString()))
+        return QCoreApplication::translate("DeskOptions", "no line %1 in this stock").arg(options.line);
+    return {};
+}
+
+/// 0 painted, 1 no such person or line, 3 the camp cannot be opened, 4 the file cannot be written.
 int paintInto(DeskWindow& window, const DeskOptions& options, bool opened)
 {
     if (!opened)
         return say(window.messages().text(), 3);
-    if (!options.person.isEmpty() && !window.choosePerson(options.person))
-        return say(QCoreApplication::translate("DeskOptions", "no readable person %1 in people.csv")
-                       .arg(options.person),
-                   1);
+    if (const auto missing = showNamed(window, options); !missing.isEmpty())
+        return say(missing, 1);
     QApplication::processEvents();
     if (!window.grab().save(options.screenshot, "PNG"))
         return say(QCoreApplication::translate("DeskOptions", "cannot write %1").arg(options.screenshot), 4);
@@ -88,8 +102,8 @@ int main(int argc, char** argv)
     }
     // The window is painted before the camp is read.
     QTimer::singleShot(0, &window, [&window, &options] {
-        if (!options.folder.isEmpty() && window.openCamp(options.folder) && !options.person.isEmpty())
-            window.choosePerson(options.person);
+        if (!options.folder.isEmpty() && window.openCamp(options.folder))
+            showNamed(window, options);
     });
     return QApplication::exec();
 }

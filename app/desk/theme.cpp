@@ -57,7 +57,8 @@ QString sheetOf(const Colours& c, Theme theme)
     return QStringLiteral(
                "QFrame#cardFrame,QFrame#answerFrame,QFrame#handOverFrame,QFrame#planeFrame,QFrame#"
                "waitingFrame,"
-               "QFrame#whyFrame{background:%1;border:1px solid %2;border-radius:8px;}"
+               "QFrame#whyFrame,QFrame#linesFrame,QFrame#stockCardFrame,QFrame#stockWorkFrame,QFrame#"
+               "editsFrame{background:%1;border:1px solid %2;border-radius:8px;}"
                "QLabel[role=\"heading\"]{font-weight:700;color:%3;}"
                "QLabel[role=\"hint\"]{color:%4;}"
                "QLabel[role=\"complaint\"]{color:%7;}"
@@ -71,6 +72,7 @@ QString sheetOf(const Colours& c, Theme theme)
                "QPushButton[primary=\"true\"]:enabled{background:%5;color:%6;border:1px solid "
                "%5;font-weight:700;}"
                "QPushButton[primary=\"true\"]:enabled:focus{border:%8px solid %3;}"
+               "QPushButton:checked{border:%8px solid %5;padding:4px 13px;background:%5;color:%6;}"
                "QPushButton:pressed{background:%2;}"
                "QAbstractItemView{background:%1;border:none;outline:none;}"
                "QHeaderView::section{background:%1;color:%4;border:none;border-bottom:1px solid "

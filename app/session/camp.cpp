@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/session/camp.hpp"
 
+#include "inventory/store/shared_ledger.hpp"
+
 #include <algorithm>
 #include <filesystem>
 #include <unordered_map>
@@ -42,20 +44,12 @@ bool exists(const std::string& path)
     return std::filesystem::exists(std::filesystem::symlink_status(path, ignored));
 }
 
-/// Where the ledger of a stock file lies.
-std::string ledgerPath(const std::string& folder, const StockFile& file)
-{
-    if (file.ledger.rfind("postgresql://", 0) == 0 || file.ledger.rfind("postgres://", 0) == 0)
-        throw Error(
-            aboutFile(Severity::error, stockPath(folder), "ledger-kind",
-                      {QS_SAY("core", "this version opens SQLite ledgers only; name a file beside stock.yaml "
-                                      "in the key ledger, for example ledger.sqlite"),
-                       {}}),
-            4);
-    return (std::filesystem::path(folder) / file.ledger).string();
-}
-
 } // namespace
+
+std::string ledgerLocation(const std::string& folder, const std::string& ledger)
+{
+    return isSharedLedger(ledger) ? ledger : (std::filesystem::path(folder) / ledger).string();
+}
 
 CampNotOpened::CampNotOpened(std::vector<Finding> findings)
     : Error(firstError(findings), 3), findings_(std::move(findings))
@@ -95,13 +89,13 @@ void Camp::readFiles()
 
 void Camp::openLedger(Ledger::Mode mode)
 {
-    const auto path = ledgerPath(folder_, file_);
-    if (mode == Ledger::Mode::readOnly && !exists(path))
+    const auto location = ledgerLocation(folder_, file_.ledger);
+    if (mode == Ledger::Mode::readOnly && !isSharedLedger(location) && !exists(location))
         return;
-    ledger_ = Ledger::open(path, mode);
+    ledger_ = Ledger::open(location, mode, folder_);
     if (ledger_->moved())
         tell(aboutFile(
-            Severity::caution, path, "ledger-moved",
+            Severity::caution, ledger_->path(), "ledger-moved",
             {QS_SAY("core", "this ledger was last written at another place and is open for reading only; if "
                             "the folder moved here for good, say so, and do not use the other copy any "
                             "more"),

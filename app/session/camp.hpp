@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// An open camp folder: stock.yaml, rules.yaml and ledger.sqlite together. The desk and every verb work
+// An open camp folder: stock.yaml, rules.yaml and the ledger together. The desk and every verb work
 // through it.
 #pragma once
 
@@ -17,7 +17,7 @@ class Camp
     /// Opens a folder. readWrite makes the ledger when missing and heals stock.yaml after a crash; readOnly
     /// needs neither a ledger nor a folder that can be written to. A ledger that was last written at another
     /// place is opened for reading, with the finding ledger-moved. Throws CampNotOpened (3) with everything
-    /// found in the files, Error ledger-kind (4), and what Ledger::open and writeBack throw.
+    /// found in the files, and what Ledger::open and writeBack throw.
     [[nodiscard]] static Camp open(const std::string& folder, Ledger::Mode mode);
 
     [[nodiscard]] const std::string& folder() const { return folder_; }
@@ -88,6 +88,9 @@ class Camp
     std::vector<EditedCount> edited_;
     int pauses_ = 0;
 };
+
+/// Where the ledger is that stock.yaml of this folder names: a file beside it, or an address.
+[[nodiscard]] std::string ledgerLocation(const std::string& folder, const std::string& ledger);
 
 /// Thrown by Camp::open: everything found in the folder's files.
 class CampNotOpened : public Error

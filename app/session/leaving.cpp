@@ -2,6 +2,7 @@
 #include "app/session/leaving.hpp"
 
 #include "inventory/store/place.hpp"
+#include "inventory/store/shared_ledger.hpp"
 #include "inventory/text/source_text.hpp"
 
 #include <algorithm>
@@ -54,6 +55,38 @@ void copyText(const std::string& from, const std::string& to)
     replaceFile(to, bytes.value, true);
 }
 
+/// The copy of a shared ledger is a file, as every camp folder can have one.
+std::string copyName(const Camp& camp)
+{
+    return isSharedLedger(camp.ledger().path()) ? "ledger.sqlite"
+                                                : fs::path(camp.ledger().path()).filename().string();
+}
+
+/// The ledger itself, or that of the camp folder named.
+std::string ledgerOf(const std::string& path)
+{
+    std::error_code ignored;
+    if (!fs::is_directory(path, ignored))
+        return path;
+    const auto file = readStockFile(stockPath(path));
+    return file.usable() ? ledgerLocation(path, file.value.ledger) : path + "/ledger.sqlite";
+}
+
+/// Lets stock.yaml of a folder name this ledger.
+void nameLedger(const std::string& folder, const std::string& ledger)
+{
+    const auto path = stockPath(folder);
+    auto file = readStockFile(path);
+    if (!file.usable())
+        throw CampNotOpened(std::move(file.findings));
+    if (file.value.ledger == ledger)
+        return;
+    auto bytes = spliceLedger(file.value, path, ledger);
+    if (!bytes.usable())
+        throw CampNotOpened(std::move(bytes.findings));
+    replaceFile(path, bytes.value);
+}
+
 } // namespace
 
 std::vector<std::string> exportFolder(const Camp& camp, const std::string& target)
@@ -63,7 +96,7 @@ std::vector<std::string> exportFolder(const Camp& camp, const std::string& targe
     try {
         const FolderLock lock(camp.folder()); // no write-back between the ledger and the file
         if (camp.hasLedger()) {
-            names.push_back(fs::path(camp.ledger().path()).filename().string());
+            names.push_back(copyName(camp));
             camp.ledger().copyTo(target + "/" + names.back());
         }
         for (const auto* name : {"stock.yaml", "rules.yaml"}) {
@@ -73,6 +106,8 @@ std::vector<std::string> exportFolder(const Camp& camp, const std::string& targe
                 continue;
             copyText(from.string(), (fs::path(target) / name).string());
             names.emplace_back(name);
+            if (names.back() == "stock.yaml" && camp.hasLedger())
+                nameLedger(target, copyName(camp));
         }
         if (!syncFolder(folderOf(target)))
             throw cannotWrite(target, std::error_code(errno, std::generic_category()));
@@ -96,9 +131,7 @@ Entry exportEntry(const std::string& actor, const std::string& reason)
 
 MergeReport importLedger(Camp& camp, const std::string& path, bool dryRun)
 {
-    std::error_code ignored;
-    const auto file = fs::is_directory(path, ignored) ? path + "/ledger.sqlite" : path;
-    const auto from = Ledger::open(file, Ledger::Mode::readOnly);
+    const auto from = Ledger::open(ledgerOf(path), Ledger::Mode::readOnly, camp.folder());
     auto report = mergeLedger(camp.ledger(), from, dryRun);
     if (!dryRun)
         camp.refreshAfterWriting();
@@ -108,7 +141,7 @@ MergeReport importLedger(Camp& camp, const std::string& path, bool dryRun)
 std::vector<std::string> copiesBeside(const Camp& camp)
 {
     std::vector<std::string> names;
-    if (!camp.hasLedger())
+    if (!camp.hasLedger() || isSharedLedger(camp.ledger().path()))
         return names;
     const fs::path ledger(camp.ledger().path());
     const auto begin = ledger.filename().string() + ".form-";

@@ -30,7 +30,7 @@ struct ExportTable {
 /// The entry that says who exported everything, and why.
 [[nodiscard]] Entry exportEntry(const std::string& actor, const std::string& reason);
 
-/// Merges another ledger (a file, or the camp folder it lies in) into the camp's and brings stock.yaml up to
+/// Merges another ledger (a file, an address, or a camp folder) into the camp's and brings stock.yaml up to
 /// it.
 MergeReport importLedger(Camp& camp, const std::string& path, bool dryRun);
 

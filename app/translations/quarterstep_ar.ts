@@ -1,3644 +1,5782 @@
 <?xml version="1.0" encoding="utf-8"?>
 <!DOCTYPE TS>
 <TS version="2.1" language="ar" sourcelanguage="en">
-    <context>
-        <name>Commands</name>
-        <message numerus="yes">
-            <source>and %n more</source>
-            <translation>
-                <numerusform>والمزيد: %n</numerusform>
-                <numerusform>والمزيد: %n</numerusform>
-                <numerusform>والمزيد: %n</numerusform>
-                <numerusform>والمزيد: %n</numerusform>
-                <numerusform>والمزيد: %n</numerusform>
-                <numerusform>والمزيد: %n</numerusform>
-            </translation>
-        </message>
-        <message>
-            <source>The program met something it does not know: %1. Nothing was written; close the program and open the folder again.</source>
-            <translation>واجه البرنامج أمرًا لا يعرفه: %1. لم يُكتب شيء؛ أغلق البرنامج وافتح المجلد من جديد.</translation>
-        </message>
-    </context>
-    <context>
-        <name>DeskOptions</name>
-        <message>
-            <source>Matches final spectacle prescriptions with a stock of ready-made spectacles and lenses.</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>light, dark or sun (black on white, large)</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>mirrors the window; prescriptions stay left-to-right</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>language of the window, for example ar</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>paints the window into a PNG file and leaves</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>size of the window in pixels, for example 1366x768</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>loads this person of people.csv at the start</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>camp folder to open (stock.yaml, rules.yaml, ledger.sqlite)</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>--size %1 is not a size; write for example 1366x768</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>--theme %1 is not known; write light, dark or sun</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>one camp folder at a time, not %1</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>no readable person %1 in people.csv</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>cannot write %1</source>
-            <translation type="unfinished" />
-        </message>
-    </context>
-    <context>
-        <name>DeskWords</name>
-        <message>
-            <source>R %1</source>
-            <translation>R %1</translation>
-        </message>
-        <message>
-            <source>L %1</source>
-            <translation>L %1</translation>
-        </message>
-        <message>
-            <source>%1 add %2</source>
-            <translation>%1 إضافة %2</translation>
-        </message>
-        <message>
-            <source>not judged</source>
-            <translation>لم يُقيَّم</translation>
-        </message>
-        <message>
-            <source>%1 too strong</source>
-            <translation>أقوى من اللازم بمقدار %1</translation>
-        </message>
-        <message>
-            <source>%1 too plus</source>
-            <translation>زائد الموجب بمقدار %1</translation>
-        </message>
-        <message>
-            <source>%1 too weak</source>
-            <translation>أضعف من اللازم بمقدار %1</translation>
-        </message>
-        <message>
-            <source>%1 too minus</source>
-            <translation>زائد السالب بمقدار %1</translation>
-        </message>
-        <message>
-            <source>cylinder %1 left</source>
-            <translation>يبقى من الأسطوانة %1</translation>
-        </message>
-        <message>
-            <source>nothing left</source>
-            <translation>لا يبقى شيء</translation>
-        </message>
-        <message>
-            <source>, </source>
-            <translation>، </translation>
-        </message>
-        <message>
-            <source>Suggested</source>
-            <translation>مقترح</translation>
-        </message>
-        <message>
-            <source>Fits with caution</source>
-            <translation>مناسب مع تحفظ</translation>
-        </message>
-        <message>
-            <source>On trial: type the acuity</source>
-            <translation>قيد التجربة: اكتب حدة الإبصار</translation>
-        </message>
-        <message>
-            <source>Outside limit</source>
-            <translation>خارج الحد</translation>
-        </message>
-        <message>
-            <source>right eye: %1</source>
-            <translation>العين اليمنى: %1</translation>
-        </message>
-        <message>
-            <source>left eye: %1</source>
-            <translation>العين اليسرى: %1</translation>
-        </message>
-    </context>
-    <context>
-        <name>PrescriptionCard</name>
-        <message>
-            <source>Person</source>
-            <translation>الشخص</translation>
-        </message>
-        <message>
-            <source>Camp code of the person, as on the paper card</source>
-            <translation>رمز الشخص في المخيم كما في البطاقة الورقية</translation>
-        </message>
-        <message>
-            <source>Age</source>
-            <translation>العمر</translation>
-        </message>
-        <message>
-            <source>Age in years; unknown age is judged by the strictest rules</source>
-            <translation>العمر بالسنوات؛ العمر المجهول يُقيَّم بأشد القواعد</translation>
-        </message>
-        <message>
-            <source>Right</source>
-            <translation>اليمنى</translation>
-        </message>
-        <message>
-            <source>Right eye: sphere, cylinder (dioptres) and axis (degrees). Up and Down step the sphere by 0.25, Page Up and Page Down by 1.00</source>
-            <translation>العين اليمنى: الكرة والأسطوانة (ديوبتر) والمحور (درجات). السهمان يغيّران الكرة بمقدار 0.25، ومفتاحا الصفحة بمقدار 1.00</translation>
-        </message>
-        <message>
-            <source>Left</source>
-            <translation>اليسرى</translation>
-        </message>
-        <message>
-            <source>Left eye: sphere, cylinder (dioptres) and axis (degrees). Up and Down step the sphere by 0.25, Page Up and Page Down by 1.00</source>
-            <translation>العين اليسرى: الكرة والأسطوانة (ديوبتر) والمحور (درجات). السهمان يغيّران الكرة بمقدار 0.25، ومفتاحا الصفحة بمقدار 1.00</translation>
-        </message>
-        <message>
-            <source>Addition</source>
-            <translation>الإضافة</translation>
-        </message>
-        <message>
-            <source>Near addition of both eyes, dioptres</source>
-            <translation>إضافة القرب للعينين، ديوبتر</translation>
-        </message>
-        <message>
-            <source>PD far</source>
-            <translation>PD للبعد</translation>
-        </message>
-        <message>
-            <source>Distance between the pupils looking far, millimetres</source>
-            <translation>المسافة بين الحدقتين عند النظر بعيدًا، مليمتر</translation>
-        </message>
-        <message>
-            <source>PD near</source>
-            <translation>PD للقرب</translation>
-        </message>
-        <message>
-            <source>Distance between the pupils looking near, millimetres; worked out from the far one when empty</source>
-            <translation>المسافة بين الحدقتين عند النظر قريبًا، مليمتر؛ تُحسب من البعيدة إذا تُركت فارغة</translation>
-        </message>
-        <message>
-            <source>Near, R</source>
-            <translation>القرب، اليمنى</translation>
-        </message>
-        <message>
-            <source>Right eye: whole near power found by trial, dioptres, instead of an addition</source>
-            <translation>العين اليمنى: قوة القرب الكاملة بالتجربة، ديوبتر، بدل الإضافة</translation>
-        </message>
-        <message>
-            <source>Near, L</source>
-            <translation>القرب، اليسرى</translation>
-        </message>
-        <message>
-            <source>Left eye: whole near power found by trial, dioptres, instead of an addition</source>
-            <translation>العين اليسرى: قوة القرب الكاملة بالتجربة، ديوبتر، بدل الإضافة</translation>
-        </message>
-        <message>
-            <source>Unaided, R</source>
-            <translation>دون نظارة، R</translation>
-        </message>
-        <message>
-            <source>Right eye: acuity without spectacles, for example 6/18</source>
-            <translation>العين اليمنى: حدة الإبصار دون نظارة، مثل 6/18</translation>
-        </message>
-        <message>
-            <source>Unaided, L</source>
-            <translation>دون نظارة، L</translation>
-        </message>
-        <message>
-            <source>Left eye: acuity without spectacles, for example 6/18</source>
-            <translation>العين اليسرى: حدة الإبصار دون نظارة، مثل 6/18</translation>
-        </message>
-        <message>
-            <source>Best, R</source>
-            <translation>الأفضل، R</translation>
-        </message>
-        <message>
-            <source>Right eye: acuity with this prescription, for example 6/6</source>
-            <translation>العين اليمنى: حدة الإبصار بهذه الوصفة، مثل 6/6</translation>
-        </message>
-        <message>
-            <source>Best, L</source>
-            <translation>الأفضل، L</translation>
-        </message>
-        <message>
-            <source>Left eye: acuity with this prescription, for example 6/6</source>
-            <translation>العين اليسرى: حدة الإبصار بهذه الوصفة، مثل 6/6</translation>
-        </message>
-        <message>
-            <source>Prescriber</source>
-            <translation>كاتب الوصفة</translation>
-        </message>
-        <message>
-            <source>Who signed the prescription; needed under 16 years</source>
-            <translation>من وقّع الوصفة؛ مطلوب دون 16 سنة</translation>
-        </message>
-    </context>
-    <context>
-        <name>command</name>
-        <message>
-            <source>R</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>L</source>
-            <translation type="unfinished">L</translation>
-        </message>
-        <message>
-            <source>prism %1</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>measure again</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>temporary pair: %1</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>%1: not refracted, not judged</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>no power does the same at %1 mm</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>at %1 mm: %2</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>%1: not read: %2</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>%1: no number</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>needs judged     %1</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>served           %1</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>  with caution   %1</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>on trial         %1</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>none needed      %1</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>incomplete       %1</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>rows not read    %1</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>share served     %1 %</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>second pair held back: somebody waits without any</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>ran out today</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>from stock %1</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>on trial %1</source>
-            <translation type="unfinished">قيد التجربة %1</translation>
-        </message>
-        <message>
-            <source>custom %1</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>none needed %1</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>incomplete %1</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>refer %1</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>held back %1</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>ran out: %1</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>on hand %1 before, %2 after</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>dry run: nothing was written</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>prescription table (CSV); - reads standard input</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>one eye each, as written; - reads lines of standard input</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>Quarterstep finds which stocked spectacles serve a finished prescription, and how well.</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>Examples:</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>Verbs:</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>Ends with 0 when done, 1 when somebody is left without acceptable stock or incomplete, 2 for a slip in the command, 3 for bad data, 4 when something is locked or cannot be reached.</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>%1; row not read: %2</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>rows not read %1</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>on hand %1  available %2</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>bin %1</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>no ledger yet</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>ledger: %1 entries, all in order</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>ledger: %1 entries, not in order</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>the camp folder: stock.yaml, rules.yaml and the ledger</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>a stock file alone, without a ledger</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>rules of fit to go with --stock; the usual ones when left out</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>rules to judge by: school, adult-distance, adult-near, strict or the camp's own</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>answer in JSON</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>every line, not only the six best groups</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>say what would be done and write nothing</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>leave rows with errors out and name them</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>hand over to this person of the table only</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>distance, near, intermediate or bifocal, with --person or --explain</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>what was picked: a ready-made pair, or frame, right lens and left lens</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>why this pair, when it is outside a limit</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>distance acuity of the right eye with this pair</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>distance acuity of the left eye with this pair</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>near acuity with this pair, as N6</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>what was checked with this pair: power,fit,instructions</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>who hands over, for the ledger</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>check every entry of the ledger and end with 3 if one is bad</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>also at another vertex distance, in mm</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>the texts are acuities, not powers</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>which stocked pair serves each person, and how well</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>hand over: the best acceptable pair to each person in order, or one picked pair</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>what is in the box and what the ledger says</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>how many of a table the stock serves, and why not the others</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>written powers in both cylinder forms and as power vectors</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>this help, or that of one verb</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>handed over as picked: %1</source>
-            <translation type="unfinished" />
-        </message>
-    </context>
-    <context>
-        <name>core</name>
-        <message>
-            <source>from an objective reading only</source>
-            <translation>من قراءة موضوعية فقط</translation>
-        </message>
-        <message>
-            <source>refracted at a vertex distance of %1 mm</source>
-            <translation>قيس على مسافة قرنية %1 مم</translation>
-        </message>
-        <message>
-            <source>prism as prescribed, each eye its own</source>
-            <translation>المنشور كما وُصف، لكل عين منشورها</translation>
-        </message>
-        <message>
-            <source>for a child: impact-resistant lenses are advised</source>
-            <translation>لطفل: يُنصح بعدسات مقاومة للصدم</translation>
-        </message>
-        <message>
-            <source>only one seeing eye: impact-resistant lenses are advised</source>
-            <translation>عين واحدة مبصرة: يُنصح بعدسات مقاومة للصدم</translation>
-        </message>
-        <message>
-            <source>balance lens: as its fellow, for looks and weight</source>
-            <translation>عدسة موازنة: كأختها، للشكل والوزن</translation>
-        </message>
-        <message>
-            <source>each eye's PD is half of the binocular one</source>
-            <translation>بُعد كل حدقة نصف البُعد الكلي</translation>
-        </message>
-        <message>
-            <source>centration computed from the distance PD, not measured</source>
-            <translation>المركز محسوب من بُعد الحدقتين للبعيد، غير مقيس</translation>
-        </message>
-        <message>
-            <source>single vision for %1 mm: whole power, nothing to be added</source>
-            <translation>أحادية البؤرة لمسافة %1 مم: القوة كاملة، لا يضاف شيء</translation>
-        </message>
-        <message>
-            <source>the frame</source>
-            <translation>الإطار</translation>
-        </message>
-        <message>
-            <source>the vertex distance of the refraction</source>
-            <translation>مسافة القرنية عند القياس</translation>
-        </message>
-        <message>
-            <source>the heights in the chosen frame</source>
-            <translation>الارتفاعان في الإطار المختار</translation>
-        </message>
-        <message>
-            <source>the PD of each eye</source>
-            <translation>بُعد كل حدقة</translation>
-        </message>
-        <message>
-            <source>“%1” is not a vertex distance; write 0 to 50 mm, as --vertex 12 0</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>row of %1 left out</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>nothing was handed over; mend the rows above or leave them out with --skip-bad-rows</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>“%1” is not a check; write power, fit or instructions</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>nobody in %1 has the code %2</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>%1 is not a purpose of this person</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>this person needs more than one pair; say which with --purpose %1 or --purpose %2</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>there is no line %1 in this camp</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>%1 is for one person; add --person CODE</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>“%1” is not a purpose; write distance, near, intermediate or bifocal</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>`%1` needs either --camp FOLDER or --stock FILE</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>--rules goes with --stock; a camp folder has its own rules</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>there is no profile “%1”; there are %2</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>there is no option “%1” here; `quarterstep help` lists them</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>there is no option “%1” here; did you mean “%2”?</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>`%1` needs %2; see `quarterstep help %1`</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>“%1” is one too many; put a text with blanks into quotes</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>the options are not understood: %1</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>there is no verb “%1”; `quarterstep help` lists them</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>there is no verb “%1”; did you mean “%2”?</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>it cannot go on: %1</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>the answer could not be written to the end</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>ledger entry %1 is not as it was written: %2; keep the folder as it is and compare it with a copy</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>this version opens SQLite ledgers only; name a file beside stock.yaml in the key ledger, for example ledger.sqlite</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>there is no rules.yaml; the rules built in apply</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>this ledger was last written at another place and is open for reading only; if the folder moved here for good, say so, and do not use the other copy any more</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>there is no ledger here yet</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>the ledger has the entry, but stock.yaml could not be brought up to date; that is made good at the next opening</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>to be referred before any glasses are given</source>
-            <translation>يُحال قبل تسليم أي نظارة</translation>
-        </message>
-        <message>
-            <source>nothing is needed for this purpose</source>
-            <translation>لا حاجة إلى شيء لهذا الغرض</translation>
-        </message>
-        <message>
-            <source>these lines do not make a pair</source>
-            <translation>هذه الأصناف لا تكوّن نظارة</translation>
-        </message>
-        <message>
-            <source>on trial: type the acuity with this pair first</source>
-            <translation>قيد التجربة: اكتب أولًا حدة الإبصار بهذه النظارة</translation>
-        </message>
-        <message>
-            <source>an unequal pair: read each eye with the focimeter first</source>
-            <translation>نظارة غير متساوية: اقرأ كل عين بمقياس العدسات أولًا</translation>
-        </message>
-        <message>
-            <source>none left of %1</source>
-            <translation>لم يبق شيء من %1</translation>
-        </message>
-        <message>
-            <source>no pair chosen</source>
-            <translation>لم تُختر نظارة</translation>
-        </message>
-        <message>
-            <source>no hand-over with the id %1</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>above %1 D the vertex distance must be recorded</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>a sphere would leave less cylinder than this lens does</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>prism by decentration is the prescriber's decision</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>PD not taken: judged at the worst end of what is plausible</source>
-            <translation>لم تُقس PD: قُيّم عند أسوأ قيمة معقولة</translation>
-        </message>
-        <message>
-            <source>the centres of this pair are assumed, not measured</source>
-            <translation>مراكز هذه النظارة مفترضة لا مقاسة</translation>
-        </message>
-        <message>
-            <source>heights of the centres not measured</source>
-            <translation>ارتفاعات المراكز لم تُقس</translation>
-        </message>
-        <message>
-            <source>cylinder left over</source>
-            <translation>الأسطوانة الباقية</translation>
-        </message>
-        <message>
-            <source>cylinder left over %1 D, limit %2 D</source>
-            <translation>الأسطوانة الباقية %1 D، الحد %2 D</translation>
-        </message>
-        <message>
-            <source>%1 D of cylinder left over</source>
-            <translation>تبقى أسطوانة %1 D</translation>
-        </message>
-        <message>
-            <source>difference between the eyes' needs</source>
-            <translation>الفرق بين حاجتي العينين</translation>
-        </message>
-        <message>
-            <source>the eyes differ by %1 D, limit %2 D for one power in both lenses</source>
-            <translation>تختلف العينان بمقدار %1 D، الحد %2 D لقوة واحدة في العدستين</translation>
-        </message>
-        <message>
-            <source>the eyes differ by %1 D</source>
-            <translation>تختلف العينان بمقدار %1 D</translation>
-        </message>
-        <message>
-            <source>size of the power</source>
-            <translation>مقدار القوة</translation>
-        </message>
-        <message>
-            <source>power %1 D, limit %2 D</source>
-            <translation>القوة %1 D، الحد %2 D</translation>
-        </message>
-        <message>
-            <source>high power: %1 D</source>
-            <translation>قوة عالية: %1 D</translation>
-        </message>
-        <message>
-            <source>blur strength</source>
-            <translation>شدة التشوش</translation>
-        </message>
-        <message>
-            <source>blur strength %1 D, limit %2 D</source>
-            <translation>شدة التشوش %1 D، الحد %2 D</translation>
-        </message>
-        <message>
-            <source>blur strength %1 D</source>
-            <translation>شدة التشوش %1 D</translation>
-        </message>
-        <message>
-            <source>too much plus</source>
-            <translation>موجب زائد</translation>
-        </message>
-        <message>
-            <source>%1 D too much plus, limit %2 D</source>
-            <translation>موجب زائد %1 D، الحد %2 D</translation>
-        </message>
-        <message>
-            <source>%1 D too much plus</source>
-            <translation>موجب زائد %1 D</translation>
-        </message>
-        <message>
-            <source>too much minus or too little plus</source>
-            <translation>سالب زائد أو موجب ناقص</translation>
-        </message>
-        <message>
-            <source>%1 D too much minus or too little plus, limit %2 D</source>
-            <translation>سالب زائد أو موجب ناقص %1 D، الحد %2 D</translation>
-        </message>
-        <message>
-            <source>%1 D too much minus or too little plus</source>
-            <translation>سالب زائد أو موجب ناقص %1 D</translation>
-        </message>
-        <message>
-            <source>difference between the two lenses</source>
-            <translation>الفرق بين العدستين</translation>
-        </message>
-        <message>
-            <source>the two lenses differ by %1 D, limit %2 D</source>
-            <translation>تختلف العدستان بمقدار %1 D، الحد %2 D</translation>
-        </message>
-        <message>
-            <source>the two lenses differ by %1 D</source>
-            <translation>تختلف العدستان بمقدار %1 D</translation>
-        </message>
-        <message>
-            <source>balance between the eyes</source>
-            <translation>التوازن بين العينين</translation>
-        </message>
-        <message>
-            <source>one eye %1 D off against the other, limit %2 D</source>
-            <translation>تنحرف عين عن الأخرى بمقدار %1 D، الحد %2 D</translation>
-        </message>
-        <message>
-            <source>one eye %1 D off against the other</source>
-            <translation>تنحرف عين عن الأخرى بمقدار %1 D</translation>
-        </message>
-        <message>
-            <source>cylinder of the lens beyond the need</source>
-            <translation>أسطوانة العدسة فوق الحاجة</translation>
-        </message>
-        <message>
-            <source>the lens has %1 D more cylinder than needed, limit %2 D</source>
-            <translation>أسطوانة العدسة تزيد على الحاجة بمقدار %1 D، الحد %2 D</translation>
-        </message>
-        <message>
-            <source>%1 D more cylinder than needed</source>
-            <translation>أسطوانة زائدة %1 D</translation>
-        </message>
-        <message>
-            <source>axis off</source>
-            <translation>انحراف المحور</translation>
-        </message>
-        <message>
-            <source>axis off by %1 degrees, limit %2</source>
-            <translation>انحراف المحور %1 درجة، الحد %2</translation>
-        </message>
-        <message>
-            <source>axis off by %1 degrees</source>
-            <translation>انحراف المحور %1 درجة</translation>
-        </message>
-        <message>
-            <source>horizontal prism</source>
-            <translation>المنشور الأفقي</translation>
-        </message>
-        <message>
-            <source>horizontal prism %1, limit %2</source>
-            <translation>المنشور الأفقي %1، الحد %2</translation>
-        </message>
-        <message>
-            <source>horizontal prism %1</source>
-            <translation>المنشور الأفقي %1</translation>
-        </message>
-        <message>
-            <source>vertical prism</source>
-            <translation>المنشور العمودي</translation>
-        </message>
-        <message>
-            <source>vertical prism %1, limit %2</source>
-            <translation>المنشور العمودي %1، الحد %2</translation>
-        </message>
-        <message>
-            <source>vertical prism %1</source>
-            <translation>المنشور العمودي %1</translation>
-        </message>
-        <message>
-            <source>centres against PD</source>
-            <translation>المراكز مقابل PD</translation>
-        </message>
-        <message>
-            <source>centres %1 mm off the PD, limit %2 mm</source>
-            <translation>تبتعد المراكز عن PD بمقدار %1 mm، الحد %2 mm</translation>
-        </message>
-        <message>
-            <source>centres %1 mm off the PD</source>
-            <translation>تبتعد المراكز عن PD بمقدار %1 mm</translation>
-        </message>
-        <message>
-            <source>vertical imbalance at the reading level</source>
-            <translation>اختلال عمودي عند مستوى القراءة</translation>
-        </message>
-        <message>
-            <source>vertical imbalance %1 at the reading level, limit %2</source>
-            <translation>اختلال عمودي %1 عند مستوى القراءة، الحد %2</translation>
-        </message>
-        <message>
-            <source>vertical imbalance %1 at the reading level</source>
-            <translation>اختلال عمودي %1 عند مستوى القراءة</translation>
-        </message>
-        <message>
-            <source>frame size class</source>
-            <translation>فئة مقاس الإطار</translation>
-        </message>
-        <message>
-            <source>frame size off by %1 class, limit %2</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>frame size off by %1 class</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>blur strength at near</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>blur strength at near %1 D, limit %2 D</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>blur strength at near %1 D</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>near power too strong</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>near power %1 D too strong, limit %2 D</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>near power %1 D too strong</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>near power too weak</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>near power %1 D too weak, limit %2 D</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>near power %1 D too weak</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>sphere off</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>sphere off by %1 D, limit %2 D</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>sphere off by %1 D</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>cylinder off</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>cylinder off by %1 D, limit %2 D</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>cylinder off by %1 D</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>axis against the prescription</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>axis %1 degrees off the prescription, limit %2</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>axis %1 degrees off the prescription</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>acuity with the mean sphere</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>acuity with the mean sphere %1 logMAR below the full correction, limit %2</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>acuity with the mean sphere %1 logMAR lower</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>acuity with this pair</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>acuity with this pair is %1 logMAR beyond what is asked, limit %2</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>tried: acuity %1 logMAR short</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>sudden loss of sight: eye clinic the same day</source>
-            <translation>فقد إبصار مفاجئ: عيادة العيون في اليوم نفسه</translation>
-        </message>
-        <message>
-            <source>painful eye: eye clinic the same day</source>
-            <translation>ألم في العين: عيادة العيون في اليوم نفسه</translation>
-        </message>
-        <message>
-            <source>red eye: eye clinic the same day</source>
-            <translation>احمرار العين: عيادة العيون في اليوم نفسه</translation>
-        </message>
-        <message>
-            <source>new flashes or floaters: eye clinic the same day</source>
-            <translation>ومضات أو عوائم جديدة: عيادة العيون في اليوم نفسه</translation>
-        </message>
-        <message>
-            <source>double vision: eye clinic the same day</source>
-            <translation>ازدواج الرؤية: عيادة العيون في اليوم نفسه</translation>
-        </message>
-        <message>
-            <source>white pupil: eye clinic the same day</source>
-            <translation>حدقة بيضاء: عيادة العيون في اليوم نفسه</translation>
-        </message>
-        <message>
-            <source>a child's squint: refer before glasses are given</source>
-            <translation>حَوَل عند طفل: إحالة قبل تسليم نظارة</translation>
-        </message>
-        <message>
-            <source>refraction under cycloplegia was asked for: refer before glasses are given</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>does not reach 6/9 in each eye with the final prescription</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>presents worse than 6/60 in an eye, even if glasses help</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>a child with +3.50 D or more, or 1.50 D of cylinder or more</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>under 8 years and the eyes differ by 1.50 D or more</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>under 8 years and the eyes differ by 1.00 D or more</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>mean sphere beyond 6.00 D</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>may be without its lens (aphakia): vertex distance needed</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>worse than 6/12 with the best prescription and no gain through the pinhole</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>worse than 6/12 with the best prescription; pinhole not taken</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>the pinhole sees two lines or more better than the final prescription: refract again</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>objective reading and final prescription are %1 D apart in mean sphere</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>the final prescription repeats the objective reading in all six numbers: was it refined?</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>under 16: the prescriber's name stays with the pair, and the guardian is told</source>
-            <translation>دون 16: يبقى اسم كاتب الوصفة مع النظارة ويُبلَّغ ولي الأمر</translation>
-        </message>
-        <message>
-            <source>age not recorded: the strictest limits that could apply are used</source>
-            <translation>العمر غير مسجل: تُستعمل أشد الحدود الممكنة</translation>
-        </message>
-        <message>
-            <source>only one seeing eye: impact-resistant lenses and protective wear are advised</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>an objective reading only: a subjective refraction should follow</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>the prescription is %1 months old</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>symptoms recorded: %1</source>
-            <translation>أعراض مسجلة: %1</translation>
-        </message>
-        <message>
-            <source>PD not taken</source>
-            <translation>لم تُقس PD</translation>
-        </message>
-        <message>
-            <source>near PD computed from the distance PD, not measured</source>
-            <translation>حُسبت PD القرب من PD البعد ولم تُقس</translation>
-        </message>
-        <message>
-            <source>an eye with a lens implant: additions differ between the eyes</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>above 4.00 D the vertex distance matters: record it</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>near glasses need an addition, or a near power found by trial</source>
-            <translation>نظارة القريب تحتاج إلى إضافة، أو قوة للقريب وُجدت بالتجربة</translation>
-        </message>
-        <message>
-            <source>this purpose needs an addition, or a near power found by trial</source>
-            <translation>هذا الغرض يحتاج إلى إضافة، أو قوة للقريب وُجدت بالتجربة</translation>
-        </message>
-        <message>
-            <source>a subjective refraction: a child is never given glasses from an objective reading alone</source>
-            <translation>قياس ذاتي: لا تُعطى نظارة لطفل من قراءة موضوعية وحدها</translation>
-        </message>
-        <message>
-            <source>the prescriber's name, for a child</source>
-            <translation>اسم كاتب الوصفة، لطفل</translation>
-        </message>
-        <message>
-            <source>an addition under 35 years must be confirmed: near acuity with it, or a near power by trial</source>
-            <translation>الإضافة دون 35 سنة يجب تأكيدها: حدة القريب بها، أو قوة للقريب بالتجربة</translation>
-        </message>
-        <message>
-            <source>small error and 6/9 or better without glasses</source>
-            <translation>خطأ صغير و6/9 أو أفضل دون نظارة</translation>
-        </message>
-        <message>
-            <source>glasses gain the better eye less than two lines</source>
-            <translation>النظارة تكسب العين الأفضل أقل من سطرين</translation>
-        </message>
-        <message>
-            <source>reads without spectacles</source>
-            <translation>يقرأ دون نظارة</translation>
-        </message>
-        <message>
-            <source>reads N6 without spectacles</source>
-            <translation>يقرأ N6 دون نظارة</translation>
-        </message>
-        <message>
-            <source>the own pair still fits: a spare only</source>
-            <translation>نظارته الحالية ما زالت مناسبة: احتياطية فقط</translation>
-        </message>
-        <message>
-            <source>the PD: measure it</source>
-            <translation>PD: قِسها</translation>
-        </message>
-        <message>
-            <source>the vertex distance of this prescription: measure it</source>
-            <translation>مسافة القرنية لهذه الوصفة: قسها</translation>
-        </message>
-        <message>
-            <source>nothing in the box for this purpose</source>
-            <translation>لا شيء في الصندوق لهذا الغرض</translation>
-        </message>
-        <message>
-            <source>nothing in the box comes near</source>
-            <translation>لا شيء في الصندوق يقارب الحاجة</translation>
-        </message>
-        <message>
-            <source>if the prescriber marks the left eye balance, %1 would fit</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>if the prescriber marks the right eye balance, %1 would fit</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>%1 fits</source>
-            <translation>%1 مناسب</translation>
-        </message>
-        <message>
-            <source>try %1 and type the acuity with it</source>
-            <translation>جرّب %1 واكتب حدة الإبصار به</translation>
-        </message>
-        <message>
-            <source>a rules profile named %1</source>
-            <translation>مجموعة قواعد باسم %1</translation>
-        </message>
-        <message>
-            <source>a final prescription for at least one eye</source>
-            <translation>وصفة نهائية لعين واحدة على الأقل</translation>
-        </message>
-        <message>
-            <source>“%1” is not part of an acuity; write it as 6/9, 0.67 decimal or logMAR 0.2</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>“%1” is not an acuity; write 6/9, 20/30, 0.67 decimal, logMAR 0.2, CF, HM, PL or NPL</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>“%1” would be logMAR %2; acuity lies between logMAR -0.5 and 3: check it</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>no chart is read at %1; write the test distance first, as 6/9 or 20/30</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>“%1” does not say its scale; write “%1 decimal” or “logMAR %1”</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>no acuity is written; write 6/9 or leave it out</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>“%1” is not a near acuity; write N8, M 1.0 or 1.0M, and “at 40 cm” after it</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>the distance in “%1” is not read; write it as “at 40 cm”, 5 to 200 cm</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>nothing is written for this eye; write its power, or balance, artificial, blind or not measured</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>no power is written; write it as +2.00, -0.75 or 0.00</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>%1 has no decimal point; write %2 or %3</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>%1 has no decimal point; write %2</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>%1 is beyond %2 D; check the figure and write it again</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>no power is read at “%1”; write it as +2.00, -0.75 or 0.00</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>cylinder %1 has no sign; write +%1 or -%1</source>
-            <translation>الأسطوانة %1 دون إشارة؛ اكتب +%1 أو -%1</translation>
-        </message>
-        <message>
-            <source>%1 has no sign; write +%1 or -%1</source>
-            <translation>‏%1 دون إشارة؛ اكتب +%1 أو -%1</translation>
-        </message>
-        <message>
-            <source>addition -%1 is negative; an addition is plus: check it</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>axis %1 stands without a cylinder; write sphere, cylinder and axis, as -1.00 -0.50 x %1</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>axis %1 is outside 1..180 degrees; the same meridian would be %2: check and write it again</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>cylinder %1 has no axis; write it with its axis, as %1 x 90</source>
-            <translation>الأسطوانة %1 دون محور؛ اكتبها مع محورها، مثل %1 x 90</translation>
-        </message>
-        <message>
-            <source>“%1” is not part of a prescription that can be read; write it as -1.25 -0.50 x 90</source>
-            <translation>«%1» ليس جزءًا من وصفة يمكن قراءتها؛ اكتب مثل -1.25 -0.50 x 90</translation>
-        </message>
-        <message>
-            <source>two prisms lie in one direction; write their sum once, as 1.5 base in</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>the base of the prism is not read; write base in, out, up or down, or base 0..360</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>prism %1 is not between 0 and %2; write its size and its base, as 2 base in</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>the SQLite driver of Qt is missing; install libqt6sql6-sqlite</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>another program holds the ledger; nothing was written; close it there and repeat</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>the ledger cannot be opened for writing here; check the rights of the file and its folder</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>the disk is full; nothing was written; make room and repeat</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>this is not a ledger, or it is damaged (%1); put back the latest copy of the camp folder</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>the ledger failed: %1 (code %2); nothing was written</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>the ledger cannot be made: %1; check the rights of the folder</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>this file system cannot keep a ledger safely (no shared memory beside the file); keep the camp folder on another disk</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>this ledger was not closed and its folder cannot be written to; copy the whole folder to a place that can, and open it there</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>the ledger is empty; nothing happened yet</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>the database refuses to write safely; nothing was opened</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>this ledger names no station of its own; put back the latest copy</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>this ledger was opened for reading only</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>this ledger was last written at another place; if it moved here for good, say so first, and do not use the other copy any more</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>the ledger file was moved, removed or replaced while it was open; nothing was written; close the camp and open it again</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>line %1 has %2 left, %3 asked for; nothing was written</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>line %1 is not in the ledger of %2; nothing was written</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>there is no entry %1 to take back</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>entry %1 was taken back already</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>entry %1 takes back another one and cannot be taken back itself; enter what happened anew</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>this is not a file; name another one in the key ledger of stock.yaml</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>an entry of this ledger cannot be read; check the chain and put back the latest copy of the camp folder</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>this is a database of another program, not a ledger; name another file in the key ledger of stock.yaml</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>this ledger was made by a newer version (form %1, known here up to %2); update this program</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>a ledger file cannot be kept safely on a network share; keep the camp folder on this machine, or share a PostgreSQL ledger between stations</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>the file cannot be written: %1; check rights and free space</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>the file was replaced, but the disk does not say that this will last: %1</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>another program is writing in this folder; wait a moment and repeat</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>the folder cannot be locked: %1; check its name and rights</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>the file cannot be read</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>this is a link or a device; only a plain file can be kept up to date; put the file itself into the camp folder</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>the file was written after entry %1 of another ledger; a new ledger begins with the counts of the file</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>the file was written after entry %1, but the ledger ends at %2; is the ledger an older copy? Counts that differ are shown as edited</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>the limits must rise: fits, then caution, then trial</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>a limit is missing here; write fits, caution or trial</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>"%1" means nothing for this criterion; delete it</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>write the steps as a list: [{up to: 0.50, fits: 7}, …]</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>the steps must rise; put the smaller cylinder first</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>say where the limit comes from, or write: common practice</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>shown only means no limits; keep one of the two</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>a quote stands inside a cell; put the whole cell in quotes and double it</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>a lone carriage return ends the line here; save the table with LF or CRLF line ends</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>this quote is never closed; close it before the next comma</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>there is text behind the closing quote; move it inside, or double the quote</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>"%1" is not a number; write one from %2 to %3</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>%1 is outside %2 to %3</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>a number is missing; write one from %1 to %2</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>"%1" has a decimal comma; in this file write %2</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>%1 is below zero; write 0 or more</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>write %1 without a sign</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>%1 is not a whole number; write digits only</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>"%1" is not a whole number; write digits only, for example 14</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>a whole number is missing; write one from %1 to %2</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>%1 begins with a zero, which some programs read as another number; write %2</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>%1 has more than three decimals; round it</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>the table is empty; its first line names the columns: %1</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>the columns are not separated by commas; save the table with commas</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>the column "%1" is missing; person, right and left are needed</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>the column "%1" stands in the table twice; delete or rename one</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>this column has no name; write one</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>"%1" does not say which acuity; write one of: %2</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>the column "%1" is not known; it is kept but not used</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>the column "%1" is not known and not used; did you mean "%2"?</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>the row ends after %1 cells, the header has %2; add the missing commas</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>the row has %1 cells, the header %2; put a cell that holds a comma in quotes</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>the person "%1" stands in line %2 already; give each row a code of its own</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>the row has no person; write a code or a name</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>%1 mm is narrow for both eyes together; is it monocular? Then it goes into pd_right_mm or pd_left_mm</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>the two monocular distances make %1 mm, not %2; the monocular ones are used</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>the near distance %1 mm is wider than the far one, %2 mm; were they exchanged?</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>the eye's text says addition %1, this column %2; keep one</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>sphere and addition make %1 at near, the near power says %2; the near power is used</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>the date %1 lies after today, %2; correct it</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>write two numbers in mm, for example [54, 74]</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>the smaller number comes first</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>there is no profile "%1" to begin from; built in, or earlier in this file, are: %2</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>the profile has no name; write one</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>the profile "%1" stands in the file already; give this one another name</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>this is not a rules file of this program; the first key should read format: %1</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>`profiles` is a list; begin each profile with a dash</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>this is not UTF-8 text; save the file as UTF-8</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>a control character (hexadecimal %1) stands here; delete it</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>the file is larger than %1 MiB; split it</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>there is no such file; check the name and the folder</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>the file cannot be read: %1</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>this is a folder; name the file inside it</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>the file is UTF-16 text; save it as UTF-8 and try again</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>the file begins with two byte order marks; delete one</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>write this value without quotes, or delete the whole `written` entry</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>the value of `counts` is 8 digits of 0-9 and a-f put in by the program; delete the whole `written` entry if it was damaged</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>`lines` is a list; begin each line with a dash, or write lines: []</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>the line "%1" stands in the file already, in line %2; give this one another name or add the counts together</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>put `lines:` at the beginning of a line of its own</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>this is not a stock file of this program; the first key should read format: %1</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>the site has no name; write the camp or box</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>write the count as plain digits, without quotes: %1</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>least (%1) is above most (%2); exchange them</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>write the lens shapes as a list, for example [round 44]</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>centres %1 mm do not go with lens + bridge = %2 mm; expected are %3 to %4: measure the pair again</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>a lens of shape "%1" may fit one side only; write side: right, left or either</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>"%1" says nothing for a line of this kind and is not used</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>the line has no name; write what its label says</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>the addition %1 is outside +0.25 to +6.00</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>write one power, or {right: …, left: …}, or {bifocal: +2.00, distance: 0.00}</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>a bifocal's power is written {bifocal: +2.00, distance: 0.00}</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>a lens with a cylinder needs axis: any (turned when mounting) or axis: degrees as mounted</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>the axis stands in the power already; keep one of the two</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>contact lenses were worn during this reading; the row is left out</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>neither eye has sphere, cylinder and axis; the row is left out</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>this eye has no complete reading and is taken as not measured</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>"%1" is not one of the words allowed here; write one of: %2</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>"%1" holds two numbers; write one here, each eye's own in pd_right_mm and pd_left_mm, the near one in near_pd_mm</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>%1 would be a distance in cm; write it in mm: %2</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>%1 mm is not a pupillary distance; expected are %2 to %3 mm</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>an addition is never minus; %1 was read; write the addition, not the near power (that goes into near_right and near_left)</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>the addition %1 is outside 0.00 to +6.00</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>"%1" is not a date of the form 2026-03-01 (year-month-day)</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>there is no column "%1" in the table</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>a single value is expected here, not a list or a map</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>"%1" holds a line break or a control character; write it on one line</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>keys with values are expected here, such as: %1</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>"%1" is written twice; the first stands in line %2; keep one</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>the key "%1" is not known here; known are: %2</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>the key "%1" is not known here; did you mean "%2"?</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>the key "%1" is missing here; add it</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>"%1" has no value; write one after the colon</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>a second document begins here; keep one document in the file</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>an alias (*name) is not read here; write the value out</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>this quote is never closed; close it on the same line</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>an anchor (&amp;name) is not read here; delete it</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>a tag (!name) is not read here; delete it</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>the nesting is deeper than %1; this is not such a file</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>a key must be a plain word</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>this cannot be read as YAML: %1; look for a missing colon, quote or bracket, or a tab in the indentation, here or on the line above</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>the file is empty</source>
-            <translation type="unfinished" />
-        </message>
-        <message>
-            <source>the disk failed while the entry was written (%1); close the camp, open it again and look whether the entry is there before you repeat it</source>
-            <translation type="unfinished" />
-        </message>
-    </context>
-    <context>
-        <name>paper</name>
-        <message>
-            <source>The child was given glasses: %1.</source>
-            <translation>أُعطي الطفل نظارة: %1.</translation>
-        </message>
-        <message>
-            <source>Glasses are suggested for the child: %1.</source>
-            <translation>نقترح نظارة للطفل: %1.</translation>
-        </message>
-        <message>
-            <source>Glasses are to be made for the child.</source>
-            <translation>ستُصنع نظارة للطفل.</translation>
-        </message>
-        <message>
-            <source>The child needs no glasses for this.</source>
-            <translation>لا يحتاج الطفل إلى نظارة لهذا الغرض.</translation>
-        </message>
-        <message>
-            <source>The eye test is not finished; the child comes again.</source>
-            <translation>لم يكتمل فحص العينين؛ يعود الطفل مرة أخرى.</translation>
-        </message>
-        <message>
-            <source>The child should see the eye clinic before any glasses.</source>
-            <translation>ينبغي أن ترى عيادة العيون الطفل قبل أي نظارة.</translation>
-        </message>
-        <message>
-            <source>Please take the child and the letter to the eye clinic today.</source>
-            <translation>يرجى أخذ الطفل والرسالة إلى عيادة العيون اليوم.</translation>
-        </message>
-        <message>
-            <source>Please take the child and the letter to the eye clinic in the next days.</source>
-            <translation>يرجى أخذ الطفل والرسالة إلى عيادة العيون في الأيام القادمة.</translation>
-        </message>
-        <message>
-            <source>Please take the child and the letter to the eye clinic when it next receives people.</source>
-            <translation>يرجى أخذ الطفل والرسالة إلى عيادة العيون عند موعد استقبالها القادم.</translation>
-        </message>
-        <message>
-            <source>The eyes of your child were tested.</source>
-            <translation>فُحصت عينا طفلكم.</translation>
-        </message>
-        <message>
-            <source>To be worn (as the prescriber told)</source>
-            <translation>تُلبس (كما قال واصف النظارة)</translation>
-        </message>
-        <message>
-            <source>The glasses may feel strange for a week. Double vision, pain or sudden loss of sight: take them off and go to an eye clinic the same day.</source>
-            <translation>قد تبدو النظارة غريبة مدة أسبوع. ازدواج الرؤية أو ألم أو فقدان مفاجئ للبصر: انزعوها واذهبوا إلى عيادة العيون في اليوم نفسه.</translation>
-        </message>
-        <message>
-            <source>Come back in 6 to 12 months, or at once if an eye turns or sees worse.</source>
-            <translation>عودوا بعد 6 إلى 12 شهرًا، أو فورًا إذا انحرفت عين أو ضعف بصرها.</translation>
-        </message>
-        <message>
-            <source>Told to (guardian), by</source>
-            <translation>أُبلغ (ولي الأمر)، من</translation>
-        </message>
-        <message>
-            <source>Please help the child to wear them, and to keep them clean and in their case.</source>
-            <translation>يرجى مساعدة الطفل على لبسها وحفظها نظيفة وفي علبتها.</translation>
-        </message>
-        <message>
-            <source>Please let the child sit where the board is read easily.</source>
-            <translation>يرجى إجلاس الطفل حيث تسهل قراءة السبورة.</translation>
-        </message>
-        <message>
-            <source>Tell the guardian at once if an eye turns or hurts, or if the child sees worse.</source>
-            <translation>أخبروا ولي الأمر فورًا إذا انحرفت عين أو آلمت أو ضعف بصر الطفل.</translation>
-        </message>
-        <message>
-            <source>Your glasses</source>
-            <translation>نظارتك</translation>
-        </message>
-        <message>
-            <source>Glasses suggested for you</source>
-            <translation>نظارة مقترحة لك</translation>
-        </message>
-        <message>
-            <source>Glasses to be made for you</source>
-            <translation>نظارة تُصنع لك</translation>
-        </message>
-        <message>
-            <source>No glasses needed</source>
-            <translation>لا حاجة إلى نظارة</translation>
-        </message>
-        <message>
-            <source>Not finished yet</source>
-            <translation>لم يكتمل بعد</translation>
-        </message>
-        <message>
-            <source>Please go to the eye clinic first</source>
-            <translation>اذهب إلى عيادة العيون أولًا من فضلك</translation>
-        </message>
-        <message>
-            <source>Go to the eye clinic today, and take the letter.</source>
-            <translation>اذهب إلى عيادة العيون اليوم وخذ الرسالة معك.</translation>
-        </message>
-        <message>
-            <source>Go to the eye clinic in the next days, and take the letter.</source>
-            <translation>اذهب إلى عيادة العيون في الأيام القادمة وخذ الرسالة معك.</translation>
-        </message>
-        <message>
-            <source>Go to the eye clinic when it next receives people, and take the letter.</source>
-            <translation>اذهب إلى عيادة العيون عند موعد استقبالها القادم وخذ الرسالة معك.</translation>
-        </message>
-        <message>
-            <source>right lens %1</source>
-            <translation>العدسة اليمنى %1</translation>
-        </message>
-        <message>
-            <source>left lens %1</source>
-            <translation>العدسة اليسرى %1</translation>
-        </message>
-        <message>
-            <source>frame %1</source>
-            <translation>الإطار %1</translation>
-        </message>
-        <message>
-            <source>What you were given</source>
-            <translation>ما أُعطي لك</translation>
-        </message>
-        <message>
-            <source>What is suggested</source>
-            <translation>ما نقترحه</translation>
-        </message>
-        <message>
-            <source>add %1</source>
-            <translation>إضافة %1</translation>
-        </message>
-        <message>
-            <source>Line</source>
-            <translation>الصنف</translation>
-        </message>
-        <message>
-            <source>Frame</source>
-            <translation>الإطار</translation>
-        </message>
-        <message>
-            <source>What is left</source>
-            <translation>ما يبقى</translation>
-        </message>
-        <message>
-            <source>Outside limit: %1.</source>
-            <translation>خارج الحد: %1.</translation>
-        </message>
-        <message>
-            <source>Given because</source>
-            <translation>أُعطي لأن</translation>
-        </message>
-        <message>
-            <source>Please mind</source>
-            <translation>يرجى الانتباه</translation>
-        </message>
-        <message>
-            <source>This pair was worn by somebody before.</source>
-            <translation>لبس هذه النظارة شخص من قبل.</translation>
-        </message>
-        <message>
-            <source>You see with one eye: ask for lenses that do not break, and wear eye protection.</source>
-            <translation>ترى بعين واحدة: اطلب عدسات لا تنكسر والبس واقيًا للعينين.</translation>
-        </message>
-        <message>
-            <source>New glasses may feel strange for a week. Double vision, pain or sudden loss of sight: stop wearing them and go to an eye clinic the same day.</source>
-            <translation>قد تبدو النظارة الجديدة غريبة مدة أسبوع. ازدواج الرؤية أو ألم أو فقدان مفاجئ للبصر: توقف عن لبسها واذهب إلى عيادة العيون في اليوم نفسه.</translation>
-        </message>
-        <message>
-            <source>Wear them as the prescriber told. Come back in 6 to 12 months, or at once if an eye turns or sees worse.</source>
-            <translation>البسها كما قال واصف النظارة. عد بعد 6 إلى 12 شهرًا، أو فورًا إذا انحرفت عين أو ضعف بصرها.</translation>
-        </message>
-        <message>
-            <source>Come back if your sight changes, and for a new eye test in two years.</source>
-            <translation>عد إذا تغير بصرك، ولفحص جديد للعينين بعد سنتين.</translation>
-        </message>
-        <message>
-            <source>Nothing in the box comes near enough, so glasses are to be made.</source>
-            <translation>لا شيء في الصندوق قريب بما يكفي، لذا تُصنع نظارة.</translation>
-        </message>
-        <message>
-            <source>For the optician</source>
-            <translation>لأخصائي البصريات</translation>
-        </message>
-        <message>
-            <source>Collect at</source>
-            <translation>تُستلم في</translation>
-        </message>
-        <message>
-            <source>On or after</source>
-            <translation>في هذا اليوم أو بعده</translation>
-        </message>
-        <message>
-            <source>Until then: temporary pair. Not for driving.</source>
-            <translation>حتى ذلك الحين: نظارة مؤقتة. ليست للقيادة.</translation>
-        </message>
-        <message>
-            <source>Something is missing before glasses can be given:</source>
-            <translation>ينقص شيء قبل إعطاء نظارة:</translation>
-        </message>
-        <message>
-            <source>Come back on</source>
-            <translation>عد في يوم</translation>
-        </message>
-        <message>
-            <source>Because</source>
-            <translation>لأن</translation>
-        </message>
-        <message>
-            <source>Glasses wait until the clinic has seen your eyes.</source>
-            <translation>تنتظر النظارة حتى ترى العيادة عينيك.</translation>
-        </message>
-        <message>
-            <source>Your prescription</source>
-            <translation>وصفتك</translation>
-        </message>
-        <message>
-            <source>Your eyes should be measured once more.</source>
-            <translation>ينبغي قياس عينيك مرة أخرى.</translation>
-        </message>
-        <message>
-            <source>RIGHT</source>
-            <translation>يمين</translation>
-        </message>
-        <message>
-            <source>LEFT</source>
-            <translation>يسار</translation>
-        </message>
-        <message>
-            <source>NEAR</source>
-            <translation>قريب</translation>
-        </message>
-        <message>
-            <source>DISTANCE</source>
-            <translation>بعيد</translation>
-        </message>
-        <message>
-            <source>ARM'S LENGTH</source>
-            <translation>مدى الذراع</translation>
-        </message>
-        <message>
-            <source>BIFOCAL</source>
-            <translation>ثنائي البؤرة</translation>
-        </message>
-        <message>
-            <source>centres %1 mm (assumed)</source>
-            <translation>المركزان %1 مم (مفترض)</translation>
-        </message>
-        <message>
-            <source>centres %1 mm</source>
-            <translation>المركزان %1 مم</translation>
-        </message>
-        <message>
-            <source>size S</source>
-            <translation>مقاس صغير</translation>
-        </message>
-        <message>
-            <source>size M</source>
-            <translation>مقاس متوسط</translation>
-        </message>
-        <message>
-            <source>size L</source>
-            <translation>مقاس كبير</translation>
-        </message>
-        <message>
-            <source>axis set when mounted</source>
-            <translation>يُضبط المحور عند التركيب</translation>
-        </message>
-        <message>
-            <source>used pair</source>
-            <translation>نظارة مستعملة</translation>
-        </message>
-        <message>
-            <source>Rules %1, program %2.</source>
-            <translation>القواعد %1، البرنامج %2.</translation>
-        </message>
-        <message>
-            <source>For near work only.</source>
-            <translation>للعمل القريب فقط.</translation>
-        </message>
-        <message>
-            <source>Day and place</source>
-            <translation>اليوم والمكان</translation>
-        </message>
-        <message>
-            <source>Box %1: %2 pieces</source>
-            <translation>الصندوق %1: %2 قطعة</translation>
-        </message>
-        <message>
-            <source>Bin</source>
-            <translation>الخانة</translation>
-        </message>
-        <message>
-            <source>Power</source>
-            <translation>القوة</translation>
-        </message>
-        <message>
-            <source>Pieces</source>
-            <translation>العدد</translation>
-        </message>
-        <message>
-            <source>Packed</source>
-            <translation>وُضع</translation>
-        </message>
-        <message>
-            <source>Packed by</source>
-            <translation>وضعها</translation>
-        </message>
-        <message>
-            <source>Counted again by</source>
-            <translation>عدها ثانية</translation>
-        </message>
-        <message>
-            <source>Count what lies there. Two persons; what the book says is not asked before the end.</source>
-            <translation>عدّوا ما هو موجود. شخصان؛ ولا يُسأل عما في الدفتر قبل النهاية.</translation>
-        </message>
-        <message>
-            <source>Counted</source>
-            <translation>العدد المعدود</translation>
-        </message>
-        <message>
-            <source>Remark</source>
-            <translation>ملاحظة</translation>
-        </message>
-        <message>
-            <source>Counted by (initials)</source>
-            <translation>عدّها (الأحرف الأولى)</translation>
-        </message>
-        <message>
-            <source>Second person (initials)</source>
-            <translation>الشخص الثاني (الأحرف الأولى)</translation>
-        </message>
-        <message>
-            <source>Read the pair with the focimeter, take the acuity with it, then compare with the record. Where they differ write: the record does not match the pair.</source>
-            <translation>اقرأ النظارة بمقياس البؤرة، وخذ حدة البصر بها، ثم قارن بالسجل. حيث يختلفان اكتب: السجل لا يطابق النظارة.</translation>
-        </message>
-        <message>
-            <source>Entry</source>
-            <translation>القيد</translation>
-        </message>
-        <message>
-            <source>Code</source>
-            <translation>الرمز</translation>
-        </message>
-        <message>
-            <source>Recorded</source>
-            <translation>المسجَّل</translation>
-        </message>
-        <message>
-            <source>Read right</source>
-            <translation>قراءة اليمنى</translation>
-        </message>
-        <message>
-            <source>Read left</source>
-            <translation>قراءة اليسرى</translation>
-        </message>
-        <message>
-            <source>Acuity</source>
-            <translation>حدة البصر</translation>
-        </message>
-        <message>
-            <source>Finding</source>
-            <translation>النتيجة</translation>
-        </message>
-        <message>
-            <source>Read by</source>
-            <translation>قرأها</translation>
-        </message>
-        <message>
-            <source>no power</source>
-            <translation>بلا قوة</translation>
-        </message>
-        <message>
-            <source>Eye</source>
-            <translation>العين</translation>
-        </message>
-        <message>
-            <source>Addition</source>
-            <translation>الإضافة</translation>
-        </message>
-        <message>
-            <source>Prism</source>
-            <translation>المنشور</translation>
-        </message>
-        <message>
-            <source>Centre, mm</source>
-            <translation>المركز، مم</translation>
-        </message>
-        <message>
-            <source>Height, mm</source>
-            <translation>الارتفاع، مم</translation>
-        </message>
-        <message>
-            <source>minus cylinders</source>
-            <translation>أسطوانات سالبة</translation>
-        </message>
-        <message>
-            <source>plus cylinders</source>
-            <translation>أسطوانات موجبة</translation>
-        </message>
-        <message>
-            <source>as written</source>
-            <translation>كما كُتب</translation>
-        </message>
-        <message>
-            <source>Size</source>
-            <translation>المقاس</translation>
-        </message>
-        <message>
-            <source>Vertex distance, mm</source>
-            <translation>مسافة القرنية، مم</translation>
-        </message>
-        <message>
-            <source>Working distance, mm</source>
-            <translation>مسافة العمل، مم</translation>
-        </message>
-        <message>
-            <source>Prescriber</source>
-            <translation>واصف النظارة</translation>
-        </message>
-        <message>
-            <source>Purpose</source>
-            <translation>الغرض</translation>
-        </message>
-        <message>
-            <source>Form</source>
-            <translation>الصيغة</translation>
-        </message>
-        <message>
-            <source>* half of the distance between both eyes, not measured for this eye</source>
-            <translation>* نصف المسافة بين العينين، لم تُقس لهذه العين</translation>
-        </message>
-        <message>
-            <source>Not to be sent before these are measured:</source>
-            <translation>لا يُرسل قبل قياس ما يلي:</translation>
-        </message>
-        <message>
-            <source>Wanted by, signature</source>
-            <translation>مطلوب قبل، التوقيع</translation>
-        </message>
-        <message>
-            <source>Glasses are being made for you: %1.</source>
-            <translation>تُصنع لك نظارة: %1.</translation>
-        </message>
-        <message>
-            <source>Ordered on</source>
-            <translation>طُلبت في</translation>
-        </message>
-        <message>
-            <source>Bring this paper. The glasses are measured and tried on you before you take them home.</source>
-            <translation>أحضر هذه الورقة. تُقاس النظارة وتُجرَّب عليك قبل أن تأخذها.</translation>
-        </message>
-        <message>
-            <source>If you cannot come, send somebody to tell us. Your sight gets worse, hurts or is suddenly lost: do not wait, go to an eye clinic the same day.</source>
-            <translation>إن لم تستطع الحضور فأرسل من يخبرنا. إذا ضعف بصرك أو آلمك أو فُقد فجأة فلا تنتظر: اذهب إلى عيادة العيون في اليوم نفسه.</translation>
-        </message>
-        <message>
-            <source>Rules %1, program version %2.</source>
-            <translation>القواعد %1، إصدار البرنامج %2.</translation>
-        </message>
-        <message>
-            <source>balance lens</source>
-            <translation>عدسة موازنة</translation>
-        </message>
-        <message>
-            <source>artificial eye</source>
-            <translation>عين صناعية</translation>
-        </message>
-        <message>
-            <source>does not see</source>
-            <translation>لا تبصر</translation>
-        </message>
-        <message>
-            <source>not measured</source>
-            <translation>لم تُقس</translation>
-        </message>
-        <message>
-            <source>Note for the person</source>
-            <translation>ورقة للشخص</translation>
-        </message>
-        <message>
-            <source>Label of a line</source>
-            <translation>ملصق صنف</translation>
-        </message>
-        <message>
-            <source>Label of a bin</source>
-            <translation>ملصق خانة</translation>
-        </message>
-        <message>
-            <source>Packing list</source>
-            <translation>قائمة التعبئة</translation>
-        </message>
-        <message>
-            <source>Count sheet</source>
-            <translation>ورقة العد</translation>
-        </message>
-        <message>
-            <source>Audit worksheet</source>
-            <translation>ورقة عمل للتدقيق</translation>
-        </message>
-        <message>
-            <source>Order to the laboratory</source>
-            <translation>طلب إلى المعمل</translation>
-        </message>
-        <message>
-            <source>Letter to the eye clinic</source>
-            <translation>رسالة إلى عيادة العيون</translation>
-        </message>
-        <message>
-            <source>Glasses to collect</source>
-            <translation>نظارة للاستلام</translation>
-        </message>
-        <message>
-            <source>Note for the guardian</source>
-            <translation>ورقة لولي الأمر</translation>
-        </message>
-        <message>
-            <source>Note for the teacher</source>
-            <translation>ورقة للمعلم</translation>
-        </message>
-        <message>
-            <source>Quick card</source>
-            <translation>بطاقة سريعة</translation>
-        </message>
-        <message>
-            <source>Right eye</source>
-            <translation>العين اليمنى</translation>
-        </message>
-        <message>
-            <source>Left eye</source>
-            <translation>العين اليسرى</translation>
-        </message>
-        <message>
-            <source>Distance, as written</source>
-            <translation>البعيد كما كُتب</translation>
-        </message>
-        <message>
-            <source>Near</source>
-            <translation>القريب</translation>
-        </message>
-        <message>
-            <source>for near: reading, sewing, telephone</source>
-            <translation>للقريب: القراءة والخياطة والهاتف</translation>
-        </message>
-        <message>
-            <source>for work at arm's length</source>
-            <translation>للعمل على مدى الذراع</translation>
-        </message>
-        <message>
-            <source>for far (upper part) and near (lower part)</source>
-            <translation>للبعيد (الجزء العلوي) والقريب (الجزء السفلي)</translation>
-        </message>
-        <message>
-            <source>for far: walking, school board, faces</source>
-            <translation>للبعيد: المشي والسبورة والوجوه</translation>
-        </message>
-        <message>
-            <source>For near work only. Not for walking, riding or driving.</source>
-            <translation>للعمل القريب فقط. ليست للمشي ولا للركوب ولا للقيادة.</translation>
-        </message>
-        <message>
-            <source>For work at arm's length only. Not for walking, riding or driving.</source>
-            <translation>للعمل على مدى الذراع فقط. ليست للمشي ولا للركوب ولا للقيادة.</translation>
-        </message>
-        <message>
-            <source>The lower part is for near: take care on steps and kerbs. Drive only if your sight with these meets the law where you live.</source>
-            <translation>الجزء السفلي للقريب: احذر عند الدرج والأرصفة. لا تقُد إلا إذا بلغ بصرك بها ما يشترطه القانون حيث تعيش.</translation>
-        </message>
-        <message>
-            <source>Drive only if your sight with these meets the law where you live.</source>
-            <translation>لا تقُد إلا إذا بلغ بصرك بها ما يشترطه القانون حيث تعيش.</translation>
-        </message>
-        <message>
-            <source>Suggested from the prescription of %1 of %2 by rules %3, version %4. This is not an eye examination.</source>
-            <translation>مقترح من وصفة %1 بتاريخ %2 حسب القواعد %3، الإصدار %4. ليس هذا فحصًا للعينين.</translation>
-        </message>
-        <message>
-            <source>(prescriber not named)</source>
-            <translation>(الواصف غير مسمى)</translation>
-        </message>
-        <message>
-            <source>(no date)</source>
-            <translation>(بلا تاريخ)</translation>
-        </message>
-        <message>
-            <source>Type the camp code and the final prescription as written; signs always.</source>
-            <translation>اكتب رمز المخيم والوصفة النهائية كما كُتبت؛ مع الإشارات دائمًا.</translation>
-        </message>
-        <message>
-            <source>Pain, red eye, sudden loss, flashes, double vision: the clinic first.</source>
-            <translation>ألم أو عين حمراء أو فقدان مفاجئ أو ومضات أو ازدواج: العيادة أولًا.</translation>
-        </message>
-        <message>
-            <source>Measure the distance between the eyes; for reading the near one.</source>
-            <translation>قس المسافة بين العينين؛ وللقراءة مسافة القريب.</translation>
-        </message>
-        <message>
-            <source>Fetch what is suggested from its bin and scan the label.</source>
-            <translation>أحضر المقترح من خانته وامسح ملصقه.</translation>
-        </message>
-        <message>
-            <source>Read the pair with the focimeter: does it hold what the label says?</source>
-            <translation>اقرأ النظارة بمقياس البؤرة: هل فيها ما يقوله الملصق؟</translation>
-        </message>
-        <message>
-            <source>Try it on the face; take the acuity of each eye with it.</source>
-            <translation>جربها على الوجه؛ وخذ حدة بصر كل عين بها.</translation>
-        </message>
-        <message>
-            <source>Outside a limit: say no, or write the reason in your own words.</source>
-            <translation>خارج الحد: قل لا، أو اكتب السبب بكلماتك.</translation>
-        </message>
-        <message>
-            <source>Tell what the glasses are for, what is left, and when to come back; give the note.</source>
-            <translation>قل لأي غرض النظارة وما يبقى ومتى يعود؛ وأعط الورقة.</translation>
-        </message>
-        <message>
-            <source>Put back what was tried and not taken, each into the bin of its label.</source>
-            <translation>أعد ما جُرّب ولم يؤخذ، كلًّا إلى خانة ملصقه.</translation>
-        </message>
-        <message>
-            <source>Take in a delivery by scanning it; a new lot waits until samples are read.</source>
-            <translation>تسلّم الوارد بمسحه؛ والدفعة الجديدة تنتظر حتى تُقرأ عينات منها.</translation>
-        </message>
-        <message>
-            <source>Print labels for what came; one on each case, one on each bin.</source>
-            <translation>اطبع ملصقات للوارد؛ واحدًا على كل علبة وواحدًا على كل خانة.</translation>
-        </message>
-        <message>
-            <source>A pair off its label goes into quarantine, never back into the bin.</source>
-            <translation>نظارة تخالف ملصقها تذهب إلى الحجر ولا تعود إلى الخانة.</translation>
-        </message>
-        <message>
-            <source>Returned pairs are cleaned and read before they are given again.</source>
-            <translation>النظارات المعادة تُنظف وتُقرأ قبل إعطائها ثانية.</translation>
-        </message>
-        <message>
-            <source>Count by two persons on the blind sheet; every difference has a reason.</source>
-            <translation>العد لشخصين على الورقة الخالية؛ ولكل فرق سبب.</translation>
-        </message>
-        <message>
-            <source>Send to another site with a list; what arrives is counted there.</source>
-            <translation>أرسل إلى موقع آخر مع قائمة؛ وما يصل يُعد هناك.</translation>
-        </message>
-        <message>
-            <source>Close the program, then copy the whole folder to a stick at the end of the day.</source>
-            <translation>أغلق البرنامج ثم انسخ المجلد كله إلى ذاكرة في آخر اليوم.</translation>
-        </message>
-        <message>
-            <source>Choose the rules with the prescriber, and name them to the team.</source>
-            <translation>اختر القواعد مع واصف النظارات وسمّها للفريق.</translation>
-        </message>
-        <message>
-            <source>Look at what was given outside a limit, and at its reasons, each evening.</source>
-            <translation>انظر كل مساء في ما أُعطي خارج الحد وفي أسبابه.</translation>
-        </message>
-        <message>
-            <source>Every letter to the clinic is counted when its lower part comes back.</source>
-            <translation>كل رسالة إلى العيادة تُحسب حين يعود جزؤها السفلي.</translation>
-        </message>
-        <message>
-            <source>Every pair that is ordered is followed until it is collected.</source>
-            <translation>كل نظارة مطلوبة تُتابع حتى تُستلم.</translation>
-        </message>
-        <message>
-            <source>Take a sample of pairs, read them, and look for the slip, not for somebody to blame.</source>
-            <translation>خذ عينة من النظارات واقرأها وابحث عن الزلة لا عمن تلومه.</translation>
-        </message>
-        <message>
-            <source>Codes leave the camp, names do not.</source>
-            <translation>الرموز تخرج من المخيم، والأسماء لا.</translation>
-        </message>
-        <message>
-            <source>Quick card: at the table</source>
-            <translation>بطاقة سريعة: عند الطاولة</translation>
-        </message>
-        <message>
-            <source>Quick card: keeper of the box</source>
-            <translation>بطاقة سريعة: أمين الصندوق</translation>
-        </message>
-        <message>
-            <source>Quick card: supervisor</source>
-            <translation>بطاقة سريعة: المشرف</translation>
-        </message>
-        <message>
-            <source>Told with every pair</source>
-            <translation>يقال مع كل نظارة</translation>
-        </message>
-        <message>
-            <source>A suggestion is not an eye examination. The prescriber and the optician decide.</source>
-            <translation>الاقتراح ليس فحصًا للعينين. القرار لواصف النظارة ولأخصائي البصريات.</translation>
-        </message>
-        <message>
-            <source>Says that sight was lost suddenly.</source>
-            <translation>يقول إن البصر فُقد فجأة.</translation>
-        </message>
-        <message>
-            <source>Says that an eye hurts.</source>
-            <translation>يقول إن عينًا تؤلمه.</translation>
-        </message>
-        <message>
-            <source>An eye is red.</source>
-            <translation>عين حمراء.</translation>
-        </message>
-        <message>
-            <source>Sees new flashes or floaters.</source>
-            <translation>يرى ومضات أو عوائم جديدة.</translation>
-        </message>
-        <message>
-            <source>Sees double.</source>
-            <translation>يرى مزدوجًا.</translation>
-        </message>
-        <message>
-            <source>A pupil looks white.</source>
-            <translation>حدقة تبدو بيضاء.</translation>
-        </message>
-        <message>
-            <source>A child; the eyes do not look the same way.</source>
-            <translation>طفل؛ لا تنظر العينان إلى جهة واحدة.</translation>
-        </message>
-        <message>
-            <source>The prescriber asks for a refraction with drops.</source>
-            <translation>يطلب الواصف قياسًا بالقطرات.</translation>
-        </message>
-        <message>
-            <source>Straight lines look bent or broken.</source>
-            <translation>تبدو الخطوط المستقيمة منحنية أو مكسورة.</translation>
-        </message>
-        <message>
-            <source>A part of the field of view is missing.</source>
-            <translation>جزء من مجال النظر مفقود.</translation>
-        </message>
-        <message>
-            <source>Sees rings round lights.</source>
-            <translation>يرى حلقات حول الأضواء.</translation>
-        </message>
-        <message>
-            <source>A child who does not reach 6/9 in each eye with the final prescription.</source>
-            <translation>طفل لا يبلغ ⁦6/9⁩ في كل عين بالوصفة النهائية.</translation>
-        </message>
-        <message>
-            <source>A child who came with less than 6/60 in an eye.</source>
-            <translation>طفل جاء ببصر دون ⁦6/60⁩ في عين.</translation>
-        </message>
-        <message>
-            <source>A child with +3.50 D or more, or a cylinder of 1.50 D or more.</source>
-            <translation>طفل لديه ⁦+3.50⁩ أو أكثر، أو أسطوانة ⁦1.50⁩ أو أكثر.</translation>
-        </message>
-        <message>
-            <source>Under 8 years; the eyes differ by 1.50 D or more.</source>
-            <translation>دون 8 سنوات؛ تختلف العينان بمقدار ⁦1.50⁩ أو أكثر.</translation>
-        </message>
-        <message>
-            <source>Less than 6/12 in the better eye with the best prescription found.</source>
-            <translation>دون ⁦6/12⁩ في العين الأفضل بأفضل وصفة وُجدت.</translation>
-        </message>
-        <message>
-            <source>A mean sphere beyond 6.00 D.</source>
-            <translation>متوسط الكرة يتجاوز ⁦6.00⁩.</translation>
-        </message>
-        <message>
-            <source>A sphere of +8.00 D or more.</source>
-            <translation>كرة ⁦+8.00⁩ أو أكثر.</translation>
-        </message>
-        <message>
-            <source>What was observed</source>
-            <translation>ما لوحظ</translation>
-        </message>
-        <message>
-            <source>In the person's words</source>
-            <translation>بكلمات الشخص</translation>
-        </message>
-        <message>
-            <source>bare</source>
-            <translation>بلا نظارة</translation>
-        </message>
-        <message>
-            <source>own pair</source>
-            <translation>نظارته</translation>
-        </message>
-        <message>
-            <source>pinhole</source>
-            <translation>الثقب</translation>
-        </message>
-        <message>
-            <source>best</source>
-            <translation>الأفضل</translation>
-        </message>
-        <message>
-            <source>Please see this person today, and tell us on the part below.</source>
-            <translation>يرجى رؤية هذا الشخص اليوم، وإخبارنا على الجزء أدناه.</translation>
-        </message>
-        <message>
-            <source>Please see this person in the next days, and tell us on the part below.</source>
-            <translation>يرجى رؤية هذا الشخص في الأيام القادمة، وإخبارنا على الجزء أدناه.</translation>
-        </message>
-        <message>
-            <source>Please see this person at a usual appointment, and tell us on the part below.</source>
-            <translation>يرجى رؤية هذا الشخص في موعد عادي، وإخبارنا على الجزء أدناه.</translation>
-        </message>
-        <message>
-            <source>No glasses are given until you have seen the person.</source>
-            <translation>لا تُعطى نظارة حتى تروا الشخص.</translation>
-        </message>
-        <message>
-            <source>Glasses were given today: %1</source>
-            <translation>أُعطيت نظارة اليوم: %1</translation>
-        </message>
-        <message>
-            <source>No glasses are recorded as given yet.</source>
-            <translation>لم يُسجل إعطاء نظارة بعد.</translation>
-        </message>
-        <message>
-            <source>Please return this part</source>
-            <translation>يرجى إعادة هذا الجزء</translation>
-        </message>
-        <message>
-            <source>Return to</source>
-            <translation>يعاد إلى</translation>
-        </message>
-        <message>
-            <source>Seen on</source>
-            <translation>شوهد في</translation>
-        </message>
-        <message>
-            <source>Found</source>
-            <translation>وُجد</translation>
-        </message>
-        <message>
-            <source>Done</source>
-            <translation>عُمل</translation>
-        </message>
-        <message>
-            <source>Glasses: may be given / wait / other prescription</source>
-            <translation>النظارة: يمكن إعطاؤها / تنتظر / وصفة أخرى</translation>
-        </message>
-        <message>
-            <source>Signature</source>
-            <translation>التوقيع</translation>
-        </message>
-        <message>
-            <source>Age</source>
-            <translation>العمر</translation>
-        </message>
-        <message>
-            <source>Name (write it in only if the person agrees)</source>
-            <translation>الاسم (لا يُكتب إلا بموافقة الشخص)</translation>
-        </message>
-        <message>
-            <source>Prescription found</source>
-            <translation>الوصفة التي وُجدت</translation>
-        </message>
-        <message>
-            <source>What we ask</source>
-            <translation>ما نطلبه</translation>
-        </message>
-        <message>
-            <source>%1 stronger than written: hold things a little nearer</source>
-            <translation>أقوى مما كُتب بمقدار %1: قرّب الأشياء قليلًا</translation>
-        </message>
-        <message>
-            <source>%1 weaker than written: hold things a little further away</source>
-            <translation>أضعف مما كُتب بمقدار %1: أبعد الأشياء قليلًا</translation>
-        </message>
-        <message>
-            <source>%1 more plus than written: far things are a little less sharp</source>
-            <translation>موجب أكثر مما كُتب بمقدار %1: البعيد أقل وضوحًا قليلًا</translation>
-        </message>
-        <message>
-            <source>%1 more minus than written: the eye has to focus a little more</source>
-            <translation>سالب أكثر مما كُتب بمقدار %1: تجهد العين أكثر قليلًا</translation>
-        </message>
-        <message>
-            <source>%1 of the cylinder is not in the lens: fine lines are a little less sharp</source>
-            <translation>%1 من الأسطوانة ليس في العدسة: الخطوط الدقيقة أقل وضوحًا قليلًا</translation>
-        </message>
-        <message>
-            <source>near part: %1</source>
-            <translation>الجزء القريب: %1</translation>
-        </message>
-        <message>
-            <source>Both eyes</source>
-            <translation>كلتا العينين</translation>
-        </message>
-        <message>
-            <source>Things are clear from about %1 cm.</source>
-            <translation>الأشياء واضحة من نحو %1 سم.</translation>
-        </message>
-        <message>
-            <source>Things are clear from about %1 to %2 cm.</source>
-            <translation>الأشياء واضحة من نحو %1 إلى %2 سم.</translation>
-        </message>
-        <message>
-            <source>The lenses have the power that was written for you.</source>
-            <translation>في العدستين القوة التي كُتبت لك.</translation>
-        </message>
-        <message>
-            <source>The middle of the lenses is not quite before the middle of the eyes: the first days may feel odd.</source>
-            <translation>وسط العدستين ليس أمام وسط العينين تمامًا: قد تبدو الأيام الأولى غريبة.</translation>
-        </message>
-    </context>
-    <context>
-        <name>quarterstep::AnswerPanel</name>
-        <message>
-            <source>Needed: %1</source>
-            <translation>مطلوب: %1</translation>
-        </message>
-        <message>
-            <source>Referral: %1, %2</source>
-            <translation>الإحالة: %1، %2</translation>
-        </message>
-        <message>
-            <source>Measure again before handing over.</source>
-            <translation>أعد القياس قبل التسليم.</translation>
-        </message>
-        <message>
-            <source>Purpose shown</source>
-            <translation>الغرض المعروض</translation>
-        </message>
-        <message>
-            <source>Each purpose is judged alone</source>
-            <translation>يُقيَّم كل غرض وحده</translation>
-        </message>
-        <message>
-            <source>Rules: %1</source>
-            <translation>القواعد: %1</translation>
-        </message>
-        <message>
-            <source>%1  (rules: %2)</source>
-            <translation>%1  (القواعد: %2)</translation>
-        </message>
-    </context>
-    <context>
-        <name>quarterstep::CriteriaModel</name>
-        <message>
-            <source>%1, right</source>
-            <translation>%1، اليمنى</translation>
-        </message>
-        <message>
-            <source>%1, left</source>
-            <translation>%1، اليسرى</translation>
-        </message>
-        <message>
-            <source>not measured</source>
-            <translation>لم يُقَس</translation>
-        </message>
-        <message>
-            <source>Criterion</source>
-            <translation>المعيار</translation>
-        </message>
-        <message>
-            <source>Value</source>
-            <translation>القيمة</translation>
-        </message>
-        <message>
-            <source>Limit</source>
-            <translation>الحد</translation>
-        </message>
-        <message>
-            <source>Unit</source>
-            <translation>الوحدة</translation>
-        </message>
-        <message>
-            <source>Band</source>
-            <translation>النطاق</translation>
-        </message>
-        <message>
-            <source>Source</source>
-            <translation>المصدر</translation>
-        </message>
-    </context>
-    <context>
-        <name>quarterstep::DeskWindow</name>
-        <message>
-            <source>Quarterstep</source>
-            <translation>Quarterstep</translation>
-        </message>
-        <message>
-            <source>Power plane as a table</source>
-            <translation>مستوى القوى كجدول</translation>
-        </message>
-        <message>
-            <source>Leave</source>
-            <translation>خروج</translation>
-        </message>
-        <message>
-            <source>New person</source>
-            <translation>شخص جديد</translation>
-        </message>
-        <message>
-            <source>Empties the card</source>
-            <translation>يفرغ البطاقة</translation>
-        </message>
-        <message>
-            <source>Load people…</source>
-            <translation>تحميل أشخاص…</translation>
-        </message>
-        <message>
-            <source>Puts the people of a prescription table into the waiting list</source>
-            <translation>يضع أشخاص جدول الوصفات في قائمة الانتظار</translation>
-        </message>
-        <message>
-            <source>Open camp…</source>
-            <translation>فتح مخيم…</translation>
-        </message>
-        <message>
-            <source>Opens a camp folder</source>
-            <translation>يفتح مجلد مخيم</translation>
-        </message>
-        <message>
-            <source>Look of the window</source>
-            <translation>مظهر النافذة</translation>
-        </message>
-        <message>
-            <source>Light, dark, or sun: black on white and large, for outdoors</source>
-            <translation>فاتح أو داكن أو شمس: أسود على أبيض وكبير للعمل في الخارج</translation>
-        </message>
-        <message>
-            <source>Light</source>
-            <translation>فاتح</translation>
-        </message>
-        <message>
-            <source>Dark</source>
-            <translation>داكن</translation>
-        </message>
-        <message>
-            <source>Sun</source>
-            <translation>شمس</translation>
-        </message>
-        <message>
-            <source>Open a camp folder</source>
-            <translation>افتح مجلد مخيم</translation>
-        </message>
-        <message>
-            <source>A camp folder holds stock.yaml (what exists and how many) and, when there is one, rules.yaml and people.csv.
+<context>
+    <name>Commands</name>
+    <message numerus="yes">
+        <source>and %n more</source>
+        <translation>
+            <numerusform>والمزيد: %n</numerusform>
+            <numerusform>والمزيد: %n</numerusform>
+            <numerusform>والمزيد: %n</numerusform>
+            <numerusform>والمزيد: %n</numerusform>
+            <numerusform>والمزيد: %n</numerusform>
+            <numerusform>والمزيد: %n</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The program met something it does not know: %1. Nothing was written; close the program and open the folder again.</source>
+        <translation>واجه البرنامج أمرًا لا يعرفه: %1. لم يُكتب شيء؛ أغلق البرنامج وافتح المجلد من جديد.</translation>
+    </message>
+</context>
+<context>
+    <name>DeskOptions</name>
+    <message>
+        <source>Matches final spectacle prescriptions with a stock of ready-made spectacles and lenses.</source>
+        <translation>يطابق وصفات النظارات النهائية مع مخزون من النظارات الجاهزة والعدسات.</translation>
+    </message>
+    <message>
+        <source>light, dark or sun (black on white, large)</source>
+        <translation>light أو dark أو sun (أسود على أبيض، بحروف كبيرة)</translation>
+    </message>
+    <message>
+        <source>mirrors the window; prescriptions stay left-to-right</source>
+        <translation>يعكس النافذة؛ وتبقى الوصفات من اليسار إلى اليمين</translation>
+    </message>
+    <message>
+        <source>language of the window, for example ar</source>
+        <translation>لغة النافذة، مثلًا ar</translation>
+    </message>
+    <message>
+        <source>paints the window into a PNG file and leaves</source>
+        <translation>يرسم النافذة في ملف PNG ثم يخرج</translation>
+    </message>
+    <message>
+        <source>size of the window in pixels, for example 1366x768</source>
+        <translation>قياس النافذة بالبكسل، مثلًا 1366x768</translation>
+    </message>
+    <message>
+        <source>loads this person of people.csv at the start</source>
+        <translation>يحمّل هذا الشخص من people.csv عند البدء</translation>
+    </message>
+    <message>
+        <source>camp folder to open (stock.yaml, rules.yaml, ledger.sqlite)</source>
+        <translation>مجلد المخيم الذي يُفتح (stock.yaml و rules.yaml و ledger.sqlite)</translation>
+    </message>
+    <message>
+        <source>--size %1 is not a size; write for example 1366x768</source>
+        <translation>‏--size %1 ليس قياسًا؛ اكتب مثلًا 1366x768</translation>
+    </message>
+    <message>
+        <source>--theme %1 is not known; write light, dark or sun</source>
+        <translation>‏--theme %1 غير معروف؛ اكتب light أو dark أو sun</translation>
+    </message>
+    <message>
+        <source>one camp folder at a time, not %1</source>
+        <translation>مجلد مخيم واحد في كل مرة، لا %1</translation>
+    </message>
+    <message>
+        <source>no readable person %1 in people.csv</source>
+        <translation>لا يوجد في people.csv شخص مقروء برمز %1</translation>
+    </message>
+    <message>
+        <source>cannot write %1</source>
+        <translation>تتعذر كتابة %1</translation>
+    </message>
+    <message>
+        <source>place to show at the start: dispense, stock, stock-ladder or stock-box</source>
+        <translation>المكان الذي يظهر عند البدء: dispense أو stock أو stock-ladder أو stock-box</translation>
+    </message>
+    <message>
+        <source>chooses this line of the stock at the start</source>
+        <translation>يختار هذا الصنف من المخزون عند البدء</translation>
+    </message>
+    <message>
+        <source>--place %1 is not known; write dispense, stock, stock-ladder or stock-box</source>
+        <translation>‏--place %1 غير معروف؛ اكتب dispense أو stock أو stock-ladder أو stock-box</translation>
+    </message>
+    <message>
+        <source>no line %1 in this stock</source>
+        <translation>لا يوجد صنف %1 في هذا المخزون</translation>
+    </message>
+</context>
+<context>
+    <name>DeskWords</name>
+    <message>
+        <source>R %1</source>
+        <translation>R %1</translation>
+    </message>
+    <message>
+        <source>L %1</source>
+        <translation>L %1</translation>
+    </message>
+    <message>
+        <source>%1 add %2</source>
+        <translation>%1 إضافة %2</translation>
+    </message>
+    <message>
+        <source>not judged</source>
+        <translation>لم يُقيَّم</translation>
+    </message>
+    <message>
+        <source>%1 too strong</source>
+        <translation>أقوى من اللازم بمقدار %1</translation>
+    </message>
+    <message>
+        <source>%1 too plus</source>
+        <translation>زائد الموجب بمقدار %1</translation>
+    </message>
+    <message>
+        <source>%1 too weak</source>
+        <translation>أضعف من اللازم بمقدار %1</translation>
+    </message>
+    <message>
+        <source>%1 too minus</source>
+        <translation>زائد السالب بمقدار %1</translation>
+    </message>
+    <message>
+        <source>cylinder %1 left</source>
+        <translation>يبقى من الأسطوانة %1</translation>
+    </message>
+    <message>
+        <source>nothing left</source>
+        <translation>لا يبقى شيء</translation>
+    </message>
+    <message>
+        <source>, </source>
+        <translation>، </translation>
+    </message>
+    <message>
+        <source>Suggested</source>
+        <translation>مقترح</translation>
+    </message>
+    <message>
+        <source>Fits with caution</source>
+        <translation>مناسب مع تحفظ</translation>
+    </message>
+    <message>
+        <source>On trial: type the acuity</source>
+        <translation>قيد التجربة: اكتب حدة الإبصار</translation>
+    </message>
+    <message>
+        <source>Outside limit</source>
+        <translation>خارج الحد</translation>
+    </message>
+    <message>
+        <source>right eye: %1</source>
+        <translation>العين اليمنى: %1</translation>
+    </message>
+    <message>
+        <source>left eye: %1</source>
+        <translation>العين اليسرى: %1</translation>
+    </message>
+</context>
+<context>
+    <name>PrescriptionCard</name>
+    <message>
+        <source>Person</source>
+        <translation>الشخص</translation>
+    </message>
+    <message>
+        <source>Camp code of the person, as on the paper card</source>
+        <translation>رمز الشخص في المخيم كما في البطاقة الورقية</translation>
+    </message>
+    <message>
+        <source>Age</source>
+        <translation>العمر</translation>
+    </message>
+    <message>
+        <source>Age in years; unknown age is judged by the strictest rules</source>
+        <translation>العمر بالسنوات؛ العمر المجهول يُقيَّم بأشد القواعد</translation>
+    </message>
+    <message>
+        <source>Right</source>
+        <translation>اليمنى</translation>
+    </message>
+    <message>
+        <source>Right eye: sphere, cylinder (dioptres) and axis (degrees). Up and Down step the sphere by 0.25, Page Up and Page Down by 1.00</source>
+        <translation>العين اليمنى: الكرة والأسطوانة (ديوبتر) والمحور (درجات). السهمان يغيّران الكرة بمقدار 0.25، ومفتاحا الصفحة بمقدار 1.00</translation>
+    </message>
+    <message>
+        <source>Left</source>
+        <translation>اليسرى</translation>
+    </message>
+    <message>
+        <source>Left eye: sphere, cylinder (dioptres) and axis (degrees). Up and Down step the sphere by 0.25, Page Up and Page Down by 1.00</source>
+        <translation>العين اليسرى: الكرة والأسطوانة (ديوبتر) والمحور (درجات). السهمان يغيّران الكرة بمقدار 0.25، ومفتاحا الصفحة بمقدار 1.00</translation>
+    </message>
+    <message>
+        <source>Addition</source>
+        <translation>الإضافة</translation>
+    </message>
+    <message>
+        <source>Near addition of both eyes, dioptres</source>
+        <translation>إضافة القرب للعينين، ديوبتر</translation>
+    </message>
+    <message>
+        <source>PD far</source>
+        <translation>PD للبعد</translation>
+    </message>
+    <message>
+        <source>Distance between the pupils looking far, millimetres</source>
+        <translation>المسافة بين الحدقتين عند النظر بعيدًا، مليمتر</translation>
+    </message>
+    <message>
+        <source>PD near</source>
+        <translation>PD للقرب</translation>
+    </message>
+    <message>
+        <source>Distance between the pupils looking near, millimetres; worked out from the far one when empty</source>
+        <translation>المسافة بين الحدقتين عند النظر قريبًا، مليمتر؛ تُحسب من البعيدة إذا تُركت فارغة</translation>
+    </message>
+    <message>
+        <source>Near, R</source>
+        <translation>القرب، اليمنى</translation>
+    </message>
+    <message>
+        <source>Right eye: whole near power found by trial, dioptres, instead of an addition</source>
+        <translation>العين اليمنى: قوة القرب الكاملة بالتجربة، ديوبتر، بدل الإضافة</translation>
+    </message>
+    <message>
+        <source>Near, L</source>
+        <translation>القرب، اليسرى</translation>
+    </message>
+    <message>
+        <source>Left eye: whole near power found by trial, dioptres, instead of an addition</source>
+        <translation>العين اليسرى: قوة القرب الكاملة بالتجربة، ديوبتر، بدل الإضافة</translation>
+    </message>
+    <message>
+        <source>Unaided, R</source>
+        <translation>دون نظارة، R</translation>
+    </message>
+    <message>
+        <source>Right eye: acuity without spectacles, for example 6/18</source>
+        <translation>العين اليمنى: حدة الإبصار دون نظارة، مثل 6/18</translation>
+    </message>
+    <message>
+        <source>Unaided, L</source>
+        <translation>دون نظارة، L</translation>
+    </message>
+    <message>
+        <source>Left eye: acuity without spectacles, for example 6/18</source>
+        <translation>العين اليسرى: حدة الإبصار دون نظارة، مثل 6/18</translation>
+    </message>
+    <message>
+        <source>Best, R</source>
+        <translation>الأفضل، R</translation>
+    </message>
+    <message>
+        <source>Right eye: acuity with this prescription, for example 6/6</source>
+        <translation>العين اليمنى: حدة الإبصار بهذه الوصفة، مثل 6/6</translation>
+    </message>
+    <message>
+        <source>Best, L</source>
+        <translation>الأفضل، L</translation>
+    </message>
+    <message>
+        <source>Left eye: acuity with this prescription, for example 6/6</source>
+        <translation>العين اليسرى: حدة الإبصار بهذه الوصفة، مثل 6/6</translation>
+    </message>
+    <message>
+        <source>Prescriber</source>
+        <translation>كاتب الوصفة</translation>
+    </message>
+    <message>
+        <source>Who signed the prescription; needed under 16 years</source>
+        <translation>من وقّع الوصفة؛ مطلوب دون 16 سنة</translation>
+    </message>
+</context>
+<context>
+    <name>command</name>
+    <message>
+        <source>R</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>L</source>
+        <translation type="unfinished">L</translation>
+    </message>
+    <message>
+        <source>prism %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>measure again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: not refracted, not judged</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no power does the same at %1 mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>at %1 mm: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: not read: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: no number</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>needs judged     %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>served           %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>  with caution   %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>on trial         %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>none needed      %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>incomplete       %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>rows not read    %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>share served     %1 %</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>second pair held back: somebody waits without any</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ran out today</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>from stock %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>on trial %1</source>
+        <translation type="unfinished">قيد التجربة %1</translation>
+    </message>
+    <message>
+        <source>custom %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>none needed %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>incomplete %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>refer %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>held back %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ran out: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>on hand %1 before, %2 after</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>dry run: nothing was written</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>prescription table (CSV); - reads standard input</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>one eye each, as written; - reads lines of standard input</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Quarterstep finds which stocked spectacles serve a finished prescription, and how well.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Examples:</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Verbs:</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ends with 0 when done, 1 when somebody is left without acceptable stock or incomplete, 2 for a slip in the command, 3 for bad data, 4 when something is locked or cannot be reached.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1; row not read: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>rows not read %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>on hand %1  available %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>bin %1</source>
+        <translation>الخانة %1</translation>
+    </message>
+    <message>
+        <source>no ledger yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ledger: %1 entries, all in order</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ledger: %1 entries, not in order</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the camp folder: stock.yaml, rules.yaml and the ledger</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a stock file alone, without a ledger</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>rules of fit to go with --stock; the usual ones when left out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>rules to judge by: school, adult-distance, adult-near, strict or the camp&apos;s own</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>answer in JSON</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>say what would be done and write nothing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>leave rows with errors out and name them</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>distance, near, intermediate or bifocal, with --person or --explain</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what was picked: a ready-made pair, or frame, right lens and left lens</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>distance acuity of the right eye with this pair</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>distance acuity of the left eye with this pair</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>near acuity with this pair, as N6</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what was checked with this pair: power,fit,instructions</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>check every entry of the ledger and end with 3 if one is bad</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>also at another vertex distance, in mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the texts are acuities, not powers</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>which stocked pair serves each person, and how well</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>hand over: the best acceptable pair to each person in order, or one picked pair</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what is in the box and what the ledger says</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>how many of a table the stock serves, and why not the others</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>written powers in both cylinder forms and as power vectors</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>handed over as picked: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>chance %1: repeat the readings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>chance %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Temporary pair. Not for driving.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>addition %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>  at %1 mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>centre %1 mm in and %2 mm up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>centre %1 mm in and %2 mm up, or any place along the meridian without power</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not by moving the centre: %1 cannot be had from this lens</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not by moving the centre: the lens has no power</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>loses, logMAR: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>prism %1 mm right, %2 mm up: %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>together %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>along %1: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 ± %2  %3 (%4)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>common practice</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Starting points that disagree: the addition is found by trial.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 mm between the boxed centres; each centre %2 mm in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>at %1 mm: PD %2 mm, each centre %3 mm farther in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>least uncut diameter %1 mm for a round lens, 2 mm for edging included</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>لا شيء</translation>
+    </message>
+    <message>
+        <source>back vertex power %1, front vertex power %2, nominal %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>right</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 %2: mean %3 of %4 readings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>left out: %1, too far from the others</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>counted %1, book %2, difference %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 lines counted, %2 as in the book</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>assumed: where no PD was taken, it equals the centres of each pair</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>assumed: objective readings are final, and a prescriber is named</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>assumed: an unrecorded vertex distance is that of the stock</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 along %2, %3 along %4</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 eye: not judged</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 eye</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>need</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pair</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>error</source>
+        <translation type="unfinished">خطأ</translation>
+    </message>
+    <message>
+        <source>  M %1, J0 %2, J45 %3, blur strength %4 D; expected loss %5 logMAR (Blendowske, Optom Vis Sci 2015)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>  near portion: M %1, blur strength %2 D</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>  chance that the true blur lies within its limit: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>limit %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>source: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>horizontal prism %1, vertical prism %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>vertical imbalance 10 mm below the centres: %1, of the full correction %2, excess %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>clear from %1 cm on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>clear from %1 to %2 cm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2, by the rules %3 (version %4): %5</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>answer for this person: %1; %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>criteria:</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>single change: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no single change would bring it within the limits</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>scatter of the refraction from: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>note: %1; source: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 rows in %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: name erased %2, reasons and notes blanked %3; %4 entries stay under the code with what was prescribed and given</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>lines and quantities (CSV or YAML), or scanned lines, one a row; - reads standard input</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Topics of `quarterstep help`:</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>entries new %1, known already %2, texts forgotten %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 sent and not taken in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>on hand %1, was %2</source>
+        <translation>الموجود %1، وكان %2</translation>
+    </message>
+    <message>
+        <source>held %1, was %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>in quarantine %1, was %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>entry %1: %2, %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nothing to write</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>judged by the rules: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>everything, not only the six best groups or what is open</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the person, by the camp code</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>why, in your own words: a pair outside a limit, a difference, a loss</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>who does it, for the ledger</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>also the prism at a point of the lens, mm from its centre as seen by whoever faces the wearer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>also as two crossed cylinders</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this pair for this person in full: crosses, every criterion, sources</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what the table leaves out is taken as given: centred (PD = centres of each pair), final (readings are final), vertex (that of the stock)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>with --explain: which of the two stands above the other, and why</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cylinders of the laboratory order: minus (when left out), plus or as-written</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>also together with this power: worn and found over it, or crossed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>also the power along a meridian</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>also where to move the centre for a prism, Δ base in and base up (out and down negative)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>also the addition that makes this near power of it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>also the acuity lost if this were the error left over, by each model</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>repeated readings of each eye (CSV): summed up, or their scatter goes into the chance shown</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>with --readings: compared with the final prescriptions of a table</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>instead of texts: near additions usual at this age, by each model</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>near additions from a measured amplitude of accommodation</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>working distance from the spectacle plane; 400 when left out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>instead of texts: centration of a frame, boxed sizes in mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>instead of texts: vertex powers of a thick lens</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>tolerance set; ansi-z80.1-2015 when left out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>tolerance sets of your own (YAML)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>one line of the stock</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>how many pieces of --line; 1 when left out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>supplier, donor or site it comes from</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the site it goes to</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the entry with which the other site sent it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a remark to keep with the entry</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>into quarantine, or out of it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>of the pieces held</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>returned, cleaned and read: straight back to stock</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a sheet for this bin alone</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>who counted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the second person of a count</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>damaged, missing, stolen, found, miscounted, off-label, mislabelled, sample, given-away or recalled</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what comes back in an exchange</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the lot it belongs to</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>how long it is held, as 2026-03-01</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the entry to take back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the order, by its entry</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>people seen at one camp, for camps of stock; 100 when left out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a new folder for a copy of the whole camp</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>aggregate (counts, small ones hidden), rows (persons by numbers) or full</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the CSV file to write; standard output when left out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>take counts changed by hand in stock.yaml over into the ledger</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>put the ledger&apos;s counts back into stock.yaml</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this folder was moved here; the other copy is used no more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this folder was copied here and both are used</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 since %2, ordered %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>frame held: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>remade %1 times</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>orders: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>held %1</source>
+        <translation>محجوز %1</translation>
+    </message>
+    <message>
+        <source>in quarantine %1</source>
+        <translation>معزول %1</translation>
+    </message>
+    <message>
+        <source>reorder %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>lasts %1 days, %2 camps</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>lines out of stock %1, to reorder %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>within their levels %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>counted as in the book %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>days with hand-overs %1, hand-overs %2, people seen %3, came back %4; people at a camp %5</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>held: %1 of %2 for %3, until %4</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>by %1</source>
+        <translation>بواسطة %1</translation>
+    </message>
+    <message>
+        <source>keep at least %1, at most %2</source>
+        <translation>الحد الأدنى %1، الأعلى %2</translation>
+    </message>
+    <message>
+        <source>file %1, ledger %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 counts taken over from the file</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 counts put back to the ledger&apos;s</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the ledger already belongs here</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a second station: its entries are numbered apart and can be merged; what it hands over must have been transferred to it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the ledger lives here from now on; do not use the other copy any more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1  %2 → %3: %4; entry %5</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a delivery into the box, by list, by scanning or one line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a blind sheet to count by, or the sheet two persons filled in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>out to another site, in from one; alone: what is in the air</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>one thing that happened: returned, exchanged, written-off, held, quarantined, released, not-needed, declined, incomplete, adjusted, referred, entered-in-error</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>custom spectacles: ordered, arrived, checked, delivered, remade, not-collected; alone: the open orders</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>merge the ledger of another camp or station into this one</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a copy of the camp folder, or a table at one of three levels of privacy</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>erase a person: name, reasons and notes; entries keep the camp code</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what a focimeter reads against what was ordered, by a tolerance set</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this help, or that of one verb or topic</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>shown</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>passes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>FAILS</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Within tolerance by %1 (%2 %3)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Out of tolerance by %1 (%2 %3)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Figures: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>how a pair is judged: every limit, its source, every flag</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>how powers, prisms and acuities may be written</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>every formula, with range, error and source</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a focimeter reading against what was ordered</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what is promised about records, and how it is tested</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>files, exit codes and the codes of findings</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>core</name>
+    <message>
+        <source>“%1” is not a vertex distance; write 0 to 50 mm, as --vertex 12 0</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>row of %1 left out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nothing was handed over; mend the rows above or leave them out with --skip-bad-rows</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“%1” is not a check; write power, fit or instructions</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nobody in %1 has the code %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is not a purpose of this person</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this person needs more than one pair; say which with --purpose %1 or --purpose %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>there is no line %1 in this camp</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is for one person; add --person CODE</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“%1” is not a purpose; write distance, near, intermediate or bifocal</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>`%1` needs either --camp FOLDER or --stock FILE</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>--rules goes with --stock; a camp folder has its own rules</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>there is no profile “%1”; there are %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>there is no option “%1” here; `quarterstep help` lists them</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>there is no option “%1” here; did you mean “%2”?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>`%1` needs %2; see `quarterstep help %1`</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“%1” is one too many; put a text with blanks into quotes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the options are not understood: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>there is no verb “%1”; `quarterstep help` lists them</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>there is no verb “%1”; did you mean “%2”?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>it cannot go on: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the answer could not be written to the end</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ledger entry %1 is not as it was written: %2; keep the folder as it is and compare it with a copy</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this version opens SQLite ledgers only; name a file beside stock.yaml in the key ledger, for example ledger.sqlite</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>there is no rules.yaml; the rules built in apply</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this ledger was last written at another place and is open for reading only; if the folder moved here for good, say so, and do not use the other copy any more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>there is no ledger here yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the ledger has the entry, but stock.yaml could not be brought up to date; that is made good at the next opening</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>to be referred before any glasses are given</source>
+        <translation>يُحال قبل تسليم أي نظارة</translation>
+    </message>
+    <message>
+        <source>nothing is needed for this purpose</source>
+        <translation>لا حاجة إلى شيء لهذا الغرض</translation>
+    </message>
+    <message>
+        <source>these lines do not make a pair</source>
+        <translation>هذه الأصناف لا تكوّن نظارة</translation>
+    </message>
+    <message>
+        <source>on trial: type the acuity with this pair first</source>
+        <translation>قيد التجربة: اكتب أولًا حدة الإبصار بهذه النظارة</translation>
+    </message>
+    <message>
+        <source>an unequal pair: read each eye with the focimeter first</source>
+        <translation>نظارة غير متساوية: اقرأ كل عين بمقياس العدسات أولًا</translation>
+    </message>
+    <message>
+        <source>none left of %1</source>
+        <translation>لم يبق شيء من %1</translation>
+    </message>
+    <message>
+        <source>no pair chosen</source>
+        <translation>لم تُختر نظارة</translation>
+    </message>
+    <message>
+        <source>no hand-over with the id %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>above %1 D the vertex distance must be recorded</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a sphere would leave less cylinder than this lens does</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>prism by decentration is the prescriber&apos;s decision</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>PD not taken: judged at the worst end of what is plausible</source>
+        <translation>لم تُقس PD: قُيّم عند أسوأ قيمة معقولة</translation>
+    </message>
+    <message>
+        <source>the centres of this pair are assumed, not measured</source>
+        <translation>مراكز هذه النظارة مفترضة لا مقاسة</translation>
+    </message>
+    <message>
+        <source>heights of the centres not measured</source>
+        <translation>ارتفاعات المراكز لم تُقس</translation>
+    </message>
+    <message>
+        <source>cylinder left over</source>
+        <translation>الأسطوانة الباقية</translation>
+    </message>
+    <message>
+        <source>cylinder left over %1 D, limit %2 D</source>
+        <translation>الأسطوانة الباقية %1 D، الحد %2 D</translation>
+    </message>
+    <message>
+        <source>%1 D of cylinder left over</source>
+        <translation>تبقى أسطوانة %1 D</translation>
+    </message>
+    <message>
+        <source>difference between the eyes&apos; needs</source>
+        <translation>الفرق بين حاجتي العينين</translation>
+    </message>
+    <message>
+        <source>the eyes differ by %1 D, limit %2 D for one power in both lenses</source>
+        <translation>تختلف العينان بمقدار %1 D، الحد %2 D لقوة واحدة في العدستين</translation>
+    </message>
+    <message>
+        <source>the eyes differ by %1 D</source>
+        <translation>تختلف العينان بمقدار %1 D</translation>
+    </message>
+    <message>
+        <source>size of the power</source>
+        <translation>مقدار القوة</translation>
+    </message>
+    <message>
+        <source>power %1 D, limit %2 D</source>
+        <translation>القوة %1 D، الحد %2 D</translation>
+    </message>
+    <message>
+        <source>high power: %1 D</source>
+        <translation>قوة عالية: %1 D</translation>
+    </message>
+    <message>
+        <source>blur strength</source>
+        <translation>شدة التشوش</translation>
+    </message>
+    <message>
+        <source>blur strength %1 D, limit %2 D</source>
+        <translation>شدة التشوش %1 D، الحد %2 D</translation>
+    </message>
+    <message>
+        <source>blur strength %1 D</source>
+        <translation>شدة التشوش %1 D</translation>
+    </message>
+    <message>
+        <source>too much plus</source>
+        <translation>موجب زائد</translation>
+    </message>
+    <message>
+        <source>%1 D too much plus, limit %2 D</source>
+        <translation>موجب زائد %1 D، الحد %2 D</translation>
+    </message>
+    <message>
+        <source>%1 D too much plus</source>
+        <translation>موجب زائد %1 D</translation>
+    </message>
+    <message>
+        <source>too much minus or too little plus</source>
+        <translation>سالب زائد أو موجب ناقص</translation>
+    </message>
+    <message>
+        <source>%1 D too much minus or too little plus, limit %2 D</source>
+        <translation>سالب زائد أو موجب ناقص %1 D، الحد %2 D</translation>
+    </message>
+    <message>
+        <source>%1 D too much minus or too little plus</source>
+        <translation>سالب زائد أو موجب ناقص %1 D</translation>
+    </message>
+    <message>
+        <source>difference between the two lenses</source>
+        <translation>الفرق بين العدستين</translation>
+    </message>
+    <message>
+        <source>the two lenses differ by %1 D, limit %2 D</source>
+        <translation>تختلف العدستان بمقدار %1 D، الحد %2 D</translation>
+    </message>
+    <message>
+        <source>the two lenses differ by %1 D</source>
+        <translation>تختلف العدستان بمقدار %1 D</translation>
+    </message>
+    <message>
+        <source>balance between the eyes</source>
+        <translation>التوازن بين العينين</translation>
+    </message>
+    <message>
+        <source>one eye %1 D off against the other, limit %2 D</source>
+        <translation>تنحرف عين عن الأخرى بمقدار %1 D، الحد %2 D</translation>
+    </message>
+    <message>
+        <source>one eye %1 D off against the other</source>
+        <translation>تنحرف عين عن الأخرى بمقدار %1 D</translation>
+    </message>
+    <message>
+        <source>cylinder of the lens beyond the need</source>
+        <translation>أسطوانة العدسة فوق الحاجة</translation>
+    </message>
+    <message>
+        <source>the lens has %1 D more cylinder than needed, limit %2 D</source>
+        <translation>أسطوانة العدسة تزيد على الحاجة بمقدار %1 D، الحد %2 D</translation>
+    </message>
+    <message>
+        <source>%1 D more cylinder than needed</source>
+        <translation>أسطوانة زائدة %1 D</translation>
+    </message>
+    <message>
+        <source>axis off</source>
+        <translation>انحراف المحور</translation>
+    </message>
+    <message>
+        <source>axis off by %1 degrees, limit %2</source>
+        <translation>انحراف المحور %1 درجة، الحد %2</translation>
+    </message>
+    <message>
+        <source>axis off by %1 degrees</source>
+        <translation>انحراف المحور %1 درجة</translation>
+    </message>
+    <message>
+        <source>horizontal prism</source>
+        <translation>المنشور الأفقي</translation>
+    </message>
+    <message>
+        <source>horizontal prism %1, limit %2</source>
+        <translation>المنشور الأفقي %1، الحد %2</translation>
+    </message>
+    <message>
+        <source>horizontal prism %1</source>
+        <translation>المنشور الأفقي %1</translation>
+    </message>
+    <message>
+        <source>vertical prism</source>
+        <translation>المنشور العمودي</translation>
+    </message>
+    <message>
+        <source>vertical prism %1, limit %2</source>
+        <translation>المنشور العمودي %1، الحد %2</translation>
+    </message>
+    <message>
+        <source>vertical prism %1</source>
+        <translation>المنشور العمودي %1</translation>
+    </message>
+    <message>
+        <source>centres against PD</source>
+        <translation>المراكز مقابل PD</translation>
+    </message>
+    <message>
+        <source>centres %1 mm off the PD, limit %2 mm</source>
+        <translation>تبتعد المراكز عن PD بمقدار %1 mm، الحد %2 mm</translation>
+    </message>
+    <message>
+        <source>centres %1 mm off the PD</source>
+        <translation>تبتعد المراكز عن PD بمقدار %1 mm</translation>
+    </message>
+    <message>
+        <source>vertical imbalance at the reading level</source>
+        <translation>اختلال عمودي عند مستوى القراءة</translation>
+    </message>
+    <message>
+        <source>vertical imbalance %1 at the reading level, limit %2</source>
+        <translation>اختلال عمودي %1 عند مستوى القراءة، الحد %2</translation>
+    </message>
+    <message>
+        <source>vertical imbalance %1 at the reading level</source>
+        <translation>اختلال عمودي %1 عند مستوى القراءة</translation>
+    </message>
+    <message>
+        <source>frame size class</source>
+        <translation>فئة مقاس الإطار</translation>
+    </message>
+    <message>
+        <source>frame size off by %1 class, limit %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>frame size off by %1 class</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>blur strength at near</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>blur strength at near %1 D, limit %2 D</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>blur strength at near %1 D</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>near power too strong</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>near power %1 D too strong, limit %2 D</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>near power %1 D too strong</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>near power too weak</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>near power %1 D too weak, limit %2 D</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>near power %1 D too weak</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>sphere off</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>sphere off by %1 D, limit %2 D</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>sphere off by %1 D</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cylinder off</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cylinder off by %1 D, limit %2 D</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cylinder off by %1 D</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>axis against the prescription</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>axis %1 degrees off the prescription, limit %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>axis %1 degrees off the prescription</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>acuity with the mean sphere</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>acuity with the mean sphere %1 logMAR below the full correction, limit %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>acuity with the mean sphere %1 logMAR lower</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>acuity with this pair</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>acuity with this pair is %1 logMAR beyond what is asked, limit %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>tried: acuity %1 logMAR short</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>sudden loss of sight: eye clinic the same day</source>
+        <translation>فقد إبصار مفاجئ: عيادة العيون في اليوم نفسه</translation>
+    </message>
+    <message>
+        <source>painful eye: eye clinic the same day</source>
+        <translation>ألم في العين: عيادة العيون في اليوم نفسه</translation>
+    </message>
+    <message>
+        <source>red eye: eye clinic the same day</source>
+        <translation>احمرار العين: عيادة العيون في اليوم نفسه</translation>
+    </message>
+    <message>
+        <source>new flashes or floaters: eye clinic the same day</source>
+        <translation>ومضات أو عوائم جديدة: عيادة العيون في اليوم نفسه</translation>
+    </message>
+    <message>
+        <source>double vision: eye clinic the same day</source>
+        <translation>ازدواج الرؤية: عيادة العيون في اليوم نفسه</translation>
+    </message>
+    <message>
+        <source>white pupil: eye clinic the same day</source>
+        <translation>حدقة بيضاء: عيادة العيون في اليوم نفسه</translation>
+    </message>
+    <message>
+        <source>a child&apos;s squint: refer before glasses are given</source>
+        <translation>حَوَل عند طفل: إحالة قبل تسليم نظارة</translation>
+    </message>
+    <message>
+        <source>refraction under cycloplegia was asked for: refer before glasses are given</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>does not reach 6/9 in each eye with the final prescription</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>presents worse than 6/60 in an eye, even if glasses help</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a child with +3.50 D or more, or 1.50 D of cylinder or more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>under 8 years and the eyes differ by 1.50 D or more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>under 8 years and the eyes differ by 1.00 D or more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mean sphere beyond 6.00 D</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>may be without its lens (aphakia): vertex distance needed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>worse than 6/12 with the best prescription and no gain through the pinhole</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>worse than 6/12 with the best prescription; pinhole not taken</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the pinhole sees two lines or more better than the final prescription: refract again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>objective reading and final prescription are %1 D apart in mean sphere</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the final prescription repeats the objective reading in all six numbers: was it refined?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>under 16: the prescriber&apos;s name stays with the pair, and the guardian is told</source>
+        <translation>دون 16: يبقى اسم كاتب الوصفة مع النظارة ويُبلَّغ ولي الأمر</translation>
+    </message>
+    <message>
+        <source>age not recorded: the strictest limits that could apply are used</source>
+        <translation>العمر غير مسجل: تُستعمل أشد الحدود الممكنة</translation>
+    </message>
+    <message>
+        <source>only one seeing eye: impact-resistant lenses and protective wear are advised</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>an objective reading only: a subjective refraction should follow</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the prescription is %1 months old</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>symptoms recorded: %1</source>
+        <translation>أعراض مسجلة: %1</translation>
+    </message>
+    <message>
+        <source>PD not taken</source>
+        <translation>لم تُقس PD</translation>
+    </message>
+    <message>
+        <source>near PD computed from the distance PD, not measured</source>
+        <translation>حُسبت PD القرب من PD البعد ولم تُقس</translation>
+    </message>
+    <message>
+        <source>an eye with a lens implant: additions differ between the eyes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>above 4.00 D the vertex distance matters: record it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>near glasses need an addition, or a near power found by trial</source>
+        <translation>نظارة القريب تحتاج إلى إضافة، أو قوة للقريب وُجدت بالتجربة</translation>
+    </message>
+    <message>
+        <source>this purpose needs an addition, or a near power found by trial</source>
+        <translation>هذا الغرض يحتاج إلى إضافة، أو قوة للقريب وُجدت بالتجربة</translation>
+    </message>
+    <message>
+        <source>a subjective refraction: a child is never given glasses from an objective reading alone</source>
+        <translation>قياس ذاتي: لا تُعطى نظارة لطفل من قراءة موضوعية وحدها</translation>
+    </message>
+    <message>
+        <source>the prescriber&apos;s name, for a child</source>
+        <translation>اسم كاتب الوصفة، لطفل</translation>
+    </message>
+    <message>
+        <source>an addition under 35 years must be confirmed: near acuity with it, or a near power by trial</source>
+        <translation>الإضافة دون 35 سنة يجب تأكيدها: حدة القريب بها، أو قوة للقريب بالتجربة</translation>
+    </message>
+    <message>
+        <source>small error and 6/9 or better without glasses</source>
+        <translation>خطأ صغير و6/9 أو أفضل دون نظارة</translation>
+    </message>
+    <message>
+        <source>glasses gain the better eye less than two lines</source>
+        <translation>النظارة تكسب العين الأفضل أقل من سطرين</translation>
+    </message>
+    <message>
+        <source>reads without spectacles</source>
+        <translation>يقرأ دون نظارة</translation>
+    </message>
+    <message>
+        <source>reads N6 without spectacles</source>
+        <translation>يقرأ N6 دون نظارة</translation>
+    </message>
+    <message>
+        <source>the own pair still fits: a spare only</source>
+        <translation>نظارته الحالية ما زالت مناسبة: احتياطية فقط</translation>
+    </message>
+    <message>
+        <source>the PD: measure it</source>
+        <translation>PD: قِسها</translation>
+    </message>
+    <message>
+        <source>the vertex distance of this prescription: measure it</source>
+        <translation>مسافة القرنية لهذه الوصفة: قسها</translation>
+    </message>
+    <message>
+        <source>nothing in the box for this purpose</source>
+        <translation>لا شيء في الصندوق لهذا الغرض</translation>
+    </message>
+    <message>
+        <source>nothing in the box comes near</source>
+        <translation>لا شيء في الصندوق يقارب الحاجة</translation>
+    </message>
+    <message>
+        <source>if the prescriber marks the left eye balance, %1 would fit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>if the prescriber marks the right eye balance, %1 would fit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 fits</source>
+        <translation>%1 مناسب</translation>
+    </message>
+    <message>
+        <source>try %1 and type the acuity with it</source>
+        <translation>جرّب %1 واكتب حدة الإبصار به</translation>
+    </message>
+    <message>
+        <source>a rules profile named %1</source>
+        <translation>مجموعة قواعد باسم %1</translation>
+    </message>
+    <message>
+        <source>a final prescription for at least one eye</source>
+        <translation>وصفة نهائية لعين واحدة على الأقل</translation>
+    </message>
+    <message>
+        <source>“%1” is not part of an acuity; write it as 6/9, 0.67 decimal or logMAR 0.2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“%1” is not an acuity; write 6/9, 20/30, 0.67 decimal, logMAR 0.2, CF, HM, PL or NPL</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“%1” would be logMAR %2; acuity lies between logMAR -0.5 and 3: check it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no chart is read at %1; write the test distance first, as 6/9 or 20/30</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“%1” does not say its scale; write “%1 decimal” or “logMAR %1”</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no acuity is written; write 6/9 or leave it out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“%1” is not a near acuity; write N8, M 1.0 or 1.0M, and “at 40 cm” after it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the distance in “%1” is not read; write it as “at 40 cm”, 5 to 200 cm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nothing is written for this eye; write its power, or balance, artificial, blind or not measured</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no power is written; write it as +2.00, -0.75 or 0.00</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 has no decimal point; write %2 or %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 has no decimal point; write %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is beyond %2 D; check the figure and write it again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no power is read at “%1”; write it as +2.00, -0.75 or 0.00</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cylinder %1 has no sign; write +%1 or -%1</source>
+        <translation>الأسطوانة %1 دون إشارة؛ اكتب +%1 أو -%1</translation>
+    </message>
+    <message>
+        <source>%1 has no sign; write +%1 or -%1</source>
+        <translation>‏%1 دون إشارة؛ اكتب +%1 أو -%1</translation>
+    </message>
+    <message>
+        <source>addition -%1 is negative; an addition is plus: check it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>axis %1 stands without a cylinder; write sphere, cylinder and axis, as -1.00 -0.50 x %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>axis %1 is outside 1..180 degrees; the same meridian would be %2: check and write it again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cylinder %1 has no axis; write it with its axis, as %1 x 90</source>
+        <translation>الأسطوانة %1 دون محور؛ اكتبها مع محورها، مثل %1 x 90</translation>
+    </message>
+    <message>
+        <source>“%1” is not part of a prescription that can be read; write it as -1.25 -0.50 x 90</source>
+        <translation>«%1» ليس جزءًا من وصفة يمكن قراءتها؛ اكتب مثل -1.25 -0.50 x 90</translation>
+    </message>
+    <message>
+        <source>two prisms lie in one direction; write their sum once, as 1.5 base in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the base of the prism is not read; write base in, out, up or down, or base 0..360</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>prism %1 is not between 0 and %2; write its size and its base, as 2 base in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the SQLite driver of Qt is missing; install libqt6sql6-sqlite</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>another program holds the ledger; nothing was written; close it there and repeat</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the ledger cannot be opened for writing here; check the rights of the file and its folder</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the disk is full; nothing was written; make room and repeat</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this is not a ledger, or it is damaged (%1); put back the latest copy of the camp folder</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the ledger failed: %1 (code %2); nothing was written</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the ledger cannot be made: %1; check the rights of the folder</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this file system cannot keep a ledger safely (no shared memory beside the file); keep the camp folder on another disk</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this ledger was not closed and its folder cannot be written to; copy the whole folder to a place that can, and open it there</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the ledger is empty; nothing happened yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the database refuses to write safely; nothing was opened</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this ledger names no station of its own; put back the latest copy</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this ledger was opened for reading only</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this ledger was last written at another place; if it moved here for good, say so first, and do not use the other copy any more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the ledger file was moved, removed or replaced while it was open; nothing was written; close the camp and open it again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>line %1 has %2 left, %3 asked for; nothing was written</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>line %1 is not in the ledger of %2; nothing was written</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>there is no entry %1 to take back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>entry %1 was taken back already</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>entry %1 takes back another one and cannot be taken back itself; enter what happened anew</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this is not a file; name another one in the key ledger of stock.yaml</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>an entry of this ledger cannot be read; check the chain and put back the latest copy of the camp folder</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this is a database of another program, not a ledger; name another file in the key ledger of stock.yaml</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this ledger was made by a newer version (form %1, known here up to %2); update this program</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a ledger file cannot be kept safely on a network share; keep the camp folder on this machine, or share a PostgreSQL ledger between stations</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the file cannot be written: %1; check rights and free space</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the file was replaced, but the disk does not say that this will last: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>another program is writing in this folder; wait a moment and repeat</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the folder cannot be locked: %1; check its name and rights</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the file cannot be read</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this is a link or a device; only a plain file can be kept up to date; put the file itself into the camp folder</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the file was written after entry %1 of another ledger; a new ledger begins with the counts of the file</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the file was written after entry %1, but the ledger ends at %2; is the ledger an older copy? Counts that differ are shown as edited</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the limits must rise: fits, then caution, then trial</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a limit is missing here; write fits, caution or trial</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; means nothing for this criterion; delete it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>write the steps as a list: [{up to: 0.50, fits: 7}, …]</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the steps must rise; put the smaller cylinder first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>say where the limit comes from, or write: common practice</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>shown only means no limits; keep one of the two</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a quote stands inside a cell; put the whole cell in quotes and double it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a lone carriage return ends the line here; save the table with LF or CRLF line ends</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this quote is never closed; close it before the next comma</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>there is text behind the closing quote; move it inside, or double the quote</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not a number; write one from %2 to %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is outside %2 to %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a number is missing; write one from %1 to %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; has a decimal comma; in this file write %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is below zero; write 0 or more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>write %1 without a sign</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is not a whole number; write digits only</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not a whole number; write digits only, for example 14</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a whole number is missing; write one from %1 to %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 begins with a zero, which some programs read as another number; write %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 has more than three decimals; round it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the table is empty; its first line names the columns: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the columns are not separated by commas; save the table with commas</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the column &quot;%1&quot; is missing; person, right and left are needed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the column &quot;%1&quot; stands in the table twice; delete or rename one</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this column has no name; write one</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; does not say which acuity; write one of: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the column &quot;%1&quot; is not known; it is kept but not used</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the column &quot;%1&quot; is not known and not used; did you mean &quot;%2&quot;?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the row ends after %1 cells, the header has %2; add the missing commas</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the row has %1 cells, the header %2; put a cell that holds a comma in quotes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the person &quot;%1&quot; stands in line %2 already; give each row a code of its own</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the row has no person; write a code or a name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 mm is narrow for both eyes together; is it monocular? Then it goes into pd_right_mm or pd_left_mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the two monocular distances make %1 mm, not %2; the monocular ones are used</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the near distance %1 mm is wider than the far one, %2 mm; were they exchanged?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the eye&apos;s text says addition %1, this column %2; keep one</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>sphere and addition make %1 at near, the near power says %2; the near power is used</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the date %1 lies after today, %2; correct it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>write two numbers in mm, for example [54, 74]</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the smaller number comes first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>there is no profile &quot;%1&quot; to begin from; built in, or earlier in this file, are: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the profile has no name; write one</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the profile &quot;%1&quot; stands in the file already; give this one another name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this is not a rules file of this program; the first key should read format: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>`profiles` is a list; begin each profile with a dash</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this is not UTF-8 text; save the file as UTF-8</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a control character (hexadecimal %1) stands here; delete it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the file is larger than %1 MiB; split it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>there is no such file; check the name and the folder</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the file cannot be read: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this is a folder; name the file inside it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the file is UTF-16 text; save it as UTF-8 and try again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the file begins with two byte order marks; delete one</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>write this value without quotes, or delete the whole `written` entry</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the value of `counts` is 8 digits of 0-9 and a-f put in by the program; delete the whole `written` entry if it was damaged</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>`lines` is a list; begin each line with a dash, or write lines: []</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the line &quot;%1&quot; stands in the file already, in line %2; give this one another name or add the counts together</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>put `lines:` at the beginning of a line of its own</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this is not a stock file of this program; the first key should read format: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the site has no name; write the camp or box</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>write the count as plain digits, without quotes: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>least (%1) is above most (%2); exchange them</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>write the lens shapes as a list, for example [round 44]</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>centres %1 mm do not go with lens + bridge = %2 mm; expected are %3 to %4: measure the pair again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a lens of shape &quot;%1&quot; may fit one side only; write side: right, left or either</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; says nothing for a line of this kind and is not used</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the line has no name; write what its label says</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the addition %1 is outside +0.25 to +6.00</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>write one power, or {right: …, left: …}, or {bifocal: +2.00, distance: 0.00}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a bifocal&apos;s power is written {bifocal: +2.00, distance: 0.00}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a lens with a cylinder needs axis: any (turned when mounting) or axis: degrees as mounted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the axis stands in the power already; keep one of the two</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>contact lenses were worn during this reading; the row is left out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>neither eye has sphere, cylinder and axis; the row is left out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this eye has no complete reading and is taken as not measured</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not one of the words allowed here; write one of: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; holds two numbers; write one here, each eye&apos;s own in pd_right_mm and pd_left_mm, the near one in near_pd_mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 would be a distance in cm; write it in mm: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 mm is not a pupillary distance; expected are %2 to %3 mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>an addition is never minus; %1 was read; write the addition, not the near power (that goes into near_right and near_left)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the addition %1 is outside 0.00 to +6.00</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not a date of the form 2026-03-01 (year-month-day)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>there is no column &quot;%1&quot; in the table</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a single value is expected here, not a list or a map</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; holds a line break or a control character; write it on one line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>keys with values are expected here, such as: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is written twice; the first stands in line %2; keep one</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the key &quot;%1&quot; is not known here; known are: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the key &quot;%1&quot; is not known here; did you mean &quot;%2&quot;?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the key &quot;%1&quot; is missing here; add it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; has no value; write one after the colon</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a second document begins here; keep one document in the file</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>an alias (*name) is not read here; write the value out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this quote is never closed; close it on the same line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>an anchor (&amp;name) is not read here; delete it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a tag (!name) is not read here; delete it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the nesting is deeper than %1; this is not such a file</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a key must be a plain word</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this cannot be read as YAML: %1; look for a missing colon, quote or bracket, or a tab in the indentation, here or on the line above</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the file is empty</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the disk failed while the entry was written (%1); close the camp, open it again and look whether the entry is there before you repeat it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“%1” cannot stand beside %2, which takes the place of texts</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“%1” behind %2 is no power: write it as -0.50 or &quot;-0.50 -1.00 x 30&quot;</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“%1” is not a place on a lens; write mm to the observer&apos;s right and up from its centre, -50 to 50, as --prism 2.5 -11</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“%1” is no prism; write Δ base in and base up, -20 to 20 (out and down negative), as --decentre 2 -0.5</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“%1” is no meridian; write degrees from 0 to 180, as --meridian 60</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“%1” is no amplitude of accommodation; write 0 to 25 D</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“%1” is no working distance; write 100 to 2000 mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“%1” is no age; write years from 0 to 120</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“%1” is no size of a frame; write the boxed lens width, the distance between lenses and the PD in mm, as --box 48 18 62</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“%1” is out of range; write front and back surface in D (-40 to 40), thickness in mm (0 to 30) and index (1.3 to 2.0)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 goes with a filled-in sheet; name it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>`count` needs the initials of two persons: --counted-by and --second</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“%1” cannot be assumed; write centred, final or vertex</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 does not make a pair; name a ready-made pair, or frame, right lens, left lens separated by commas</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nothing can be judged for %1 yet: the prescription is not complete</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“%1” is not a level; write aggregate, rows or full</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>`export` needs either --folder FOLDER or --level aggregate, rows or full</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>--level full names persons; say why with --reason TEXT, it stays in the ledger</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>--output writes CSV; leave --json out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>copies and backups of this folder, ledgers it was merged into, exported tables and paper are not reached; deal with them too</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this copy of an older form still has everything; delete it when it is not needed any more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 entries of an older form have their reason in the chain itself; it cannot be blanked</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nobody in the ledger has the code %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no line here can be matched: the box holds no pair, lens or frame</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nothing is left in any line: count the box, or take in stock</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“%1” is not a cause; write one of %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>line %1 was changed by hand to %2, the ledger had %3; take it over with `quarterstep stock --accept-edits` or put it back with --discard-edits</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>`%1` needs either a list or --line LINE [--quantity N]</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nothing was written; mend what stands above and repeat</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“%1” is not a form; write minus, plus or as-written</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nobody in the table has the code %1; these readings are not used</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 goes with --explain PERSON LINE</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“%1” is no step of an order; write one of %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>`order %1` needs --person CODE</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>`order %1` needs --order ID, or --person CODE</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>`order %1` needs %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“%1” is nothing to record; write one of %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>`record %1` needs %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“%1” is not a day; write it as 2026-03-01</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>`record %1` needs --entry ID, or --person CODE for the hand-over of today</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>line %1 has pieces held and in quarantine; say --quarantine or --held</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 goes with --accept-edits, --discard-edits, --moved-here or --second-station</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>only one of %1 at a time</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>--accept-edits needs --reason TEXT</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>`transfer out` needs --to SITE</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is this site; name the other one</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>entry %1 is not a transfer in the air; `quarterstep transfer` lists them</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>say what came in: a list, or --line; only a transfer that this ledger has is known by --sent alone</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>`transfer in` needs --from SITE</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“%1” is neither out nor in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“%1” is no power that could be compared; write sphere, cylinder and axis</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this set judges prism between both lenses; give order and reading of the left one too</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>write order and reading of one lens, or order and reading of the right lens and then of the left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this ledger had an older form and was brought up; as it was it stands in %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>line %1 has %2 on hand, %3 held and %4 in quarantine, too few for this; nothing was written</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>there is no line %1 in stock.yaml of %2; add it there with on hand: 0, or mend the name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a count needs two persons; %1 cannot be both</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>line %1: counted %2, the book says %3; say why, in the row or with --reason</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>line %1: %2 were sent, %3 arrived; the sender should know</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this order is “%1” already; take back its last step %2 first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nothing that was received of lot %1 is available</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this hand-over is of %1; a hand-over is taken back on its day only; if the pair came back, enter it as returned</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nothing was handed over to %1 today</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 was given %2 pairs today; say which with --entry %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>there is no order %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this order is “%1”; “%2” cannot follow</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 has no open order</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 has %2 open orders; say which with --order %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>something has this name already; name a place that is free</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 costs less sight than %2: %3 against %4 logMAR over the eyes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is within the limits, or may be tried; %2 is outside one</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is acceptable as it is; %2 is on trial until the acuity with it is typed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>equal in sight; %1 has fewer cautions than %2: %3 against %4</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>equal in sight and cautions; %1 errs to the side that people reject in fewer eyes than %2: %3 against %4</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>equal so far; %1 keeps the eyes in better balance than %2: %3 against %4 D apart</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>equal so far; %1 has less horizontal prism than %2: %3 against %4 prism dioptres</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>equal so far; at near, base in (%1) comes before base out (%2)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>equal so far; the frame of %1 suits the size wanted better than %2: %3 against %4 classes off</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>equal so far; %1 is less scarce in the box than %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>equal in all that is judged; %1 is fewer pieces than %2: %3 against %4</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>equal in all that is judged; %1 comes before %2 by name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 and %2 are the same</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the chance that the true error lies within its limit is %1 %: repeat the readings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>lines look bent or broken: eye clinic soon</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>part of the field of view is missing: eye clinic soon</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>halos around lights: eye clinic soon</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the PD of each eye</source>
+        <translation>بُعد كل حدقة</translation>
+    </message>
+    <message>
+        <source>the heights in the chosen frame</source>
+        <translation>الارتفاعان في الإطار المختار</translation>
+    </message>
+    <message>
+        <source>the vertex distance of the refraction</source>
+        <translation>مسافة القرنية عند القياس</translation>
+    </message>
+    <message>
+        <source>the frame</source>
+        <translation>الإطار</translation>
+    </message>
+    <message>
+        <source>single vision for %1 mm: whole power, nothing to be added</source>
+        <translation>أحادية البؤرة لمسافة %1 مم: القوة كاملة، لا يضاف شيء</translation>
+    </message>
+    <message>
+        <source>centration computed from the distance PD, not measured</source>
+        <translation>المركز محسوب من بُعد الحدقتين للبعيد، غير مقيس</translation>
+    </message>
+    <message>
+        <source>each eye&apos;s PD is half of the binocular one</source>
+        <translation>بُعد كل حدقة نصف البُعد الكلي</translation>
+    </message>
+    <message>
+        <source>balance lens: as its fellow, for looks and weight</source>
+        <translation>عدسة موازنة: كأختها، للشكل والوزن</translation>
+    </message>
+    <message>
+        <source>only one seeing eye: impact-resistant lenses are advised</source>
+        <translation>عين واحدة مبصرة: يُنصح بعدسات مقاومة للصدم</translation>
+    </message>
+    <message>
+        <source>for a child: impact-resistant lenses are advised</source>
+        <translation>لطفل: يُنصح بعدسات مقاومة للصدم</translation>
+    </message>
+    <message>
+        <source>prism as prescribed, each eye its own</source>
+        <translation>المنشور كما وُصف، لكل عين منشورها</translation>
+    </message>
+    <message>
+        <source>refracted at a vertex distance of %1 mm</source>
+        <translation>قيس على مسافة قرنية %1 مم</translation>
+    </message>
+    <message>
+        <source>from an objective reading only</source>
+        <translation>من قراءة موضوعية فقط</translation>
+    </message>
+    <message>
+        <source>%1 is used: clean it and read its power before it is given</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>from 65 years a change of %1 D in one step is much: falls; ask the prescriber</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 D away from the own pair: where that came within months, the eye clinic looks for the cause</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>from 65 years an oblique axis turned by more than 10 degrees is hard to get used to; ask the prescriber</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>addition %1 is more than 0.75 D away from every table for this age: was it measured at %2 mm?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>does not read N8 with the near correction: see where the rest is lost</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>half the addition is used: no distance was stated for this work</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the own pair is within the limits for this purpose: perhaps a spare only</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a hyperopic child without cycloplegia: the reading may hide about 3 D more; the prescriber decides</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a child without cycloplegia: such readings lie about 0.4 D on the minus side in myopes, more in others</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>under 8 years and myopia beyond 3.00 D: at risk of amblyopia</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a child&apos;s eyes differ by 1.00 D or more on the plus side: at risk of amblyopia</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a child&apos;s cylinders differ by 2.00 D or more: at risk of amblyopia</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>would need better acuity with this very pair</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>would do once the vertex distance is recorded</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>would do if the PD, once measured, is near %1 mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>would do if the prescriber allows prism by decentration</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>would do with centres %1 mm apart</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>would do with both centres at the same height</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>would do with %1 in both lenses instead of %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>would do with %1 D in both lenses</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>would do with sphere %1 in the right lens</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>would do with sphere %1 in the left lens</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>would do with addition %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>would do with a lens of its own for each eye: right %1, left %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>would do with lenses made to the prescription, cylinder included</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>log10(1 + b²): low blur of any kind; no axis and no pupil in it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>0.017 C² + 0.125 C: left-over cylinder C in presbyopes, mean sphere in place</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>0.18 to 0.22 logMAR a dioptre of cylinder, mean sphere in place, far</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>one line lost for every 0.25 to 0.5 D of blur</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 lies outside the powers the set %2 was made for</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>sphere meridian off by %1, limit %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>sphere meridian off by %1, limit %2: %3 too much</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>sphere meridian off by %1: shown only, the set has no limit for it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>more plus principal meridian off by %1, limit %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>more plus principal meridian off by %1, limit %2: %3 too much</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>more plus principal meridian off by %1: shown only, the set has no limit for it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>more minus principal meridian off by %1, limit %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>more minus principal meridian off by %1, limit %2: %3 too much</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>more minus principal meridian off by %1: shown only, the set has no limit for it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cylinder off by %1, limit %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cylinder off by %1, limit %2: %3 too much</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cylinder off by %1: shown only, the set has no limit for it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>axis off by %1, limit %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>axis off by %1, limit %2: %3 too much</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>axis off by %1: shown only, the set has no limit for it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>addition off by %1, limit %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>addition off by %1, limit %2: %3 too much</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>addition off by %1: shown only, the set has no limit for it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>horizontal prism off by %1, limit %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>horizontal prism off by %1, limit %2: %3 too much</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>horizontal prism off by %1: shown only, the set has no limit for it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>vertical prism off by %1, limit %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>vertical prism off by %1, limit %2: %3 too much</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>vertical prism off by %1: shown only, the set has no limit for it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>there is no tolerance set “%1”; there are: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the tolerance set “%1” is not enabled: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>distance %1 and near %2 differ in cylinder; no addition joins them</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>near %2 has less plus than distance %1; were they exchanged?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this text says it is the left eye, and stands for the right</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this text says it is the right eye, and stands for the left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>too few (%1 read): three or more tell how steady they are</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>scattered: readings lie %1 D from their mean, the limit is %2 D; %3 of %4 left out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>steady: readings lie %1 D from their mean, the limit is %2 D; %3 of %4 left out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>take readings until there are three or more; until then a published scatter is used</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>scattered again: look at the eye&apos;s health (cornea, lens, tears, fixation) before prescribing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>repeat the readings, with blinks and steady fixation</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>use the mean of the readings kept; the ones left out are shown</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>use the mean as the start of the subjective refraction</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>objective and final are %1 D apart in mean sphere (limit 1) and %2 D in astigmatism (limit 0.5): confirm the final</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>objective and final are %1 D apart in mean sphere; up to 0.5 is usual</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>objective and final agree: %1 D apart in mean sphere, %2 D in astigmatism</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a movement of an entry “%1” names no line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>an entry “%1” cannot move line %2 by %3 on hand, %4 held, %5 quarantined</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>an entry “%1” moves at least one line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>an entry “%1” names a person by the camp code</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“entered-in-error” names the entry it takes back, other kinds none</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>an entry “%1” needs “%2”</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>line %1 has %2 available, %3 held and %4 in quarantine, too few for this; nothing was written</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>entry %1 is “%2” and stays; a wrong count is put right by counting</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>something was posted meanwhile; nothing was written; look again and repeat</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the person is forgotten, but another program reads the ledger and old text stays in its journal; close it there and repeat</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this is the ledger of the camp itself; name another one</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>entry %1 of this ledger is not as it was written: %2; nothing was taken over</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>station %1 has two entries number %2, %3 here and %4 there: its folder was copied and both copies went on as the same station; nothing was taken over, both files are as they were; count the stock of one and enter the difference</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>entry %1 is in both ledgers with another content; one of them was changed; nothing was taken over</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>an entry of this ledger cannot be read; nothing was taken over</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>entries %1 and %2 take back the same entry %3; nothing was taken over</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>entry %1 takes back %2, which is in neither ledger; merge the ledger that has it first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>line %1 of %2 would go below zero: entries %3 and %4 took the same pieces; nothing was taken over; count the stock there and enter the difference first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>entries of this very station came from a copy of its folder; do not use that copy any more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 has entries of %2 stations: its folder was copied and both were used; count its stock, since both began with the same pieces</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>write the first and the last age, for example [40, 44]</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ages and values rise, and bands do not overlap</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>write the rows as a list: [{ages: [40, 44], value: 0.65}, …]</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this is not a file of age tables of this program; the first key should read format: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>`tables` is a list; begin each table with a dash</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>line %1 stands here twice, first in row %2; write one row with the whole number</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the column &quot;%1&quot; is not known; it is not used</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the column &quot;%1&quot; is missing; needed are line and quantity</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the row names no line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>write format: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>lines is a list, one item with line and quantity each</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>one scanned line a row; a table begins with a row that names its columns: line,quantity</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>write each reading once: in the column reading, or in sphere, cylinder, axis</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the column &quot;%1&quot; is missing; needed are person, eye and reading, or sphere, cylinder and axis in place of reading</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the row has no person; write the code of the person</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not an eye; write right or left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>there is no reading here; write it, or delete the row</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not an axis; a cylinder needs one from 1 to 180</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>readings of the right eye of &quot;%1&quot;: %2; take three or more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>readings of the left eye of &quot;%1&quot;: %2; take three or more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is no step of 0.25 or 0.125 D; look at the writing again (3 and 5, 2 and 7 are alike)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>one eye is written with a minus cylinder, the other with a plus cylinder; both are read as written: is that meant?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>age %1: is it right? Whether the rules for children count hangs on it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>write two powers, for example [1.00, 3.50]</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a set that is not enabled says why; add: why</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this set is enabled though its figures are from memory; once they are compared with the standard, say so under confidence</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the set &quot;%1&quot; stands in the file already; give this one another name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this is not a tolerance file of this program; the first key should read format: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>`sets` is a list; begin each set with a dash</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>write the rows as a list: [{power up to: 6.50, limit: 0.13}, …]</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a row has one of: limit, percent, or not judged: yes</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>entry</name>
+    <message>
+        <source>opened</source>
+        <translation>رصيد أول</translation>
+    </message>
+    <message>
+        <source>received</source>
+        <translation>استُلم</translation>
+    </message>
+    <message>
+        <source>handed over</source>
+        <translation>سُلّم</translation>
+    </message>
+    <message>
+        <source>returned</source>
+        <translation>أُعيد</translation>
+    </message>
+    <message>
+        <source>exchanged</source>
+        <translation>استُبدل</translation>
+    </message>
+    <message>
+        <source>counted</source>
+        <translation>عُدّ</translation>
+    </message>
+    <message>
+        <source>written off</source>
+        <translation>شُطب</translation>
+    </message>
+    <message>
+        <source>held</source>
+        <translation>حُجز</translation>
+    </message>
+    <message>
+        <source>quarantined</source>
+        <translation>عُزل</translation>
+    </message>
+    <message>
+        <source>released</source>
+        <translation>أُطلق</translation>
+    </message>
+    <message>
+        <source>transferred out</source>
+        <translation>نُقل إلى موقع آخر</translation>
+    </message>
+    <message>
+        <source>transferred in</source>
+        <translation>نُقل من موقع آخر</translation>
+    </message>
+    <message>
+        <source>no spectacles needed</source>
+        <translation>لا حاجة إلى نظارة</translation>
+    </message>
+    <message>
+        <source>declined</source>
+        <translation>رفض</translation>
+    </message>
+    <message>
+        <source>incomplete</source>
+        <translation>ناقص</translation>
+    </message>
+    <message>
+        <source>repaired or adjusted</source>
+        <translation>أُصلح أو ضُبط</translation>
+    </message>
+    <message>
+        <source>ordered</source>
+        <translation>طُلب</translation>
+    </message>
+    <message>
+        <source>order arrived</source>
+        <translation>وصل الطلب</translation>
+    </message>
+    <message>
+        <source>order checked</source>
+        <translation>فُحص الطلب</translation>
+    </message>
+    <message>
+        <source>delivered</source>
+        <translation>سُلّم الطلب</translation>
+    </message>
+    <message>
+        <source>sent back to be remade</source>
+        <translation>أُعيد لإعادة الصنع</translation>
+    </message>
+    <message>
+        <source>not collected</source>
+        <translation>لم يُستلم</translation>
+    </message>
+    <message>
+        <source>referred</source>
+        <translation>أُحيل</translation>
+    </message>
+    <message>
+        <source>exported</source>
+        <translation>صُدّر</translation>
+    </message>
+    <message>
+        <source>entered in error</source>
+        <translation>أُدخل خطأً</translation>
+    </message>
+    <message>
+        <source>damaged</source>
+        <translation>تالف</translation>
+    </message>
+    <message>
+        <source>missing</source>
+        <translation>مفقود</translation>
+    </message>
+    <message>
+        <source>stolen</source>
+        <translation>مسروق</translation>
+    </message>
+    <message>
+        <source>found</source>
+        <translation>وُجد</translation>
+    </message>
+    <message>
+        <source>miscounted</source>
+        <translation>خطأ في العدّ</translation>
+    </message>
+    <message>
+        <source>off its label</source>
+        <translation>يخالف ملصقه</translation>
+    </message>
+    <message>
+        <source>mislabelled</source>
+        <translation>ملصق خاطئ</translation>
+    </message>
+    <message>
+        <source>sample</source>
+        <translation>عيّنة</translation>
+    </message>
+    <message>
+        <source>given away</source>
+        <translation>وُهب</translation>
+    </message>
+    <message>
+        <source>recalled</source>
+        <translation>سُحب</translation>
+    </message>
+</context>
+<context>
+    <name>paper</name>
+    <message>
+        <source>The child was given glasses: %1.</source>
+        <translation>أُعطي الطفل نظارة: %1.</translation>
+    </message>
+    <message>
+        <source>Glasses are suggested for the child: %1.</source>
+        <translation>نقترح نظارة للطفل: %1.</translation>
+    </message>
+    <message>
+        <source>Glasses are to be made for the child.</source>
+        <translation>ستُصنع نظارة للطفل.</translation>
+    </message>
+    <message>
+        <source>The child needs no glasses for this.</source>
+        <translation>لا يحتاج الطفل إلى نظارة لهذا الغرض.</translation>
+    </message>
+    <message>
+        <source>The eye test is not finished; the child comes again.</source>
+        <translation>لم يكتمل فحص العينين؛ يعود الطفل مرة أخرى.</translation>
+    </message>
+    <message>
+        <source>The child should see the eye clinic before any glasses.</source>
+        <translation>ينبغي أن ترى عيادة العيون الطفل قبل أي نظارة.</translation>
+    </message>
+    <message>
+        <source>Please take the child and the letter to the eye clinic today.</source>
+        <translation>يرجى أخذ الطفل والرسالة إلى عيادة العيون اليوم.</translation>
+    </message>
+    <message>
+        <source>Please take the child and the letter to the eye clinic in the next days.</source>
+        <translation>يرجى أخذ الطفل والرسالة إلى عيادة العيون في الأيام القادمة.</translation>
+    </message>
+    <message>
+        <source>Please take the child and the letter to the eye clinic when it next receives people.</source>
+        <translation>يرجى أخذ الطفل والرسالة إلى عيادة العيون عند موعد استقبالها القادم.</translation>
+    </message>
+    <message>
+        <source>The eyes of your child were tested.</source>
+        <translation>فُحصت عينا طفلكم.</translation>
+    </message>
+    <message>
+        <source>To be worn (as the prescriber told)</source>
+        <translation>تُلبس (كما قال واصف النظارة)</translation>
+    </message>
+    <message>
+        <source>The glasses may feel strange for a week. Double vision, pain or sudden loss of sight: take them off and go to an eye clinic the same day.</source>
+        <translation>قد تبدو النظارة غريبة مدة أسبوع. ازدواج الرؤية أو ألم أو فقدان مفاجئ للبصر: انزعوها واذهبوا إلى عيادة العيون في اليوم نفسه.</translation>
+    </message>
+    <message>
+        <source>Come back in 6 to 12 months, or at once if an eye turns or sees worse.</source>
+        <translation>عودوا بعد 6 إلى 12 شهرًا، أو فورًا إذا انحرفت عين أو ضعف بصرها.</translation>
+    </message>
+    <message>
+        <source>Told to (guardian), by</source>
+        <translation>أُبلغ (ولي الأمر)، من</translation>
+    </message>
+    <message>
+        <source>Please help the child to wear them, and to keep them clean and in their case.</source>
+        <translation>يرجى مساعدة الطفل على لبسها وحفظها نظيفة وفي علبتها.</translation>
+    </message>
+    <message>
+        <source>Please let the child sit where the board is read easily.</source>
+        <translation>يرجى إجلاس الطفل حيث تسهل قراءة السبورة.</translation>
+    </message>
+    <message>
+        <source>Tell the guardian at once if an eye turns or hurts, or if the child sees worse.</source>
+        <translation>أخبروا ولي الأمر فورًا إذا انحرفت عين أو آلمت أو ضعف بصر الطفل.</translation>
+    </message>
+    <message>
+        <source>Your glasses</source>
+        <translation>نظارتك</translation>
+    </message>
+    <message>
+        <source>Glasses suggested for you</source>
+        <translation>نظارة مقترحة لك</translation>
+    </message>
+    <message>
+        <source>Glasses to be made for you</source>
+        <translation>نظارة تُصنع لك</translation>
+    </message>
+    <message>
+        <source>No glasses needed</source>
+        <translation>لا حاجة إلى نظارة</translation>
+    </message>
+    <message>
+        <source>Not finished yet</source>
+        <translation>لم يكتمل بعد</translation>
+    </message>
+    <message>
+        <source>Please go to the eye clinic first</source>
+        <translation>اذهب إلى عيادة العيون أولًا من فضلك</translation>
+    </message>
+    <message>
+        <source>Go to the eye clinic today, and take the letter.</source>
+        <translation>اذهب إلى عيادة العيون اليوم وخذ الرسالة معك.</translation>
+    </message>
+    <message>
+        <source>Go to the eye clinic in the next days, and take the letter.</source>
+        <translation>اذهب إلى عيادة العيون في الأيام القادمة وخذ الرسالة معك.</translation>
+    </message>
+    <message>
+        <source>Go to the eye clinic when it next receives people, and take the letter.</source>
+        <translation>اذهب إلى عيادة العيون عند موعد استقبالها القادم وخذ الرسالة معك.</translation>
+    </message>
+    <message>
+        <source>right lens %1</source>
+        <translation>العدسة اليمنى %1</translation>
+    </message>
+    <message>
+        <source>left lens %1</source>
+        <translation>العدسة اليسرى %1</translation>
+    </message>
+    <message>
+        <source>frame %1</source>
+        <translation>الإطار %1</translation>
+    </message>
+    <message>
+        <source>What you were given</source>
+        <translation>ما أُعطي لك</translation>
+    </message>
+    <message>
+        <source>What is suggested</source>
+        <translation>ما نقترحه</translation>
+    </message>
+    <message>
+        <source>add %1</source>
+        <translation>إضافة %1</translation>
+    </message>
+    <message>
+        <source>Line</source>
+        <translation>الصنف</translation>
+    </message>
+    <message>
+        <source>Frame</source>
+        <translation>الإطار</translation>
+    </message>
+    <message>
+        <source>What is left</source>
+        <translation>ما يبقى</translation>
+    </message>
+    <message>
+        <source>Outside limit: %1.</source>
+        <translation>خارج الحد: %1.</translation>
+    </message>
+    <message>
+        <source>Given because</source>
+        <translation>أُعطي لأن</translation>
+    </message>
+    <message>
+        <source>Please mind</source>
+        <translation>يرجى الانتباه</translation>
+    </message>
+    <message>
+        <source>This pair was worn by somebody before.</source>
+        <translation>لبس هذه النظارة شخص من قبل.</translation>
+    </message>
+    <message>
+        <source>You see with one eye: ask for lenses that do not break, and wear eye protection.</source>
+        <translation>ترى بعين واحدة: اطلب عدسات لا تنكسر والبس واقيًا للعينين.</translation>
+    </message>
+    <message>
+        <source>New glasses may feel strange for a week. Double vision, pain or sudden loss of sight: stop wearing them and go to an eye clinic the same day.</source>
+        <translation>قد تبدو النظارة الجديدة غريبة مدة أسبوع. ازدواج الرؤية أو ألم أو فقدان مفاجئ للبصر: توقف عن لبسها واذهب إلى عيادة العيون في اليوم نفسه.</translation>
+    </message>
+    <message>
+        <source>Wear them as the prescriber told. Come back in 6 to 12 months, or at once if an eye turns or sees worse.</source>
+        <translation>البسها كما قال واصف النظارة. عد بعد 6 إلى 12 شهرًا، أو فورًا إذا انحرفت عين أو ضعف بصرها.</translation>
+    </message>
+    <message>
+        <source>Come back if your sight changes, and for a new eye test in two years.</source>
+        <translation>عد إذا تغير بصرك، ولفحص جديد للعينين بعد سنتين.</translation>
+    </message>
+    <message>
+        <source>Nothing in the box comes near enough, so glasses are to be made.</source>
+        <translation>لا شيء في الصندوق قريب بما يكفي، لذا تُصنع نظارة.</translation>
+    </message>
+    <message>
+        <source>For the optician</source>
+        <translation>لأخصائي البصريات</translation>
+    </message>
+    <message>
+        <source>Collect at</source>
+        <translation>تُستلم في</translation>
+    </message>
+    <message>
+        <source>On or after</source>
+        <translation>في هذا اليوم أو بعده</translation>
+    </message>
+    <message>
+        <source>Until then: temporary pair. Not for driving.</source>
+        <translation>حتى ذلك الحين: نظارة مؤقتة. ليست للقيادة.</translation>
+    </message>
+    <message>
+        <source>Something is missing before glasses can be given:</source>
+        <translation>ينقص شيء قبل إعطاء نظارة:</translation>
+    </message>
+    <message>
+        <source>Come back on</source>
+        <translation>عد في يوم</translation>
+    </message>
+    <message>
+        <source>Because</source>
+        <translation>لأن</translation>
+    </message>
+    <message>
+        <source>Glasses wait until the clinic has seen your eyes.</source>
+        <translation>تنتظر النظارة حتى ترى العيادة عينيك.</translation>
+    </message>
+    <message>
+        <source>Your prescription</source>
+        <translation>وصفتك</translation>
+    </message>
+    <message>
+        <source>Your eyes should be measured once more.</source>
+        <translation>ينبغي قياس عينيك مرة أخرى.</translation>
+    </message>
+    <message>
+        <source>RIGHT</source>
+        <translation>يمين</translation>
+    </message>
+    <message>
+        <source>LEFT</source>
+        <translation>يسار</translation>
+    </message>
+    <message>
+        <source>NEAR</source>
+        <translation>قريب</translation>
+    </message>
+    <message>
+        <source>DISTANCE</source>
+        <translation>بعيد</translation>
+    </message>
+    <message>
+        <source>ARM&apos;S LENGTH</source>
+        <translation>مدى الذراع</translation>
+    </message>
+    <message>
+        <source>BIFOCAL</source>
+        <translation>ثنائي البؤرة</translation>
+    </message>
+    <message>
+        <source>centres %1 mm (assumed)</source>
+        <translation>المركزان %1 مم (مفترض)</translation>
+    </message>
+    <message>
+        <source>centres %1 mm</source>
+        <translation>المركزان %1 مم</translation>
+    </message>
+    <message>
+        <source>size S</source>
+        <translation>مقاس صغير</translation>
+    </message>
+    <message>
+        <source>size M</source>
+        <translation>مقاس متوسط</translation>
+    </message>
+    <message>
+        <source>size L</source>
+        <translation>مقاس كبير</translation>
+    </message>
+    <message>
+        <source>axis set when mounted</source>
+        <translation>يُضبط المحور عند التركيب</translation>
+    </message>
+    <message>
+        <source>used pair</source>
+        <translation>نظارة مستعملة</translation>
+    </message>
+    <message>
+        <source>Rules %1, program %2.</source>
+        <translation>القواعد %1، البرنامج %2.</translation>
+    </message>
+    <message>
+        <source>For near work only.</source>
+        <translation>للعمل القريب فقط.</translation>
+    </message>
+    <message>
+        <source>Day and place</source>
+        <translation>اليوم والمكان</translation>
+    </message>
+    <message>
+        <source>Box %1: %2 pieces</source>
+        <translation>الصندوق %1: %2 قطعة</translation>
+    </message>
+    <message>
+        <source>Bin</source>
+        <translation>الخانة</translation>
+    </message>
+    <message>
+        <source>Power</source>
+        <translation>القوة</translation>
+    </message>
+    <message>
+        <source>Pieces</source>
+        <translation>العدد</translation>
+    </message>
+    <message>
+        <source>Packed</source>
+        <translation>وُضع</translation>
+    </message>
+    <message>
+        <source>Packed by</source>
+        <translation>وضعها</translation>
+    </message>
+    <message>
+        <source>Counted again by</source>
+        <translation>عدها ثانية</translation>
+    </message>
+    <message>
+        <source>Count what lies there. Two persons; what the book says is not asked before the end.</source>
+        <translation>عدّوا ما هو موجود. شخصان؛ ولا يُسأل عما في الدفتر قبل النهاية.</translation>
+    </message>
+    <message>
+        <source>Counted</source>
+        <translation>العدد المعدود</translation>
+    </message>
+    <message>
+        <source>Remark</source>
+        <translation>ملاحظة</translation>
+    </message>
+    <message>
+        <source>Counted by (initials)</source>
+        <translation>عدّها (الأحرف الأولى)</translation>
+    </message>
+    <message>
+        <source>Second person (initials)</source>
+        <translation>الشخص الثاني (الأحرف الأولى)</translation>
+    </message>
+    <message>
+        <source>Read the pair with the focimeter, take the acuity with it, then compare with the record. Where they differ write: the record does not match the pair.</source>
+        <translation>اقرأ النظارة بمقياس البؤرة، وخذ حدة البصر بها، ثم قارن بالسجل. حيث يختلفان اكتب: السجل لا يطابق النظارة.</translation>
+    </message>
+    <message>
+        <source>Entry</source>
+        <translation>القيد</translation>
+    </message>
+    <message>
+        <source>Code</source>
+        <translation>الرمز</translation>
+    </message>
+    <message>
+        <source>Recorded</source>
+        <translation>المسجَّل</translation>
+    </message>
+    <message>
+        <source>Read right</source>
+        <translation>قراءة اليمنى</translation>
+    </message>
+    <message>
+        <source>Read left</source>
+        <translation>قراءة اليسرى</translation>
+    </message>
+    <message>
+        <source>Acuity</source>
+        <translation>حدة البصر</translation>
+    </message>
+    <message>
+        <source>Finding</source>
+        <translation>النتيجة</translation>
+    </message>
+    <message>
+        <source>Read by</source>
+        <translation>قرأها</translation>
+    </message>
+    <message>
+        <source>no power</source>
+        <translation>بلا قوة</translation>
+    </message>
+    <message>
+        <source>Eye</source>
+        <translation>العين</translation>
+    </message>
+    <message>
+        <source>Addition</source>
+        <translation>الإضافة</translation>
+    </message>
+    <message>
+        <source>Prism</source>
+        <translation>المنشور</translation>
+    </message>
+    <message>
+        <source>Centre, mm</source>
+        <translation>المركز، مم</translation>
+    </message>
+    <message>
+        <source>Height, mm</source>
+        <translation>الارتفاع، مم</translation>
+    </message>
+    <message>
+        <source>minus cylinders</source>
+        <translation>أسطوانات سالبة</translation>
+    </message>
+    <message>
+        <source>plus cylinders</source>
+        <translation>أسطوانات موجبة</translation>
+    </message>
+    <message>
+        <source>as written</source>
+        <translation>كما كُتب</translation>
+    </message>
+    <message>
+        <source>Size</source>
+        <translation>المقاس</translation>
+    </message>
+    <message>
+        <source>Vertex distance, mm</source>
+        <translation>مسافة القرنية، مم</translation>
+    </message>
+    <message>
+        <source>Working distance, mm</source>
+        <translation>مسافة العمل، مم</translation>
+    </message>
+    <message>
+        <source>Prescriber</source>
+        <translation>واصف النظارة</translation>
+    </message>
+    <message>
+        <source>Purpose</source>
+        <translation>الغرض</translation>
+    </message>
+    <message>
+        <source>Form</source>
+        <translation>الصيغة</translation>
+    </message>
+    <message>
+        <source>* half of the distance between both eyes, not measured for this eye</source>
+        <translation>* نصف المسافة بين العينين، لم تُقس لهذه العين</translation>
+    </message>
+    <message>
+        <source>Not to be sent before these are measured:</source>
+        <translation>لا يُرسل قبل قياس ما يلي:</translation>
+    </message>
+    <message>
+        <source>Wanted by, signature</source>
+        <translation>مطلوب قبل، التوقيع</translation>
+    </message>
+    <message>
+        <source>Glasses are being made for you: %1.</source>
+        <translation>تُصنع لك نظارة: %1.</translation>
+    </message>
+    <message>
+        <source>Ordered on</source>
+        <translation>طُلبت في</translation>
+    </message>
+    <message>
+        <source>Bring this paper. The glasses are measured and tried on you before you take them home.</source>
+        <translation>أحضر هذه الورقة. تُقاس النظارة وتُجرَّب عليك قبل أن تأخذها.</translation>
+    </message>
+    <message>
+        <source>If you cannot come, send somebody to tell us. Your sight gets worse, hurts or is suddenly lost: do not wait, go to an eye clinic the same day.</source>
+        <translation>إن لم تستطع الحضور فأرسل من يخبرنا. إذا ضعف بصرك أو آلمك أو فُقد فجأة فلا تنتظر: اذهب إلى عيادة العيون في اليوم نفسه.</translation>
+    </message>
+    <message>
+        <source>Rules %1, program version %2.</source>
+        <translation>القواعد %1، إصدار البرنامج %2.</translation>
+    </message>
+    <message>
+        <source>balance lens</source>
+        <translation>عدسة موازنة</translation>
+    </message>
+    <message>
+        <source>artificial eye</source>
+        <translation>عين صناعية</translation>
+    </message>
+    <message>
+        <source>does not see</source>
+        <translation>لا تبصر</translation>
+    </message>
+    <message>
+        <source>not measured</source>
+        <translation>لم تُقس</translation>
+    </message>
+    <message>
+        <source>Note for the person</source>
+        <translation>ورقة للشخص</translation>
+    </message>
+    <message>
+        <source>Label of a line</source>
+        <translation>ملصق صنف</translation>
+    </message>
+    <message>
+        <source>Label of a bin</source>
+        <translation>ملصق خانة</translation>
+    </message>
+    <message>
+        <source>Packing list</source>
+        <translation>قائمة التعبئة</translation>
+    </message>
+    <message>
+        <source>Count sheet</source>
+        <translation>ورقة العد</translation>
+    </message>
+    <message>
+        <source>Audit worksheet</source>
+        <translation>ورقة عمل للتدقيق</translation>
+    </message>
+    <message>
+        <source>Order to the laboratory</source>
+        <translation>طلب إلى المعمل</translation>
+    </message>
+    <message>
+        <source>Letter to the eye clinic</source>
+        <translation>رسالة إلى عيادة العيون</translation>
+    </message>
+    <message>
+        <source>Glasses to collect</source>
+        <translation>نظارة للاستلام</translation>
+    </message>
+    <message>
+        <source>Note for the guardian</source>
+        <translation>ورقة لولي الأمر</translation>
+    </message>
+    <message>
+        <source>Note for the teacher</source>
+        <translation>ورقة للمعلم</translation>
+    </message>
+    <message>
+        <source>Quick card</source>
+        <translation>بطاقة سريعة</translation>
+    </message>
+    <message>
+        <source>Right eye</source>
+        <translation>العين اليمنى</translation>
+    </message>
+    <message>
+        <source>Left eye</source>
+        <translation>العين اليسرى</translation>
+    </message>
+    <message>
+        <source>Distance, as written</source>
+        <translation>البعيد كما كُتب</translation>
+    </message>
+    <message>
+        <source>Near</source>
+        <translation>القريب</translation>
+    </message>
+    <message>
+        <source>for near: reading, sewing, telephone</source>
+        <translation>للقريب: القراءة والخياطة والهاتف</translation>
+    </message>
+    <message>
+        <source>for work at arm&apos;s length</source>
+        <translation>للعمل على مدى الذراع</translation>
+    </message>
+    <message>
+        <source>for far (upper part) and near (lower part)</source>
+        <translation>للبعيد (الجزء العلوي) والقريب (الجزء السفلي)</translation>
+    </message>
+    <message>
+        <source>for far: walking, school board, faces</source>
+        <translation>للبعيد: المشي والسبورة والوجوه</translation>
+    </message>
+    <message>
+        <source>For near work only. Not for walking, riding or driving.</source>
+        <translation>للعمل القريب فقط. ليست للمشي ولا للركوب ولا للقيادة.</translation>
+    </message>
+    <message>
+        <source>For work at arm&apos;s length only. Not for walking, riding or driving.</source>
+        <translation>للعمل على مدى الذراع فقط. ليست للمشي ولا للركوب ولا للقيادة.</translation>
+    </message>
+    <message>
+        <source>The lower part is for near: take care on steps and kerbs. Drive only if your sight with these meets the law where you live.</source>
+        <translation>الجزء السفلي للقريب: احذر عند الدرج والأرصفة. لا تقُد إلا إذا بلغ بصرك بها ما يشترطه القانون حيث تعيش.</translation>
+    </message>
+    <message>
+        <source>Drive only if your sight with these meets the law where you live.</source>
+        <translation>لا تقُد إلا إذا بلغ بصرك بها ما يشترطه القانون حيث تعيش.</translation>
+    </message>
+    <message>
+        <source>Suggested from the prescription of %1 of %2 by rules %3, version %4. This is not an eye examination.</source>
+        <translation>مقترح من وصفة %1 بتاريخ %2 حسب القواعد %3، الإصدار %4. ليس هذا فحصًا للعينين.</translation>
+    </message>
+    <message>
+        <source>(prescriber not named)</source>
+        <translation>(الواصف غير مسمى)</translation>
+    </message>
+    <message>
+        <source>(no date)</source>
+        <translation>(بلا تاريخ)</translation>
+    </message>
+    <message>
+        <source>Type the camp code and the final prescription as written; signs always.</source>
+        <translation>اكتب رمز المخيم والوصفة النهائية كما كُتبت؛ مع الإشارات دائمًا.</translation>
+    </message>
+    <message>
+        <source>Pain, red eye, sudden loss, flashes, double vision: the clinic first.</source>
+        <translation>ألم أو عين حمراء أو فقدان مفاجئ أو ومضات أو ازدواج: العيادة أولًا.</translation>
+    </message>
+    <message>
+        <source>Measure the distance between the eyes; for reading the near one.</source>
+        <translation>قس المسافة بين العينين؛ وللقراءة مسافة القريب.</translation>
+    </message>
+    <message>
+        <source>Fetch what is suggested from its bin and scan the label.</source>
+        <translation>أحضر المقترح من خانته وامسح ملصقه.</translation>
+    </message>
+    <message>
+        <source>Read the pair with the focimeter: does it hold what the label says?</source>
+        <translation>اقرأ النظارة بمقياس البؤرة: هل فيها ما يقوله الملصق؟</translation>
+    </message>
+    <message>
+        <source>Try it on the face; take the acuity of each eye with it.</source>
+        <translation>جربها على الوجه؛ وخذ حدة بصر كل عين بها.</translation>
+    </message>
+    <message>
+        <source>Outside a limit: say no, or write the reason in your own words.</source>
+        <translation>خارج الحد: قل لا، أو اكتب السبب بكلماتك.</translation>
+    </message>
+    <message>
+        <source>Tell what the glasses are for, what is left, and when to come back; give the note.</source>
+        <translation>قل لأي غرض النظارة وما يبقى ومتى يعود؛ وأعط الورقة.</translation>
+    </message>
+    <message>
+        <source>Put back what was tried and not taken, each into the bin of its label.</source>
+        <translation>أعد ما جُرّب ولم يؤخذ، كلًّا إلى خانة ملصقه.</translation>
+    </message>
+    <message>
+        <source>Take in a delivery by scanning it; a new lot waits until samples are read.</source>
+        <translation>تسلّم الوارد بمسحه؛ والدفعة الجديدة تنتظر حتى تُقرأ عينات منها.</translation>
+    </message>
+    <message>
+        <source>Print labels for what came; one on each case, one on each bin.</source>
+        <translation>اطبع ملصقات للوارد؛ واحدًا على كل علبة وواحدًا على كل خانة.</translation>
+    </message>
+    <message>
+        <source>A pair off its label goes into quarantine, never back into the bin.</source>
+        <translation>نظارة تخالف ملصقها تذهب إلى الحجر ولا تعود إلى الخانة.</translation>
+    </message>
+    <message>
+        <source>Returned pairs are cleaned and read before they are given again.</source>
+        <translation>النظارات المعادة تُنظف وتُقرأ قبل إعطائها ثانية.</translation>
+    </message>
+    <message>
+        <source>Count by two persons on the blind sheet; every difference has a reason.</source>
+        <translation>العد لشخصين على الورقة الخالية؛ ولكل فرق سبب.</translation>
+    </message>
+    <message>
+        <source>Send to another site with a list; what arrives is counted there.</source>
+        <translation>أرسل إلى موقع آخر مع قائمة؛ وما يصل يُعد هناك.</translation>
+    </message>
+    <message>
+        <source>Close the program, then copy the whole folder to a stick at the end of the day.</source>
+        <translation>أغلق البرنامج ثم انسخ المجلد كله إلى ذاكرة في آخر اليوم.</translation>
+    </message>
+    <message>
+        <source>Choose the rules with the prescriber, and name them to the team.</source>
+        <translation>اختر القواعد مع واصف النظارات وسمّها للفريق.</translation>
+    </message>
+    <message>
+        <source>Look at what was given outside a limit, and at its reasons, each evening.</source>
+        <translation>انظر كل مساء في ما أُعطي خارج الحد وفي أسبابه.</translation>
+    </message>
+    <message>
+        <source>Every letter to the clinic is counted when its lower part comes back.</source>
+        <translation>كل رسالة إلى العيادة تُحسب حين يعود جزؤها السفلي.</translation>
+    </message>
+    <message>
+        <source>Every pair that is ordered is followed until it is collected.</source>
+        <translation>كل نظارة مطلوبة تُتابع حتى تُستلم.</translation>
+    </message>
+    <message>
+        <source>Take a sample of pairs, read them, and look for the slip, not for somebody to blame.</source>
+        <translation>خذ عينة من النظارات واقرأها وابحث عن الزلة لا عمن تلومه.</translation>
+    </message>
+    <message>
+        <source>Codes leave the camp, names do not.</source>
+        <translation>الرموز تخرج من المخيم، والأسماء لا.</translation>
+    </message>
+    <message>
+        <source>Quick card: at the table</source>
+        <translation>بطاقة سريعة: عند الطاولة</translation>
+    </message>
+    <message>
+        <source>Quick card: keeper of the box</source>
+        <translation>بطاقة سريعة: أمين الصندوق</translation>
+    </message>
+    <message>
+        <source>Quick card: supervisor</source>
+        <translation>بطاقة سريعة: المشرف</translation>
+    </message>
+    <message>
+        <source>Told with every pair</source>
+        <translation>يقال مع كل نظارة</translation>
+    </message>
+    <message>
+        <source>A suggestion is not an eye examination. The prescriber and the optician decide.</source>
+        <translation>الاقتراح ليس فحصًا للعينين. القرار لواصف النظارة ولأخصائي البصريات.</translation>
+    </message>
+    <message>
+        <source>Says that sight was lost suddenly.</source>
+        <translation>يقول إن البصر فُقد فجأة.</translation>
+    </message>
+    <message>
+        <source>Says that an eye hurts.</source>
+        <translation>يقول إن عينًا تؤلمه.</translation>
+    </message>
+    <message>
+        <source>An eye is red.</source>
+        <translation>عين حمراء.</translation>
+    </message>
+    <message>
+        <source>Sees new flashes or floaters.</source>
+        <translation>يرى ومضات أو عوائم جديدة.</translation>
+    </message>
+    <message>
+        <source>Sees double.</source>
+        <translation>يرى مزدوجًا.</translation>
+    </message>
+    <message>
+        <source>A pupil looks white.</source>
+        <translation>حدقة تبدو بيضاء.</translation>
+    </message>
+    <message>
+        <source>A child; the eyes do not look the same way.</source>
+        <translation>طفل؛ لا تنظر العينان إلى جهة واحدة.</translation>
+    </message>
+    <message>
+        <source>The prescriber asks for a refraction with drops.</source>
+        <translation>يطلب الواصف قياسًا بالقطرات.</translation>
+    </message>
+    <message>
+        <source>Straight lines look bent or broken.</source>
+        <translation>تبدو الخطوط المستقيمة منحنية أو مكسورة.</translation>
+    </message>
+    <message>
+        <source>A part of the field of view is missing.</source>
+        <translation>جزء من مجال النظر مفقود.</translation>
+    </message>
+    <message>
+        <source>Sees rings round lights.</source>
+        <translation>يرى حلقات حول الأضواء.</translation>
+    </message>
+    <message>
+        <source>A child who does not reach 6/9 in each eye with the final prescription.</source>
+        <translation>طفل لا يبلغ ⁦6/9⁩ في كل عين بالوصفة النهائية.</translation>
+    </message>
+    <message>
+        <source>A child who came with less than 6/60 in an eye.</source>
+        <translation>طفل جاء ببصر دون ⁦6/60⁩ في عين.</translation>
+    </message>
+    <message>
+        <source>A child with +3.50 D or more, or a cylinder of 1.50 D or more.</source>
+        <translation>طفل لديه ⁦+3.50⁩ أو أكثر، أو أسطوانة ⁦1.50⁩ أو أكثر.</translation>
+    </message>
+    <message>
+        <source>Under 8 years; the eyes differ by 1.50 D or more.</source>
+        <translation>دون 8 سنوات؛ تختلف العينان بمقدار ⁦1.50⁩ أو أكثر.</translation>
+    </message>
+    <message>
+        <source>Less than 6/12 in the better eye with the best prescription found.</source>
+        <translation>دون ⁦6/12⁩ في العين الأفضل بأفضل وصفة وُجدت.</translation>
+    </message>
+    <message>
+        <source>A mean sphere beyond 6.00 D.</source>
+        <translation>متوسط الكرة يتجاوز ⁦6.00⁩.</translation>
+    </message>
+    <message>
+        <source>A sphere of +8.00 D or more.</source>
+        <translation>كرة ⁦+8.00⁩ أو أكثر.</translation>
+    </message>
+    <message>
+        <source>What was observed</source>
+        <translation>ما لوحظ</translation>
+    </message>
+    <message>
+        <source>In the person&apos;s words</source>
+        <translation>بكلمات الشخص</translation>
+    </message>
+    <message>
+        <source>bare</source>
+        <translation>بلا نظارة</translation>
+    </message>
+    <message>
+        <source>own pair</source>
+        <translation>نظارته</translation>
+    </message>
+    <message>
+        <source>pinhole</source>
+        <translation>الثقب</translation>
+    </message>
+    <message>
+        <source>best</source>
+        <translation>الأفضل</translation>
+    </message>
+    <message>
+        <source>Please see this person today, and tell us on the part below.</source>
+        <translation>يرجى رؤية هذا الشخص اليوم، وإخبارنا على الجزء أدناه.</translation>
+    </message>
+    <message>
+        <source>Please see this person in the next days, and tell us on the part below.</source>
+        <translation>يرجى رؤية هذا الشخص في الأيام القادمة، وإخبارنا على الجزء أدناه.</translation>
+    </message>
+    <message>
+        <source>Please see this person at a usual appointment, and tell us on the part below.</source>
+        <translation>يرجى رؤية هذا الشخص في موعد عادي، وإخبارنا على الجزء أدناه.</translation>
+    </message>
+    <message>
+        <source>No glasses are given until you have seen the person.</source>
+        <translation>لا تُعطى نظارة حتى تروا الشخص.</translation>
+    </message>
+    <message>
+        <source>Glasses were given today: %1</source>
+        <translation>أُعطيت نظارة اليوم: %1</translation>
+    </message>
+    <message>
+        <source>No glasses are recorded as given yet.</source>
+        <translation>لم يُسجل إعطاء نظارة بعد.</translation>
+    </message>
+    <message>
+        <source>Please return this part</source>
+        <translation>يرجى إعادة هذا الجزء</translation>
+    </message>
+    <message>
+        <source>Return to</source>
+        <translation>يعاد إلى</translation>
+    </message>
+    <message>
+        <source>Seen on</source>
+        <translation>شوهد في</translation>
+    </message>
+    <message>
+        <source>Found</source>
+        <translation>وُجد</translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation>عُمل</translation>
+    </message>
+    <message>
+        <source>Glasses: may be given / wait / other prescription</source>
+        <translation>النظارة: يمكن إعطاؤها / تنتظر / وصفة أخرى</translation>
+    </message>
+    <message>
+        <source>Signature</source>
+        <translation>التوقيع</translation>
+    </message>
+    <message>
+        <source>Age</source>
+        <translation>العمر</translation>
+    </message>
+    <message>
+        <source>Name (write it in only if the person agrees)</source>
+        <translation>الاسم (لا يُكتب إلا بموافقة الشخص)</translation>
+    </message>
+    <message>
+        <source>Prescription found</source>
+        <translation>الوصفة التي وُجدت</translation>
+    </message>
+    <message>
+        <source>What we ask</source>
+        <translation>ما نطلبه</translation>
+    </message>
+    <message>
+        <source>%1 stronger than written: hold things a little nearer</source>
+        <translation>أقوى مما كُتب بمقدار %1: قرّب الأشياء قليلًا</translation>
+    </message>
+    <message>
+        <source>%1 weaker than written: hold things a little further away</source>
+        <translation>أضعف مما كُتب بمقدار %1: أبعد الأشياء قليلًا</translation>
+    </message>
+    <message>
+        <source>%1 more plus than written: far things are a little less sharp</source>
+        <translation>موجب أكثر مما كُتب بمقدار %1: البعيد أقل وضوحًا قليلًا</translation>
+    </message>
+    <message>
+        <source>%1 more minus than written: the eye has to focus a little more</source>
+        <translation>سالب أكثر مما كُتب بمقدار %1: تجهد العين أكثر قليلًا</translation>
+    </message>
+    <message>
+        <source>%1 of the cylinder is not in the lens: fine lines are a little less sharp</source>
+        <translation>%1 من الأسطوانة ليس في العدسة: الخطوط الدقيقة أقل وضوحًا قليلًا</translation>
+    </message>
+    <message>
+        <source>near part: %1</source>
+        <translation>الجزء القريب: %1</translation>
+    </message>
+    <message>
+        <source>Both eyes</source>
+        <translation>كلتا العينين</translation>
+    </message>
+    <message>
+        <source>Things are clear from about %1 cm.</source>
+        <translation>الأشياء واضحة من نحو %1 سم.</translation>
+    </message>
+    <message>
+        <source>Things are clear from about %1 to %2 cm.</source>
+        <translation>الأشياء واضحة من نحو %1 إلى %2 سم.</translation>
+    </message>
+    <message>
+        <source>The lenses have the power that was written for you.</source>
+        <translation>في العدستين القوة التي كُتبت لك.</translation>
+    </message>
+    <message>
+        <source>The middle of the lenses is not quite before the middle of the eyes: the first days may feel odd.</source>
+        <translation>وسط العدستين ليس أمام وسط العينين تمامًا: قد تبدو الأيام الأولى غريبة.</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::AnswerPanel</name>
+    <message>
+        <source>Needed: %1</source>
+        <translation>مطلوب: %1</translation>
+    </message>
+    <message>
+        <source>Referral: %1, %2</source>
+        <translation>الإحالة: %1، %2</translation>
+    </message>
+    <message>
+        <source>Measure again before handing over.</source>
+        <translation>أعد القياس قبل التسليم.</translation>
+    </message>
+    <message>
+        <source>Purpose shown</source>
+        <translation>الغرض المعروض</translation>
+    </message>
+    <message>
+        <source>Each purpose is judged alone</source>
+        <translation>يُقيَّم كل غرض وحده</translation>
+    </message>
+    <message>
+        <source>Rules: %1</source>
+        <translation>القواعد: %1</translation>
+    </message>
+    <message>
+        <source>%1  (rules: %2)</source>
+        <translation>%1  (القواعد: %2)</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::BoxModel</name>
+    <message>
+        <source>unequal eyes</source>
+        <translation>عينان مختلفتان</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>لا شيء</translation>
+    </message>
+    <message>
+        <source>%1 lines</source>
+        <translation>‏%1 أصناف</translation>
+    </message>
+    <message>
+        <source>%1 low</source>
+        <translation>‏%1 قليل</translation>
+    </message>
+    <message>
+        <source>bin %1, %2, available %3</source>
+        <translation>الخانة %1، %2، المتاح %3</translation>
+    </message>
+    <message>
+        <source>no row</source>
+        <translation>بلا صف</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::CardModel</name>
+    <message>
+        <source>held %1</source>
+        <translation>محجوز %1</translation>
+    </message>
+    <message>
+        <source>in quarantine %1</source>
+        <translation>معزول %1</translation>
+    </message>
+    <message>
+        <source>by %1</source>
+        <translation>بواسطة %1</translation>
+    </message>
+    <message>
+        <source>When</source>
+        <translation>متى</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>ماذا</translation>
+    </message>
+    <message>
+        <source>Change</source>
+        <translation>التغيّر</translation>
+    </message>
+    <message>
+        <source>On hand</source>
+        <translation>الموجود</translation>
+    </message>
+    <message>
+        <source>Words</source>
+        <translation>كلمات</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::CriteriaModel</name>
+    <message>
+        <source>%1, right</source>
+        <translation>%1، اليمنى</translation>
+    </message>
+    <message>
+        <source>%1, left</source>
+        <translation>%1، اليسرى</translation>
+    </message>
+    <message>
+        <source>not measured</source>
+        <translation>لم يُقَس</translation>
+    </message>
+    <message>
+        <source>Criterion</source>
+        <translation>المعيار</translation>
+    </message>
+    <message>
+        <source>Value</source>
+        <translation>القيمة</translation>
+    </message>
+    <message>
+        <source>Limit</source>
+        <translation>الحد</translation>
+    </message>
+    <message>
+        <source>Unit</source>
+        <translation>الوحدة</translation>
+    </message>
+    <message>
+        <source>Band</source>
+        <translation>النطاق</translation>
+    </message>
+    <message>
+        <source>Source</source>
+        <translation>المصدر</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::DeskWindow</name>
+    <message>
+        <source>Quarterstep</source>
+        <translation>Quarterstep</translation>
+    </message>
+    <message>
+        <source>Power plane as a table</source>
+        <translation>مستوى القوى كجدول</translation>
+    </message>
+    <message>
+        <source>Leave</source>
+        <translation>خروج</translation>
+    </message>
+    <message>
+        <source>New person</source>
+        <translation>شخص جديد</translation>
+    </message>
+    <message>
+        <source>Empties the card</source>
+        <translation>يفرغ البطاقة</translation>
+    </message>
+    <message>
+        <source>Load people…</source>
+        <translation>تحميل أشخاص…</translation>
+    </message>
+    <message>
+        <source>Puts the people of a prescription table into the waiting list</source>
+        <translation>يضع أشخاص جدول الوصفات في قائمة الانتظار</translation>
+    </message>
+    <message>
+        <source>Open camp…</source>
+        <translation>فتح مخيم…</translation>
+    </message>
+    <message>
+        <source>Opens a camp folder</source>
+        <translation>يفتح مجلد مخيم</translation>
+    </message>
+    <message>
+        <source>Look of the window</source>
+        <translation>مظهر النافذة</translation>
+    </message>
+    <message>
+        <source>Light, dark, or sun: black on white and large, for outdoors</source>
+        <translation>فاتح أو داكن أو شمس: أسود على أبيض وكبير للعمل في الخارج</translation>
+    </message>
+    <message>
+        <source>Light</source>
+        <translation>فاتح</translation>
+    </message>
+    <message>
+        <source>Dark</source>
+        <translation>داكن</translation>
+    </message>
+    <message>
+        <source>Sun</source>
+        <translation>شمس</translation>
+    </message>
+    <message>
+        <source>Open a camp folder</source>
+        <translation>افتح مجلد مخيم</translation>
+    </message>
+    <message>
+        <source>A camp folder holds stock.yaml (what exists and how many) and, when there is one, rules.yaml and people.csv.
 The ledger of what was handed over is made in it.</source>
-            <translation>يحوي مجلد المخيم الملف stock.yaml (الموجود وعدده) وكذلك rules.yaml و people.csv إن وُجدا.
+        <translation>يحوي مجلد المخيم الملف stock.yaml (الموجود وعدده) وكذلك rules.yaml و people.csv إن وُجدا.
 ويُنشأ فيه سجل ما تم تسليمه.</translation>
-        </message>
-        <message>
-            <source>Open a camp folder…</source>
-            <translation>افتح مجلد مخيم…</translation>
-        </message>
-        <message>
-            <source>Chooses the folder with stock.yaml (Ctrl+O)</source>
-            <translation>اختيار المجلد الذي فيه stock.yaml (Ctrl+O)</translation>
-        </message>
-        <message>
-            <source>Load people</source>
-            <translation>تحميل أشخاص</translation>
-        </message>
-        <message>
-            <source>Prescription tables (*.csv)</source>
-            <translation>جداول الوصفات (*.csv)</translation>
-        </message>
-        <message numerus="yes">
-            <source>Dispense  ·  %n on hand</source>
-            <translation>
-                <numerusform>الصرف  ·  الموجود: %n</numerusform>
-                <numerusform>الصرف  ·  الموجود: %n</numerusform>
-                <numerusform>الصرف  ·  الموجود: %n</numerusform>
-                <numerusform>الصرف  ·  الموجود: %n</numerusform>
-                <numerusform>الصرف  ·  الموجود: %n</numerusform>
-                <numerusform>الصرف  ·  الموجود: %n</numerusform>
-            </translation>
-        </message>
-        <message>
-            <source>No camp is open</source>
-            <translation>لا مخيم مفتوح</translation>
-        </message>
-        <message>
-            <source>%1: Quarterstep</source>
-            <translation>%1: Quarterstep</translation>
-        </message>
-    </context>
-    <context>
-        <name>quarterstep::DispensePlace</name>
-        <message numerus="yes">
-            <source>%1: %n left</source>
-            <translation>
-                <numerusform>%1: بقي %n</numerusform>
-                <numerusform>%1: بقي %n</numerusform>
-                <numerusform>%1: بقي %n</numerusform>
-                <numerusform>%1: بقي %n</numerusform>
-                <numerusform>%1: بقي %n</numerusform>
-                <numerusform>%1: بقي %n</numerusform>
-            </translation>
-        </message>
-        <message>
-            <source>%1 has %2. %3.</source>
-            <translation>‏%1 استلم %2. ‏%3.</translation>
-        </message>
-        <message>
-            <source>Put back if pulled: %1</source>
-            <translation>أعد إلى مكانه إن كان قد أُخرج: %1</translation>
-        </message>
-        <message>
-            <source>taken back at the desk</source>
-            <translation>استُرجع عند المكتب</translation>
-        </message>
-        <message>
-            <source>Taken back from %1: %2 is in stock again.</source>
-            <translation>استُرجع من %1: عاد %2 إلى المخزون.</translation>
-        </message>
-        <message>
-            <source>People of the table</source>
-            <translation>أشخاص الجدول</translation>
-        </message>
-        <message>
-            <source>Choose a person: the card fills and pairs are suggested</source>
-            <translation>اختر شخصًا: تُملأ البطاقة وتُقترح النظارات</translation>
-        </message>
-        <message>
-            <source>Prescription</source>
-            <translation>الوصفة</translation>
-        </message>
-        <message>
-            <source>Suggest pairs</source>
-            <translation>اقترح نظارات</translation>
-        </message>
-        <message>
-            <source>Searches the stock for this prescription (Enter in any field)</source>
-            <translation>يبحث في المخزون لهذه الوصفة (Enter في أي حقل)</translation>
-        </message>
-        <message>
-            <source>Pairs to pull</source>
-            <translation>نظارات لإخراجها</translation>
-        </message>
-        <message>
-            <source>Best first: power in dioptres, where to fetch it, what it leaves in each eye, prism</source>
-            <translation>الأفضل أولًا: القوة بالديوبتر، ومكانها، وما يبقى في كل عين، والمنشور</translation>
-        </message>
-        <message>
-            <source>Power plane</source>
-            <translation>مستوى القوى</translation>
-        </message>
-        <message>
-            <source>Table</source>
-            <translation>جدول</translation>
-        </message>
-        <message>
-            <source>Shows the same values as a table (Ctrl+T)</source>
-            <translation>يعرض القيم نفسها كجدول (Ctrl+T)</translation>
-        </message>
-        <message>
-            <source>Power plane as a table</source>
-            <translation>مستوى القوى كجدول</translation>
-        </message>
-        <message>
-            <source>Powers in dioptres and how many can be given</source>
-            <translation>القوى بالديوبتر وكم يمكن تسليمه</translation>
-        </message>
-        <message>
-            <source>R, L: the person's eyes · disc: pairs · diamond: lenses · cross: none left · open ring: chosen pair. The larger, the more there are.</source>
-            <translation>‏R وL: عينا الشخص · قرص: نظارات · معيّن: عدسات · علامة ×: لم يبق شيء · حلقة مفتوحة: النظارة المختارة. كلما كبرت العلامة زاد العدد.</translation>
-        </message>
-        <message>
-            <source>Why this pair</source>
-            <translation>لماذا هذه النظارة</translation>
-        </message>
-        <message>
-            <source>Why: criteria of the chosen pair</source>
-            <translation>السبب: معايير النظارة المختارة</translation>
-        </message>
-        <message>
-            <source>Measured values and limits, each with its unit and source</source>
-            <translation>القيم المقاسة والحدود، كل منها بوحدته ومصدره</translation>
-        </message>
-        <message>
-            <source>This folder has no people.csv. Type a prescription below, or load a table.</source>
-            <translation>ليس في هذا المجلد people.csv. اكتب وصفة أدناه أو حمّل جدولًا.</translation>
-        </message>
-        <message numerus="yes">
-            <source>Counts in stock.yaml were edited by hand in %n line(s). The ledger's counts are used until the edits are accepted or discarded.</source>
-            <translation>
-                <numerusform>عُدّلت الأعداد في stock.yaml يدويًا (عدد الأسطر: %n). تُستعمل أعداد السجل حتى يُقبل التعديل أو يُهمل.</numerusform>
-                <numerusform>عُدّلت الأعداد في stock.yaml يدويًا (عدد الأسطر: %n). تُستعمل أعداد السجل حتى يُقبل التعديل أو يُهمل.</numerusform>
-                <numerusform>عُدّلت الأعداد في stock.yaml يدويًا (عدد الأسطر: %n). تُستعمل أعداد السجل حتى يُقبل التعديل أو يُهمل.</numerusform>
-                <numerusform>عُدّلت الأعداد في stock.yaml يدويًا (عدد الأسطر: %n). تُستعمل أعداد السجل حتى يُقبل التعديل أو يُهمل.</numerusform>
-                <numerusform>عُدّلت الأعداد في stock.yaml يدويًا (عدد الأسطر: %n). تُستعمل أعداد السجل حتى يُقبل التعديل أو يُهمل.</numerusform>
-                <numerusform>عُدّلت الأعداد في stock.yaml يدويًا (عدد الأسطر: %n). تُستعمل أعداد السجل حتى يُقبل التعديل أو يُهمل.</numerusform>
-            </translation>
-        </message>
-        <message>
-            <source>The table has no rows. Type a prescription below.</source>
-            <translation>لا صفوف في الجدول. اكتب وصفة أدناه.</translation>
-        </message>
-        <message>
-            <source>Choose a person or type a prescription; Enter suggests pairs.</source>
-            <translation>اختر شخصًا أو اكتب وصفة؛ Enter يقترح نظارات.</translation>
-        </message>
-        <message>
-            <source>The pairs to pull will stand here, best first, with their bins.</source>
-            <translation>هنا تظهر النظارات المطلوب إخراجها، الأفضل أولًا، مع أماكنها.</translation>
-        </message>
-        <message>
-            <source>Nothing to pull for this purpose.</source>
-            <translation>لا شيء يُخرج لهذا الغرض.</translation>
-        </message>
-        <message>
-            <source>No pairs are shown until this is settled.</source>
-            <translation>لا تُعرض نظارات حتى يُحسم هذا الأمر.</translation>
-        </message>
-        <message>
-            <source>No pair of this stock comes near this need.</source>
-            <translation>لا نظارة في هذا المخزون تقارب هذه الحاجة.</translation>
-        </message>
-        <message>
-            <source>Picture</source>
-            <translation>صورة</translation>
-        </message>
-    </context>
-    <context>
-        <name>quarterstep::HandOverPanel</name>
-        <message>
-            <source>Hand over</source>
-            <translation>تسليم</translation>
-        </message>
-        <message>
-            <source>Take back</source>
-            <translation>استرجاع</translation>
-        </message>
-        <message>
-            <source>Gives the chosen pair to this person and counts it down (Ctrl+Return)</source>
-            <translation>يسلّم النظارة المختارة لهذا الشخص ويُنقص العدد (Ctrl+Return)</translation>
-        </message>
-        <message>
-            <source>Takes back the last hand-over of this window (Ctrl+Z)</source>
-            <translation>يسترجع آخر تسليم في هذه النافذة (Ctrl+Z)</translation>
-        </message>
-        <message>
-            <source>Power read by focimeter</source>
-            <translation>قُرئت القوة بمقياس العدسات</translation>
-        </message>
-        <message>
-            <source>The power of this very pair was read</source>
-            <translation>قُرئت قوة هذه النظارة نفسها</translation>
-        </message>
-        <message>
-            <source>Fit on the face</source>
-            <translation>الثبات على الوجه</translation>
-        </message>
-        <message>
-            <source>Sits well at nose and ears, pupils behind the centres</source>
-            <translation>ثابتة على الأنف والأذنين، والحدقتان خلف المركزين</translation>
-        </message>
-        <message>
-            <source>Acuity with the pair</source>
-            <translation>حدة الإبصار بالنظارة</translation>
-        </message>
-        <message>
-            <source>Each eye read the chart with this pair on</source>
-            <translation>قرأت كل عين اللوحة بهذه النظارة</translation>
-        </message>
-        <message>
-            <source>Instructions given</source>
-            <translation>أُعطيت التعليمات</translation>
-        </message>
-        <message>
-            <source>What it is for, how to care for it, when to come back</source>
-            <translation>لِمَ هي، وكيف يُعتنى بها، ومتى العودة</translation>
-        </message>
-        <message>
-            <source>With pair, R</source>
-            <translation>بالنظارة، R</translation>
-        </message>
-        <message>
-            <source>Right eye: acuity with this pair on, for example 6/9</source>
-            <translation>العين اليمنى: حدة الإبصار بهذه النظارة، مثل 6/9</translation>
-        </message>
-        <message>
-            <source>L</source>
-            <translation>L</translation>
-        </message>
-        <message>
-            <source>Left eye: acuity with this pair on, for example 6/9</source>
-            <translation>العين اليسرى: حدة الإبصار بهذه النظارة، مثل 6/9</translation>
-        </message>
-        <message>
-            <source>near</source>
-            <translation>قرب</translation>
-        </message>
-        <message>
-            <source>Smallest print read with this pair on, for example N8</source>
-            <translation>أصغر خط يُقرأ بهذه النظارة، مثل N8</translation>
-        </message>
-        <message>
-            <source>Reason</source>
-            <translation>السبب</translation>
-        </message>
-        <message>
-            <source>Why this pair is given all the same; kept with the entry</source>
-            <translation>لماذا تُسلَّم هذه النظارة رغم ذلك؛ يُحفظ مع القيد</translation>
-        </message>
-        <message>
-            <source>Your initials</source>
-            <translation>الأحرف الأولى</translation>
-        </message>
-        <message>
-            <source>Who hands over; kept with the entry, may stay empty</source>
-            <translation>من يسلّم؛ يُحفظ مع القيد ويجوز تركه فارغًا</translation>
-        </message>
-    </context>
-    <context>
-        <name>quarterstep::MessageBar</name>
-        <message>
-            <source>Copy code</source>
-            <translation>نسخ الرمز</translation>
-        </message>
-        <message>
-            <source>Copies the code of this message, to look it up in the help</source>
-            <translation>ينسخ رمز هذه الرسالة للبحث عنه في التعليمات</translation>
-        </message>
-        <message>
-            <source>Close</source>
-            <translation>إغلاق</translation>
-        </message>
-        <message>
-            <source>Puts this message away</source>
-            <translation>يخفي هذه الرسالة</translation>
-        </message>
-        <message>
-            <source>Done</source>
-            <translation>تم</translation>
-        </message>
-        <message>
-            <source>Not done</source>
-            <translation>لم يتم</translation>
-        </message>
-    </context>
-    <context>
-        <name>quarterstep::PairsModel</name>
-        <message numerus="yes">
-            <source>%n here</source>
-            <translation>
-                <numerusform>المتاح %n</numerusform>
-                <numerusform>المتاح %n</numerusform>
-                <numerusform>المتاح %n</numerusform>
-                <numerusform>المتاح %n</numerusform>
-                <numerusform>المتاح %n</numerusform>
-                <numerusform>المتاح %n</numerusform>
-            </translation>
-        </message>
-        <message>
-            <source>R and L %1  ·  prism %2</source>
-            <translation>‏R وL: %1  ·  المنشور %2</translation>
-        </message>
-        <message>
-            <source>R %1  ·  L %2  ·  prism %3</source>
-            <translation>‏R: %1  ·  L: %2  ·  المنشور %3</translation>
-        </message>
-        <message>
-            <source>Nearest outside the limits</source>
-            <translation>الأقرب خارج الحدود</translation>
-        </message>
-        <message>
-            <source>same power: %1</source>
-            <translation>القوة نفسها: %1</translation>
-        </message>
-        <message>
-            <source>Power (D)</source>
-            <translation>القوة (D)</translation>
-        </message>
-        <message>
-            <source>Pull</source>
-            <translation>المكان</translation>
-        </message>
-        <message>
-            <source>Right eye (D)</source>
-            <translation>العين اليمنى (D)</translation>
-        </message>
-        <message>
-            <source>Left eye (D)</source>
-            <translation>العين اليسرى (D)</translation>
-        </message>
-        <message>
-            <source>Prism (Δ)</source>
-            <translation>المنشور (Δ)</translation>
-        </message>
-        <message>
-            <source>Verdict</source>
-            <translation>الحكم</translation>
-        </message>
-        <message>
-            <source>Reason</source>
-            <translation>السبب</translation>
-        </message>
-    </context>
-    <context>
-        <name>quarterstep::PlaneModel</name>
-        <message>
-            <source>need, both eyes</source>
-            <translation>الحاجة، العينان</translation>
-        </message>
-        <message>
-            <source>need, right eye</source>
-            <translation>الحاجة، اليمنى</translation>
-        </message>
-        <message>
-            <source>need, left eye</source>
-            <translation>الحاجة، اليسرى</translation>
-        </message>
-        <message>
-            <source>chosen pair, right eye</source>
-            <translation>النظارة المختارة، اليمنى</translation>
-        </message>
-        <message>
-            <source>chosen pair, left eye</source>
-            <translation>النظارة المختارة، اليسرى</translation>
-        </message>
-        <message>
-            <source>lenses</source>
-            <translation>عدسات</translation>
-        </message>
-        <message>
-            <source>ready-made pairs</source>
-            <translation>نظارات جاهزة</translation>
-        </message>
-        <message>
-            <source>What</source>
-            <translation>ما هو</translation>
-        </message>
-        <message>
-            <source>Available</source>
-            <translation>المتاح</translation>
-        </message>
-        <message>
-            <source>Mean (D)</source>
-            <translation>المتوسط (D)</translation>
-        </message>
-        <message>
-            <source>Half cylinder (D)</source>
-            <translation>نصف الأسطوانة (D)</translation>
-        </message>
-    </context>
-    <context>
-        <name>quarterstep::PlotView</name>
-        <message>
-            <source>Power plane</source>
-            <translation>مستوى القوى</translation>
-        </message>
-        <message>
-            <source>A picture of the stock around this person's eyes; the same values stand in the table</source>
-            <translation>صورة للمخزون حول عيني هذا الشخص؛ القيم نفسها في الجدول</translation>
-        </message>
-        <message>
-            <source>mean power (D)</source>
-            <translation>القوة المتوسطة (D)</translation>
-        </message>
-        <message>
-            <source>half the cylinder (D)</source>
-            <translation>نصف الأسطوانة (D)</translation>
-        </message>
-        <message>
-            <source>fits %1</source>
-            <translation>مناسب %1</translation>
-        </message>
-        <message>
-            <source>on trial %1</source>
-            <translation>قيد التجربة %1</translation>
-        </message>
-        <message>
-            <source>R %1 D</source>
-            <translation>R %1 D</translation>
-        </message>
-        <message>
-            <source>L %1 D</source>
-            <translation>L %1 D</translation>
-        </message>
-        <message numerus="yes">
-            <source>lenses %1: %n available</source>
-            <translation>
-                <numerusform>عدسات %1: المتاح %n</numerusform>
-                <numerusform>عدسات %1: المتاح %n</numerusform>
-                <numerusform>عدسات %1: المتاح %n</numerusform>
-                <numerusform>عدسات %1: المتاح %n</numerusform>
-                <numerusform>عدسات %1: المتاح %n</numerusform>
-                <numerusform>عدسات %1: المتاح %n</numerusform>
-            </translation>
-        </message>
-        <message numerus="yes">
-            <source>pairs %1: %n available</source>
-            <translation>
-                <numerusform>نظارات %1: المتاح %n</numerusform>
-                <numerusform>نظارات %1: المتاح %n</numerusform>
-                <numerusform>نظارات %1: المتاح %n</numerusform>
-                <numerusform>نظارات %1: المتاح %n</numerusform>
-                <numerusform>نظارات %1: المتاح %n</numerusform>
-                <numerusform>نظارات %1: المتاح %n</numerusform>
-            </translation>
-        </message>
-    </context>
-    <context>
-        <name>quarterstep::PrescriptionCard</name>
-        <message>
-            <source>Wanted for</source>
-            <translation>الغرض</translation>
-        </message>
-        <message>
-            <source>What the spectacles are for; left open, the prescription decides</source>
-            <translation>الغرض من النظارة؛ إذا تُرك مفتوحًا فالوصفة تقرر</translation>
-        </message>
-        <message>
-            <source>open</source>
-            <translation>مفتوح</translation>
-        </message>
-        <message>
-            <source>Right eye, prescription</source>
-            <translation>العين اليمنى، الوصفة</translation>
-        </message>
-        <message>
-            <source>Left eye, prescription</source>
-            <translation>العين اليسرى، الوصفة</translation>
-        </message>
-        <message>
-            <source>Pain</source>
-            <translation>ألم</translation>
-        </message>
-        <message>
-            <source>Sudden loss of sight</source>
-            <translation>فقد إبصار مفاجئ</translation>
-        </message>
-        <message>
-            <source>Red eye</source>
-            <translation>احمرار العين</translation>
-        </message>
-        <message>
-            <source>New flashes or floaters</source>
-            <translation>ومضات أو عوائم جديدة</translation>
-        </message>
-        <message>
-            <source>Double vision</source>
-            <translation>ازدواج الرؤية</translation>
-        </message>
-        <message>
-            <source>White pupil</source>
-            <translation>حدقة بيضاء</translation>
-        </message>
-        <message>
-            <source>Lines look bent</source>
-            <translation>تبدو الخطوط منحنية</translation>
-        </message>
-        <message>
-            <source>Part of the view missing</source>
-            <translation>جزء من مجال الرؤية مفقود</translation>
-        </message>
-        <message>
-            <source>Halos around lights</source>
-            <translation>هالات حول الأضواء</translation>
-        </message>
-        <message>
-            <source>Squint</source>
-            <translation>حَوَل</translation>
-        </message>
-        <message>
-            <source>Drops asked for</source>
-            <translation>طُلبت قطرات</translation>
-        </message>
-        <message>
-            <source>Signs seen or told</source>
-            <translation>علامات لوحظت أو ذُكرت</translation>
-        </message>
-        <message>
-            <source>Tick when this was seen or told; it decides about a letter to the clinic</source>
-            <translation>ضع علامة إن لوحظ أو ذُكر؛ فهو يقرر رسالة إلى العيادة</translation>
-        </message>
-        <message>
-            <source>%1 is empty; a person, the right and the left eye are needed</source>
-            <translation>الحقل «%1» فارغ؛ المطلوب الشخص والعين اليمنى والعين اليسرى</translation>
-        </message>
-    </context>
-    <context>
-        <name>quarterstep::WaitingModel</name>
-        <message>
-            <source>row %1</source>
-            <translation>الصف %1</translation>
-        </message>
-        <message>
-            <source>cannot be read</source>
-            <translation>لا يُقرأ</translation>
-        </message>
-        <message>
-            <source>given %1</source>
-            <translation>استلم %1</translation>
-        </message>
-        <message>
-            <source>waiting</source>
-            <translation>ينتظر</translation>
-        </message>
-        <message>
-            <source>Right %1</source>
-            <translation>اليمنى %1</translation>
-        </message>
-        <message>
-            <source>Left %1</source>
-            <translation>اليسرى %1</translation>
-        </message>
-        <message>
-            <source>Person</source>
-            <translation>الشخص</translation>
-        </message>
-        <message>
-            <source>Age</source>
-            <translation>العمر</translation>
-        </message>
-        <message>
-            <source>State</source>
-            <translation>الحالة</translation>
-        </message>
-    </context>
-    <context>
-        <name>words</name>
-        <message>
-            <source>note</source>
-            <translation>ملاحظة</translation>
-        </message>
-        <message>
-            <source>caution</source>
-            <translation>تحفظ</translation>
-        </message>
-        <message>
-            <source>error</source>
-            <translation>خطأ</translation>
-        </message>
-        <message>
-            <source>from stock</source>
-            <translation>من المخزون</translation>
-        </message>
-        <message>
-            <source>custom order</source>
-            <translation>طلب خاص</translation>
-        </message>
-        <message>
-            <source>none needed</source>
-            <translation>لا حاجة</translation>
-        </message>
-        <message>
-            <source>incomplete</source>
-            <translation>ناقص</translation>
-        </message>
-        <message>
-            <source>refer</source>
-            <translation>إحالة</translation>
-        </message>
-        <message>
-            <source>no referral</source>
-            <translation>دون إحالة</translation>
-        </message>
-        <message>
-            <source>with a referral letter</source>
-            <translation>مع رسالة إحالة</translation>
-        </message>
-        <message>
-            <source>refer before any glasses</source>
-            <translation>إحالة قبل أي نظارة</translation>
-        </message>
-        <message>
-            <source>routine</source>
-            <translation>اعتيادي</translation>
-        </message>
-        <message>
-            <source>soon</source>
-            <translation>قريبًا</translation>
-        </message>
-        <message>
-            <source>same day</source>
-            <translation>في اليوم نفسه</translation>
-        </message>
-        <message>
-            <source>not stated</source>
-            <translation>غير مذكور</translation>
-        </message>
-        <message>
-            <source>distance</source>
-            <translation>بعد</translation>
-        </message>
-        <message>
-            <source>near</source>
-            <translation>قرب</translation>
-        </message>
-        <message>
-            <source>intermediate</source>
-            <translation>متوسط</translation>
-        </message>
-        <message>
-            <source>bifocal</source>
-            <translation>ثنائي البؤرة</translation>
-        </message>
-        <message>
-            <source>distance and near</source>
-            <translation>بعد وقرب</translation>
-        </message>
-        <message>
-            <source>fits</source>
-            <translation>مناسب</translation>
-        </message>
-        <message>
-            <source>fits with caution</source>
-            <translation>مناسب مع تحفظ</translation>
-        </message>
-        <message>
-            <source>on trial</source>
-            <translation>قيد التجربة</translation>
-        </message>
-        <message>
-            <source>outside limit</source>
-            <translation>خارج الحد</translation>
-        </message>
-        <message>
-            <source>shown only</source>
-            <translation>للعرض فقط</translation>
-        </message>
-        <message>
-            <source>not measured</source>
-            <translation>لم يُقَس</translation>
-        </message>
-        <message>
-            <source>ready-made</source>
-            <translation>جاهزة</translation>
-        </message>
-        <message>
-            <source>lens</source>
-            <translation>عدسة</translation>
-        </message>
-        <message>
-            <source>frame</source>
-            <translation>إطار</translation>
-        </message>
-        <message>
-            <source>other</source>
-            <translation>أخرى</translation>
-        </message>
-        <message>
-            <source>%1 in</source>
-            <translation>%1 للداخل</translation>
-        </message>
-        <message>
-            <source>%1 out</source>
-            <translation>%1 للخارج</translation>
-        </message>
-        <message>
-            <source>no bin</source>
-            <translation>دون صندوق</translation>
-        </message>
-        <message>
-            <source>%1 bin %2</source>
-            <translation>%1 صندوق %2</translation>
-        </message>
-        <message>
-            <source>RIGHT %1 bin %2</source>
-            <translation>اليمنى %1 صندوق %2</translation>
-        </message>
-        <message>
-            <source>LEFT %1 bin %2</source>
-            <translation>اليسرى %1 صندوق %2</translation>
-        </message>
-        <message>
-            <source>frame %1 bin %2</source>
-            <translation>إطار %1 صندوق %2</translation>
-        </message>
-    </context>
+    </message>
+    <message>
+        <source>Open a camp folder…</source>
+        <translation>افتح مجلد مخيم…</translation>
+    </message>
+    <message>
+        <source>Chooses the folder with stock.yaml (Ctrl+O)</source>
+        <translation>اختيار المجلد الذي فيه stock.yaml (Ctrl+O)</translation>
+    </message>
+    <message>
+        <source>Load people</source>
+        <translation>تحميل أشخاص</translation>
+    </message>
+    <message>
+        <source>Prescription tables (*.csv)</source>
+        <translation>جداول الوصفات (*.csv)</translation>
+    </message>
+    <message>
+        <source>No camp is open</source>
+        <translation>لا مخيم مفتوح</translation>
+    </message>
+    <message>
+        <source>%1: Quarterstep</source>
+        <translation>%1: Quarterstep</translation>
+    </message>
+    <message>
+        <source>Dispense</source>
+        <translation>الصرف</translation>
+    </message>
+    <message>
+        <source>Who is served, and with what</source>
+        <translation>من يُخدم وبماذا</translation>
+    </message>
+    <message>
+        <source>Stock</source>
+        <translation>المخزون</translation>
+    </message>
+    <message>
+        <source>What lies in the box, and what happened to it</source>
+        <translation>ما في الصندوق وما جرى له</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n on hand</source>
+        <translation>
+            <numerusform>الموجود: %n</numerusform>
+            <numerusform>الموجود: %n</numerusform>
+            <numerusform>الموجود: %n</numerusform>
+            <numerusform>الموجود: %n</numerusform>
+            <numerusform>الموجود: %n</numerusform>
+            <numerusform>الموجود: %n</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::DispensePlace</name>
+    <message numerus="yes">
+        <source>%1: %n left</source>
+        <translation>
+            <numerusform>%1: بقي %n</numerusform>
+            <numerusform>%1: بقي %n</numerusform>
+            <numerusform>%1: بقي %n</numerusform>
+            <numerusform>%1: بقي %n</numerusform>
+            <numerusform>%1: بقي %n</numerusform>
+            <numerusform>%1: بقي %n</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 has %2. %3.</source>
+        <translation>‏%1 استلم %2. ‏%3.</translation>
+    </message>
+    <message>
+        <source>Put back if pulled: %1</source>
+        <translation>أعد إلى مكانه إن كان قد أُخرج: %1</translation>
+    </message>
+    <message>
+        <source>taken back at the desk</source>
+        <translation>استُرجع عند المكتب</translation>
+    </message>
+    <message>
+        <source>Taken back from %1: %2 is in stock again.</source>
+        <translation>استُرجع من %1: عاد %2 إلى المخزون.</translation>
+    </message>
+    <message>
+        <source>People of the table</source>
+        <translation>أشخاص الجدول</translation>
+    </message>
+    <message>
+        <source>Choose a person: the card fills and pairs are suggested</source>
+        <translation>اختر شخصًا: تُملأ البطاقة وتُقترح النظارات</translation>
+    </message>
+    <message>
+        <source>Prescription</source>
+        <translation>الوصفة</translation>
+    </message>
+    <message>
+        <source>Suggest pairs</source>
+        <translation>اقترح نظارات</translation>
+    </message>
+    <message>
+        <source>Searches the stock for this prescription (Enter in any field)</source>
+        <translation>يبحث في المخزون لهذه الوصفة (Enter في أي حقل)</translation>
+    </message>
+    <message>
+        <source>Pairs to pull</source>
+        <translation>نظارات لإخراجها</translation>
+    </message>
+    <message>
+        <source>Best first: power in dioptres, where to fetch it, what it leaves in each eye, prism</source>
+        <translation>الأفضل أولًا: القوة بالديوبتر، ومكانها، وما يبقى في كل عين، والمنشور</translation>
+    </message>
+    <message>
+        <source>Power plane</source>
+        <translation>مستوى القوى</translation>
+    </message>
+    <message>
+        <source>Table</source>
+        <translation>جدول</translation>
+    </message>
+    <message>
+        <source>Shows the same values as a table (Ctrl+T)</source>
+        <translation>يعرض القيم نفسها كجدول (Ctrl+T)</translation>
+    </message>
+    <message>
+        <source>Power plane as a table</source>
+        <translation>مستوى القوى كجدول</translation>
+    </message>
+    <message>
+        <source>Powers in dioptres and how many can be given</source>
+        <translation>القوى بالديوبتر وكم يمكن تسليمه</translation>
+    </message>
+    <message>
+        <source>R, L: the person&apos;s eyes · disc: pairs · diamond: lenses · cross: none left · open ring: chosen pair. The larger, the more there are.</source>
+        <translation>‏R وL: عينا الشخص · قرص: نظارات · معيّن: عدسات · علامة ×: لم يبق شيء · حلقة مفتوحة: النظارة المختارة. كلما كبرت العلامة زاد العدد.</translation>
+    </message>
+    <message>
+        <source>Why this pair</source>
+        <translation>لماذا هذه النظارة</translation>
+    </message>
+    <message>
+        <source>Why: criteria of the chosen pair</source>
+        <translation>السبب: معايير النظارة المختارة</translation>
+    </message>
+    <message>
+        <source>Measured values and limits, each with its unit and source</source>
+        <translation>القيم المقاسة والحدود، كل منها بوحدته ومصدره</translation>
+    </message>
+    <message>
+        <source>This folder has no people.csv. Type a prescription below, or load a table.</source>
+        <translation>ليس في هذا المجلد people.csv. اكتب وصفة أدناه أو حمّل جدولًا.</translation>
+    </message>
+    <message>
+        <source>The table has no rows. Type a prescription below.</source>
+        <translation>لا صفوف في الجدول. اكتب وصفة أدناه.</translation>
+    </message>
+    <message>
+        <source>Choose a person or type a prescription; Enter suggests pairs.</source>
+        <translation>اختر شخصًا أو اكتب وصفة؛ Enter يقترح نظارات.</translation>
+    </message>
+    <message>
+        <source>The pairs to pull will stand here, best first, with their bins.</source>
+        <translation>هنا تظهر النظارات المطلوب إخراجها، الأفضل أولًا، مع أماكنها.</translation>
+    </message>
+    <message>
+        <source>Nothing to pull for this purpose.</source>
+        <translation>لا شيء يُخرج لهذا الغرض.</translation>
+    </message>
+    <message>
+        <source>No pairs are shown until this is settled.</source>
+        <translation>لا تُعرض نظارات حتى يُحسم هذا الأمر.</translation>
+    </message>
+    <message>
+        <source>No pair of this stock comes near this need.</source>
+        <translation>لا نظارة في هذا المخزون تقارب هذه الحاجة.</translation>
+    </message>
+    <message>
+        <source>Picture</source>
+        <translation>صورة</translation>
+    </message>
+    <message numerus="yes">
+        <source>Counts in stock.yaml were edited by hand in %n line(s). The ledger&apos;s counts are used until the edits are accepted or discarded in Stock.</source>
+        <translation>
+            <numerusform>عُدّلت الأعداد في stock.yaml يدويًا في أصناف عددها %n. تُستعمل أعداد السجل حتى تُقبل التعديلات أو تُترك في «المخزون».</numerusform>
+            <numerusform>عُدّلت الأعداد في stock.yaml يدويًا في أصناف عددها %n. تُستعمل أعداد السجل حتى تُقبل التعديلات أو تُترك في «المخزون».</numerusform>
+            <numerusform>عُدّلت الأعداد في stock.yaml يدويًا في أصناف عددها %n. تُستعمل أعداد السجل حتى تُقبل التعديلات أو تُترك في «المخزون».</numerusform>
+            <numerusform>عُدّلت الأعداد في stock.yaml يدويًا في أصناف عددها %n. تُستعمل أعداد السجل حتى تُقبل التعديلات أو تُترك في «المخزون».</numerusform>
+            <numerusform>عُدّلت الأعداد في stock.yaml يدويًا في أصناف عددها %n. تُستعمل أعداد السجل حتى تُقبل التعديلات أو تُترك في «المخزون».</numerusform>
+            <numerusform>عُدّلت الأعداد في stock.yaml يدويًا في أصناف عددها %n. تُستعمل أعداد السجل حتى تُقبل التعديلات أو تُترك في «المخزون».</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::HandOverPanel</name>
+    <message>
+        <source>Hand over</source>
+        <translation>تسليم</translation>
+    </message>
+    <message>
+        <source>Take back</source>
+        <translation>استرجاع</translation>
+    </message>
+    <message>
+        <source>Gives the chosen pair to this person and counts it down (Ctrl+Return)</source>
+        <translation>يسلّم النظارة المختارة لهذا الشخص ويُنقص العدد (Ctrl+Return)</translation>
+    </message>
+    <message>
+        <source>Takes back the last hand-over of this window (Ctrl+Z)</source>
+        <translation>يسترجع آخر تسليم في هذه النافذة (Ctrl+Z)</translation>
+    </message>
+    <message>
+        <source>Power read by focimeter</source>
+        <translation>قُرئت القوة بمقياس العدسات</translation>
+    </message>
+    <message>
+        <source>The power of this very pair was read</source>
+        <translation>قُرئت قوة هذه النظارة نفسها</translation>
+    </message>
+    <message>
+        <source>Fit on the face</source>
+        <translation>الثبات على الوجه</translation>
+    </message>
+    <message>
+        <source>Sits well at nose and ears, pupils behind the centres</source>
+        <translation>ثابتة على الأنف والأذنين، والحدقتان خلف المركزين</translation>
+    </message>
+    <message>
+        <source>Acuity with the pair</source>
+        <translation>حدة الإبصار بالنظارة</translation>
+    </message>
+    <message>
+        <source>Each eye read the chart with this pair on</source>
+        <translation>قرأت كل عين اللوحة بهذه النظارة</translation>
+    </message>
+    <message>
+        <source>Instructions given</source>
+        <translation>أُعطيت التعليمات</translation>
+    </message>
+    <message>
+        <source>What it is for, how to care for it, when to come back</source>
+        <translation>لِمَ هي، وكيف يُعتنى بها، ومتى العودة</translation>
+    </message>
+    <message>
+        <source>With pair, R</source>
+        <translation>بالنظارة، R</translation>
+    </message>
+    <message>
+        <source>Right eye: acuity with this pair on, for example 6/9</source>
+        <translation>العين اليمنى: حدة الإبصار بهذه النظارة، مثل 6/9</translation>
+    </message>
+    <message>
+        <source>L</source>
+        <translation>L</translation>
+    </message>
+    <message>
+        <source>Left eye: acuity with this pair on, for example 6/9</source>
+        <translation>العين اليسرى: حدة الإبصار بهذه النظارة، مثل 6/9</translation>
+    </message>
+    <message>
+        <source>near</source>
+        <translation>قرب</translation>
+    </message>
+    <message>
+        <source>Smallest print read with this pair on, for example N8</source>
+        <translation>أصغر خط يُقرأ بهذه النظارة، مثل N8</translation>
+    </message>
+    <message>
+        <source>Reason</source>
+        <translation>السبب</translation>
+    </message>
+    <message>
+        <source>Why this pair is given all the same; kept with the entry</source>
+        <translation>لماذا تُسلَّم هذه النظارة رغم ذلك؛ يُحفظ مع القيد</translation>
+    </message>
+    <message>
+        <source>Your initials</source>
+        <translation>الأحرف الأولى</translation>
+    </message>
+    <message>
+        <source>Who hands over; kept with the entry, may stay empty</source>
+        <translation>من يسلّم؛ يُحفظ مع القيد ويجوز تركه فارغًا</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::LadderView</name>
+    <message>
+        <source>Stock ladder</source>
+        <translation>سلّم المخزون</translation>
+    </message>
+    <message>
+        <source>A picture of how many pieces of each power there are; the same numbers stand in the table of lines</source>
+        <translation>صورة لعدد القطع من كل قوة؛ والأعداد نفسها في جدول الأصناف</translation>
+    </message>
+    <message>
+        <source>power (D)</source>
+        <translation>القوة (D)</translation>
+    </message>
+    <message>
+        <source>pieces</source>
+        <translation>القطع</translation>
+    </message>
+    <message>
+        <source>%1: available %2, kept aside %3, keep at least %4</source>
+        <translation>‏%1: المتاح %2، المحفوظ جانبًا %3، الحد الأدنى %4</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::LinesModel</name>
+    <message>
+        <source>none left</source>
+        <translation>نفد</translation>
+    </message>
+    <message>
+        <source>below least</source>
+        <translation>دون الحد الأدنى</translation>
+    </message>
+    <message>
+        <source>enough</source>
+        <translation>كافٍ</translation>
+    </message>
+    <message>
+        <source>above most</source>
+        <translation>فوق الحد الأعلى</translation>
+    </message>
+    <message>
+        <source>held %1</source>
+        <translation>محجوز %1</translation>
+    </message>
+    <message>
+        <source>in quarantine %1</source>
+        <translation>معزول %1</translation>
+    </message>
+    <message>
+        <source>keep at least %1, at most %2</source>
+        <translation>الحد الأدنى %1، الأعلى %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>reorder %n</source>
+        <translation>
+            <numerusform>يُطلب من جديد: %n</numerusform>
+            <numerusform>يُطلب من جديد: %n</numerusform>
+            <numerusform>يُطلب من جديد: %n</numerusform>
+            <numerusform>يُطلب من جديد: %n</numerusform>
+            <numerusform>يُطلب من جديد: %n</numerusform>
+            <numerusform>يُطلب من جديد: %n</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>lasts %1 camp days as used so far</source>
+        <translation>يكفي %1 من أيام المخيم بحسب الاستعمال حتى الآن</translation>
+    </message>
+    <message>
+        <source>How many camps of 100 people the available pieces last, as used so far</source>
+        <translation>كم مخيمًا من 100 شخص تكفي القطع المتاحة، بحسب الاستعمال حتى الآن</translation>
+    </message>
+    <message>
+        <source>Bin</source>
+        <translation>الخانة</translation>
+    </message>
+    <message>
+        <source>Line</source>
+        <translation>الصنف</translation>
+    </message>
+    <message>
+        <source>Power</source>
+        <translation>القوة</translation>
+    </message>
+    <message>
+        <source>On hand</source>
+        <translation>الموجود</translation>
+    </message>
+    <message>
+        <source>Available</source>
+        <translation>المتاح</translation>
+    </message>
+    <message>
+        <source>Kept aside</source>
+        <translation>محفوظ جانبًا</translation>
+    </message>
+    <message>
+        <source>Level</source>
+        <translation>المستوى</translation>
+    </message>
+    <message>
+        <source>Camps</source>
+        <translation>مخيمات</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::MessageBar</name>
+    <message>
+        <source>Copy code</source>
+        <translation>نسخ الرمز</translation>
+    </message>
+    <message>
+        <source>Copies the code of this message, to look it up in the help</source>
+        <translation>ينسخ رمز هذه الرسالة للبحث عنه في التعليمات</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>إغلاق</translation>
+    </message>
+    <message>
+        <source>Puts this message away</source>
+        <translation>يخفي هذه الرسالة</translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation>تم</translation>
+    </message>
+    <message>
+        <source>Not done</source>
+        <translation>لم يتم</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::PairsModel</name>
+    <message numerus="yes">
+        <source>%n here</source>
+        <translation>
+            <numerusform>المتاح %n</numerusform>
+            <numerusform>المتاح %n</numerusform>
+            <numerusform>المتاح %n</numerusform>
+            <numerusform>المتاح %n</numerusform>
+            <numerusform>المتاح %n</numerusform>
+            <numerusform>المتاح %n</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>R and L %1  ·  prism %2</source>
+        <translation>‏R وL: %1  ·  المنشور %2</translation>
+    </message>
+    <message>
+        <source>R %1  ·  L %2  ·  prism %3</source>
+        <translation>‏R: %1  ·  L: %2  ·  المنشور %3</translation>
+    </message>
+    <message>
+        <source>Nearest outside the limits</source>
+        <translation>الأقرب خارج الحدود</translation>
+    </message>
+    <message>
+        <source>same power: %1</source>
+        <translation>القوة نفسها: %1</translation>
+    </message>
+    <message>
+        <source>Power (D)</source>
+        <translation>القوة (D)</translation>
+    </message>
+    <message>
+        <source>Pull</source>
+        <translation>المكان</translation>
+    </message>
+    <message>
+        <source>Right eye (D)</source>
+        <translation>العين اليمنى (D)</translation>
+    </message>
+    <message>
+        <source>Left eye (D)</source>
+        <translation>العين اليسرى (D)</translation>
+    </message>
+    <message>
+        <source>Prism (Δ)</source>
+        <translation>المنشور (Δ)</translation>
+    </message>
+    <message>
+        <source>Verdict</source>
+        <translation>الحكم</translation>
+    </message>
+    <message>
+        <source>Reason</source>
+        <translation>السبب</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::PlaneModel</name>
+    <message>
+        <source>need, both eyes</source>
+        <translation>الحاجة، العينان</translation>
+    </message>
+    <message>
+        <source>need, right eye</source>
+        <translation>الحاجة، اليمنى</translation>
+    </message>
+    <message>
+        <source>need, left eye</source>
+        <translation>الحاجة، اليسرى</translation>
+    </message>
+    <message>
+        <source>chosen pair, right eye</source>
+        <translation>النظارة المختارة، اليمنى</translation>
+    </message>
+    <message>
+        <source>chosen pair, left eye</source>
+        <translation>النظارة المختارة، اليسرى</translation>
+    </message>
+    <message>
+        <source>lenses</source>
+        <translation>عدسات</translation>
+    </message>
+    <message>
+        <source>ready-made pairs</source>
+        <translation>نظارات جاهزة</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>ما هو</translation>
+    </message>
+    <message>
+        <source>Available</source>
+        <translation>المتاح</translation>
+    </message>
+    <message>
+        <source>Mean (D)</source>
+        <translation>المتوسط (D)</translation>
+    </message>
+    <message>
+        <source>Half cylinder (D)</source>
+        <translation>نصف الأسطوانة (D)</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::PlotView</name>
+    <message>
+        <source>Power plane</source>
+        <translation>مستوى القوى</translation>
+    </message>
+    <message>
+        <source>A picture of the stock around this person&apos;s eyes; the same values stand in the table</source>
+        <translation>صورة للمخزون حول عيني هذا الشخص؛ القيم نفسها في الجدول</translation>
+    </message>
+    <message>
+        <source>mean power (D)</source>
+        <translation>القوة المتوسطة (D)</translation>
+    </message>
+    <message>
+        <source>half the cylinder (D)</source>
+        <translation>نصف الأسطوانة (D)</translation>
+    </message>
+    <message>
+        <source>fits %1</source>
+        <translation>مناسب %1</translation>
+    </message>
+    <message>
+        <source>on trial %1</source>
+        <translation>قيد التجربة %1</translation>
+    </message>
+    <message>
+        <source>R %1 D</source>
+        <translation>R %1 D</translation>
+    </message>
+    <message>
+        <source>L %1 D</source>
+        <translation>L %1 D</translation>
+    </message>
+    <message numerus="yes">
+        <source>lenses %1: %n available</source>
+        <translation>
+            <numerusform>عدسات %1: المتاح %n</numerusform>
+            <numerusform>عدسات %1: المتاح %n</numerusform>
+            <numerusform>عدسات %1: المتاح %n</numerusform>
+            <numerusform>عدسات %1: المتاح %n</numerusform>
+            <numerusform>عدسات %1: المتاح %n</numerusform>
+            <numerusform>عدسات %1: المتاح %n</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>pairs %1: %n available</source>
+        <translation>
+            <numerusform>نظارات %1: المتاح %n</numerusform>
+            <numerusform>نظارات %1: المتاح %n</numerusform>
+            <numerusform>نظارات %1: المتاح %n</numerusform>
+            <numerusform>نظارات %1: المتاح %n</numerusform>
+            <numerusform>نظارات %1: المتاح %n</numerusform>
+            <numerusform>نظارات %1: المتاح %n</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::PrescriptionCard</name>
+    <message>
+        <source>Wanted for</source>
+        <translation>الغرض</translation>
+    </message>
+    <message>
+        <source>What the spectacles are for; left open, the prescription decides</source>
+        <translation>الغرض من النظارة؛ إذا تُرك مفتوحًا فالوصفة تقرر</translation>
+    </message>
+    <message>
+        <source>open</source>
+        <translation>مفتوح</translation>
+    </message>
+    <message>
+        <source>Right eye, prescription</source>
+        <translation>العين اليمنى، الوصفة</translation>
+    </message>
+    <message>
+        <source>Left eye, prescription</source>
+        <translation>العين اليسرى، الوصفة</translation>
+    </message>
+    <message>
+        <source>Pain</source>
+        <translation>ألم</translation>
+    </message>
+    <message>
+        <source>Sudden loss of sight</source>
+        <translation>فقد إبصار مفاجئ</translation>
+    </message>
+    <message>
+        <source>Red eye</source>
+        <translation>احمرار العين</translation>
+    </message>
+    <message>
+        <source>New flashes or floaters</source>
+        <translation>ومضات أو عوائم جديدة</translation>
+    </message>
+    <message>
+        <source>Double vision</source>
+        <translation>ازدواج الرؤية</translation>
+    </message>
+    <message>
+        <source>White pupil</source>
+        <translation>حدقة بيضاء</translation>
+    </message>
+    <message>
+        <source>Lines look bent</source>
+        <translation>تبدو الخطوط منحنية</translation>
+    </message>
+    <message>
+        <source>Part of the view missing</source>
+        <translation>جزء من مجال الرؤية مفقود</translation>
+    </message>
+    <message>
+        <source>Halos around lights</source>
+        <translation>هالات حول الأضواء</translation>
+    </message>
+    <message>
+        <source>Squint</source>
+        <translation>حَوَل</translation>
+    </message>
+    <message>
+        <source>Drops asked for</source>
+        <translation>طُلبت قطرات</translation>
+    </message>
+    <message>
+        <source>Signs seen or told</source>
+        <translation>علامات لوحظت أو ذُكرت</translation>
+    </message>
+    <message>
+        <source>Tick when this was seen or told; it decides about a letter to the clinic</source>
+        <translation>ضع علامة إن لوحظ أو ذُكر؛ فهو يقرر رسالة إلى العيادة</translation>
+    </message>
+    <message>
+        <source>%1 is empty; a person, the right and the left eye are needed</source>
+        <translation>الحقل «%1» فارغ؛ المطلوب الشخص والعين اليمنى والعين اليسرى</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::StockPlace</name>
+    <message>
+        <source>Stock</source>
+        <translation>المخزون</translation>
+    </message>
+    <message>
+        <source>Look for a line</source>
+        <translation>ابحث عن صنف</translation>
+    </message>
+    <message>
+        <source>Look for a line, a power, a bin</source>
+        <translation>ابحث عن صنف أو قوة أو خانة</translation>
+    </message>
+    <message>
+        <source>Shows only lines in which these words stand (Ctrl+F)</source>
+        <translation>يُظهر فقط الأصناف التي فيها هذه الكلمات (Ctrl+F)</translation>
+    </message>
+    <message>
+        <source>Table</source>
+        <translation>جدول</translation>
+    </message>
+    <message>
+        <source>The lines one below the other</source>
+        <translation>الأصناف واحدًا تحت الآخر</translation>
+    </message>
+    <message>
+        <source>Ladder</source>
+        <translation>سلّم</translation>
+    </message>
+    <message>
+        <source>How many pieces of each power</source>
+        <translation>عدد القطع من كل قوة</translation>
+    </message>
+    <message>
+        <source>Box</source>
+        <translation>صندوق</translation>
+    </message>
+    <message>
+        <source>The bins as they stand in the box</source>
+        <translation>الخانات كما هي في الصندوق</translation>
+    </message>
+    <message>
+        <source>Lines of the stock</source>
+        <translation>أصناف المخزون</translation>
+    </message>
+    <message>
+        <source>Choose a line to see its card and to enter what happened</source>
+        <translation>اختر صنفًا لترى بطاقته ولتُدخل ما جرى</translation>
+    </message>
+    <message>
+        <source>Bins of the box</source>
+        <translation>خانات الصندوق</translation>
+    </message>
+    <message>
+        <source>Choose a bin: its line is shown beside</source>
+        <translation>اختر خانة: يظهر صنفها بجانبها</translation>
+    </message>
+    <message>
+        <source>Ready-made pairs</source>
+        <translation>نظارات جاهزة</translation>
+    </message>
+    <message>
+        <source>Lenses</source>
+        <translation>عدسات</translation>
+    </message>
+    <message>
+        <source>Bar: available · hatched: kept aside · line across: keep at least this many. A click looks for that power.</source>
+        <translation>العمود: المتاح · المخطط: المحفوظ جانبًا · الخط المعترض: الحد الأدنى. النقر يبحث عن تلك القوة.</translation>
+    </message>
+    <message>
+        <source>Stock card of the line</source>
+        <translation>بطاقة الصنف</translation>
+    </message>
+    <message>
+        <source>Everything that happened to this line, newest first</source>
+        <translation>كل ما جرى لهذا الصنف، الأحدث أولًا</translation>
+    </message>
+    <message>
+        <source>A count is blind: what the book says comes back into sight once the count is entered.</source>
+        <translation>العدّ أعمى: يعود ما في الدفتر إلى الظهور بعد إدخال العدد.</translation>
+    </message>
+    <message>
+        <source>Counts edited in stock.yaml by hand</source>
+        <translation>أعداد عُدّلت في stock.yaml يدويًا</translation>
+    </message>
+    <message>
+        <source>Reason</source>
+        <translation>السبب</translation>
+    </message>
+    <message>
+        <source>Reason, for taking them over</source>
+        <translation>السبب، لاعتمادها</translation>
+    </message>
+    <message>
+        <source>Why the counts in the file are the right ones; kept with the entry</source>
+        <translation>لماذا أعداد الملف هي الصحيحة؛ يُحفظ مع القيد</translation>
+    </message>
+    <message>
+        <source>Put the ledger&apos;s counts back</source>
+        <translation>إعادة أعداد السجل</translation>
+    </message>
+    <message>
+        <source>The file gets the counts of the ledger again</source>
+        <translation>يعود الملف إلى أعداد السجل</translation>
+    </message>
+    <message>
+        <source>Take the file&apos;s counts over</source>
+        <translation>اعتماد أعداد الملف</translation>
+    </message>
+    <message>
+        <source>The ledger gets an entry with the difference and the reason</source>
+        <translation>يُكتب في السجل قيد بالفرق والسبب</translation>
+    </message>
+    <message>
+        <source>No line is chosen</source>
+        <translation>لم يُختر صنف</translation>
+    </message>
+    <message>
+        <source>Choose a line in the table or a bin in the box.</source>
+        <translation>اختر صنفًا في الجدول أو خانة في الصندوق.</translation>
+    </message>
+    <message>
+        <source>bin %1</source>
+        <translation>الخانة %1</translation>
+    </message>
+    <message>
+        <source>lines %1</source>
+        <translation>الأصناف %1</translation>
+    </message>
+    <message>
+        <source>none left in %1</source>
+        <translation>نفد منها %1</translation>
+    </message>
+    <message>
+        <source>within keep levels %1 of %2</source>
+        <translation>ضمن الحدود %1 من %2</translation>
+    </message>
+    <message>
+        <source>to reorder %1</source>
+        <translation>تُطلب من جديد %1</translation>
+    </message>
+    <message>
+        <source>handed over %1</source>
+        <translation>سُلّم %1</translation>
+    </message>
+    <message>
+        <source>Nothing matches “%1”; empty the field to see all %2 lines.</source>
+        <translation>لا شيء يطابق «%1»؛ أفرغ الحقل لترى الأصناف كلها (%2).</translation>
+    </message>
+    <message>
+        <source>%1 of %2 lines</source>
+        <translation>‏%1 من %2 من الأصناف</translation>
+    </message>
+    <message>
+        <source>on hand %1, was %2</source>
+        <translation>الموجود %1، وكان %2</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>‏%1: %2</translation>
+    </message>
+    <message>
+        <source>taken back at the desk</source>
+        <translation>أُعيد عند المكتب</translation>
+    </message>
+    <message>
+        <source>Taken back: the counts are as before.</source>
+        <translation>أُلغي: الأعداد كما كانت.</translation>
+    </message>
+    <message>
+        <source>%1: the file says %2, the ledger %3</source>
+        <translation>‏%1: في الملف %2، وفي السجل %3</translation>
+    </message>
+    <message>
+        <source>Write why the counts in the file are the right ones.</source>
+        <translation>اكتب لماذا أعداد الملف هي الصحيحة.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n count(s) taken over from the file.</source>
+        <translation>
+            <numerusform>اعتُمدت من الملف أعداد عددها %n.</numerusform>
+            <numerusform>اعتُمدت من الملف أعداد عددها %n.</numerusform>
+            <numerusform>اعتُمدت من الملف أعداد عددها %n.</numerusform>
+            <numerusform>اعتُمدت من الملف أعداد عددها %n.</numerusform>
+            <numerusform>اعتُمدت من الملف أعداد عددها %n.</numerusform>
+            <numerusform>اعتُمدت من الملف أعداد عددها %n.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n count(s) put back to the ledger&apos;s.</source>
+        <translation>
+            <numerusform>أُعيدت إلى أعداد السجل: %n.</numerusform>
+            <numerusform>أُعيدت إلى أعداد السجل: %n.</numerusform>
+            <numerusform>أُعيدت إلى أعداد السجل: %n.</numerusform>
+            <numerusform>أُعيدت إلى أعداد السجل: %n.</numerusform>
+            <numerusform>أُعيدت إلى أعداد السجل: %n.</numerusform>
+            <numerusform>أُعيدت إلى أعداد السجل: %n.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::StockWorkPanel</name>
+    <message>
+        <source>Enter in the ledger</source>
+        <translation>إدخال في السجل</translation>
+    </message>
+    <message>
+        <source>Take back</source>
+        <translation>إلغاء الأخير</translation>
+    </message>
+    <message>
+        <source>What happened</source>
+        <translation>ما الذي جرى</translation>
+    </message>
+    <message>
+        <source>What is entered about the chosen line</source>
+        <translation>ما يُدخل عن الصنف المختار</translation>
+    </message>
+    <message>
+        <source>Received</source>
+        <translation>استلام</translation>
+    </message>
+    <message>
+        <source>Counted by two</source>
+        <translation>عدّ من شخصين</translation>
+    </message>
+    <message>
+        <source>Written off</source>
+        <translation>شطب</translation>
+    </message>
+    <message>
+        <source>Hold</source>
+        <translation>حجز</translation>
+    </message>
+    <message>
+        <source>Let go</source>
+        <translation>إطلاق المحجوز</translation>
+    </message>
+    <message>
+        <source>Quarantine</source>
+        <translation>عزل</translation>
+    </message>
+    <message>
+        <source>Release from quarantine</source>
+        <translation>إخراج من العزل</translation>
+    </message>
+    <message>
+        <source>Cause</source>
+        <translation>العلة</translation>
+    </message>
+    <message>
+        <source>Why the count changes</source>
+        <translation>لماذا يتغير العدد</translation>
+    </message>
+    <message>
+        <source>not said</source>
+        <translation>غير مذكورة</translation>
+    </message>
+    <message>
+        <source>Pieces</source>
+        <translation>القطع</translation>
+    </message>
+    <message>
+        <source>How many pieces</source>
+        <translation>عدد القطع</translation>
+    </message>
+    <message>
+        <source>For</source>
+        <translation>لأجل</translation>
+    </message>
+    <message>
+        <source>Camp code of the person they are kept for; may stay empty</source>
+        <translation>رمز الشخص الذي تُحجز له؛ يجوز تركه فارغًا</translation>
+    </message>
+    <message>
+        <source>Words</source>
+        <translation>كلمات</translation>
+    </message>
+    <message>
+        <source>The reason, or from whom they came; kept with the entry</source>
+        <translation>السبب، أو ممن جاءت؛ يُحفظ مع القيد</translation>
+    </message>
+    <message>
+        <source>Your initials</source>
+        <translation>الأحرف الأولى لاسمك</translation>
+    </message>
+    <message>
+        <source>Who enters this; stays for the next entry</source>
+        <translation>من يُدخل هذا؛ يبقى للقيد التالي</translation>
+    </message>
+    <message>
+        <source>Second initials</source>
+        <translation>الأحرف الأولى للثاني</translation>
+    </message>
+    <message>
+        <source>The other person who counted; stays for the next entry</source>
+        <translation>الشخص الآخر الذي عدّ؛ يبقى للقيد التالي</translation>
+    </message>
+    <message>
+        <source>Takes the last entry of this place back (Ctrl+Z)</source>
+        <translation>يلغي آخر قيد أُدخل هنا (Ctrl+Z)</translation>
+    </message>
+    <message>
+        <source>Writes it into the ledger (Enter in a field)</source>
+        <translation>يكتبه في السجل (Enter في أي حقل)</translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation>من</translation>
+    </message>
+    <message>
+        <source>Reason</source>
+        <translation>السبب</translation>
+    </message>
+    <message>
+        <source>Enter about %1</source>
+        <translation>إدخال عن %1</translation>
+    </message>
+    <message>
+        <source>Choose a line</source>
+        <translation>اختر صنفًا</translation>
+    </message>
+    <message>
+        <source>Choose a line first.</source>
+        <translation>اختر صنفًا أولًا.</translation>
+    </message>
+    <message>
+        <source>Write the number of pieces in digits.</source>
+        <translation>اكتب عدد القطع بالأرقام.</translation>
+    </message>
+    <message>
+        <source>Nothing happens with 0 pieces.</source>
+        <translation>لا يحدث شيء بصفر من القطع.</translation>
+    </message>
+    <message>
+        <source>A count needs the initials of two persons.</source>
+        <translation>العدّ يحتاج إلى الأحرف الأولى لشخصين.</translation>
+    </message>
+    <message>
+        <source>Two different persons count.</source>
+        <translation>يعدّ شخصان مختلفان.</translation>
+    </message>
+    <message>
+        <source>Choose the cause.</source>
+        <translation>اختر العلة.</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::WaitingModel</name>
+    <message>
+        <source>row %1</source>
+        <translation>الصف %1</translation>
+    </message>
+    <message>
+        <source>cannot be read</source>
+        <translation>لا يُقرأ</translation>
+    </message>
+    <message>
+        <source>given %1</source>
+        <translation>استلم %1</translation>
+    </message>
+    <message>
+        <source>waiting</source>
+        <translation>ينتظر</translation>
+    </message>
+    <message>
+        <source>Right %1</source>
+        <translation>اليمنى %1</translation>
+    </message>
+    <message>
+        <source>Left %1</source>
+        <translation>اليسرى %1</translation>
+    </message>
+    <message>
+        <source>Person</source>
+        <translation>الشخص</translation>
+    </message>
+    <message>
+        <source>Age</source>
+        <translation>العمر</translation>
+    </message>
+    <message>
+        <source>State</source>
+        <translation>الحالة</translation>
+    </message>
+</context>
+<context>
+    <name>words</name>
+    <message>
+        <source>note</source>
+        <translation>ملاحظة</translation>
+    </message>
+    <message>
+        <source>caution</source>
+        <translation>تحفظ</translation>
+    </message>
+    <message>
+        <source>error</source>
+        <translation>خطأ</translation>
+    </message>
+    <message>
+        <source>from stock</source>
+        <translation>من المخزون</translation>
+    </message>
+    <message>
+        <source>custom order</source>
+        <translation>طلب خاص</translation>
+    </message>
+    <message>
+        <source>none needed</source>
+        <translation>لا حاجة</translation>
+    </message>
+    <message>
+        <source>incomplete</source>
+        <translation>ناقص</translation>
+    </message>
+    <message>
+        <source>refer</source>
+        <translation>إحالة</translation>
+    </message>
+    <message>
+        <source>no referral</source>
+        <translation>دون إحالة</translation>
+    </message>
+    <message>
+        <source>with a referral letter</source>
+        <translation>مع رسالة إحالة</translation>
+    </message>
+    <message>
+        <source>refer before any glasses</source>
+        <translation>إحالة قبل أي نظارة</translation>
+    </message>
+    <message>
+        <source>routine</source>
+        <translation>اعتيادي</translation>
+    </message>
+    <message>
+        <source>soon</source>
+        <translation>قريبًا</translation>
+    </message>
+    <message>
+        <source>same day</source>
+        <translation>في اليوم نفسه</translation>
+    </message>
+    <message>
+        <source>not stated</source>
+        <translation>غير مذكور</translation>
+    </message>
+    <message>
+        <source>distance</source>
+        <translation>بعد</translation>
+    </message>
+    <message>
+        <source>near</source>
+        <translation>قرب</translation>
+    </message>
+    <message>
+        <source>intermediate</source>
+        <translation>متوسط</translation>
+    </message>
+    <message>
+        <source>bifocal</source>
+        <translation>ثنائي البؤرة</translation>
+    </message>
+    <message>
+        <source>distance and near</source>
+        <translation>بعد وقرب</translation>
+    </message>
+    <message>
+        <source>fits</source>
+        <translation>مناسب</translation>
+    </message>
+    <message>
+        <source>fits with caution</source>
+        <translation>مناسب مع تحفظ</translation>
+    </message>
+    <message>
+        <source>on trial</source>
+        <translation>قيد التجربة</translation>
+    </message>
+    <message>
+        <source>outside limit</source>
+        <translation>خارج الحد</translation>
+    </message>
+    <message>
+        <source>shown only</source>
+        <translation>للعرض فقط</translation>
+    </message>
+    <message>
+        <source>not measured</source>
+        <translation>لم يُقَس</translation>
+    </message>
+    <message>
+        <source>ready-made</source>
+        <translation>جاهزة</translation>
+    </message>
+    <message>
+        <source>lens</source>
+        <translation>عدسة</translation>
+    </message>
+    <message>
+        <source>frame</source>
+        <translation>إطار</translation>
+    </message>
+    <message>
+        <source>other</source>
+        <translation>أخرى</translation>
+    </message>
+    <message>
+        <source>%1 in</source>
+        <translation>%1 للداخل</translation>
+    </message>
+    <message>
+        <source>%1 out</source>
+        <translation>%1 للخارج</translation>
+    </message>
+    <message>
+        <source>no bin</source>
+        <translation>دون صندوق</translation>
+    </message>
+    <message>
+        <source>%1 bin %2</source>
+        <translation>%1 صندوق %2</translation>
+    </message>
+    <message>
+        <source>RIGHT %1 bin %2</source>
+        <translation>اليمنى %1 صندوق %2</translation>
+    </message>
+    <message>
+        <source>LEFT %1 bin %2</source>
+        <translation>اليسرى %1 صندوق %2</translation>
+    </message>
+    <message>
+        <source>frame %1 bin %2</source>
+        <translation>إطار %1 صندوق %2</translation>
+    </message>
+</context>
 </TS>

@@ -7,6 +7,7 @@
 #include "core/fitting/lens_search.hpp"
 
 #include <algorithm>
+#include <deque>
 #include <limits>
 #include <memory>
 
@@ -27,9 +28,9 @@ struct NearPair {
     bool inReach = false;
 };
 
-/// Frames that are the same to the eye.
+/// Frames that are the same to the eye, at least one of them usable.
 struct Mount {
-    StockIndex::Lines frames;
+    StockIndex::Lines frames; ///< usable ones
     std::size_t bench = 0;
 };
 
@@ -38,6 +39,13 @@ struct Bench {
     std::size_t rack = 0;
     double axisStep = 0.0;
 };
+
+/// Equal to the last bit, not only as written.
+bool sameBits(const SpheroCylinder& a, const SpheroCylinder& b)
+{
+    return a.sphere.value() == b.sphere.value() && a.cylinder.value() == b.cylinder.value() &&
+           a.axis.value() == b.axis.value();
+}
 
 struct Choices {
     LensChoices right;
@@ -51,7 +59,7 @@ class Search
     explicit Search(const Query& query) : query_(query), ranking_(query)
     {
         findMounts();
-        gatherPairs(firstCircle);
+        gatherPairs(firstCircle, Beyond::nothing);
         choices_ = choicesWithin(firstCircle);
     }
 
@@ -67,13 +75,14 @@ class Search
                     ranking_.judge(supply, makings);
             });
         rank();
-        findMisses();
+        if (!query_.options.everyRanked || !ranking_.anyAcceptable())
+            findMisses();
         return ranking_.lists();
     }
 
   private:
     void findMounts();
-    void gatherPairs(double circle);
+    void gatherPairs(double circle, Beyond beyond);
     [[nodiscard]] ChoicesOfBench choicesWithin(double circle) const;
     template <class Do>
     void eachGroup(const NearPair& pair, Do act) const;
@@ -90,7 +99,8 @@ class Search
     std::vector<Bench> benches_;
     ChoicesOfBench choices_; ///< of the first circle
     ChoicesOfBench wider_;   ///< of the circle after it
-    std::vector<FrameSearch> frames_;
+    std::deque<FrameSearch> frames_;
+    bool allInReach_ = false;  ///< pairs_ holds what is in reach beyond the circle too
     double done_ = everything; ///< what may rank and costs less was judged
 };
 
@@ -113,12 +123,12 @@ void Search::findMounts()
     }
 }
 
-void Search::gatherPairs(double circle)
+void Search::gatherPairs(double circle, Beyond beyond)
 {
     const auto& pairs = query_.index.pairs(query_.need.purpose == Purpose::bifocal);
     const PerEye<Wanted> wanted{query_.wanted(Eye::right), query_.wanted(Eye::left)};
     pairs_.clear();
-    for (const auto place : pairs.right.nearPairs(pairs.left, wanted, circle)) {
+    for (const auto place : pairs.right.nearPairs(pairs.left, wanted, circle, beyond)) {
         const auto& powers = pairs.powers[place];
         NearPair pair{0.0, &powers, true};
         for (const Eye eye : bothEyes)
@@ -129,7 +139,8 @@ void Search::gatherPairs(double circle)
                                  : costOfError(vector - wanted.of(eye).need, wanted.of(eye).forgiven);
                 pair.inReach = pair.inReach && wanted.of(eye).takes(vector);
             }
-        pairs_.push_back(pair);
+        if (pair.cost <= circle || (pair.inReach && beyond == Beyond::inReach))
+            pairs_.push_back(pair);
     }
     std::sort(pairs_.begin(), pairs_.end(),
               [](const NearPair& a, const NearPair& b) { return a.cost < b.cost; });
@@ -149,10 +160,17 @@ template <class Do>
 void Search::eachGroup(const NearPair& pair, Do act) const
 {
     for (const auto group : pair.powers->groups) {
-        Makings makings;
-        makings.pairs = query_.usableOf(query_.index.group(group));
-        if (!makings.pairs.empty())
-            act(readyMadeSupply(query_.stock[makings.pairs.front()], query_.settings), makings);
+        const auto& lines = query_.index.group(group);
+        const auto first = std::find_if(lines.begin(), lines.end(),
+                                        [this](std::uint32_t line) { return query_.usable(line); });
+        if (first == lines.end())
+            continue;
+        const auto& line = query_.stock[*first];
+        const bool asNoted = sameBits(line.power.right, pair.powers->power.right) &&
+                             sameBits(line.power.left, pair.powers->power.left);
+        const KnownSupply known{pair.powers->vector, pair.cost};
+        act(readyMadeSupply(line, query_.settings), Makings{&lines, nullptr, {nullptr, nullptr}, {}},
+            asNoted ? &known : nullptr);
     }
 }
 
@@ -167,14 +185,15 @@ void Search::oneEye(Do act) const
         const auto& seeing = eye == Eye::right ? choicesOf[mount.bench]->right : choicesOf[mount.bench]->left;
         const LensRack rack(query_, fellow, benches_[mount.bench].rack, benches_[mount.bench].axisStep);
         for (const auto& choice : seeing.all()) {
-            const auto& lines = seeing.linesOf(choice);
+            const auto& all = seeing.linesOf(choice);
+            const auto lines = query_.usableOf(all);
             const auto power = lines.empty() ? std::nullopt : rack.powerOf(lines);
             if (!power)
                 continue;
             Supply supply = frameSupply(query_.stock[mount.frames.front()], query_.settings);
             supply.power.of(eye) = choice.power;
             supply.power.of(fellow) = *power;
-            act(choice, supply, Makings{{}, mount.frames, {lines, lines}});
+            act(choice, supply, Makings{nullptr, &mount.frames, {&all, &all}, supply.power});
         }
     }
 }
@@ -183,8 +202,9 @@ void Search::rank()
 {
     std::size_t place = 0;
     for (;;) {
+        const bool gathered = place < pairs_.size();
         FrameSearch* frame = nullptr;
-        double cost = place < pairs_.size() ? pairs_[place].cost : everything;
+        double cost = gathered ? pairs_[place].cost : allInReach_ ? everything : firstCircle;
         for (auto& one : frames_)
             if (const double next = one.next(); next < cost) {
                 cost = next;
@@ -198,12 +218,21 @@ void Search::rank()
         }
         if (frame != nullptr) {
             frame->takeNext(ranking_);
-            continue;
+        } else if (!gathered) {
+            gatherPairs(firstCircle, Beyond::inReach);
+            allInReach_ = true;
+            place = static_cast<std::size_t>(
+                std::find_if(pairs_.begin(), pairs_.end(),
+                             [](const NearPair& pair) { return pair.cost > firstCircle; }) -
+                pairs_.begin());
+        } else {
+            if (pairs_[place].inReach)
+                eachGroup(pairs_[place],
+                          [&](const Supply& supply, const Makings& makings, const KnownSupply* known) {
+                              ranking_.judge(supply, makings, known);
+                          });
+            ++place;
         }
-        if (pairs_[place].inReach)
-            eachGroup(pairs_[place],
-                      [&](const Supply& supply, const Makings& makings) { ranking_.judge(supply, makings); });
-        ++place;
     }
 }
 
@@ -214,11 +243,11 @@ void Search::missesWithin()
             break;
         if (pair.inReach && pair.cost < done_)
             continue;
-        eachGroup(pair, [&](const Supply& supply, const Makings& makings) {
+        eachGroup(pair, [&](const Supply& supply, const Makings& makings, const KnownSupply* known) {
             if (pair.inReach)
-                ranking_.judgeForMiss(pair.cost, supply, makings);
+                ranking_.judgeForMiss(pair.cost, supply, makings, known);
             else
-                ranking_.miss(pair.cost, supply, makings);
+                ranking_.miss(pair.cost, makings);
         });
     }
     const auto& choices = wider_.empty() ? choices_ : wider_;
@@ -226,20 +255,20 @@ void Search::missesWithin()
         frames_[i].collectMisses(ranking_, choices[mounts_[i].bench]->right, choices[mounts_[i].bench]->left,
                                  done_);
     if (!query_.need.pairLevel())
-        oneEye([&](const LensChoice& choice, const Supply& supply, const Makings& makings) {
+        oneEye([&](const LensChoice& choice, const Supply& /*supply*/, const Makings& makings) {
             if (!choice.inReach)
-                ranking_.miss(choice.cost, supply, makings);
+                ranking_.miss(choice.cost, makings);
         });
 }
 
 void Search::findMisses()
 {
     for (double circle = firstCircle;; circle = circle > lastCircle ? everything : 3.0 * circle) {
+        ranking_.restartMisses();
         if (circle > firstCircle) {
-            gatherPairs(circle);
+            gatherPairs(circle, Beyond::nothing);
             wider_ = choicesWithin(circle);
         }
-        ranking_.restartMisses();
         missesWithin();
         if (ranking_.missLimit() <= circle || circle == everything)
             return;

@@ -33,6 +33,8 @@ struct CandidateOptions {
     bool onlyAvailable = true;    ///< skip what is not available
     std::size_t most = 6;         ///< groups kept in each list
     bool alike = true;            ///< fill Candidate::alike (frames and lenses multiply)
+    /// All that ranks, however long the list, without sources; misses only where nothing acceptable ranks.
+    bool everyRanked = false;
     std::vector<double> scarcity; ///< per line, higher = keep; empty = none
     /// Of this very stock (its counts may have changed since), to spare making it for every person; null =
     /// made for this once.

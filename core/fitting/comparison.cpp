@@ -43,15 +43,6 @@ double balanceOf(const Fit& fit)
     return fit.eyes.right && fit.eyes.left ? std::abs(fit.eyes.right->error.m - fit.eyes.left->error.m) : 0.0;
 }
 
-/// Worst prism measured: that of an interval where the PD is not known.
-double prismOf(const Fit& fit)
-{
-    for (const auto& result : fit.criteria)
-        if (result.criterion == Criterion::horizontalPrism)
-            return result.measured;
-    return 0.0;
-}
-
 /// First key that differs; both within limits or on trial.
 RankStep stepBetween(const RankKey& a, const RankKey& b)
 {
@@ -124,7 +115,7 @@ Sentence sentenceFor(RankStep step, const Side& upper, const Side& lower)
         return figures(
             QS_SAY("core",
                    "equal so far; %1 has less horizontal prism than %2: %3 against %4 prism dioptres"),
-            upper, lower, prismOf(upper.candidate->fit), prismOf(lower.candidate->fit));
+            upper, lower, upper.candidate->fit.prismSize, lower.candidate->fit.prismSize);
     case RankStep::baseOutAtNear:
         return {QS_SAY("core", "equal so far; at near, base in (%1) comes before base out (%2)"), names};
     case RankStep::frameSize:

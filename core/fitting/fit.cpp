@@ -3,6 +3,7 @@
 
 #include "core/fitting/criteria/measure.hpp"
 #include "core/fitting/criteria/table.hpp"
+#include "core/optics/notation.hpp"
 
 #include <algorithm>
 #include <bitset>
@@ -25,27 +26,26 @@ std::optional<PowerVector> nearErrorOf(const EyeNeed& need, const SpheroCylinder
            toPowerVector(*need.nearPower);
 }
 
-EyeFit eyeFit(const EyeNeed& need, const Supply& supply, Eye eye)
+EyeFit eyeFit(const EyeNeed& need, const Supply& supply, Eye eye, const KnownSupply* known)
 {
     EyeFit fit;
     fit.needed = toPowerVector(need.power);
-    fit.supplied = toPowerVector(supply.power.of(eye));
+    fit.supplied = known != nullptr ? known->power.of(eye) : toPowerVector(supply.power.of(eye));
     fit.error = fit.supplied - fit.needed;
     fit.blur = blurStrength(fit.error);
-    fit.loss = expectedLoss(fit.blur);
     fit.nearError = nearErrorOf(need, supply.power.of(eye), supply.bifocalAddition);
     return fit;
 }
 
 /// Prism of the pair for one PD and one distance between centres, prescribed prism taken off.
-PairPrism prismError(const Need& need, const Supply& supply, double pd, double centres)
+PairPrism prismError(const Need& need, const Supply& supply, const Fit& fit, double pd, double centres)
 {
     const double rise = supply.heightsDiffer.value_or(0.0) / 2.0;
     PerEye<EyePrism> prism;
     for (const Eye eye : bothEyes) {
         const double nasal = centres / 2.0 - pd * need.share.of(eye);
         const double above = eye == Eye::right ? 0.0 - rise : rise;
-        prism.of(eye) = prismAt(toPowerMatrix(supply.power.of(eye)), eye, nasal, above);
+        prism.of(eye) = prismAt(toPowerMatrix(fit.eyes.of(eye)->supplied), eye, nasal, above);
         prism.of(eye).in -= need.eyes.of(eye).prism.in;
         prism.of(eye).up -= need.eyes.of(eye).prism.up;
     }
@@ -61,19 +61,19 @@ void measurePrism(const Need& need, const Supply& supply, Fit& fit)
                               {0.0 - need.eyes.left.prism.in, 0.0 - need.eyes.left.prism.up});
         return;
     }
-    fit.prism = prismError(need, supply, need.pd.middle(), supply.centres->middle());
+    fit.prism = prismError(need, supply, fit, need.pd.middle(), supply.centres->middle());
     if (need.pd.least == need.pd.most && supply.centres->least == supply.centres->most)
         return;
     Range range{fit.prism.horizontal, fit.prism.horizontal};
     for (const double pd : {need.pd.least, need.pd.most})
         for (const double centres : {supply.centres->least, supply.centres->most}) {
-            const double horizontal = prismError(need, supply, pd, centres).horizontal;
+            const double horizontal = prismError(need, supply, fit, pd, centres).horizontal;
             range = {std::min(range.least, horizontal), std::max(range.most, horizontal)};
         }
     fit.horizontalPrismRange = range;
 }
 
-double verticalAtReadingLevel(const SpheroCylinder& right, const SpheroCylinder& left)
+double verticalAtReadingLevel(const PowerVector& right, const PowerVector& left)
 {
     return pairPrism(prismAt(toPowerMatrix(right), Eye::right, 0.0, 0.0 - readingDrop),
                      prismAt(toPowerMatrix(left), Eye::left, 0.0, 0.0 - readingDrop))
@@ -87,21 +87,25 @@ bool onWorseSide(const Need& need, const EyeFit& eye)
     return minusIsWorse ? error < -limitTolerance : error > limitTolerance;
 }
 
-bool decided(const CriterionResult& result)
+bool decided(Band band)
 {
-    return result.band != Band::shown && result.band != Band::notMeasured;
+    return band != Band::shown && band != Band::notMeasured;
 }
 
-void settleBand(Fit& fit)
+void settleBand(const Results& results, Fit& fit)
 {
-    const CriterionResult* trial = nullptr;
-    for (const auto& result : fit.criteria)
+    const Measured* trial = nullptr;
+    for (const auto& result : results)
         if (result.criterion == Criterion::trialAcuity)
             trial = &result;
     fit.band = Band::fits;
     std::bitset<criterionCount> cautions; // a criterion counts once, in whichever eyes
-    for (const auto& result : fit.criteria) {
-        if (!decided(result))
+    for (const auto& result : results) {
+        if (result.criterion == Criterion::horizontalPrism)
+            fit.prismSize = result.measured;
+        if (result.criterion == Criterion::frameSize)
+            fit.sizeSteps = result.measured;
+        if (!decided(result.band))
             continue;
         Band band = result.band;
         if (band == Band::onTrial && trial != nullptr && trial->band == Band::fits)
@@ -111,6 +115,79 @@ void settleBand(Fit& fit)
             cautions.set(static_cast<std::size_t>(result.criterion));
     }
     fit.cautions = static_cast<int>(cautions.count());
+}
+
+/// Errors of the seeing eyes, cost unless it is known, and the sides.
+void measureEyes(const Need& need, const Supply& supply, const KnownSupply* known, Fit& fit)
+{
+    const double forgiven = known != nullptr ? 0.0 : forgivenMinus(need);
+    for (const Eye eye : bothEyes) {
+        if (!need.eyes.of(eye).seeing)
+            continue;
+        auto& eyeResult = fit.eyes.of(eye);
+        eyeResult = eyeFit(need.eyes.of(eye), supply, eye, known);
+        fit.worseSideEyes += onWorseSide(need, *eyeResult) ? 1 : 0;
+        if (known != nullptr)
+            continue;
+        double cost = costOfError(eyeResult->error, forgiven);
+        if (eyeResult->nearError)
+            cost += costOfError(*eyeResult->nearError, 0.0);
+        fit.cost += cost;
+    }
+    if (known != nullptr)
+        fit.cost = known->cost;
+}
+
+void measureReadingLevels(const Need& need, Fit& fit)
+{
+    if (!need.pairLevel())
+        return;
+    fit.readingLevelPair = verticalAtReadingLevel(fit.eyes.right->supplied, fit.eyes.left->supplied);
+    fit.readingLevelFull = verticalAtReadingLevel(fit.eyes.right->needed, fit.eyes.left->needed);
+}
+
+CriterionResult inWords(const Measured& measured)
+{
+    CriterionResult result;
+    result.criterion = measured.criterion;
+    result.eye = measured.eye;
+    result.measured = measured.measured;
+    result.worstOf = measured.worstOf;
+    result.limit = measured.limit;
+    result.band = measured.band;
+    result.missing = measured.missing;
+    if (measured.note != nullptr) {
+        result.note.text = measured.note;
+        if (result.note.text.find("%1") != std::string::npos)
+            result.note.arguments.push_back(writeDioptres(Dioptres{measured.limit.value_or(0.0)}));
+    }
+    return result;
+}
+
+/// Calls `act` with a need and a supply in which the pair is centred, where the need takes every pair so.
+template <class Act>
+bool whenCentred(const Need& need, const Supply& supply, Act act)
+{
+    if (!need.pdFollowsCentres || !supply.centres)
+        return false;
+    Need centred = need;
+    Supply sure = supply;
+    followCentres(centred, sure);
+    act(centred, sure);
+    return true;
+}
+
+/// Whether a search has to measure it: it decides, or the order looks at it.
+bool counts(const Profile& profile, Criterion criterion)
+{
+    return profile.of(criterion).judged || criterion == Criterion::horizontalPrism ||
+           criterion == Criterion::frameSize;
+}
+
+bool anyFails(const Results& results, std::size_t from)
+{
+    return std::any_of(results.begin() + from, results.end(),
+                       [](const Measured& result) { return result.band == Band::fails; });
 }
 
 } // namespace
@@ -141,14 +218,6 @@ double costOf(const Need& need, Eye eye, const SpheroCylinder& power, std::optio
     return cost;
 }
 
-Fit judge(const Need& need, const Supply& supply, const Profile& profile, const TrialAcuity* trial)
-{
-    Fit fit;
-    fit.criteria.reserve(24);
-    judgeInto(fit, need, supply, profile, trial);
-    return fit;
-}
-
 void followCentres(Need& need, Supply& supply)
 {
     if (!need.pdFollowsCentres || !supply.centres)
@@ -160,41 +229,63 @@ void followCentres(Need& need, Supply& supply)
     supply.centres = need.pd;
 }
 
-void judgeInto(Fit& fit, const Need& need, const Supply& supply, const Profile& profile,
-               const TrialAcuity* trial)
+Fit judge(const Need& need, const Supply& supply, const Profile& profile, const TrialAcuity* trial)
 {
-    if (need.pdFollowsCentres && supply.centres) {
-        Need centred = need;
-        Supply sure = supply;
-        followCentres(centred, sure);
-        judgeInto(fit, centred, sure, profile, trial);
-        return;
-    }
-    auto room = std::move(fit.criteria);
-    room.clear();
-    fit = Fit{};
-    fit.criteria = std::move(room);
-    const double forgiven = forgivenMinus(need);
-    for (const Eye eye : bothEyes) {
-        if (!need.eyes.of(eye).seeing)
-            continue;
-        auto& eyeResult = fit.eyes.of(eye);
-        eyeResult = eyeFit(need.eyes.of(eye), supply, eye);
-        double cost = costOfError(eyeResult->error, forgiven);
-        if (eyeResult->nearError)
-            cost += costOfError(*eyeResult->nearError, 0.0);
-        fit.cost += cost;
-        fit.worseSideEyes += onWorseSide(need, *eyeResult) ? 1 : 0;
-    }
+    Fit fit;
+    if (whenCentred(need, supply, [&](const Need& centred, const Supply& sure) {
+            fit = judge(centred, sure, profile, trial);
+        }))
+        return fit;
+    measureEyes(need, supply, nullptr, fit);
+    for (const Eye eye : bothEyes)
+        if (auto& here = fit.eyes.of(eye))
+            here->loss = expectedLoss(here->blur);
     measurePrism(need, supply, fit);
-    if (need.pairLevel()) {
-        fit.readingLevelPair = verticalAtReadingLevel(supply.power.right, supply.power.left);
-        fit.readingLevelFull = verticalAtReadingLevel(need.eyes.right.power, need.eyes.left.power);
-    }
-    const Case c{need, supply, profile, trial, fit};
+    measureReadingLevels(need, fit);
+    Results results;
+    const Case c{need, supply, profile, trial, fit, results};
     for (const auto& info : criterionTable())
         info.measure(c);
-    settleBand(fit);
+    settleBand(results, fit);
+    fit.criteria.reserve(results.size());
+    for (const auto& result : results)
+        fit.criteria.push_back(inWords(result));
+    return fit;
+}
+
+void judgeBriefly(Fit& fit, const Need& need, const Supply& supply, const Profile& profile,
+                  const KnownSupply* known)
+{
+    if (whenCentred(need, supply, [&](const Need& centred, const Supply& sure) {
+            judgeBriefly(fit, centred, sure, profile, known);
+        }))
+        return;
+    fit = Fit{};
+    measureEyes(need, supply, known, fit);
+    Results results;
+    const Case c{need, supply, profile, nullptr, fit, results};
+    bool pairMeasured = false;
+    const auto passes = [&](bool canFail) { // what cannot fail is measured only for what has not failed
+        for (const auto& info : criterionTable()) {
+            if (!counts(profile, info.criterion) || profile.of(info.criterion).neverFails == canFail)
+                continue;
+            if (!pairMeasured && info.criterion >= Criterion::horizontalPrism) {
+                measurePrism(need, supply, fit);
+                measureReadingLevels(need, fit);
+                pairMeasured = true;
+            }
+            const auto before = results.size();
+            info.measure(c);
+            if (anyFails(results, before))
+                return false;
+        }
+        return true;
+    };
+    if (!passes(true) || !passes(false)) {
+        fit.band = Band::fails;
+        return;
+    }
+    settleBand(results, fit);
 }
 
 void nameSources(Fit& fit, const Profile& profile)

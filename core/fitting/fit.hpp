@@ -94,6 +94,8 @@ struct Fit {
     int cautions = 0;
     double cost = 0.0;             ///< signed cost of app/help/matching.md, sum over seeing eyes
     int worseSideEyes = 0;         ///< seeing eyes on the direction to avoid
+    double prismSize = 0.0;        ///< horizontal prism as measured, at its worst end
+    double sizeSteps = 0.0;        ///< frame size classes off
     double readingLevelPair = 0.0; ///< vertical prism 10 mm below the centres, and of the full correction
     double readingLevelFull = 0.0;
 
@@ -126,9 +128,17 @@ void followCentres(Need& need, Supply& supply);
 /// Judges a supply against a need under a profile. Pure; never throws.
 [[nodiscard]] Fit judge(const Need& need, const Supply& supply, const Profile& profile,
                         const TrialAcuity* trial = nullptr);
-/// The same, into a Fit whose room is used again (a search judges thousands).
-void judgeInto(Fit& fit, const Need& need, const Supply& supply, const Profile& profile,
-               const TrialAcuity* trial = nullptr);
+
+/// What a search knows of a supply before it is judged, to the last bit as `judge` would find it.
+struct KnownSupply {
+    PerEye<PowerVector> power;
+    double cost = 0.0; ///< both eyes
+};
+/// The verdict alone, for a search that judges thousands: band, cost and what the order of candidates looks
+/// at are those of `judge`; criteria and expected losses are left out. Of a pair that fails only band and
+/// cost are told, since nothing is measured after the first failure.
+void judgeBriefly(Fit& fit, const Need& need, const Supply& supply, const Profile& profile,
+                  const KnownSupply* known = nullptr);
 
 /// Dioptres of too much minus that accommodation forgives at this need's distance, >= 0.
 [[nodiscard]] double forgivenMinus(const Need& need);

@@ -13,15 +13,6 @@ namespace
 
 constexpr std::size_t patience = 200; ///< visits in vain after which only what can pass is looked for
 
-std::vector<std::uint32_t> turningNear(const std::vector<SpheroCylinder>& mounted, const Wanted& wanted,
-                                       double cost)
-{
-    PowerColumns columns;
-    for (const auto& power : mounted)
-        columns.add(toPowerVector(power));
-    return columns.near(wanted, cost);
-}
-
 /// The frame as it is judged; a need that takes every pair as centred gets the PD of this one.
 Supply centred(Need& need, Supply frame)
 {
@@ -37,59 +28,98 @@ LensChoices::LensChoices(const Query& query, Eye eye, std::size_t rack, double a
     alone_.eyes.of(eye == Eye::right ? Eye::left : Eye::right).seeing = false;
     if (query.need.pairLevel())
         alone_.meanSphereLoss.reset(); // asks whether both lenses are spheres
-    const auto& lenses = query.index.racks()[rack].lenses.of(eye);
-    const auto wanted = query.wanted(eye);
-    const auto add = [&](const SpheroCylinder& power, const PowerVector& vector) -> LensChoice& {
+    gather(query.index.racks()[rack].lenses.of(eye), query.wanted(eye), axisStep, cost);
+    byCost_.reserve(choices_.size());
+    for (std::size_t i = 0; i < choices_.size(); ++i)
+        byCost_.emplace_back(choices_[i].cost, static_cast<std::uint32_t>(i));
+    passes_.resize(choices_.size(), Passes::unknown);
+}
+
+void LensChoices::gather(const StockIndex::Lenses& lenses, const Wanted& wanted, double axisStep, double cost)
+{
+    const auto add = [&](const SpheroCylinder& power, const PowerVector& vector) -> LensChoice* {
         const double costs = wanted.judged ? costOfError(vector - wanted.need, wanted.forgiven) : 0.0;
-        return choices_.emplace_back(
-            LensChoice{power, vector, costs, wanted.takes(vector), nullptr, nullptr, {}, {}});
+        const bool inReach = wanted.takes(vector);
+        if (!inReach && costs > cost)
+            return nullptr;
+        return &choices_.emplace_back(LensChoice{power, vector, costs, inReach, nullptr, nullptr});
     };
     std::map<PowerKey, std::size_t> turned;
-    std::vector<SpheroCylinder> mounted;
-    mounted.reserve(lenses.turning.size());
-    for (const auto& lens : lenses.turning)
-        mounted.push_back(turnedToMark(lens.power, query.need.eyes.of(eye), axisStep));
-    for (const auto place : turningNear(mounted, wanted, cost)) {
-        turned.emplace(keyOf(mounted[place]), choices_.size());
-        add(mounted[place], toPowerVector(mounted[place])).turning = &lenses.turning[place];
+    if (!lenses.turning.empty()) {
+        const AxisDegrees mark = markFor(query_.need.eyes.of(eye_), axisStep);
+        PowerColumns columns;
+        std::vector<SpheroCylinder> mounted;
+        mounted.reserve(lenses.turning.size());
+        for (const auto& lens : lenses.turning) {
+            mounted.push_back({lens.power.sphere, lens.power.cylinder, mark});
+            columns.add(toPowerVector(mounted.back()));
+        }
+        for (const auto place : columns.near(wanted, cost))
+            if (auto* choice = add(mounted[place], toPowerVector(mounted[place]))) {
+                turned.emplace(keyOf(mounted[place]), choices_.size() - 1);
+                choice->turning = &lenses.turning[place];
+            }
     }
-    for (const auto place : lenses.fixedColumns.near(wanted, cost)) {
+    const auto places = lenses.fixedColumns.near(wanted, cost);
+    choices_.reserve(choices_.size() + places.size());
+    for (const auto place : places) {
         const auto& lens = lenses.fixed[place];
         const auto twin = turned.empty() ? turned.end() : turned.find(keyOf(lens.power));
-        (twin != turned.end() ? choices_[twin->second] : add(lens.power, lens.vector)).fixed = &lens;
+        if (auto* choice = twin != turned.end() ? &choices_[twin->second] : add(lens.power, lens.vector))
+            choice->fixed = &lens;
     }
-    std::erase_if(choices_, [&](const LensChoice& one) { return !one.inReach && one.cost > cost; });
-    std::sort(choices_.begin(), choices_.end(),
-              [](const LensChoice& a, const LensChoice& b) { return a.cost < b.cost; });
+}
+
+std::uint32_t LensChoices::placeOf(std::size_t rank) const
+{
+    constexpr std::size_t fewest = 32;
+    if (rank >= sorted_) {
+        const auto to = std::min(byCost_.size(), std::max(fewest, 2 * (rank + 1)));
+        const auto at = [&](std::size_t place) {
+            return byCost_.begin() + static_cast<std::ptrdiff_t>(place);
+        };
+        if (to < byCost_.size())
+            std::nth_element(at(sorted_), at(to), byCost_.end());
+        std::sort(at(sorted_), at(to));
+        sorted_ = to;
+    }
+    return byCost_[rank].second;
 }
 
 const StockIndex::Lines& LensChoices::linesOf(const LensChoice& choice) const
 {
-    if (!choice.lines) {
-        StockIndex::Lines lines;
-        for (const auto* from : {choice.fixed, choice.turning})
-            if (from != nullptr)
-                for (const auto line : query_.usableOf(from->lines))
-                    lines.push_back(line);
-        std::sort(lines.begin(), lines.end());
-        choice.lines = std::move(lines);
-    }
-    return *choice.lines;
+    if (choice.fixed == nullptr || choice.turning == nullptr)
+        return choice.fixed != nullptr ? choice.fixed->lines : choice.turning->lines;
+    auto& lines = merged_[&choice];
+    if (lines.empty())
+        std::merge(choice.fixed->lines.begin(), choice.fixed->lines.end(), choice.turning->lines.begin(),
+                   choice.turning->lines.end(), std::back_inserter(lines));
+    return lines;
 }
 
-bool LensChoices::passes(const LensChoice& choice) const
+bool LensChoices::usable(const LensChoice& choice) const
 {
-    if (!choice.passes) {
-        Supply supply;
-        supply.power = {choice.power, choice.power};
-        supply.equalPair = false;
-        choice.passes = choice.inReach && !linesOf(choice).empty();
-        if (*choice.passes) {
-            judgeInto(fit_, alone_, supply, query_.profile);
-            choice.passes = fit_.band != Band::fails;
+    return (choice.fixed != nullptr && query_.anyUsable(choice.fixed->lines)) ||
+           (choice.turning != nullptr && query_.anyUsable(choice.turning->lines));
+}
+
+bool LensChoices::passes(std::uint32_t place) const
+{
+    auto& passes = passes_[place];
+    if (passes == Passes::unknown) {
+        const auto& choice = choices_[place];
+        bool good = choice.inReach && usable(choice);
+        if (good) {
+            Supply supply;
+            supply.power = {choice.power, choice.power};
+            supply.equalPair = false;
+            const KnownSupply known{{choice.vector, choice.vector}, choice.cost};
+            judgeBriefly(fit_, alone_, supply, query_.profile, &known);
+            good = fit_.band != Band::fails;
         }
+        passes = good ? Passes::yes : Passes::no;
     }
-    return *choice.passes;
+    return passes == Passes::yes;
 }
 
 LensRack::LensRack(const Query& query, Eye eye, std::size_t rack, double axisStep)
@@ -101,8 +131,9 @@ LensRack::LensRack(const Query& query, Eye eye, std::size_t rack, double axisSte
         for (const auto line : query.usableOf(lens.lines))
             group.lines.push_back(line);
     };
+    const AxisDegrees mark = markFor(query.need.eyes.of(eye), axisStep);
     for (const auto& lens : lenses.turning)
-        add(turnedToMark(lens.power, query.need.eyes.of(eye), axisStep), lens);
+        add({lens.power.sphere, lens.power.cylinder, mark}, lens);
     for (const auto& lens : lenses.fixed)
         add(lens.power, lens);
     for (auto& [key, group] : byPower) {
@@ -124,50 +155,53 @@ std::optional<SpheroCylinder> LensRack::powerOf(const StockIndex::Lines& lines) 
     return found->power;
 }
 
-FrameSearch::FrameSearch(const Query& query, StockIndex::Lines frames, const LensChoices& right,
+Gauges::Gauges(const Need& need, const Supply& placed, Eye eye, const LensChoices& choices)
+    : choices_(choices), wanted_(need.eyes.of(eye)), eye_(eye), needed_(toPowerVector(wanted_.power).m),
+      all_(choices.size()), known_(choices.size(), 0)
+{
+    const auto& centres = *placed.centres;
+    const double share = need.share.of(eye);
+    nasal_[0] = centres.middle() / 2.0 - need.pd.middle() * share;
+    if (need.pd.least != need.pd.most || centres.least != centres.most)
+        for (const double pd : {need.pd.least, need.pd.most})
+            for (const double between : {centres.least, centres.most})
+                nasal_.at(ends_++) = between / 2.0 - pd * share;
+    const double rise = placed.heightsDiffer.value_or(0.0) / 2.0;
+    above_ = eye == Eye::right ? 0.0 - rise : rise;
+}
+
+const Gauge& Gauges::of(std::uint32_t place) const
+{
+    auto& gauge = all_[place];
+    if (known_[place] != 0)
+        return gauge;
+    known_[place] = 1;
+    const auto& vector = choices_.all()[place].vector;
+    gauge.supplied = vector.m;
+    gauge.error = gauge.supplied - needed_;
+    const auto matrix = toPowerMatrix(vector);
+    for (std::size_t i = 0; i < ends_; ++i) {
+        const auto prism = prismAt(matrix, eye_, nasal_.at(i), above_);
+        gauge.in[i] = prism.in - wanted_.prism.in;
+        if (i == 0) // vertical prism is judged at the nominal PD
+            gauge.up = prism.up - wanted_.prism.up;
+    }
+    return gauge;
+}
+
+FrameSearch::FrameSearch(const Query& query, const StockIndex::Lines& frames, const LensChoices& right,
                          const LensChoices& left)
-    : query_(query), frames_(std::move(frames)), right_(right), left_(left),
+    : query_(query), frames_(frames), right_(right), left_(left),
       frame_(frameSupply(query.stock[frames_.front()], query.settings)), need_(query.need),
       placed_(centred(need_, frame_)), reach_(pairReach(need_, placed_, query.profile)),
-      gaugesRight_(gauges(Eye::right, right)), gaugesLeft_(gauges(Eye::left, left))
+      gaugesRight_(need_, placed_, Eye::right, right), gaugesLeft_(need_, placed_, Eye::left, left)
 {
     if (reach_.hopeless) {
         narrowed_ = true;
         narrowedFrom_ = -1.0;
-    } else if (!right.all().empty() && !left.all().empty()) {
-        places_.push({right.all()[0].cost + left.all()[0].cost, 0, 0});
+    } else if (right.size() > 0 && left.size() > 0) {
+        places_.push({right.byCost(0).cost + left.byCost(0).cost, 0, 0});
     }
-}
-
-std::vector<Gauge> FrameSearch::gauges(Eye eye, const LensChoices& choices) const
-{
-    const auto& need = need_;
-    const auto& centres = *placed_.centres;
-    std::vector<std::pair<double, double>> ends{{need.pd.middle(), centres.middle()}};
-    if (need.pd.least != need.pd.most || centres.least != centres.most)
-        for (const double pd : {need.pd.least, need.pd.most})
-            for (const double between : {centres.least, centres.most})
-                ends.emplace_back(pd, between);
-    const double rise = placed_.heightsDiffer.value_or(0.0) / 2.0;
-    const double above = eye == Eye::right ? 0.0 - rise : rise;
-    const auto& wanted = need.eyes.of(eye);
-    const double needed = toPowerVector(wanted.power).m;
-    std::vector<Gauge> all;
-    all.reserve(choices.all().size());
-    for (const auto& choice : choices.all()) {
-        auto& gauge = all.emplace_back();
-        gauge.supplied = choice.vector.m;
-        gauge.error = gauge.supplied - needed;
-        const auto matrix = toPowerMatrix(choice.vector);
-        for (std::size_t i = 0; i < ends.size(); ++i) {
-            const double nasal = ends[i].second / 2.0 - ends[i].first * need.share.of(eye);
-            const auto prism = prismAt(matrix, eye, nasal, above);
-            gauge.in[i] = prism.in - wanted.prism.in;
-            if (i == 0) // vertical prism is judged at the nominal PD
-                gauge.up = prism.up - wanted.prism.up;
-        }
-    }
-    return all;
 }
 
 bool FrameSearch::canPass(const Gauge& right, const Gauge& left) const
@@ -199,40 +233,46 @@ double FrameSearch::next()
 
 void FrameSearch::advance(const Place& place)
 {
-    const auto& rights = right_.all();
-    const auto& lefts = left_.all();
     const auto push = [&](std::size_t right, std::size_t left) {
-        if (right < rights.size() && left < lefts.size())
-            places_.push({rights[right].cost + lefts[left].cost, static_cast<std::uint32_t>(right),
-                          static_cast<std::uint32_t>(left)});
+        if (right < right_.size() && left < left_.size())
+            places_.push({right_.byCost(right).cost + left_.byCost(left).cost,
+                          static_cast<std::uint32_t>(right), static_cast<std::uint32_t>(left)});
     };
     if (place.left == 0)
         push(place.right + 1U, 0);
-    if (right_.passes(rights[place.right]))
+    if (right_.passes(right_.placeOf(place.right)))
         push(place.right, place.left + 1U);
+}
+
+KnownSupply FrameSearch::mount(const LensChoice& right, const LensChoice& left)
+{
+    frame_.power = {right.power, left.power};
+    return {{right.vector, left.vector}, right.cost + left.cost};
 }
 
 void FrameSearch::takeNext(Ranking& ranking)
 {
-    const Place place = places_.top();
+    Place place = places_.top();
     places_.pop();
     if (!narrowed_) {
         narrowedFrom_ = place.cost;
         advance(place);
+        place = {place.cost, right_.placeOf(place.right), left_.placeOf(place.left)};
     }
-    const auto& right = right_.all()[place.right];
-    const auto& left = left_.all()[place.left];
-    if (!right_.passes(right) || !left_.passes(left)) {
+    if (!right_.passes(place.right) || !left_.passes(place.left)) {
         ++visits_;
         return;
     }
-    if (canPass(gaugesRight_[place.right], gaugesLeft_[place.left])) {
-        visits_ += ranking.judge(supplyOf(right, left), makingsOf(right, left)) ? 0 : 1;
+    const auto& right = right_.all()[place.right];
+    const auto& left = left_.all()[place.left];
+    if (canPass(gaugesRight_.of(place.right), gaugesLeft_.of(place.left))) {
+        const auto known = mount(right, left);
+        visits_ += ranking.judge(frame_, makingsOf(right_, right, left_, left), &known) ? 0 : 1;
         return;
     }
     ++visits_;
     if (ranking.failsNear(place.cost))
-        ranking.fail(place.cost, supplyOf(right, left), makingsOf(right, left));
+        ranking.fail(place.cost, makingsOf(right_, right, left_, left));
 }
 
 /// Left lenses by one number of their gauge, and how far it may lie from a number of the right lens.
@@ -243,98 +283,99 @@ struct FrameSearch::Window {
 
     [[nodiscard]] auto range(const Gauge& right) const
     {
+        const double low = middle(right) - width;
+        const double high = middle(right) + width;
+        if (lefts.empty() || low > lefts.back().first || high < lefts.front().first)
+            return std::pair{lefts.end(), lefts.end()};
         const auto before = [](const auto& left, double number) { return left.first < number; };
         const auto after = [](double number, const auto& left) { return number < left.first; };
-        return std::pair{std::lower_bound(lefts.begin(), lefts.end(), middle(right) - width, before),
-                         std::upper_bound(lefts.begin(), lefts.end(), middle(right) + width, after)};
+        return std::pair{std::lower_bound(lefts.begin(), lefts.end(), low, before),
+                         std::upper_bound(lefts.begin(), lefts.end(), high, after)};
     }
 };
 
-FrameSearch::Window FrameSearch::windowOf(double (*number)(const Gauge&), double (*middle)(const Gauge&),
-                                          double width) const
+/// The difference that leaves out more: its width against how far the left lenses spread in it.
+FrameSearch::Window FrameSearch::narrowest() const
 {
-    Window window{{}, middle, width};
-    for (std::size_t left = 0; left < left_.all().size(); ++left)
-        if (left_.all()[left].inReach)
-            window.lefts.emplace_back(number(gaugesLeft_[left]), static_cast<std::uint32_t>(left));
-    std::sort(window.lefts.begin(), window.lefts.end());
-    return window;
+    Window balance{{}, [](const Gauge& right) { return right.error; }, reach_.canBalance};
+    Window prism{{}, [](const Gauge& right) { return 0.0 - right.in[0]; }, reach_.canTurnIn};
+    for (std::uint32_t left = 0; left < left_.size(); ++left)
+        if (left_.all()[left].inReach) {
+            balance.lefts.emplace_back(gaugesLeft_.of(left).error, left);
+            prism.lefts.emplace_back(gaugesLeft_.of(left).in[0], left);
+        }
+    const auto share = [](const Window& window) {
+        const auto [least, most] = std::minmax_element(window.lefts.begin(), window.lefts.end());
+        return least == window.lefts.end() ? 0.0 : window.width / (most->first - least->first + 1e-9);
+    };
+    auto& chosen = share(prism) < share(balance) ? prism : balance;
+    std::sort(chosen.lefts.begin(), chosen.lefts.end());
+    return std::move(chosen);
 }
 
 void FrameSearch::keepWhatCanPass(double after)
 {
     narrowed_ = true;
-    const auto& rights = right_.all();
-    const Window balance = windowOf([](const Gauge& left) { return left.error; },
-                                    [](const Gauge& right) { return right.error; }, reach_.canBalance);
-    const Window prism = windowOf([](const Gauge& left) { return left.in[0]; },
-                                  [](const Gauge& right) { return 0.0 - right.in[0]; }, reach_.canTurnIn);
+    const Window window = narrowest();
     std::vector<Place> kept;
-    for (std::size_t right = 0; right < rights.size(); ++right) {
-        if (!rights[right].inReach)
+    for (std::uint32_t right = 0; right < right_.size(); ++right) {
+        const auto& choice = right_.all()[right];
+        if (!choice.inReach)
             continue;
-        const auto& gauge = gaugesRight_[right];
-        const auto byBalance = balance.range(gauge);
-        const auto byPrism = prism.range(gauge);
-        const bool fewer = byPrism.second - byPrism.first < byBalance.second - byBalance.first;
-        const auto [first, last] = fewer ? byPrism : byBalance;
+        const auto& gauge = gaugesRight_.of(right);
+        const auto [first, last] = window.range(gauge);
         for (auto left = first; left != last; ++left) {
-            const auto place = left->second;
-            const double cost = rights[right].cost + left_.all()[place].cost;
-            if (cost > after && canPass(gauge, gaugesLeft_[place]) && right_.passes(rights[right]) &&
-                left_.passes(left_.all()[place]))
-                kept.push_back({cost, static_cast<std::uint32_t>(right), place});
+            const double cost = choice.cost + left_.all()[left->second].cost;
+            if (cost > after && canPass(gauge, gaugesLeft_.of(left->second)) && right_.passes(right) &&
+                left_.passes(left->second))
+                kept.push_back({cost, right, left->second});
         }
     }
     places_ = decltype(places_)(std::greater<>{}, std::move(kept));
 }
 
 void FrameSearch::collectMisses(Ranking& ranking, const LensChoices& right, const LensChoices& left,
-                                double done) const
+                                double done)
 {
-    const auto& rights = right.all();
-    const auto& lefts = left.all();
-    if (lefts.empty())
-        return;
     const bool wider = &right != &right_;
-    const auto gaugesRight = wider ? gauges(Eye::right, right) : std::vector<Gauge>{};
-    const auto gaugesLeft = wider ? gauges(Eye::left, left) : std::vector<Gauge>{};
-    const auto& ofRight = wider ? gaugesRight : gaugesRight_;
-    const auto& ofLeft = wider ? gaugesLeft : gaugesLeft_;
-    for (std::size_t i = 0; i < rights.size(); ++i) {
-        if (rights[i].cost + lefts[0].cost > ranking.missLimit())
+    std::optional<Gauges> widerRight;
+    std::optional<Gauges> widerLeft;
+    const auto& ofRight = wider ? widerRight.emplace(need_, placed_, Eye::right, right) : gaugesRight_;
+    const auto& ofLeft = wider ? widerLeft.emplace(need_, placed_, Eye::left, left) : gaugesLeft_;
+    for (std::size_t i = 0; i < right.size() && left.size() > 0; ++i) {
+        const auto& rightLens = right.byCost(i);
+        if (rightLens.cost + left.byCost(0).cost > ranking.missLimit())
             break;
-        if (right.linesOf(rights[i]).empty())
+        if (!right.usable(rightLens))
             continue;
-        const bool rightPasses = right.passes(rights[i]);
-        for (std::size_t j = 0; j < lefts.size(); ++j) {
-            const double cost = rights[i].cost + lefts[j].cost;
+        const bool rightPasses = right.passes(right.placeOf(i));
+        for (std::size_t j = 0; j < left.size(); ++j) {
+            const auto& leftLens = left.byCost(j);
+            const double cost = rightLens.cost + leftLens.cost;
             if (cost > ranking.missLimit())
                 break;
-            if (!rightPasses || !left.passes(lefts[j])) {
-                if (!left.linesOf(lefts[j]).empty())
-                    ranking.miss(cost, supplyOf(rights[i], lefts[j]), makingsOf(rights[i], lefts[j]));
+            const auto makings = [&] { return makingsOf(right, rightLens, left, leftLens); };
+            if (!rightPasses || !left.passes(left.placeOf(j))) {
+                if (left.usable(leftLens))
+                    ranking.miss(cost, makings());
                 continue;
             }
-            const bool can = !reach_.hopeless && canPass(ofRight[i], ofLeft[j]);
-            if (narrowed_ && cost > narrowedFrom_ && !can)
-                ranking.miss(cost, supplyOf(rights[i], lefts[j]), makingsOf(rights[i], lefts[j]));
-            else if (cost >= done && !mustPass(ofRight[i], ofLeft[j]))
-                ranking.judgeForMiss(cost, supplyOf(rights[i], lefts[j]), makingsOf(rights[i], lefts[j]));
+            const auto& gaugeRight = ofRight.of(right.placeOf(i));
+            const auto& gaugeLeft = ofLeft.of(left.placeOf(j));
+            if (narrowed_ && cost > narrowedFrom_ && (reach_.hopeless || !canPass(gaugeRight, gaugeLeft))) {
+                ranking.miss(cost, makings());
+            } else if (cost >= done && !mustPass(gaugeRight, gaugeLeft)) {
+                const auto known = mount(rightLens, leftLens);
+                ranking.judgeForMiss(cost, frame_, makings(), &known);
+            }
         }
     }
 }
 
-Supply FrameSearch::supplyOf(const LensChoice& right, const LensChoice& left) const
+Makings FrameSearch::makingsOf(const LensChoices& rights, const LensChoice& right, const LensChoices& lefts,
+                               const LensChoice& left) const
 {
-    Supply supply = frame_;
-    supply.power = {right.power, left.power};
-    return supply;
-}
-
-Makings FrameSearch::makingsOf(const LensChoice& right, const LensChoice& left) const
-{
-    return {{}, frames_, {right_.linesOf(right), left_.linesOf(left)}};
+    return {nullptr, &frames_, {&rights.linesOf(right), &lefts.linesOf(left)}, {right.power, left.power}};
 }
 
 } // namespace quarterstep

@@ -6,6 +6,8 @@
 
 #include "core/fitting/ranking.hpp"
 
+#include <map>
+
 namespace quarterstep
 {
 
@@ -17,28 +19,40 @@ struct LensChoice {
     bool inReach = false;
     const StockIndex::LensPower* fixed = nullptr;   ///< where its lines stand
     const StockIndex::LensPower* turning = nullptr; ///< and those that are turned to it
-    mutable std::optional<StockIndex::Lines> lines; ///< usable ones, looked up when first asked for
-    mutable std::optional<bool> passes;             ///< good in its own eye, asked for when needed
 };
 
 /// Lenses of one rack for one eye in frames of one axis step, by rising cost: all within reach, and all up to
-/// `cost`.
+/// `cost`. Sorted as far as somebody asked: mostly the cheapest few are looked at.
 class LensChoices
 {
   public:
     LensChoices(const Query& query, Eye eye, std::size_t rack, double axisStep, double cost);
 
+    [[nodiscard]] std::size_t size() const { return choices_.size(); }
+    /// In no order; places of this list are what the others ask for.
     [[nodiscard]] const std::vector<LensChoice>& all() const { return choices_; }
+    /// Place of the lens that comes `rank`th by cost.
+    [[nodiscard]] std::uint32_t placeOf(std::size_t rank) const;
+    [[nodiscard]] const LensChoice& byCost(std::size_t rank) const { return choices_[placeOf(rank)]; }
+    /// All of its lines, usable or not.
     [[nodiscard]] const StockIndex::Lines& linesOf(const LensChoice& choice) const;
+    [[nodiscard]] bool usable(const LensChoice& choice) const;
     /// Whether any line of it can be taken, and it does not fail in its own eye.
-    [[nodiscard]] bool passes(const LensChoice& choice) const;
+    [[nodiscard]] bool passes(std::uint32_t place) const;
 
   private:
+    void gather(const StockIndex::Lenses& lenses, const Wanted& wanted, double axisStep, double cost);
+
     const Query& query_;
     Eye eye_;
     Need alone_; ///< with the fellow eye taken away
-    mutable Fit fit_;
     std::vector<LensChoice> choices_;
+    mutable Fit fit_;
+    mutable std::vector<std::pair<double, std::uint32_t>> byCost_;
+    mutable std::size_t sorted_ = 0;
+    mutable std::map<const LensChoice*, StockIndex::Lines> merged_; ///< lines that turn and lines that do not
+    enum class Passes : char { unknown, yes, no };
+    mutable std::vector<Passes> passes_;
 };
 
 /// The lenses of a rack by mounted power, for a fellow eye that must get the same lines.
@@ -65,10 +79,31 @@ struct Gauge {
     double up = 0.0;
 };
 
+/// Gauges of the lenses of one eye, worked out when first asked for.
+class Gauges
+{
+  public:
+    /// `need` and `placed` as the frame is judged; all live as long as this.
+    Gauges(const Need& need, const Supply& placed, Eye eye, const LensChoices& choices);
+    [[nodiscard]] const Gauge& of(std::uint32_t place) const;
+
+  private:
+    const LensChoices& choices_;
+    const EyeNeed& wanted_;
+    Eye eye_;
+    double needed_;
+    double above_;                  ///< mm, of the lens's centre
+    std::array<double, 5> nasal_{}; ///< mm, at the nominal PD and centres, and at the ends of their ranges
+    std::size_t ends_ = 1;
+    mutable std::vector<Gauge> all_;
+    mutable std::vector<char> known_;
+};
+
 class FrameSearch
 {
   public:
-    FrameSearch(const Query& query, StockIndex::Lines frames, const LensChoices& right,
+    /// `frames` and the choices live as long as the search.
+    FrameSearch(const Query& query, const StockIndex::Lines& frames, const LensChoices& right,
                 const LensChoices& left);
 
     /// Cost of the next pair that may rank; none left: infinity.
@@ -77,38 +112,37 @@ class FrameSearch
     void takeNext(Ranking& ranking);
     /// Pairs whose misses are not known from the ranking, up to the ranking's limit. `again`: with more
     /// lenses than at the first time.
-    void collectMisses(Ranking& ranking, const LensChoices& right, const LensChoices& left,
-                       double done) const;
+    void collectMisses(Ranking& ranking, const LensChoices& right, const LensChoices& left, double done);
 
   private:
     struct Place {
         double cost;
-        std::uint32_t right;
+        std::uint32_t right; ///< rank by cost while not narrowed, then place among the choices
         std::uint32_t left;
         bool operator>(const Place& other) const { return cost > other.cost; }
     };
 
-    [[nodiscard]] std::vector<Gauge> gauges(Eye eye, const LensChoices& choices) const;
     [[nodiscard]] bool canPass(const Gauge& right, const Gauge& left) const;
     [[nodiscard]] bool mustPass(const Gauge& right, const Gauge& left) const;
     struct Window;
-    [[nodiscard]] Window windowOf(double (*number)(const Gauge&), double (*middle)(const Gauge&),
-                                  double width) const;
+    [[nodiscard]] Window narrowest() const;
     void advance(const Place& place);
     void keepWhatCanPass(double after);
-    [[nodiscard]] Supply supplyOf(const LensChoice& right, const LensChoice& left) const;
-    [[nodiscard]] Makings makingsOf(const LensChoice& right, const LensChoice& left) const;
+    /// Puts the two powers into the frame, for judging.
+    KnownSupply mount(const LensChoice& right, const LensChoice& left);
+    [[nodiscard]] Makings makingsOf(const LensChoices& rights, const LensChoice& right,
+                                    const LensChoices& lefts, const LensChoice& left) const;
 
     const Query& query_;
-    StockIndex::Lines frames_;
+    const StockIndex::Lines& frames_;
     const LensChoices& right_;
     const LensChoices& left_;
     Supply frame_;
     Need need_;     ///< with the PD of this frame where every pair is taken as centred
     Supply placed_; ///< the frame as it is judged
     PairReach reach_;
-    std::vector<Gauge> gaugesRight_;
-    std::vector<Gauge> gaugesLeft_;
+    Gauges gaugesRight_;
+    Gauges gaugesLeft_;
     std::priority_queue<Place, std::vector<Place>, std::greater<>> places_;
     std::size_t visits_ = 0;
     bool narrowed_ = false; ///< places_ holds only what can pass

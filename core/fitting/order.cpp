@@ -18,15 +18,6 @@ long steps(double size, double step)
     return static_cast<long>(std::floor(size / step + stepTolerance));
 }
 
-double scarcityOf(const CandidateOptions& options, const std::vector<Part>& parts)
-{
-    double most = 0.0;
-    for (const auto& part : parts)
-        if (part.line < options.scarcity.size())
-            most = std::max(most, options.scarcity[part.line]);
-    return most;
-}
-
 } // namespace
 
 long costStepOf(double cost)
@@ -71,28 +62,39 @@ RankKey fitKey(const Need& need, const Profile& profile, const Fit& fit)
     key.worseSideEyes = fit.worseSideEyes;
     if (fit.eyes.right && fit.eyes.left)
         key.balanceStep = steps(std::abs(fit.eyes.right->error.m - fit.eyes.left->error.m), 0.25);
-    for (const auto& result : fit.criteria) {
-        if (result.criterion == Criterion::horizontalPrism) {
-            const auto& limit = profile.of(Criterion::horizontalPrism).bands.fits;
-            key.prismStep = steps(result.measured / (limit ? limit->value : 1.0), 0.25);
-        }
-        if (result.criterion == Criterion::frameSize)
-            key.sizeSteps = result.measured;
-    }
+    const auto& prismLimit = profile.of(Criterion::horizontalPrism).bands.fits;
+    key.prismStep = steps(fit.prismSize / (prismLimit ? prismLimit->value : 1.0), 0.25);
+    key.sizeSteps = fit.sizeSteps;
     key.baseOutAtNear = need.nearWork() && fit.prism.horizontal < -stepTolerance;
     key.cost = fit.cost;
     return key;
 }
 
+double scarcityOf(const CandidateOptions& options, std::span<const Part> parts)
+{
+    double most = 0.0;
+    for (const auto& part : parts)
+        if (part.line < options.scarcity.size())
+            most = std::max(most, options.scarcity[part.line]);
+    return most;
+}
+
+std::string nameOf(std::span<const StockLine> stock, std::span<const Part> parts)
+{
+    std::string name;
+    for (const auto& part : parts) {
+        name += stock[part.line].name;
+        name += ' ';
+    }
+    return name;
+}
+
 void nameParts(RankKey& key, std::span<const StockLine> stock, const CandidateOptions& options,
-               const std::vector<Part>& parts)
+               std::span<const Part> parts)
 {
     key.scarcity = scarcityOf(options, parts);
     key.parts = parts.size();
-    for (const auto& part : parts) {
-        key.name += stock[part.line].name;
-        key.name += ' ';
-    }
+    key.name = nameOf(stock, parts);
 }
 
 RankKey rankKey(const Need& need, std::span<const StockLine> stock, const Profile& profile,

@@ -4,6 +4,8 @@
 
 #include "core/fitting/candidates.hpp"
 
+#include <tuple>
+
 namespace quarterstep
 {
 
@@ -23,6 +25,12 @@ struct RankKey {
     std::string name;
 
     auto operator<=>(const RankKey&) const = default;
+    /// Everything before the name, to be compared.
+    [[nodiscard]] auto withoutName() const
+    {
+        return std::tie(onTrial, costStep, cautions, worseSideEyes, balanceStep, prismStep, baseOutAtNear,
+                        sizeSteps, scarcity, cost, parts);
+    }
 };
 
 /// Step of 0.02 logMAR that a cost falls into.
@@ -30,7 +38,9 @@ struct RankKey {
 /// The part of the key that the fit decides; and the part that its lines decide, filled in afterwards.
 [[nodiscard]] RankKey fitKey(const Need& need, const Profile& profile, const Fit& fit);
 void nameParts(RankKey& key, std::span<const StockLine> stock, const CandidateOptions& options,
-               const std::vector<Part>& parts);
+               std::span<const Part> parts);
+[[nodiscard]] double scarcityOf(const CandidateOptions& options, std::span<const Part> parts);
+[[nodiscard]] std::string nameOf(std::span<const StockLine> stock, std::span<const Part> parts);
 [[nodiscard]] RankKey rankKey(const Need& need, std::span<const StockLine> stock, const Profile& profile,
                               const CandidateOptions& options, const Candidate& candidate);
 

@@ -106,6 +106,10 @@ EyeReach eyeReach(const Need& need, Eye eye, const Profile& profile)
     reach.tooPlus = std::min(reach.tooPlus, written);
     const double needed = cylinderSize(toPowerVector(need.eyes.of(eye).power));
     reach.oblique = std::min(reach.oblique, needed + limit(Criterion::cylinderError) / 2.0);
+    // A lens with a cylinder must leave less of it than a sphere would, and a sphere leaves all of it.
+    if (const auto& supplied = profile.of(Criterion::suppliedCylinder);
+        supplied.judged && lastOf(bandsAt(supplied, need.age)))
+        reach.oblique = std::min(reach.oblique, needed / 2.0 + slack);
     return reach;
 }
 

@@ -93,6 +93,39 @@ void addLens(const StockLine& lens, std::uint32_t place, StockIndex::Lenses& len
     powers[found->second].lines.push_back(place);
 }
 
+/// `all` in the order of `places`.
+template <class T>
+void reorder(std::vector<T>& all, const std::vector<std::uint32_t>& places)
+{
+    std::vector<T> ordered;
+    ordered.reserve(all.size());
+    for (const auto place : places)
+        ordered.push_back(std::move(all[place]));
+    all = std::move(ordered);
+}
+
+/// Like powers side by side, so that a search may leave out whole blocks.
+void bringTogether(StockIndex::Pairs& pairs)
+{
+    reorder(pairs.powers, PowerColumns::neighbours(pairs.right, pairs.left));
+    pairs.right = pairs.left = {};
+    for (const auto& power : pairs.powers) {
+        pairs.right.add(power.vector.right);
+        pairs.left.add(power.vector.left);
+    }
+    pairs.right.finish();
+    pairs.left.finish();
+}
+
+void bringTogether(StockIndex::Lenses& lenses)
+{
+    reorder(lenses.fixed, PowerColumns::neighbours(lenses.fixedColumns, lenses.fixedColumns));
+    lenses.fixedColumns = {};
+    for (const auto& power : lenses.fixed)
+        lenses.fixedColumns.add(power.vector);
+    lenses.fixedColumns.finish();
+}
+
 } // namespace
 
 PowerKey keyOf(const SpheroCylinder& power)
@@ -135,6 +168,8 @@ StockIndex::StockIndex(std::span<const StockLine> stock)
         }
         groups_[group->second].push_back(static_cast<std::uint32_t>(i));
     }
+    for (auto* pairs : {&singleVision_, &bifocals_})
+        bringTogether(*pairs);
     addFrames(stock);
 }
 
@@ -185,6 +220,9 @@ void StockIndex::fillRacks(std::span<const StockLine> stock,
                     addLens(line, static_cast<std::uint32_t>(i), racks_[rack].lenses.of(eye),
                             places[rack].of(eye));
     }
+    for (auto& rack : racks_)
+        for (const Eye eye : bothEyes)
+            bringTogether(rack.lenses.of(eye));
 }
 
 } // namespace quarterstep

@@ -57,6 +57,11 @@ StockIndex::Lines Query::usableOf(const StockIndex::Lines& lines) const
     return kept;
 }
 
+bool Query::anyUsable(const StockIndex::Lines& lines) const
+{
+    return std::any_of(lines.begin(), lines.end(), [this](std::uint32_t line) { return usable(line); });
+}
+
 Supply readyMadeSupply(const StockLine& line, const Settings& settings)
 {
     Supply supply;
@@ -75,13 +80,16 @@ Supply frameSupply(const StockLine& frame, const Settings& settings)
     return supply;
 }
 
-SpheroCylinder turnedToMark(const SpheroCylinder& lens, const EyeNeed& need, double axisStep)
+AxisDegrees markFor(const EyeNeed& need, double axisStep)
 {
     const auto wanted = toSpheroCylinder(toPowerVector(need.power));
+    return AxisDegrees{wanted.cylinder == Dioptres{} ? 180.0 : nearestMark(wanted.axis.value(), axisStep)};
+}
+
+SpheroCylinder turnedToMark(const SpheroCylinder& lens, const EyeNeed& need, double axisStep)
+{
     const auto given = minusCylinderForm(lens);
-    if (wanted.cylinder == Dioptres{})
-        return {given.sphere, given.cylinder, AxisDegrees{180.0}};
-    return {given.sphere, given.cylinder, AxisDegrees{nearestMark(wanted.axis.value(), axisStep)}};
+    return {given.sphere, given.cylinder, markFor(need, axisStep)};
 }
 
 std::optional<Supply> supplyOf(std::span<const Part> parts, std::span<const StockLine> stock,

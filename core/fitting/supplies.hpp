@@ -20,13 +20,16 @@ struct Query {
     [[nodiscard]] Wanted wanted(Eye eye) const;
     [[nodiscard]] bool usable(std::size_t line) const;
     [[nodiscard]] StockIndex::Lines usableOf(const StockIndex::Lines& lines) const;
+    [[nodiscard]] bool anyUsable(const StockIndex::Lines& lines) const;
 };
 
 [[nodiscard]] Supply readyMadeSupply(const StockLine& line, const Settings& settings);
 /// Centres, heights and size of a frame; no powers.
 [[nodiscard]] Supply frameSupply(const StockLine& frame, const Settings& settings);
 
-/// A lens as it will sit: a cylinder that turns is set to the frame's mark nearest to the axis needed.
+/// The frame's mark nearest to the axis needed.
+[[nodiscard]] AxisDegrees markFor(const EyeNeed& need, double axisStep);
+/// A lens as it will sit: a cylinder that turns is set to that mark.
 [[nodiscard]] SpheroCylinder turnedToMark(const SpheroCylinder& lens, const EyeNeed& need, double axisStep);
 
 } // namespace quarterstep

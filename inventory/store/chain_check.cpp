@@ -126,20 +126,13 @@ const char* faultOf(const Statement& row, Link& link, Beside& beside, const std:
 class ReadTransaction
 {
   public:
-    explicit ReadTransaction(Connection& connection) : end_(connection.prepare("COMMIT"))
-    {
-        connection.execute("BEGIN");
-    }
+    explicit ReadTransaction(Connection& connection) : connection_(connection) { connection_.beginReading(); }
     ReadTransaction(const ReadTransaction&) = delete;
     ReadTransaction& operator=(const ReadTransaction&) = delete;
-    ~ReadTransaction()
-    {
-        (void)end_.tryRun();
-        end_.finish();
-    }
+    ~ReadTransaction() { connection_.rollback(); }
 
   private:
-    Statement end_;
+    Connection& connection_;
 };
 
 std::string countsDiffer(Connection& connection)
@@ -156,7 +149,7 @@ std::string countsDiffer(Connection& connection)
 
 ChainCheck Ledger::checkChain() const
 {
-    auto& connection = *inside_->connection;
+    auto& connection = inside_->live();
     const ReadTransaction transaction(connection);
     ChainCheck check;
     std::map<std::int64_t, Link> links;

@@ -1,10 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "inventory/store/connection.hpp"
 
+#include "inventory/store/engine.hpp"
+
 #include <QSqlDatabase>
 #include <QSqlError>
 #include <QSqlQuery>
-#include <QUrl>
 #include <QVariant>
 
 #include <atomic>
@@ -15,26 +16,12 @@ namespace quarterstep
 namespace
 {
 
-/// Primary result codes of SQLite (sqlite3.h), the low byte of what the driver reports.
-enum Primary {
-    busy = 5,
-    locked = 6,
-    readOnlyFile = 8,
-    inputOutput = 10,
-    corrupt = 11,
-    full = 13,
-    cantOpen = 14,
-    notADatabase = 26
-};
-
-StoreFailure failureOf(const QSqlError& error)
+StoreFailure failureOf(const StoreEngine& engine, const QSqlError& error)
 {
     StoreFailure failure;
-    bool numeric = false;
-    failure.code = error.nativeErrorCode().toInt(&numeric);
-    if (!numeric || failure.code == 0)
-        failure.code = 1; // the driver itself failed: SQLITE_ERROR
+    failure.code = error.nativeErrorCode().toStdString();
     failure.text = error.text().toStdString();
+    failure.kind = engine.kindOf(failure.code);
     return failure;
 }
 
@@ -51,18 +38,16 @@ QVariant variantOf(const StoreValue& value)
     return QVariant();
 }
 
-QString uriOf(const std::string& path, Connection::Access access)
+QSqlDatabase databaseOf(const std::string& handle)
 {
-    const char* modes[] = {"?mode=ro", "?mode=rw", "?mode=ro&immutable=1"};
-    const auto url =
-        QUrl::fromLocalFile(QString::fromStdString(path)).toEncoded(); // space, %, #, ? and beyond
-    return QString::fromLatin1(url + modes[static_cast<std::size_t>(access)]);
+    return QSqlDatabase::database(QString::fromStdString(handle), false);
 }
 
 } // namespace
 
 struct Statement::Inside {
-    std::string path;
+    std::string shown;
+    const StoreEngine* engine = nullptr;
     QSqlQuery query;
     StoreFailure failure;
 };
@@ -79,7 +64,7 @@ bool Statement::tryRun(std::initializer_list<StoreValue> values)
         inside_->query.bindValue(place++, variantOf(value));
     if (inside_->query.exec())
         return true;
-    inside_->failure = failureOf(inside_->query.lastError());
+    inside_->failure = failureOf(*inside_->engine, inside_->query.lastError());
     inside_->query.finish();
     return false;
 }
@@ -87,7 +72,15 @@ bool Statement::tryRun(std::initializer_list<StoreValue> values)
 void Statement::run(std::initializer_list<StoreValue> values)
 {
     if (!tryRun(values))
-        throw storeError(inside_->path, inside_->failure);
+        throw storeError(inside_->shown, inside_->failure);
+}
+
+void Statement::run(const std::vector<StoreValue>& values)
+{
+    int place = 0;
+    for (const auto& value : values)
+        inside_->query.bindValue(place++, variantOf(value));
+    run();
 }
 
 bool Statement::next()
@@ -95,9 +88,9 @@ bool Statement::next()
     if (inside_->query.next())
         return true;
     if (inside_->query.lastError().isValid()) {
-        inside_->failure = failureOf(inside_->query.lastError());
+        inside_->failure = failureOf(*inside_->engine, inside_->query.lastError());
         inside_->query.finish();
-        throw storeError(inside_->path, inside_->failure);
+        throw storeError(inside_->shown, inside_->failure);
     }
     return false;
 }
@@ -132,100 +125,130 @@ const StoreFailure& Statement::failure() const
     return inside_->failure;
 }
 
-Connection::Connection(const std::string& path, Access access, int busyMs) : path_(path)
+/// Prepared once, where they are prepared at all.
+struct Connection::Transactions {
+    Statement beginWriting;
+    Statement beginReading;
+    Statement commit;
+    Statement rollback;
+};
+
+Connection::Connection(const std::string& location, Access access, int busyMs)
+    : engine_(StoreEngine::of(location)), shown_(engine_->shown())
 {
     static std::atomic<unsigned> count{0};
-    name_ = "ledger " + std::to_string(++count);
-    if (!QSqlDatabase::isDriverAvailable(QStringLiteral("QSQLITE")))
-        throw errorAt(path, "ledger-failed",
-                      {QS_SAY("core", "the SQLite driver of Qt is missing; install libqt6sql6-sqlite"), {}},
-                      4);
-    auto database = QSqlDatabase::addDatabase(QStringLiteral("QSQLITE"), QString::fromStdString(name_));
-    database.setConnectOptions(QStringLiteral("QSQLITE_OPEN_URI;QSQLITE_BUSY_TIMEOUT=%1").arg(busyMs));
-    database.setDatabaseName(uriOf(path, access));
-    if (database.open())
+    handle_ = "ledger " + std::to_string(++count);
+    const auto driver = QString::fromLatin1(engine_->driver());
+    if (!QSqlDatabase::isDriverAvailable(driver))
+        throw errorAt(
+            shown_, "ledger-failed",
+            {QS_SAY("core", "the database driver of Qt is missing; install %1"), {engine_->package()}}, 4);
+    auto database = QSqlDatabase::addDatabase(driver, QString::fromStdString(handle_));
+    if (engine_->open(handle_, access, busyMs)) {
+        if (engine_->preparesTransactions())
+            transactions_ = std::make_unique<Transactions>(
+                Transactions{prepare(engine_->beginWriting()), prepare(engine_->beginReading()),
+                             prepare("COMMIT"), prepare("ROLLBACK")});
         return;
-    const auto error = storeError(path, failureOf(database.lastError()));
+    }
+    auto failure = failureOf(*engine_, database.lastError());
+    if (failure.kind == FailureKind::lost)
+        failure.kind = FailureKind::unreachable;
+    const auto error = storeError(shown_, failure);
     database = QSqlDatabase();
-    QSqlDatabase::removeDatabase(QString::fromStdString(name_));
+    QSqlDatabase::removeDatabase(QString::fromStdString(handle_));
     throw error;
 }
 
 Connection::~Connection()
 {
-    QSqlDatabase::database(QString::fromStdString(name_), false).close();
-    QSqlDatabase::removeDatabase(QString::fromStdString(name_));
+    transactions_.reset();
+    databaseOf(handle_).close();
+    QSqlDatabase::removeDatabase(QString::fromStdString(handle_));
 }
 
 Statement Connection::prepare(const char* sql)
 {
-    auto inside = std::make_unique<Statement::Inside>(Statement::Inside{
-        path_, QSqlQuery(QSqlDatabase::database(QString::fromStdString(name_), false)), {}});
-    inside->query.setForwardOnly(true);
+    auto inside = std::make_unique<Statement::Inside>(
+        Statement::Inside{shown_, engine_.get(), QSqlQuery(databaseOf(handle_)), {}});
+    inside->query.setForwardOnly(engine_->readsRowByRow());
     if (!inside->query.prepare(QString::fromUtf8(sql)))
-        throw storeError(path_, failureOf(inside->query.lastError()));
+        throw storeError(shown_, failureOf(*engine_, inside->query.lastError()));
     return Statement(std::move(inside));
 }
 
 void Connection::execute(const std::string& sql)
 {
-    auto statement = prepare(sql.c_str());
-    statement.run();
-    statement.finish();
+    QSqlQuery query(databaseOf(handle_));
+    bool done = query.exec(QString::fromStdString(sql));
+    while (done && query.nextResult()) { // of several statements in one text each has its own
+    }
+    done = done && !query.lastError().isValid();
+    if (!done)
+        throw storeError(shown_, failureOf(*engine_, query.lastError()));
 }
 
 std::int64_t Connection::wholeOf(const std::string& sql)
 {
-    auto statement = prepare(sql.c_str());
-    statement.run();
-    const auto value = statement.next() ? statement.whole(0) : 0;
-    statement.finish();
-    return value;
+    QSqlQuery query(databaseOf(handle_));
+    if (!query.exec(QString::fromStdString(sql)))
+        throw storeError(shown_, failureOf(*engine_, query.lastError()));
+    return query.next() ? query.value(0).toLongLong() : 0;
 }
 
 std::string Connection::textOf(const std::string& sql)
 {
-    auto statement = prepare(sql.c_str());
-    statement.run();
-    const auto value = statement.next() ? statement.text(0) : std::string();
-    statement.finish();
-    return value;
+    QSqlQuery query(databaseOf(handle_));
+    if (!query.exec(QString::fromStdString(sql)))
+        throw storeError(shown_, failureOf(*engine_, query.lastError()));
+    return query.next() ? query.value(0).toString().toStdString() : std::string();
 }
 
-Error storeError(const std::string& path, const StoreFailure& failure)
+void Connection::beginWriting()
 {
-    switch (failure.code & 0xff) {
-    case busy:
-    case locked:
-        return errorAt(path, "ledger-locked",
-                       {QS_SAY("core", "another program holds the ledger; nothing was written; close it "
-                                       "there and repeat"),
-                        {}},
-                       4);
-    case readOnlyFile:
-    case cantOpen:
-        return errorAt(path, "ledger-unwritable",
-                       {QS_SAY("core", "the ledger cannot be opened for writing here; check the rights of "
-                                       "the file and its folder"),
-                        {}},
-                       4);
-    case full:
-        return errorAt(path, "ledger-full",
-                       {QS_SAY("core", "the disk is full; nothing was written; make room and repeat"), {}},
-                       4);
-    case corrupt:
-    case notADatabase:
-        return errorAt(path, "ledger-not-a-database",
-                       {QS_SAY("core", "this is not a ledger, or it is damaged (%1); put back the latest "
-                                       "copy of the camp folder"),
-                        {failure.text}},
-                       3);
-    default:
-        return errorAt(path, "ledger-failed",
-                       {QS_SAY("core", "the ledger failed: %1 (code %2); nothing was written"),
-                        {failure.text, std::to_string(failure.code)}},
-                       4);
+    if (!transactions_) {
+        try {
+            return execute(engine_->beginWriting());
+        } catch (const StoreError&) {
+            rollback(); // it began, but the lock was not to be had
+            throw;
+        }
     }
+    transactions_->beginWriting.run();
+    transactions_->beginWriting.finish();
+}
+
+void Connection::beginReading()
+{
+    if (!transactions_)
+        return execute(engine_->beginReading());
+    transactions_->beginReading.run();
+    transactions_->beginReading.finish();
+}
+
+void Connection::commit()
+{
+    if (!transactions_) {
+        auto database = databaseOf(handle_);
+        if (!database.commit())
+            throw storeError(shown_, failureOf(*engine_, database.lastError()));
+        return;
+    }
+    const bool done = transactions_->commit.tryRun();
+    transactions_->commit.finish();
+    if (!done)
+        throw storeError(shown_, transactions_->commit.failure());
+}
+
+void Connection::rollback() noexcept
+{
+    if (!transactions_) {
+        if (auto database = databaseOf(handle_); database.isOpen())
+            (void)database.rollback();
+        return;
+    }
+    (void)transactions_->rollback.tryRun();
+    transactions_->rollback.finish();
 }
 
 } // namespace quarterstep

@@ -4,6 +4,8 @@
 
 #include "core/finding.hpp"
 
+#include <cstring>
+
 namespace quarterstep
 {
 
@@ -23,6 +25,15 @@ namespace quarterstep
 [[nodiscard]] inline Error errorAt(const std::string& path, const char* code, Sentence sentence, int exitCode)
 {
     return {findingAt(Severity::error, path, code, std::move(sentence)), exitCode};
+}
+
+/// file-unwritable, with the system's words. @param reason an errno
+[[nodiscard]] inline Error fileUnwritable(const std::string& path, int reason)
+{
+    return errorAt(path, "file-unwritable",
+                   {QS_SAY("core", "the file cannot be written: %1; check rights and free space"),
+                    {std::strerror(reason)}},
+                   4);
 }
 
 } // namespace quarterstep

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The ledger: everything that happened, append-only, hash-chained, in SQLite through Qt SQL.
+// The ledger: everything that happened, append-only, hash-chained, in a file or in a database that several
+// stations share.
 // One transaction a hand-over: the entry and its movements; a trigger keeps balances and a CHECK keeps them
 // >= 0.
 #pragma once
@@ -62,10 +63,13 @@ class Ledger
   public:
     enum class Mode { readOnly, readWrite };
 
-    /// Opens the ledger; in readWrite mode it is made when missing. A connection belongs to the thread that
+    /// Opens the ledger at a path, or the shared one at postgresql://login@host:port/database, for the camp
+    /// folder given (the folder of the file when it is a file). In readWrite mode a file is made when
+    /// missing; a shared ledger is set up once (shared_ledger.hpp). A connection belongs to the thread that
     /// opened it, and a QCoreApplication must exist. Throws Error: ledger-missing (3), ledger-not-a-database
-    /// (3), ledger-newer (3), ledger-locked (4), ledger-unwritable (4), ledger-network (4).
-    [[nodiscard]] static Ledger open(const std::string& path, Mode mode);
+    /// (3), ledger-newer (3), ledger-address (3), ledger-locked (4), ledger-unwritable (4), ledger-network
+    /// (4), ledger-unreachable (4), ledger-not-allowed (4).
+    [[nodiscard]] static Ledger open(const std::string& location, Mode mode, const std::string& folder = {});
     Ledger(Ledger&&) noexcept;
     Ledger& operator=(Ledger&&) noexcept;
     ~Ledger();
@@ -82,15 +86,17 @@ class Ledger
     void becomeSecondStation();
     /// The copy of an older form that opening left beside the ledger; empty when there was nothing to do.
     [[nodiscard]] const std::string& migratedFrom() const;
-    [[nodiscard]] const std::string& path() const;
-    [[nodiscard]] std::string station() const; ///< id of this station, 36 characters
+    [[nodiscard]] const std::string& path() const; ///< or address, as people are shown it
+    [[nodiscard]] std::string station() const;     ///< id of this station, 36 characters
 
     /// Posts entry and movements in one transaction; returns it with id, number and time set. All or nothing.
     /// Throws Error: stock-short (1: the balance would go below zero; argument = line), unknown-line (3),
     /// entry-gone (3: cancels an unknown or already cancelled entry), ledger-locked (4), ledger-full (4),
-    /// ledger-replaced (4: the file was moved or replaced), ledger-moved (4), ledger-failed (4), entry-form
-    /// (3: not what an entry of its kind looks like).
-    /// An `enteredInError` entry without movements gets those of the entry it cancels, turned round.
+    /// ledger-replaced (4: the file was moved or replaced), ledger-moved (4), ledger-failed (4),
+    /// ledger-unreachable (4), ledger-not-allowed (4), entry-form (3: not what an entry of its kind looks
+    /// like). When the connection to a server is lost at the commit, the entry is looked for and, if it is
+    /// not there, posted again under the same id. An `enteredInError` entry without movements gets those of
+    /// the entry it cancels, turned round.
     Entry post(const std::string& site, Entry entry);
     /// All of them in one transaction, or none. With `expected` only while that is still the last position;
     /// otherwise Error ledger-went-on (4).

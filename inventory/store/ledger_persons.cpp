@@ -23,8 +23,8 @@ std::int64_t countWith(Connection& connection, const char* sql, const std::strin
 void Ledger::putPerson(const LedgerPerson& person)
 {
     LedgerTransaction transaction(*inside_);
-    auto put = inside_->connection->prepare("INSERT INTO person (code, name) VALUES (?, ?) "
-                                            "ON CONFLICT (code) DO UPDATE SET name = excluded.name");
+    auto put = inside_->live().prepare("INSERT INTO person (code, name) VALUES (?, ?) "
+                                       "ON CONFLICT (code) DO UPDATE SET name = excluded.name");
     put.run({person.code, person.name});
     put.finish();
     transaction.commit();
@@ -32,7 +32,7 @@ void Ledger::putPerson(const LedgerPerson& person)
 
 std::optional<LedgerPerson> Ledger::person(const std::string& code) const
 {
-    auto query = inside_->connection->prepare("SELECT code, name FROM person WHERE code = ?");
+    auto query = inside_->live().prepare("SELECT code, name FROM person WHERE code = ?");
     query.run({code});
     std::optional<LedgerPerson> found;
     if (query.next())
@@ -43,7 +43,7 @@ std::optional<LedgerPerson> Ledger::person(const std::string& code) const
 
 Forgotten Ledger::toForget(const std::string& code) const
 {
-    auto& connection = *inside_->connection;
+    auto& connection = inside_->live();
     Forgotten found;
     found.known = countWith(connection, "SELECT count(*) FROM person WHERE code = ?", code) > 0;
     found.texts = countWith(connection,
@@ -61,8 +61,8 @@ Forgotten Ledger::toForget(const std::string& code) const
 
 Forgotten Ledger::forgetPerson(const std::string& code)
 {
-    auto& connection = *inside_->connection;
-    connection.execute("PRAGMA secure_delete = ON"); // bytes of what goes are overwritten
+    auto& connection = inside_->live();
+    inside_->engine().overwriteErased(connection);
     const auto found = toForget(code);
     LedgerTransaction transaction(*inside_);
     for (const char* sql :
@@ -74,11 +74,7 @@ Forgotten Ledger::forgetPerson(const std::string& code)
         erase.finish();
     }
     transaction.commit();
-    auto empty = connection.prepare("PRAGMA wal_checkpoint(TRUNCATE)");
-    empty.run();
-    const bool held = empty.next() && empty.whole(0) != 0;
-    empty.finish();
-    if (held)
+    if (!inside_->engine().emptyJournal(connection))
         throw errorAt(inside_->path, "journal-held",
                       {QS_SAY("core", "the person is forgotten, but another program reads the ledger and old "
                                       "text stays in its journal; close it there and repeat"),

@@ -67,17 +67,19 @@ class RemarkRows
 
 Snapshot Ledger::snapshot(const std::string& site) const
 {
-    Snapshot snapshot;
-    auto& query = inside_->statements->snapshot;
-    query.run({site});
-    while (query.next()) {
-        snapshot.balances.push_back(balanceIn(query));
-        snapshot.position = query.whole(4);
-    }
-    query.finish();
-    if (snapshot.balances.empty())
-        snapshot.position = position();
-    return snapshot;
+    return inside_->reading([&] {
+        Snapshot snapshot;
+        auto& query = inside_->statements->snapshot;
+        query.run({site});
+        while (query.next()) {
+            snapshot.balances.push_back(balanceIn(query));
+            snapshot.position = query.whole(4);
+        }
+        query.finish();
+        if (snapshot.balances.empty())
+            snapshot.position = position();
+        return snapshot;
+    });
 }
 
 std::vector<Balance> Ledger::balances(const std::string& site) const
@@ -87,93 +89,108 @@ std::vector<Balance> Ledger::balances(const std::string& site) const
 
 std::vector<Balance> Ledger::balancesAt(const std::string& site, std::int64_t position) const
 {
-    // From the counts of today back: what came later is usually little.
-    auto query = inside_->connection->prepare(
-        "SELECT balance.line, on_hand - coalesce(later.delta, 0), balance.held - coalesce(later.held, 0), "
-        "balance.quarantined - coalesce(later.quarantined, 0) FROM balance LEFT JOIN (SELECT line, "
-        "sum(delta) AS "
-        "delta, sum(held) AS held, sum(quarantined) AS quarantined FROM movement WHERE entry > ? AND site = "
-        "? "
-        "GROUP BY line) AS later ON later.line = balance.line WHERE site = ? AND EXISTS (SELECT 1 FROM "
-        "movement AS "
-        "earlier WHERE earlier.site = balance.site AND earlier.line = balance.line AND earlier.entry <= ?) "
-        "ORDER BY balance.line");
-    query.run({position, site, site, position});
-    return allBalances(query);
+    return inside_->reading([&] {
+        // From the counts of today back: what came later is usually little.
+        auto query = inside_->live().prepare(
+            "SELECT balance.line, on_hand - coalesce(later.delta, 0), balance.held - coalesce(later.held, "
+            "0), "
+            "balance.quarantined - coalesce(later.quarantined, 0) FROM balance LEFT JOIN (SELECT line, "
+            "sum(delta) AS "
+            "delta, sum(held) AS held, sum(quarantined) AS quarantined FROM movement WHERE entry > ? AND "
+            "site = "
+            "? "
+            "GROUP BY line) AS later ON later.line = balance.line WHERE site = ? AND EXISTS (SELECT 1 FROM "
+            "movement AS "
+            "earlier WHERE earlier.site = balance.site AND earlier.line = balance.line AND earlier.entry <= "
+            "?) "
+            "ORDER BY balance.line");
+        query.run({position, site, site, position});
+        return allBalances(query);
+    });
 }
 
 std::vector<Balance> Ledger::firstCounts(const std::string& site) const
 {
-    auto query = inside_->connection->prepare(
-        "SELECT line, (SELECT delta FROM movement WHERE movement.site = balance.site AND movement.line = "
-        "balance.line ORDER BY entry, place LIMIT 1), held, quarantined FROM balance WHERE site = ? ORDER BY "
-        "line");
-    query.run({site});
-    return allBalances(query);
+    return inside_->reading([&] {
+        auto query = inside_->live().prepare(
+            "SELECT line, (SELECT delta FROM movement WHERE movement.site = balance.site AND movement.line = "
+            "balance.line ORDER BY entry, place LIMIT 1), held, quarantined FROM balance WHERE site = ? "
+            "ORDER BY "
+            "line");
+        query.run({site});
+        return allBalances(query);
+    });
 }
 
 std::int64_t Ledger::position() const
 {
-    return inside_->connection->wholeOf("SELECT coalesce(max(position), 0) FROM entry");
+    return inside_->reading(
+        [&] { return inside_->live().wholeOf("SELECT coalesce(max(position), 0) FROM entry"); });
 }
 
 std::vector<Entry> Ledger::entriesAfter(std::int64_t position) const
 {
-    RemarkRows remarks(*inside_->connection, position);
-    auto query = inside_->connection->prepare(
-        "SELECT payload, position FROM entry WHERE position > ? ORDER BY position");
-    query.run({position});
-    std::vector<Entry> entries;
-    while (query.next()) {
-        entries.push_back(entryIn(query, 0, inside_->path));
-        remarks.giveTo(entries.back(), query.whole(1));
-    }
-    query.finish();
-    remarks.finish();
-    return entries;
+    return inside_->reading([&] {
+        RemarkRows remarks(inside_->live(), position);
+        auto query = inside_->live().prepare(
+            "SELECT payload, position FROM entry WHERE position > ? ORDER BY position");
+        query.run({position});
+        std::vector<Entry> entries;
+        while (query.next()) {
+            entries.push_back(entryIn(query, 0, inside_->path));
+            remarks.giveTo(entries.back(), query.whole(1));
+        }
+        query.finish();
+        remarks.finish();
+        return entries;
+    });
 }
 
 std::optional<Entry> Ledger::entry(const std::string& id) const
 {
-    auto query = inside_->connection->prepare("SELECT payload, position FROM entry WHERE id = ?");
-    query.run({Blob{idBytes(id)}});
-    std::optional<Entry> found;
-    if (query.next()) {
-        found = entryIn(query, 0, inside_->path);
-        RemarkRows remarks(*inside_->connection, query.whole(1) - 1);
-        remarks.giveTo(*found, query.whole(1));
-        remarks.finish();
-    }
-    query.finish();
-    return found;
+    return inside_->reading([&] {
+        auto query = inside_->live().prepare("SELECT payload, position FROM entry WHERE id = ?");
+        query.run({Blob{idBytes(id)}});
+        std::optional<Entry> found;
+        if (query.next()) {
+            found = entryIn(query, 0, inside_->path);
+            RemarkRows remarks(inside_->live(), query.whole(1) - 1);
+            remarks.giveTo(*found, query.whole(1));
+            remarks.finish();
+        }
+        query.finish();
+        return found;
+    });
 }
 
 std::vector<CardRow> Ledger::card(const std::string& site, const std::string& line) const
 {
-    RemarkRows remarks(*inside_->connection, 0);
-    auto query = inside_->connection->prepare("SELECT payload, position, delta, part, held, quarantined FROM "
-                                              "movement JOIN entry ON entry.position = "
-                                              "movement.entry WHERE movement.site = ? AND movement.line = ? "
-                                              "ORDER BY movement.entry, movement.place");
-    query.run({site, line});
-    std::vector<CardRow> rows;
-    std::int64_t balance = 0;
-    while (query.next()) {
-        CardRow row;
-        row.position = query.whole(1);
-        row.entry = entryIn(query, 0, inside_->path);
-        remarks.giveTo(row.entry, row.position);
-        if (!rows.empty() && rows.back().position == row.position) // the same line twice in one entry
-            row.entry.texts = rows.back().entry.texts;
-        row.movement = {line, static_cast<int>(query.whole(2)), query.text(3),
-                        static_cast<int>(query.whole(4)), static_cast<int>(query.whole(5))};
-        balance += row.movement.delta;
-        row.balance = balance;
-        rows.push_back(std::move(row));
-    }
-    query.finish();
-    remarks.finish();
-    return rows;
+    return inside_->reading([&] {
+        RemarkRows remarks(inside_->live(), 0);
+        auto query = inside_->live().prepare("SELECT payload, position, delta, part, held, quarantined FROM "
+                                             "movement JOIN entry ON entry.position = "
+                                             "movement.entry WHERE movement.site = ? AND movement.line = ? "
+                                             "ORDER BY movement.entry, movement.place");
+        query.run({site, line});
+        std::vector<CardRow> rows;
+        std::int64_t balance = 0;
+        while (query.next()) {
+            CardRow row;
+            row.position = query.whole(1);
+            row.entry = entryIn(query, 0, inside_->path);
+            remarks.giveTo(row.entry, row.position);
+            if (!rows.empty() && rows.back().position == row.position) // the same line twice in one entry
+                row.entry.texts = rows.back().entry.texts;
+            row.movement = {line, static_cast<int>(query.whole(2)), query.text(3),
+                            static_cast<int>(query.whole(4)), static_cast<int>(query.whole(5))};
+            balance += row.movement.delta;
+            row.balance = balance;
+            rows.push_back(std::move(row));
+        }
+        query.finish();
+        remarks.finish();
+        return rows;
+    });
 }
 
 } // namespace quarterstep

@@ -5,41 +5,21 @@
 namespace quarterstep
 {
 
-namespace
-{
-
-void writePlace(Connection& connection, const std::string& path)
-{
-    const auto place = placeOf(path);
-    auto claim = connection.prepare("UPDATE station SET machine = ?, volume = ?, folder = ? WHERE own = 1");
-    claim.run({place.machine, place.volume, place.folder});
-    claim.finish();
-}
-
-} // namespace
-
 void Ledger::Inside::bringUp()
 {
     if (!older)
         return;
-    forgetOlderForm(*connection);
-    migratedFrom = migrateLedger(*connection, path);
+    migratedFrom = connection->engine().bringUp(*connection);
     older = false;
     inserts.emplace(*connection);
 }
 
 void Ledger::Inside::readStation()
 {
-    auto query = connection->prepare("SELECT key, id, machine, volume, folder FROM station WHERE own = 1");
-    query.run();
-    if (!query.next())
-        throw errorAt(
-            path, "ledger-not-a-database",
-            {QS_SAY("core", "this ledger names no station of its own; put back the latest copy"), {}}, 3);
-    stationKey = query.whole(0);
-    stationId = query.bytes(1);
-    moved = placeOf(path) != PlaceMark{query.text(2), query.text(3), query.text(4)};
-    query.finish();
+    const auto own = connection->engine().station(*connection, folder, mode == Mode::readWrite);
+    stationKey = own.key;
+    stationId = own.id;
+    moved = own.moved;
 }
 
 void Ledger::Inside::claim(bool asSecondStation)
@@ -50,14 +30,7 @@ void Ledger::Inside::claim(bool asSecondStation)
     const bool was = std::exchange(moved, false);
     try {
         LedgerTransaction transaction(*this);
-        if (asSecondStation) {
-            connection->execute("UPDATE station SET own = 0 WHERE own = 1");
-            auto add = connection->prepare(
-                "INSERT INTO station (id, own, machine, volume, folder) VALUES (?, 1, '', '', '')");
-            add.run({Blob{randomId()}});
-            add.finish();
-        }
-        writePlace(*connection, path);
+        engine().claim(*connection, asSecondStation);
         transaction.commit();
     } catch (...) {
         moved = was;
@@ -88,7 +61,7 @@ std::string Ledger::station() const
 
 void Ledger::copyTo(const std::string& target) const
 {
-    copyLedger(*inside_->connection, target);
+    inside_->engine().copyTo(inside_->live(), target);
 }
 
 } // namespace quarterstep

@@ -5,6 +5,7 @@
 #include "inventory/store/ledger_inside.hpp"
 #include "inventory/store/payload.hpp"
 
+#include <algorithm>
 #include <set>
 
 namespace quarterstep
@@ -38,8 +39,8 @@ class LedgerMerge
 {
   public:
     LedgerMerge(Ledger& into, const Ledger& from)
-        : into_(*into.inside_), from_(*from.inside_), path_(from_.path), ours_(*into_.connection),
-          theirs_(*from_.connection)
+        : into_(*into.inside_), from_(*from.inside_), path_(from_.path), ours_(into_.live()),
+          theirs_(from_.live())
     {
     }
 
@@ -50,7 +51,7 @@ class LedgerMerge
             plan();
             return std::move(report_);
         }
-        ours_.execute("PRAGMA secure_delete = ON");
+        into_.engine().overwriteErased(ours_);
         LedgerTransaction transaction(into_);
         const auto order = plan();
         for (const auto index : order)
@@ -58,14 +59,14 @@ class LedgerMerge
         blankForgotten();
         transaction.commit();
         if (report_.blanked > 0)
-            (void)ours_.wholeOf("PRAGMA wal_checkpoint(TRUNCATE)");
+            (void)into_.engine().emptyJournal(ours_);
         return std::move(report_);
     }
 
   private:
     void refuseUnfit(const ChainCheck& theirChain) const
     {
-        if (identityOf(into_.path) == identityOf(from_.path))
+        if (into_.engine().identity(ours_) == from_.engine().identity(theirs_))
             throw errorAt(path_, "merge-itself",
                           {QS_SAY("core", "this is the ledger of the camp itself; name another one"), {}}, 2);
         if (!theirChain.ok)
@@ -107,6 +108,7 @@ class LedgerMerge
                 station = rows.bytes(2);
                 last = lastNumber(station);
             }
+            theirLast_[station] = rows.whole(3);
             if (rows.whole(3) > last)
                 take(rows, station);
             else
@@ -261,7 +263,7 @@ class LedgerMerge
                         "any more"),
                  {}}));
         for (const auto& [site, stations] : stationsBySite())
-            if (stations.size() > 1 && report_.bySite.count(site) > 0)
+            if (stations.size() > 1 && wentApart(site))
                 report_.findings.push_back(findingAt(
                     Severity::caution, path_, "merge-two-stations",
                     {QS_SAY(
@@ -269,6 +271,30 @@ class LedgerMerge
                          "%1 has entries of %2 stations: its folder was copied and both were used; count its "
                          "stock, since both began with the same pieces"),
                      {site, std::to_string(stations.size())}}));
+    }
+
+    /// Whether entries of one station come to a site on which another one wrote here what is not known there:
+    /// neither saw what the other took. Stations that shared one ledger did.
+    bool wentApart(const std::string& site)
+    {
+        if (report_.bySite.count(site) == 0)
+            return false;
+        auto query = ours_.prepare(
+            "SELECT station.id, max(number) FROM movement JOIN entry ON entry.position = movement.entry "
+            "JOIN station ON station.key = entry.station WHERE movement.site = ? GROUP BY station.id");
+        query.run({site});
+        bool apart = false;
+        while (query.next()) {
+            const auto station = idText(query.bytes(0));
+            const auto known = theirLast_.find(query.bytes(0));
+            const bool seenThere = known != theirLast_.end() && known->second >= query.whole(1);
+            const bool others = std::any_of(steps_.begin(), steps_.end(), [&](const MergeStep& step) {
+                return step.site == site && step.station != station && !step.movements.empty();
+            });
+            apart = apart || (!seenThere && others);
+        }
+        query.finish();
+        return apart;
     }
 
     std::map<std::string, std::set<std::string>> stationsBySite()
@@ -374,7 +400,7 @@ class LedgerMerge
     }
 
     Ledger::Inside& into_;
-    const Ledger::Inside& from_;
+    Ledger::Inside& from_;
     std::string path_;
     Connection& ours_;
     Connection& theirs_;
@@ -383,6 +409,7 @@ class LedgerMerge
     std::vector<Incoming> incoming_; ///< one for each step
     std::set<std::string> known_;
     std::map<std::string, std::string> cancelled_;
+    std::map<std::string, std::int64_t> theirLast_; ///< last number of each of their stations, by its bytes
     std::set<SiteLine> lines_;
     std::map<std::string, std::int64_t> keys_; ///< station id -> key here
     std::optional<Statement> sameNumber_;

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "inventory/store/migrations.hpp"
+#include "inventory/store/finding_at.hpp"
 #include "inventory/store/place.hpp"
 #include "inventory/store/schema.hpp"
 
@@ -15,50 +16,6 @@ namespace quarterstep
 
 namespace
 {
-
-/// Statements end where an empty line stands; comments stand on lines of their own.
-void runScript(Connection& connection, std::string_view script)
-{
-    std::string statement;
-    bool anySql = false;
-    const auto runIt = [&] {
-        if (anySql)
-            connection.execute(statement);
-        statement.clear();
-        anySql = false;
-    };
-    for (std::size_t begin = 0; begin < script.size();) {
-        const auto end = std::min(script.find('\n', begin), script.size());
-        const auto line = script.substr(begin, end - begin);
-        begin = end + 1;
-        if (line.empty())
-            runIt();
-        else if (line.substr(0, 2) != "--") {
-            statement.append(line).append("\n");
-            anySql = true;
-        }
-    }
-    runIt();
-}
-
-Error unwritable(const std::string& path, int reason)
-{
-    return errorAt(path, "file-unwritable",
-                   {QS_SAY("core", "the file cannot be written: %1; check rights and free space"),
-                    {std::strerror(reason)}},
-                   4);
-}
-
-void syncFile(const std::string& path)
-{
-    const int descriptor = open(path.c_str(), O_RDONLY | O_CLOEXEC);
-    const bool synced = descriptor >= 0 && fsync(descriptor) == 0;
-    const int failed = errno;
-    if (descriptor >= 0)
-        close(descriptor);
-    if (!synced || !syncFolder(folderOf(path)))
-        throw unwritable(path, failed);
-}
 
 /// A connection for reading only does not copy either; the copy is another file.
 class QueryOnlyLifted
@@ -96,6 +53,30 @@ std::string freeName(const std::string& wanted)
 
 } // namespace
 
+void runScript(Connection& connection, std::string_view script)
+{
+    std::string statement;
+    bool anySql = false;
+    const auto runIt = [&] {
+        if (anySql)
+            connection.execute(statement);
+        statement.clear();
+        anySql = false;
+    };
+    for (std::size_t begin = 0; begin < script.size();) {
+        const auto end = std::min(script.find('\n', begin), script.size());
+        const auto line = script.substr(begin, end - begin);
+        begin = end + 1;
+        if (line.empty())
+            runIt();
+        else if (line.substr(0, 2) != "--") {
+            statement.append(line).append("\n");
+            anySql = true;
+        }
+    }
+    runIt();
+}
+
 LedgerState ledgerState(Connection& connection, const std::string& path)
 {
     const auto application = connection.wholeOf("PRAGMA application_id");
@@ -129,17 +110,15 @@ std::string migrateLedger(Connection& connection, const std::string& path)
 {
     const auto copy = freeName(path + ".form-" + std::to_string(connection.wholeOf("PRAGMA user_version")));
     copyLedger(connection, copy);
-    connection.execute("BEGIN IMMEDIATE");
+    connection.beginWriting();
     try {
         if (ledgerState(connection, path) == LedgerState::older) { // nobody was quicker
             runScript(connection, sqliteMigration2());
             connection.execute("PRAGMA user_version = " + std::to_string(ledgerVersion));
         }
-        connection.execute("COMMIT");
+        connection.commit();
     } catch (const Error&) {
-        auto rollback = connection.prepare("ROLLBACK");
-        (void)rollback.tryRun();
-        rollback.finish();
+        connection.rollback();
         throw;
     }
     return copy;
@@ -161,15 +140,31 @@ void forgetOlderForm(Connection& connection)
     connection.execute("DROP VIEW IF EXISTS temp.remark");
 }
 
-void copyLedger(Connection& connection, const std::string& target)
+void syncFile(const std::string& path)
+{
+    const int descriptor = open(path.c_str(), O_RDONLY | O_CLOEXEC);
+    const bool synced = descriptor >= 0 && fsync(descriptor) == 0;
+    const int failed = errno;
+    if (descriptor >= 0)
+        close(descriptor);
+    if (!synced || !syncFolder(folderOf(path)))
+        throw fileUnwritable(path, failed);
+}
+
+void makeFileForCopy(const std::string& target)
 {
     const int made = open(target.c_str(), O_RDWR | O_CREAT | O_EXCL | O_CLOEXEC, 0600);
     if (made < 0 && errno == EEXIST)
         throw errorAt(target, "file-exists",
                       {QS_SAY("core", "something has this name already; name a place that is free"), {}}, 3);
     if (made < 0)
-        throw unwritable(target, errno);
+        throw fileUnwritable(target, errno);
     close(made);
+}
+
+void copyLedger(Connection& connection, const std::string& target)
+{
+    makeFileForCopy(target);
     try {
         const QueryOnlyLifted lifted(connection);
         auto copy = connection.prepare("VACUUM INTO ?");

@@ -2,7 +2,9 @@
 // The schema of a ledger file: made when the file is empty, recognised by application id and version.
 #pragma once
 
-#include "inventory/store/connection.hpp"
+#include "inventory/store/engine.hpp"
+
+#include <string_view>
 
 namespace quarterstep
 {
@@ -11,7 +13,8 @@ namespace quarterstep
 inline constexpr std::int64_t ledgerApplicationId = 0x51534C47;
 inline constexpr std::int64_t ledgerVersion = 2;
 
-enum class LedgerState { empty, older, ready };
+/// Runs a script whose statements end where an empty line stands; comments stand on lines of their own.
+void runScript(Connection& connection, std::string_view script);
 
 /// Throws Error ledger-not-a-database (3) for a database of another program, ledger-newer (3) for one made by
 /// a newer version.
@@ -32,5 +35,10 @@ void forgetOlderForm(Connection& connection);
 /// Writes a consistent copy of the open ledger to a new file that only its owner reads, and syncs it. Throws
 /// Error file-exists (3) when something has that name already, file-unwritable (4), ledger-full (4).
 void copyLedger(Connection& connection, const std::string& target);
+
+/// An empty file for a copy, read by its owner alone. Throws as copyLedger.
+void makeFileForCopy(const std::string& target);
+/// Makes a file and its name last. Throws Error file-unwritable (4).
+void syncFile(const std::string& path);
 
 } // namespace quarterstep

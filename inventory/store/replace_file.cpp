@@ -22,14 +22,6 @@ namespace quarterstep
 namespace
 {
 
-Error unwritable(const std::string& path, int reason)
-{
-    return errorAt(path, "file-unwritable",
-                   {QS_SAY("core", "the file cannot be written: %1; check rights and free space"),
-                    {std::strerror(reason)}},
-                   4);
-}
-
 /// Closes on every way out.
 struct Descriptor {
     int number;
@@ -79,9 +71,9 @@ void writeStraight(const std::string& path, const std::string& bytes)
 {
     const Descriptor file{open(path.c_str(), O_WRONLY | O_CREAT | O_TRUNC | O_CLOEXEC, 0666)};
     if (file.number < 0)
-        throw unwritable(path, errno);
+        throw fileUnwritable(path, errno);
     if (const int failed = writeAll(file.number, bytes))
-        throw unwritable(path, failed);
+        throw fileUnwritable(path, failed);
 }
 
 } // namespace
@@ -104,7 +96,7 @@ void replaceFile(const std::string& path, const std::string& bytes, bool ownerOn
     if (failed != 0) {
         if (failed != EEXIST)
             unlink(temporary.c_str());
-        throw unwritable(path, failed);
+        throw fileUnwritable(path, failed);
     }
     if (!syncFolder(folder))
         throw errorAt(

@@ -12,4 +12,7 @@ namespace quarterstep
 /// migration_2_sqlite.sql: from form 1 to form 2.
 [[nodiscard]] std::string_view sqliteMigration2();
 
+/// schema_postgresql.sql: tables, triggers and groups of a shared ledger.
+[[nodiscard]] std::string_view postgresqlSchema();
+
 } // namespace quarterstep

@@ -13,7 +13,7 @@ namespace quarterstep
 namespace
 {
 
-constexpr const char* formatWords = "quarterstep age tables 1";
+constexpr const char* ageTablesFormat = "quarterstep age tables 1";
 constexpr double oldest = 120.0;
 constexpr double largestValue = 20.0;
 
@@ -129,12 +129,12 @@ Reading<std::vector<AgeTable>> readOver(std::vector<AgeTable> builtIn, std::stri
     if (document.readable()) {
         YamlMap top(document, document.root(), {"format", "tables"});
         const YamlValue* format = top.need("format");
-        if (format && format->text != formatWords)
+        if (format && format->text != ageTablesFormat)
             document.tell(
                 Severity::error, *format, "format-unknown",
                 {QS_SAY("core", "this is not a file of age tables of this program; the first key should "
                                 "read format: %1"),
-                 {formatWords}});
+                 {ageTablesFormat}});
         const YamlValue* list = top.need("tables");
         if (list && list->kind != YamlValue::Kind::list)
             document.tell(Severity::error, *list, "tables-not-a-list",

@@ -3,6 +3,7 @@
 
 #include "inventory/text/csv.hpp"
 #include "inventory/text/row_checks.hpp"
+#include "inventory/text/source_text.hpp"
 #include "inventory/text/survey_table.hpp"
 #include "inventory/text/table_columns.hpp"
 #include "inventory/text/yaml_map.hpp"
@@ -15,14 +16,6 @@ namespace quarterstep
 
 namespace
 {
-
-std::string lowered(std::string text)
-{
-    for (char& c : text)
-        if (c >= 'A' && c <= 'Z')
-            c = static_cast<char>(c - 'A' + 'a');
-    return text;
-}
 
 Finding errorAt(Position place, std::string code, Sentence sentence)
 {

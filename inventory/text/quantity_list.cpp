@@ -18,8 +18,8 @@ namespace quarterstep
 namespace
 {
 
-constexpr const char* formatWords = "quarterstep list 1";
-constexpr std::array knownColumns{"line", "quantity", "reason", "cause", "bin", "box"};
+constexpr const char* listFormat = "quarterstep list 1";
+constexpr std::array listColumns{"line", "quantity", "reason", "cause", "bin", "box"};
 
 std::string causesListed()
 {
@@ -89,7 +89,7 @@ class SheetReader
     {
         for (std::size_t i = 0; i < header.cells.size(); ++i) {
             const auto& cell = header.cells[i];
-            if (std::find(knownColumns.begin(), knownColumns.end(), cell.text) == knownColumns.end())
+            if (std::find(listColumns.begin(), listColumns.end(), cell.text) == listColumns.end())
                 rows_.tell(
                     cell.place, "column-unknown",
                     {QS_SAY("core", "the column \"%1\" is not known; it is not used"), {shown(cell.text)}},
@@ -189,9 +189,9 @@ void readYaml(const std::string& bytes, const std::string& name, Reading<Quantit
     if (document.readable()) {
         YamlMap map(document, document.root(), {"format", "lines"});
         const auto* format = map.need("format");
-        if (format != nullptr && document.text(*format).value_or("") != formatWords)
+        if (format != nullptr && document.text(*format).value_or("") != listFormat)
             document.tell(Severity::error, *format, "format-unknown",
-                          {QS_SAY("core", "write format: %1"), {formatWords}});
+                          {QS_SAY("core", "write format: %1"), {listFormat}});
         const auto* lines = map.need("lines");
         if (lines != nullptr && lines->kind != YamlValue::Kind::list)
             document.tell(Severity::error, *lines, "lines-not-a-list",

@@ -6,6 +6,7 @@
 #include "core/optics/readings.hpp"
 #include "inventory/text/csv.hpp"
 #include "inventory/text/numbers.hpp"
+#include "inventory/text/source_text.hpp"
 
 #include <algorithm>
 #include <array>
@@ -18,15 +19,7 @@ namespace quarterstep
 namespace
 {
 
-constexpr std::array knownColumns{"person", "eye", "reading", "sphere", "cylinder", "axis"};
-
-std::string lowered(std::string text)
-{
-    for (char& c : text)
-        if (c >= 'A' && c <= 'Z')
-            c = static_cast<char>(c - 'A' + 'a');
-    return text;
-}
+constexpr std::array readingColumns{"person", "eye", "reading", "sphere", "cylinder", "axis"};
 
 std::optional<Eye> eyeOf(const std::string& text)
 {
@@ -110,7 +103,7 @@ class ReadingsReader
     void readColumn(const CsvCell& cell, std::size_t index)
     {
         const std::string column = lowered(cell.text);
-        if (std::find(knownColumns.begin(), knownColumns.end(), column) == knownColumns.end()) {
+        if (std::find(readingColumns.begin(), readingColumns.end(), column) == readingColumns.end()) {
             tell(Severity::note, cell.place, "column-unknown",
                  {QS_SAY("core", "the column \"%1\" is not known; it is not used"), {shown(cell.text)}});
             return;

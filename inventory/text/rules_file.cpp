@@ -15,7 +15,7 @@ namespace quarterstep
 namespace
 {
 
-constexpr const char* formatWords = "quarterstep rules 1";
+constexpr const char* rulesFormat = "quarterstep rules 1";
 
 void readRange(YamlMap& map, const char* key, Range& range)
 {
@@ -152,12 +152,12 @@ Reading<FittingRules> readOver(const FittingRules& builtIn, std::string bytes, c
     if (document.readable()) {
         YamlMap top(document, document.root(), {"format", "settings", "profiles"});
         const YamlValue* format = top.need("format");
-        if (format && format->text != formatWords)
+        if (format && format->text != rulesFormat)
             document.tell(
                 Severity::error, *format, "format-unknown",
                 {QS_SAY("core", "this is not a rules file of this program; the first key should read "
                                 "format: %1"),
-                 {formatWords}});
+                 {rulesFormat}});
         readSettings(top, reading.value.settings);
         const YamlValue* profiles = top.find("profiles");
         if (profiles && profiles->kind != YamlValue::Kind::list)

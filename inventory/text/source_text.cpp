@@ -229,6 +229,14 @@ std::string shown(std::string_view text)
     return result;
 }
 
+std::string lowered(std::string text)
+{
+    for (char& c : text)
+        if (c >= 'A' && c <= 'Z')
+            c = static_cast<char>(c - 'A' + 'a');
+    return text;
+}
+
 std::size_t charactersIn(std::string_view text)
 {
     return static_cast<std::size_t>(

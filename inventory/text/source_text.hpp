@@ -53,6 +53,9 @@ class SourceText
 /// Text to show in a message: at most 60 characters, control characters as "?".
 [[nodiscard]] std::string shown(std::string_view text);
 
+/// The same with small Latin letters; what is not a Latin capital stays.
+[[nodiscard]] std::string lowered(std::string text);
+
 /// Characters of UTF-8 text.
 [[nodiscard]] std::size_t charactersIn(std::string_view text);
 

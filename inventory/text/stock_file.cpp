@@ -14,7 +14,7 @@ namespace quarterstep
 namespace
 {
 
-constexpr const char* formatWords = "quarterstep stock 1";
+constexpr const char* stockFormat = "quarterstep stock 1";
 constexpr std::size_t hashDigits = 8;
 
 /// A value that is spliced later: its text must stand in the file as it is read.
@@ -141,11 +141,11 @@ void readTop(YamlDocument& document, StockFile& file)
     if (!top.isMap())
         return;
     const YamlValue* format = top.need("format");
-    if (format && format->text != formatWords)
+    if (format && format->text != stockFormat)
         document.tell(Severity::error, *format, "format-unknown",
                       {QS_SAY("core", "this is not a stock file of this program; the first key should read "
                                       "format: %1"),
-                       {formatWords}});
+                       {stockFormat}});
     if (const YamlValue* site = top.need("site")) {
         file.site = document.text(*site).value_or("");
         if (site->kind == YamlValue::Kind::scalar && site->text.empty())

@@ -47,4 +47,9 @@ struct StockFile {
 [[nodiscard]] std::string spliceCounts(const StockFile& file, const std::vector<int>& counts,
                                        std::int64_t after, const std::vector<int>& hashed = {});
 
+/// New bytes of a stock file in which the key `ledger` names another ledger; put directly above `lines:` when
+/// it is not there yet. Finding ledger-not-plain when the value is written in a way that cannot be replaced.
+[[nodiscard]] Reading<std::string> spliceLedger(const StockFile& file, const std::string& name,
+                                                const std::string& ledger);
+
 } // namespace quarterstep

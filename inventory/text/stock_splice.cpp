@@ -2,6 +2,8 @@
 // New counts into the bytes of stock.yaml: one forward pass over the file as read, nothing patched in place.
 #include "inventory/text/stock_file.hpp"
 
+#include "inventory/text/yaml_map.hpp"
+
 #include <QCryptographicHash>
 #include <algorithm>
 #include <cassert>
@@ -26,9 +28,9 @@ std::string lineEnding(const StockFile& file)
     return end != std::string::npos && end > 0 && file.bytes[end - 1] == '\r' ? "\r\n" : "\n";
 }
 
-Replacement insertedWritten(const StockFile& file, const std::string& after, const std::string& hash)
+/// A key that goes in directly above `lines:`.
+Replacement inserted(const StockFile& file, const std::string& entry)
 {
-    const std::string entry = "written: {after: " + after + ", counts: " + hash + "}";
     const ByteSpan place{file.linesKeyBegin, file.linesKeyBegin};
     if (file.flowFile)
         return {place, entry + ", "};
@@ -43,6 +45,20 @@ std::string hashOf(const std::vector<StockLine>& lines, const std::vector<int>& 
         hash.addData(QByteArray::fromStdString(lines[i].name + "\t" + std::to_string(counts[i]) + "\n"));
     constexpr int digits = 8;
     return hash.result().toHex().left(digits).toStdString();
+}
+
+std::string replaced(const std::string& bytes, std::vector<Replacement> changes)
+{
+    std::sort(changes.begin(), changes.end(),
+              [](const Replacement& a, const Replacement& b) { return a.span.begin < b.span.begin; });
+    std::string result;
+    std::size_t copied = 0;
+    for (const auto& change : changes) {
+        result.append(bytes, copied, change.span.begin - copied);
+        result += change.text;
+        copied = change.span.end;
+    }
+    return result.append(bytes, copied, std::string::npos);
 }
 
 } // namespace
@@ -66,21 +82,35 @@ std::string spliceCounts(const StockFile& file, const std::vector<int>& counts, 
             changes.push_back({file.countSpans[i], std::to_string(counts[i])});
     const std::string hash = hashOf(file.lines, hashed.empty() ? counts : hashed);
     if (file.afterSpan.end == 0) {
-        changes.push_back(insertedWritten(file, std::to_string(after), hash));
+        changes.push_back(
+            inserted(file, "written: {after: " + std::to_string(after) + ", counts: " + hash + "}"));
     } else {
         changes.push_back({file.afterSpan, std::to_string(after)});
         changes.push_back({file.hashSpan, hash});
     }
-    std::sort(changes.begin(), changes.end(),
-              [](const Replacement& a, const Replacement& b) { return a.span.begin < b.span.begin; });
-    std::string result;
-    std::size_t copied = 0;
-    for (const auto& change : changes) {
-        result.append(file.bytes, copied, change.span.begin - copied);
-        result += change.text;
-        copied = change.span.end;
+    return replaced(file.bytes, std::move(changes));
+}
+
+Reading<std::string> spliceLedger(const StockFile& file, const std::string& name, const std::string& ledger)
+{
+    YamlDocument document(file.bytes, name);
+    const auto& root = document.root();
+    const YamlValue* value = nullptr;
+    for (std::size_t i = 0; i < root.keys.size(); ++i)
+        if (root.keys[i].text == "ledger")
+            value = &root.items[i];
+    if (value == nullptr)
+        return {replaced(file.bytes, {inserted(file, "ledger: " + ledger)}), {}};
+    const std::string_view text = document.source().text();
+    if (!value->plain || text.substr(value->begin, value->text.size()) != value->text) {
+        document.tell(
+            Severity::error, *value, "ledger-not-plain",
+            {QS_SAY("core", "write this value in one line and without quotes, so that it can be changed"),
+             {}});
+        return {file.bytes, document.takeFindings()};
     }
-    return result.append(file.bytes, copied, std::string::npos);
+    const auto begin = value->begin + document.source().markBytes();
+    return {replaced(file.bytes, {{{begin, begin + value->text.size()}, ledger}}), {}};
 }
 
 } // namespace quarterstep

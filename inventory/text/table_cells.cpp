@@ -21,14 +21,6 @@ namespace
 constexpr double leastPd = 20.0;
 constexpr double largestAddition = 6.0;
 
-std::string lowered(std::string text)
-{
-    for (char& c : text)
-        if (c >= 'A' && c <= 'Z')
-            c = static_cast<char>(c - 'A' + 'a');
-    return text;
-}
-
 Complaint notAWord(const std::string& text, std::span<const char* const> words, int offset = 0)
 {
     return {"unknown-word",

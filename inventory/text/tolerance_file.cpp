@@ -13,7 +13,7 @@ namespace quarterstep
 namespace
 {
 
-constexpr const char* formatWords = "quarterstep tolerances 1";
+constexpr const char* tolerancesFormat = "quarterstep tolerances 1";
 
 std::string neededText(YamlMap& map, const char* key)
 {
@@ -126,12 +126,12 @@ void readTop(YamlDocument& document, ToleranceSets& sets)
 {
     YamlMap top(document, document.root(), {"format", "default", "sets"});
     const YamlValue* format = top.need("format");
-    if (format && format->text != formatWords)
+    if (format && format->text != tolerancesFormat)
         document.tell(
             Severity::error, *format, "format-unknown",
             {QS_SAY("core", "this is not a tolerance file of this program; the first key should read "
                             "format: %1"),
-             {formatWords}});
+             {tolerancesFormat}});
     const YamlValue* list = top.find("sets");
     if (list && list->kind != YamlValue::Kind::list) {
         document.tell(Severity::error, *list, "sets-not-a-list",

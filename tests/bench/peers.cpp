@@ -101,14 +101,14 @@ std::vector<std::string> rankedAmong(const Need& need, const std::vector<StockLi
         double size;
     };
     std::vector<Kept> kept;
-    Fit fit;
     for (const std::size_t place : places) {
-        const auto supply = *supplyOf(std::array{Part{place, PartSide::pair}}, stock, need, settings);
-        judgeInto(fit, need, supply, profile);
+        const std::array parts{Part{place, PartSide::pair}};
+        const auto supply = *supplyOf(parts, stock, need, settings);
+        const auto fit = judge(need, supply, profile);
         if (!fit.acceptable() && !fit.onTrial())
             continue;
         auto key = fitKey(need, profile, fit);
-        nameParts(key, stock, {}, {Part{place, PartSide::pair}});
+        nameParts(key, stock, {}, parts);
         double sum = 0.0;
         int eyes = 0;
         for (const Eye eye : bothEyes)

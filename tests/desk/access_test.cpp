@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Everything that takes the keyboard has an object name, a name for a screen reader and a tooltip.
+#include "app/desk/places/stock_place.hpp"
 #include "app/desk/theme.hpp"
 #include "tests/desk/camp_folder.hpp"
 
@@ -51,6 +52,7 @@ BOOST_AUTO_TEST_CASE(every_widget_that_takes_the_keyboard_can_be_named, *utf::la
 {
     OpenDesk desk;
     BOOST_TEST_REQUIRE(desk.window.choosePerson(QStringLiteral("P-1")));
+    BOOST_TEST_REQUIRE(desk.window.stock().chooseLine("D-100"));
     int walked = 0;
     for (const auto* widget : desk.window.findChildren<QWidget*>()) {
         if (widget->focusPolicy() == Qt::NoFocus || !ours(*widget) || widget->inherits("QSplitter"))
@@ -62,7 +64,7 @@ BOOST_AUTO_TEST_CASE(every_widget_that_takes_the_keyboard_can_be_named, *utf::la
         BOOST_TEST((spoken && !spoken->text(QAccessible::Name).isEmpty()), reach(*widget)
                                                                                << " has no spoken name");
     }
-    BOOST_TEST(walked > 35); // 14 fields, 8 signs, 4 checks, buttons, lists
+    BOOST_TEST(walked > 55); // 24 fields, 8 signs, 4 checks, buttons, lists, choices
 }
 
 BOOST_AUTO_TEST_CASE(words_stand_out_from_what_is_behind_them_in_every_look,

@@ -20,8 +20,11 @@ inventory does not look up to app	inventory/		app/|samples/|tests/
 text does not know the store	inventory/text/		inventory/(store|exchange)/
 SQL is seen in inventory/store alone	core/|inventory/|app/	inventory/store/	Q(t)?Sql|sqlite3|libpq
 yaml-cpp is seen in yaml_map alone	core/|inventory/|app/	inventory/text/yaml_map	yaml-cpp
+LEMON is seen in flow.cpp alone	core/|inventory/|app/	core/planning/flow[.]cpp	lemon/
+GLPK is seen in linear_program.cpp alone	core/|inventory/|app/	core/planning/linear_program[.]cpp	glpk
+planning does not know the audit	core/planning/		core/auditing/
 CLI11 is seen in options.cpp alone	core/|inventory/|app/	app/command/options[.]cpp	CLI/
-QCustomPlot is seen in plot_view alone	core/|inventory/|app/	app/desk/plots/plot_view[.]	qcustomplot
+QCustomPlot is seen in the views of plots alone	core/|inventory/|app/	app/desk/plots/[a-z]+_view[.]	qcustomplot
 session knows neither command, paper nor desk	app/session/		app/(command|paper|desk)/
 paper knows neither command nor desk	app/paper/		app/(command|desk)/
 content of papers knows no drawing	app/paper/content/		app/paper/render/|Qt(Widgets|Gui|PrintSupport)|Q(Gui)?Application$|Q(Painter|Image|Font|PdfWriter|Printer|PageSize|TextLayout)$

@@ -6,7 +6,7 @@ gate=$1/include_directions.sh
 tree=$(mktemp -d) || exit 2
 trap 'rm -rf "$tree"' EXIT
 failed=0
-mkdir -p "$tree/core/optics" "$tree/core/fitting" "$tree/core/record" "$tree/inventory/text" "$tree/inventory/store" \
+mkdir -p "$tree/core/optics" "$tree/core/fitting" "$tree/core/record" "$tree/core/planning" "$tree/inventory/text" "$tree/inventory/store" \
     "$tree/app/session" "$tree/app/command" "$tree/app/desk/plots" "$tree/app/paper/content" \
     "$tree/app/paper/render" "$tree/samples"
 echo '#include "core/optics/units.hpp"' > "$tree/core/fitting/fit.hpp"
@@ -33,6 +33,9 @@ plant core/record/entry.cpp '#  include <chrono>'
 plant core/optics/up.cpp '#include "core/fitting/fit.hpp"'
 plant core/fitting/plan.cpp '#include "core/planning/demand.hpp"'
 plant core/record/audit.cpp '#include "core/auditing/slip.hpp"'
+plant core/planning/side.cpp '#include "core/auditing/rates.hpp"'
+plant core/planning/demand.cpp '#include <lemon/smart_graph.h>'
+plant core/planning/packing.cpp '#include <glpk.h>'
 plant inventory/text/up.cpp '#include "app/session/camp.hpp"'
 plant inventory/text/side.cpp '#include "inventory/store/ledger.hpp"'
 plant inventory/text/sql.cpp '#include <QSqlQuery>'

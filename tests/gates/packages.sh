@@ -12,8 +12,9 @@ find . -name CMakeLists.txt -not -path './build*' -exec cat {} + |
     awk '{ if ($1 != "Qt6") { print $1; next }
            for (i = 2; i <= NF; i++) if ($i ~ /^[A-Z][A-Za-z]+$/ && $i != "REQUIRED" && $i != "COMPONENTS") print $1 " " $i }' |
     sort -u > "$work/wanted"
-# What is needed without being looked for: compiler, tools, plugins, fonts.
-printf '%s\n' g++ cmake ninja-build libqt6sql6-sqlite fonts-dejavu-core ccache zbar-tools poppler-utils fonts-lohit-deva \
+# What is needed without being looked for by find_package: compiler, tools, plugins, fonts, GLPK.
+printf '%s\n' g++ libglpk-dev cmake ninja-build libqt6sql6-sqlite fonts-dejavu-core ccache zbar-tools poppler-utils \
+    fonts-lohit-deva postgresql-15 libqt6sql6-psql \
     > "$work/needed"
 # Libraries that CMake finds without a package of its own.
 find . -name CMakeLists.txt -not -path './build*' -exec cat {} + |
@@ -28,6 +29,7 @@ while IFS= read -r name; do
     QCustomPlotQt6) echo libqcustomplot-dev ;;
     Boost) echo libboost-test-dev ;;
     benchmark) echo libbenchmark-dev ;;
+    lemon) echo liblemon-dev ;;
     nanoflann) echo libnanoflann-dev ;;
     *) echo "no-package-known-for:$name" ;;
     esac

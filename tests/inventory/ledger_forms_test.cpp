@@ -7,6 +7,7 @@
 #include "inventory/store/place.hpp"
 #include "tests/inventory/folder.hpp"
 #include "tests/inventory/form_one.hpp"
+#include "tests/inventory/stores.hpp"
 
 #include <sys/stat.h>
 
@@ -34,8 +35,11 @@ int onHand(const Ledger& ledger, const std::string& line)
 struct Bench {
     TemporaryFolder folder;
     std::string path = folder / "ledger.sqlite";
-    Ledger ledger = Ledger::open(path, writing);
-    Bench() { ledger.introduce(site, {{"A", 5, 0, 0}, {"B", 2, 0, 0}}); }
+    Ledger ledger;
+    explicit Bench(const std::string& login = "station") : ledger(openLedger(path, writing, login))
+    {
+        ledger.introduce(site, {{"A", 5, 0, 0}, {"B", 2, 0, 0}});
+    }
 
     [[nodiscard]] Balance of(const std::string& line) const
     {
@@ -56,6 +60,21 @@ struct Bench {
     }
 };
 
+/// The files a ledger is kept in; of a server those of its tables.
+std::vector<std::string> filesOf(const std::string& path)
+{
+    if (!onServer())
+        return {path, path + "-wal"};
+    const auto raw = rawConnection(path);
+    raw->execute("CHECKPOINT");
+    std::vector<std::string> files;
+    for (const auto& file : std::filesystem::directory_iterator(
+             server().home() + "/d/base/" +
+             raw->textOf("SELECT oid FROM pg_database WHERE datname = current_database()")))
+        files.push_back(file.path().string());
+    return files;
+}
+
 int rowsIn(const std::string& path, const std::string& sql)
 {
     return static_cast<int>(Connection(path, Connection::Access::readWrite, 200).wholeOf(sql));
@@ -65,7 +84,8 @@ int rowsIn(const std::string& path, const std::string& sql)
 
 BOOST_AUTO_TEST_SUITE(forms)
 
-BOOST_AUTO_TEST_CASE(a_ledger_of_form_1_is_brought_up_after_a_copy_was_made, *utf::label("PROP"))
+BOOST_AUTO_TEST_CASE(a_ledger_of_form_1_is_brought_up_after_a_copy_was_made,
+                     *utf::label("PROP") * filesOnly())
 {
     TemporaryFolder folder;
     const auto path = formOne(folder.path());
@@ -96,7 +116,7 @@ BOOST_AUTO_TEST_CASE(a_ledger_of_form_1_is_brought_up_after_a_copy_was_made, *ut
     BOOST_TEST(copy.checkChain().ok);
 }
 
-BOOST_AUTO_TEST_CASE(a_migrated_ledger_has_the_same_schema_as_a_new_one, *utf::label("PROP"))
+BOOST_AUTO_TEST_CASE(a_migrated_ledger_has_the_same_schema_as_a_new_one, *utf::label("PROP") * filesOnly())
 {
     TemporaryFolder folder;
     const auto path = formOne(folder.path());
@@ -120,7 +140,8 @@ BOOST_AUTO_TEST_CASE(a_migrated_ledger_has_the_same_schema_as_a_new_one, *utf::l
     BOOST_TEST(shape(path) == shape(folder / "new"));
 }
 
-BOOST_AUTO_TEST_CASE(a_ledger_of_form_1_opened_for_reading_is_read_and_left_as_it_was, *utf::label("PROP"))
+BOOST_AUTO_TEST_CASE(a_ledger_of_form_1_opened_for_reading_is_read_and_left_as_it_was,
+                     *utf::label("PROP") * filesOnly())
 {
     TemporaryFolder folder;
     const auto path = formOne(folder.path());
@@ -135,7 +156,8 @@ BOOST_AUTO_TEST_CASE(a_ledger_of_form_1_opened_for_reading_is_read_and_left_as_i
     BOOST_TEST(!std::filesystem::exists(path + ".form-1"));
 }
 
-BOOST_AUTO_TEST_CASE(a_moved_ledger_of_form_1_is_brought_up_only_when_it_is_claimed, *utf::label("PROP"))
+BOOST_AUTO_TEST_CASE(a_moved_ledger_of_form_1_is_brought_up_only_when_it_is_claimed,
+                     *utf::label("PROP") * filesOnly())
 {
     TemporaryFolder folder;
     const auto path = formOne(folder.path(), false);
@@ -152,7 +174,7 @@ BOOST_AUTO_TEST_CASE(a_moved_ledger_of_form_1_is_brought_up_only_when_it_is_clai
     BOOST_TEST(ledger.checkChain().ok);
 }
 
-BOOST_AUTO_TEST_CASE(when_the_copy_cannot_be_made_nothing_is_brought_up, *utf::label("PROP"))
+BOOST_AUTO_TEST_CASE(when_the_copy_cannot_be_made_nothing_is_brought_up, *utf::label("PROP") * filesOnly())
 {
     TemporaryFolder folder;
     const auto path = formOne(folder.path());
@@ -181,10 +203,7 @@ BOOST_AUTO_TEST_CASE(held_and_quarantined_pieces_are_counted_but_not_given, *utf
     bench.post(EntryKind::handedOver, {{"A", -1, "pair", -1, 0}}); // one of those held
     BOOST_TEST(bench.of("A").held == 2);
     BOOST_TEST(bench.ledger.checkChain().ok);
-    {
-        Connection raw(bench.path, Connection::Access::readWrite, 200);
-        raw.execute("UPDATE balance SET held = 0 WHERE line = 'A'");
-    }
+    rawConnection(bench.path)->execute("UPDATE balance SET held = 0 WHERE line = 'A'");
     BOOST_TEST(!bench.ledger.checkChain().ok);
 }
 
@@ -232,19 +251,19 @@ BOOST_AUTO_TEST_CASE(words_stand_beside_the_chain_and_are_checked_while_they_are
     BOOST_TEST(read->texts.at("reason") == posted.texts.at("reason"));
     BOOST_TEST(bench.ledger.entriesAfter(1).at(0).texts.at("reason") == posted.texts.at("reason"));
     BOOST_TEST(bench.ledger.checkChain().ok);
-    Connection raw(bench.path, Connection::Access::readWrite, 200);
-    BOOST_TEST(raw.textOf("SELECT payload FROM entry WHERE position = 2").find("berzogen") ==
+    const auto raw = rawConnection(bench.path);
+    BOOST_TEST(raw->textOf("SELECT payload FROM entry WHERE position = 2").find("berzogen") ==
                std::string::npos);
-    QS_CHECK_ERROR("ledger-failed", 4, raw.execute("UPDATE remark SET words = 'other'"));
-    QS_CHECK_ERROR("ledger-failed", 4, raw.execute("DELETE FROM remark"));
-    raw.execute("DROP TRIGGER remark_stays");
-    raw.execute("UPDATE remark SET words = 'other'");
+    QS_CHECK_ERROR("ledger-failed", 4, raw->execute("UPDATE remark SET words = 'other'"));
+    QS_CHECK_ERROR("ledger-failed", 4, raw->execute("DELETE FROM remark"));
+    withoutGuards(*raw);
+    raw->execute("UPDATE remark SET words = 'other'");
     BOOST_TEST(bench.ledger.checkChain().firstBad.value_or(0) == 2);
 }
 
 BOOST_AUTO_TEST_CASE(a_forgotten_person_leaves_no_byte_and_a_valid_chain, *utf::label("PROP"))
 {
-    Bench bench;
+    Bench bench("keeper");
     const std::string name = "Umberta Quellenbach";
     const std::string words = "says the neighbour Xanthe saw it";
     bench.ledger.putPerson({"P-1", name});
@@ -255,13 +274,15 @@ BOOST_AUTO_TEST_CASE(a_forgotten_person_leaves_no_byte_and_a_valid_chain, *utf::
     BOOST_TEST(erased.known);
     BOOST_TEST(erased.texts == 1);
     BOOST_TEST(erased.entries == 1);
-    for (const auto* end : {"", "-wal"}) {
-        const auto bytes = readBytes(bench.path + end);
-        BOOST_TEST(bytes.find(name) == std::string::npos, end);
-        BOOST_TEST(bytes.find(words) == std::string::npos, end);
+    bool othersWords = false;
+    for (const auto& file : filesOf(bench.path)) {
+        const auto bytes = readBytes(file);
+        BOOST_TEST(bytes.find(name) == std::string::npos, file);
+        BOOST_TEST(bytes.find(words) == std::string::npos, file);
+        othersWords = othersWords || bytes.find("another person's") != std::string::npos;
     }
-    BOOST_TEST(std::filesystem::file_size(bench.path + "-wal") == 0U);
-    BOOST_TEST(readBytes(bench.path).find("another person's") != std::string::npos);
+    BOOST_TEST(othersWords);
+    BOOST_TEST((onServer() || std::filesystem::file_size(bench.path + "-wal") == 0U));
     BOOST_TEST(bench.ledger.checkChain().ok);
     BOOST_TEST(bench.ledger.entriesAfter(1).at(0).person == "P-1");
     BOOST_TEST(bench.ledger.entriesAfter(1).at(0).texts.empty());
@@ -301,7 +322,8 @@ BOOST_AUTO_TEST_CASE(a_stock_card_shows_every_movement_with_its_balance, *utf::l
     BOOST_TEST(bench.ledger.card(site, "none").empty());
 }
 
-BOOST_AUTO_TEST_CASE(what_a_killed_program_left_unnamed_is_cleared_away_when_it_is_old, *utf::label("PROP"))
+BOOST_AUTO_TEST_CASE(what_a_killed_program_left_unnamed_is_cleared_away_when_it_is_old,
+                     *utf::label("PROP") * filesOnly())
 {
     Bench bench;
     const auto old = bench.path + ".01234567-89ab-4def-8123-456789abcdef.new";
@@ -321,7 +343,8 @@ BOOST_AUTO_TEST_CASE(what_a_killed_program_left_unnamed_is_cleared_away_when_it_
         BOOST_TEST(std::filesystem::exists(path));
 }
 
-BOOST_AUTO_TEST_CASE(a_second_station_goes_on_under_a_number_row_of_its_own, *utf::label("PROP"))
+BOOST_AUTO_TEST_CASE(a_second_station_goes_on_under_a_number_row_of_its_own,
+                     *utf::label("PROP") * filesOnly())
 {
     Bench bench;
     TemporaryFolder there;

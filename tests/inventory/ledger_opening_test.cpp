@@ -4,6 +4,7 @@
 #include "inventory/store/ledger.hpp"
 #include "inventory/store/place.hpp"
 #include "tests/inventory/folder.hpp"
+#include "tests/inventory/stores.hpp"
 
 #include <sys/mount.h>
 #include <unistd.h>
@@ -30,14 +31,14 @@ Entry oneOf(const std::string& line)
 
 void makeLedger(const std::string& path)
 {
-    Ledger::open(path, readWrite).introduce("Box", {{"A", 5, 0, 0}});
+    openLedger(path, readWrite).introduce("Box", {{"A", 5, 0, 0}});
 }
 
 } // namespace
 
 BOOST_AUTO_TEST_SUITE(opening)
 
-BOOST_AUTO_TEST_CASE(what_is_no_ledger_is_refused_and_left_as_it_was, *utf::label("PROP"))
+BOOST_AUTO_TEST_CASE(what_is_no_ledger_is_refused_and_left_as_it_was, *utf::label("PROP") * filesOnly())
 {
     TemporaryFolder folder;
     const std::string text = "lines:\n" + std::string(2000, 'x');
@@ -52,7 +53,7 @@ BOOST_AUTO_TEST_CASE(what_is_no_ledger_is_refused_and_left_as_it_was, *utf::labe
     QS_CHECK_ERROR("ledger-missing", 3, Ledger::open(folder / "empty", readOnly));
 }
 
-BOOST_AUTO_TEST_CASE(a_database_of_another_program_is_left_alone, *utf::label("PROP"))
+BOOST_AUTO_TEST_CASE(a_database_of_another_program_is_left_alone, *utf::label("PROP") * filesOnly())
 {
     TemporaryFolder folder;
     writeBytes(folder / "other", "");
@@ -66,12 +67,13 @@ BOOST_AUTO_TEST_CASE(a_newer_ledger_is_refused, *utf::label("PROP"))
 {
     TemporaryFolder folder;
     makeLedger(folder / "l");
-    Connection(folder / "l", Connection::Access::readWrite, 200).execute("PRAGMA user_version = 3");
-    QS_CHECK_ERROR("ledger-newer", 3, Ledger::open(folder / "l", readWrite));
-    QS_CHECK_ERROR("ledger-newer", 3, Ledger::open(folder / "l", readOnly));
+    rawConnection(folder / "l")
+        ->execute(onServer() ? "UPDATE form SET version = 3" : "PRAGMA user_version = 3");
+    QS_CHECK_ERROR("ledger-newer", 3, openLedger(folder / "l", readWrite));
+    QS_CHECK_ERROR("ledger-newer", 3, openLedger(folder / "l", readOnly));
 }
 
-BOOST_AUTO_TEST_CASE(a_damaged_ledger_is_told_not_crashed_on, *utf::label("PROP"))
+BOOST_AUTO_TEST_CASE(a_damaged_ledger_is_told_not_crashed_on, *utf::label("PROP") * filesOnly())
 {
     TemporaryFolder folder;
     makeLedger(folder / "l");
@@ -82,7 +84,7 @@ BOOST_AUTO_TEST_CASE(a_damaged_ledger_is_told_not_crashed_on, *utf::label("PROP"
     QS_CHECK_ERROR("ledger-not-a-database", 3, Ledger::open(folder / "l", readWrite));
 }
 
-BOOST_AUTO_TEST_CASE(any_file_name_opens_the_file_of_that_name, *utf::label("PROP"))
+BOOST_AUTO_TEST_CASE(any_file_name_opens_the_file_of_that_name, *utf::label("PROP") * filesOnly())
 {
     TemporaryFolder folder;
     for (const std::string name : {"a b.sqlite", "100%25?mode=memory", "x#y", "größe?", "a&b;c"}) {
@@ -96,20 +98,21 @@ BOOST_AUTO_TEST_CASE(a_ledger_held_by_another_program_is_told_within_the_waiting
 {
     TemporaryFolder folder;
     makeLedger(folder / "l");
-    auto ledger = Ledger::open(folder / "l", readWrite);
-    Connection other(folder / "l", Connection::Access::readWrite, 200);
-    other.execute("BEGIN IMMEDIATE");
+    auto ledger = openLedger(folder / "l", readWrite);
+    const auto other = rawConnection(folder / "l");
+    other->beginWriting();
     const auto begin = std::chrono::steady_clock::now();
     QS_CHECK_ERROR("ledger-locked", 4, ledger.post("Box", oneOf("A")));
     const std::chrono::duration<double> waited = std::chrono::steady_clock::now() - begin;
     BOOST_TEST(waited.count() > 1.5);
     BOOST_TEST(waited.count() < 5.0);
     BOOST_TEST(ledger.balances("Box").at(0).onHand == 5); // reading goes on
-    other.execute("COMMIT");
+    other->commit();
     BOOST_TEST(ledger.post("Box", oneOf("A")).number == 2);
 }
 
-BOOST_AUTO_TEST_CASE(a_ledger_kept_for_itself_by_another_program_cannot_be_opened, *utf::label("PROP"))
+BOOST_AUTO_TEST_CASE(a_ledger_kept_for_itself_by_another_program_cannot_be_opened,
+                     *utf::label("PROP") * filesOnly())
 {
     TemporaryFolder folder;
     makeLedger(folder / "l");
@@ -121,7 +124,7 @@ BOOST_AUTO_TEST_CASE(a_ledger_kept_for_itself_by_another_program_cannot_be_opene
     other.execute("COMMIT");
 }
 
-BOOST_AUTO_TEST_CASE(nothing_is_posted_into_a_ledger_that_was_replaced, *utf::label("PROP"))
+BOOST_AUTO_TEST_CASE(nothing_is_posted_into_a_ledger_that_was_replaced, *utf::label("PROP") * filesOnly())
 {
     TemporaryFolder folder;
     makeLedger(folder / "l");
@@ -133,7 +136,8 @@ BOOST_AUTO_TEST_CASE(nothing_is_posted_into_a_ledger_that_was_replaced, *utf::la
     QS_CHECK_ERROR("ledger-replaced", 4, ledger.post("Box", oneOf("A")));
 }
 
-BOOST_AUTO_TEST_CASE(a_copied_ledger_is_for_reading_until_it_is_said_to_have_moved, *utf::label("PROP"))
+BOOST_AUTO_TEST_CASE(a_copied_ledger_is_for_reading_until_it_is_said_to_have_moved,
+                     *utf::label("PROP") * filesOnly())
 {
     TemporaryFolder here;
     TemporaryFolder there;
@@ -153,7 +157,7 @@ BOOST_AUTO_TEST_CASE(a_copied_ledger_is_for_reading_until_it_is_said_to_have_mov
     BOOST_TEST(!Ledger::open(here / "l", readWrite).moved());
 }
 
-BOOST_AUTO_TEST_CASE(a_renamed_folder_is_the_same_place, *utf::label("PROP"))
+BOOST_AUTO_TEST_CASE(a_renamed_folder_is_the_same_place, *utf::label("PROP") * filesOnly())
 {
     TemporaryFolder folder;
     std::filesystem::create_directory(folder / "one");
@@ -166,7 +170,7 @@ BOOST_AUTO_TEST_CASE(a_ledger_opened_for_reading_is_not_written, *utf::label("PR
 {
     TemporaryFolder folder;
     makeLedger(folder / "l");
-    auto ledger = Ledger::open(folder / "l", readOnly);
+    auto ledger = openLedger(folder / "l", readOnly);
     QS_CHECK_ERROR("ledger-unwritable", 4, ledger.post("Box", oneOf("A")));
     QS_CHECK_ERROR("ledger-unwritable", 4, ledger.claimPlace());
     BOOST_TEST(ledger.checkChain().ok);
@@ -184,7 +188,7 @@ BOOST_AUTO_TEST_CASE(
         BOOST_TEST(!isNetworkFileSystem(magic));
 }
 
-BOOST_AUTO_TEST_CASE(a_closed_ledger_on_a_read_only_medium_is_read, *utf::label("PROP"))
+BOOST_AUTO_TEST_CASE(a_closed_ledger_on_a_read_only_medium_is_read, *utf::label("PROP") * filesOnly())
 {
     TemporaryFolder folder;
     if (mount("none", folder.path().c_str(), "tmpfs", 0, "size=1m") != 0) {

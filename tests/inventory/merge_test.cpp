@@ -4,6 +4,7 @@
 #include "inventory/store/merge.hpp"
 #include "tests/inventory/folder.hpp"
 #include "tests/inventory/form_one.hpp"
+#include "tests/inventory/stores.hpp"
 
 #include <algorithm>
 #include <memory>
@@ -20,7 +21,7 @@ namespace
 struct Box {
     TemporaryFolder folder;
     std::string path = folder / "ledger.sqlite";
-    Ledger ledger = Ledger::open(path, Ledger::Mode::readWrite);
+    Ledger ledger = openLedger(path, Ledger::Mode::readWrite, "keeper");
     std::string site;
 
     explicit Box(const std::string& name,
@@ -30,16 +31,10 @@ struct Box {
         ledger.introduce(site, counts);
     }
     /// A copy of another box, as a second station or wrongly as the moved first one.
-    Box(const Box& other, bool second) : path(copied(other, folder)), site(other.site)
+    Box(const Box& other, bool second) : path(copied(other, folder, second)), site(other.site) {}
+    static std::string copied(const Box& other, const TemporaryFolder& folder, bool second)
     {
-        if (second)
-            ledger.becomeSecondStation();
-        else
-            ledger.claimPlace();
-    }
-    static std::string copied(const Box& other, const TemporaryFolder& folder)
-    {
-        other.ledger.copyTo(folder / "ledger.sqlite");
+        copyLedgerTo(other.ledger, other.path, folder / "ledger.sqlite", second);
         return folder / "ledger.sqlite";
     }
     Entry give(const std::string& line, int count = 1, const std::string& reason = "r")
@@ -54,7 +49,7 @@ struct Box {
     {
         return mergeLedger(ledger, other.ledger, dryRun);
     }
-    [[nodiscard]] Ledger reader() const { return Ledger::open(path, Ledger::Mode::readOnly); }
+    [[nodiscard]] Ledger reader() const { return openLedger(path, Ledger::Mode::readOnly); }
 };
 
 /// Counts of the sites and the ids and words of all entries: what must not depend on the order.
@@ -238,9 +233,10 @@ BOOST_AUTO_TEST_CASE(the_same_id_with_another_content_is_refused_and_named, *utf
     const auto given = north.give("A");
     Box base("Base", {});
     (void)base.take(north);
-    Connection raw(base.path, Connection::Access::readWrite, 200);
-    raw.execute("DROP TRIGGER entry_stays");
-    raw.execute("UPDATE entry SET hash = randomblob(32) WHERE kind = 'handed-over'");
+    const auto raw = rawConnection(base.path);
+    withoutGuards(*raw);
+    raw->execute("UPDATE entry SET hash = " + bytesInSql(std::string(32, 'x')) +
+                 " WHERE kind = 'handed-over'");
     try {
         (void)base.take(north);
         BOOST_ERROR("a changed entry was taken for the same");
@@ -279,7 +275,7 @@ BOOST_AUTO_TEST_CASE(what_was_forgotten_in_one_ledger_is_forgotten_in_the_other,
     north.ledger.forgetPerson("P-1");
     BOOST_TEST(base.take(north).blanked == 1);
     BOOST_TEST(base.ledger.entriesAfter(1).at(0).texts.empty());
-    BOOST_TEST(readBytes(base.path).find("Quintilla") == std::string::npos);
+    BOOST_TEST((onServer() || readBytes(base.path).find("Quintilla") == std::string::npos));
     BOOST_TEST(base.ledger.checkChain().ok);
     Box other("Other", {});
     (void)other.take(north); // blank from the beginning

@@ -3,6 +3,8 @@
 #define BOOST_TEST_MODULE store
 #include <boost/test/unit_test.hpp>
 
+#include "tests/inventory/stores.hpp"
+
 #include <QCoreApplication>
 
 namespace
@@ -12,6 +14,11 @@ struct Application {
     char name[6] = "store";
     char* arguments[2] = {name, nullptr};
     QCoreApplication application{count, arguments};
+    Application()
+    {
+        if (quarterstep::test::onServer())
+            (void)quarterstep::test::server();
+    }
 };
 } // namespace
 

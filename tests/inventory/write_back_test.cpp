@@ -2,6 +2,7 @@
 // stock.yaml follows the ledger, byte by byte.
 #include "inventory/store/write_back.hpp"
 #include "tests/inventory/folder.hpp"
+#include "tests/inventory/stores.hpp"
 
 #include <sys/stat.h>
 #include <sys/sysmacros.h>
@@ -34,7 +35,7 @@ const std::string plainStock =
 struct CampFiles {
     TemporaryFolder folder;
     std::string stock = folder / "stock.yaml";
-    Ledger ledger = Ledger::open(folder / "ledger.sqlite", Ledger::Mode::readWrite);
+    Ledger ledger = openLedger(folder / "ledger.sqlite", Ledger::Mode::readWrite);
     std::string site = "Orrowen Point box 2";
 
     explicit CampFiles(const std::string& bytes = plainStock) { writeBytes(stock, bytes); }
@@ -323,7 +324,7 @@ BOOST_AUTO_TEST_CASE(writers_at_once_leave_the_file_as_the_ledger_says, *utf::la
     std::vector<std::thread> writers;
     for (int i = 0; i < 4; ++i)
         writers.emplace_back([&] {
-            auto own = Ledger::open(camp.folder / "ledger.sqlite", Ledger::Mode::readWrite);
+            auto own = openLedger(camp.folder / "ledger.sqlite", Ledger::Mode::readWrite);
             for (int k = 0; k < 10; ++k) {
                 Entry entry;
                 entry.movements = {{"C", -1, "pair"}};

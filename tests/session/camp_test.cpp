@@ -121,12 +121,15 @@ BOOST_AUTO_TEST_CASE(all_errors_of_both_files_are_told_at_once, *utf::label("PRO
     QS_CHECK_ERROR("file-missing", 3, Camp::open(files.folder / "none", readWrite));
 }
 
-BOOST_AUTO_TEST_CASE(a_ledger_of_another_kind_is_named_as_such, *utf::label("REG"))
+BOOST_AUTO_TEST_CASE(an_address_that_is_none_or_holds_a_password_is_refused, *utf::label("PROP"))
 {
     const CampFolder files;
-    files.edit("lines:", "ledger: postgresql://base/camp\nlines:");
-    QS_CHECK_ERROR("ledger-kind", 4, files.open(readWrite));
-    QS_CHECK_ERROR("ledger-kind", 4, files.open(readOnly));
+    files.edit("lines:", "ledger: postgresql://base\nlines:");
+    QS_CHECK_ERROR("ledger-address", 3, files.open(readWrite));
+    files.edit("//base", "//station:secret@base/camp");
+    QS_CHECK_ERROR("ledger-password", 3, files.open(readOnly));
+    files.edit("station:secret@base/camp", "station@base/camp?password=secret");
+    QS_CHECK_ERROR("ledger-password", 3, files.open(readOnly));
 }
 
 BOOST_AUTO_TEST_CASE(counts_edited_by_hand_wait_for_the_keeper, *utf::label("PROP"))

@@ -123,12 +123,7 @@ void DispensePlace::refreshAfterMove(const std::string& person)
     const auto given = givenBefore(camp_->ledger().entriesAfter(0));
     const auto found = given.find(person);
     waiting_->setGiven(person, found == given.end() ? QString() : found->second);
-    const int row = pairsView_->currentIndex().row();
-    if (answer()) {
-        pairs_->show(*answer(), camp_->stock());
-        pairsView_->setCurrentIndex(pairs_->index(row, 0));
-    }
-    judgeHandOver();
+    refresh();
     Q_EMIT campChanged();
 }
 

@@ -9,6 +9,7 @@
 #include "app/desk/places/answer_panel.hpp"
 #include "app/desk/places/dispense_place.hpp"
 #include "app/desk/places/hand_over_panel.hpp"
+#include "app/desk/places/parts.hpp"
 #include "app/desk/plots/plot_view.hpp"
 
 #include <QFrame>
@@ -26,71 +27,23 @@
 namespace quarterstep
 {
 
-namespace
-{
-QFrame* frame(const QString& name, const QString& title, QVBoxLayout*& column)
-{
-    auto* box = new QFrame;
-    box->setObjectName(name);
-    column = new QVBoxLayout(box);
-    column->setContentsMargins(12, 8, 12, 8);
-    column->setSpacing(4);
-    if (!title.isEmpty()) {
-        auto* heading = new QLabel(title, box);
-        heading->setProperty("role", QStringLiteral("heading"));
-        column->addWidget(heading);
-    }
-    return box;
-}
-
-QTableView* table(QAbstractItemModel* model, const QString& name, const QString& accessible)
-{
-    auto* view = new QTableView;
-    view->setModel(model);
-    view->setObjectName(name);
-    view->setAccessibleName(accessible);
-    view->setSelectionBehavior(QAbstractItemView::SelectRows);
-    view->setSelectionMode(QAbstractItemView::SingleSelection);
-    view->setEditTriggers(QAbstractItemView::NoEditTriggers);
-    view->setShowGrid(false);
-    view->setTabKeyNavigation(false);
-    view->setAlternatingRowColors(true);
-    view->verticalHeader()->hide();
-    view->verticalHeader()->setDefaultSectionSize(view->fontMetrics().height() + 8);
-    view->horizontalHeader()->setHighlightSections(false);
-    view->horizontalHeader()->setDefaultAlignment(Qt::AlignLeading | Qt::AlignVCenter);
-    view->setHorizontalScrollMode(QAbstractItemView::ScrollPerPixel);
-    view->setWordWrap(false);
-    return view;
-}
-
-QLabel* hint(const QString& text, const QString& name)
-{
-    auto* label = new QLabel(text);
-    label->setObjectName(name);
-    label->setProperty("role", QStringLiteral("hint"));
-    label->setWordWrap(true);
-    return label;
-}
-} // namespace
-
 QWidget* DispensePlace::buildLeft()
 {
     QVBoxLayout* column = nullptr;
-    auto* people = frame(QStringLiteral("waitingFrame"), tr("People of the table"), column);
-    waitingView_ = table(waiting_, QStringLiteral("waitingView"), tr("People of the table"));
+    auto* people = framed(QStringLiteral("waitingFrame"), tr("People of the table"), column);
+    waitingView_ = tableOf(waiting_, QStringLiteral("waitingView"), tr("People of the table"));
     waitingView_->setToolTip(tr("Choose a person: the card fills and pairs are suggested"));
     waitingView_->horizontalHeader()->setSectionResizeMode(WaitingModel::personColumn,
                                                            QHeaderView::ResizeToContents);
     waitingView_->horizontalHeader()->setSectionResizeMode(WaitingModel::ageColumn,
                                                            QHeaderView::ResizeToContents);
     waitingView_->horizontalHeader()->setSectionResizeMode(WaitingModel::stateColumn, QHeaderView::Stretch);
-    waitingHint_ = hint({}, QStringLiteral("waitingHint"));
+    waitingHint_ = hinted({}, QStringLiteral("waitingHint"));
     column->addWidget(waitingHint_);
     column->addWidget(waitingView_, 1);
 
     QVBoxLayout* cardColumn = nullptr;
-    auto* cardFrame = frame(QStringLiteral("cardFrame"), tr("Prescription"), cardColumn);
+    auto* cardFrame = framed(QStringLiteral("cardFrame"), tr("Prescription"), cardColumn);
     card_ = new PrescriptionCard;
     cardScroll_ = new QScrollArea;
     cardScroll_->setObjectName(QStringLiteral("cardScroll"));
@@ -147,7 +100,7 @@ QWidget* DispensePlace::buildMiddle()
     pairsView_->setResizeMode(QListView::Adjust);
     pairsView_->viewport()->setAutoFillBackground(false);
     pairsView_->setStyleSheet(QStringLiteral("QListView{background:transparent;}"));
-    pairsHint_ = hint({}, QStringLiteral("pairsHint"));
+    pairsHint_ = hinted({}, QStringLiteral("pairsHint"));
     pairsHint_->setAlignment(Qt::AlignCenter);
     handOver_ = new HandOverPanel;
     column->addWidget(answerPanel_);
@@ -160,7 +113,7 @@ QWidget* DispensePlace::buildMiddle()
 QWidget* DispensePlace::buildRight()
 {
     QVBoxLayout* column = nullptr;
-    auto* box = frame(QStringLiteral("planeFrame"), {}, column);
+    auto* box = framed(QStringLiteral("planeFrame"), {}, column);
     auto* heading = new QLabel(tr("Power plane"), box);
     heading->setProperty("role", QStringLiteral("heading"));
     tableButton_ = new QPushButton(tr("Table"), box);
@@ -175,14 +128,15 @@ QWidget* DispensePlace::buildRight()
     plot_ = new PlotView;
     planePages_ = new QStackedWidget;
     planePages_->addWidget(plot_);
-    auto* twin = table(plane_, QStringLiteral("planeTable"), tr("Power plane as a table"));
+    auto* twin = tableOf(plane_, QStringLiteral("planeTable"), tr("Power plane as a table"));
     twin->setToolTip(tr("Powers in dioptres and how many can be given"));
     twin->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
     planePages_->addWidget(twin);
     column->addWidget(planePages_, 1);
-    column->addWidget(hint(tr("R, L: the person's eyes · disc: pairs · diamond: lenses · cross: none left · "
-                              "open ring: chosen pair. The larger, the more there are."),
-                           QStringLiteral("planeLegend")));
+    column->addWidget(
+        hinted(tr("R, L: the person's eyes · disc: pairs · diamond: lenses · cross: none left · "
+                  "open ring: chosen pair. The larger, the more there are."),
+               QStringLiteral("planeLegend")));
 
     auto* right = new QSplitter(Qt::Vertical);
     right->setObjectName(QStringLiteral("rightSplitter"));
@@ -197,8 +151,8 @@ QWidget* DispensePlace::buildRight()
 QWidget* DispensePlace::buildWhy()
 {
     QVBoxLayout* column = nullptr;
-    auto* box = frame(QStringLiteral("whyFrame"), tr("Why this pair"), column);
-    auto* view = table(criteria_, QStringLiteral("criteriaView"), tr("Why: criteria of the chosen pair"));
+    auto* box = framed(QStringLiteral("whyFrame"), tr("Why this pair"), column);
+    auto* view = tableOf(criteria_, QStringLiteral("criteriaView"), tr("Why: criteria of the chosen pair"));
     view->setToolTip(tr("Measured values and limits, each with its unit and source"));
     const int character = view->fontMetrics().averageCharWidth();
     const std::pair<int, int> widths[] = {{CriteriaModel::nameColumn, 23},

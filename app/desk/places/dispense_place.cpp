@@ -77,14 +77,16 @@ void DispensePlace::connectParts()
             [this](const QModelIndex& current) { takeRow(current.row()); });
 }
 
-void DispensePlace::open(const std::string& folder)
+void DispensePlace::take(Camp* camp)
 {
-    camp_.emplace(Camp::open(folder, Ledger::Mode::readWrite));
+    camp_ = camp;
     given_.clear();
     waiting_->setRows({});
     card_->clear();
     forgetAnswer();
-    const auto table = QString::fromStdString(folder) + QStringLiteral("/people.csv");
+    if (!camp_)
+        return;
+    const auto table = QString::fromStdString(camp_->folder()) + QStringLiteral("/people.csv");
     waitingHint_->setText(tr("This folder has no people.csv. Type a prescription below, or load a table."));
     waitingHint_->show();
     waitingView_->hide();
@@ -93,9 +95,20 @@ void DispensePlace::open(const std::string& folder)
     if (!camp_->edited().empty())
         messages_.showDone(
             tr("Counts in stock.yaml were edited by hand in %n line(s). The ledger's counts are used until "
-               "the edits are accepted or discarded.",
+               "the edits are accepted or discarded in Stock.",
                nullptr, static_cast<int>(camp_->edited().size())));
-    Q_EMIT campChanged();
+}
+
+void DispensePlace::refresh()
+{
+    const int row = pairsView_->currentIndex().row();
+    if (answer()) {
+        pairs_->show(*answer(), camp_->stock());
+        pairsView_->setCurrentIndex(pairs_->index(row, 0));
+    } else {
+        showPlane(nullptr);
+    }
+    judgeHandOver();
 }
 
 void DispensePlace::loadPeople(const std::string& path)

@@ -37,11 +37,13 @@ class DispensePlace final : public QWidget
     explicit DispensePlace(MessageBar& messages, QWidget* parent = nullptr);
     ~DispensePlace() override;
 
-    /// Opens a camp folder and, where it has one, its people.csv. Throws Error.
-    void open(const std::string& folder);
+    /// Serves from this camp from now on and, where its folder has one, puts the people of its people.csv
+    /// into the waiting list; null: from none. The camp must live as long as it is shown. Throws Error.
+    void take(Camp* camp);
+    /// Shows the counts of the camp anew after something else moved stock.
+    void refresh();
     /// Puts the people of a table into the waiting list. Throws Error.
     void loadPeople(const std::string& path);
-    [[nodiscard]] const Camp* camp() const { return camp_ ? &*camp_ : nullptr; }
     /// Fills the card with a person of the list and asks for a suggestion; false when there is none of that
     /// code.
     bool choosePerson(const std::string& code);
@@ -85,7 +87,7 @@ class DispensePlace final : public QWidget
     [[nodiscard]] QString toldAfter(const Entry& entry, const Candidate& given) const;
 
     MessageBar& messages_;
-    std::optional<Camp> camp_;
+    Camp* camp_ = nullptr;
     std::optional<PersonRecord> record_;
     std::vector<Recommendation> answers_;
     std::size_t shownAnswer_ = 0;

@@ -70,8 +70,7 @@ void measurePowerSize(const Case& c)
             result.band = Band::fails;
             result.limit = rule.vertexAbove;
             result.missing = Missing::vertex;
-            result.note = {QS_SAY("core", "above %1 D the vertex distance must be recorded"),
-                           {writeDioptres(Dioptres{*rule.vertexAbove})}};
+            result.note = QS_SAY("core", "above %1 D the vertex distance must be recorded");
         }
     });
 }
@@ -87,7 +86,7 @@ void measureSuppliedCylinder(const Case& c)
         const bool worseThanSphere = cylinderSize(fit.error) >= needed - limitTolerance;
         if (result.band != Band::shown && worseThanSphere) {
             result.band = Band::fails;
-            result.note = {QS_SAY("core", "a sphere would leave less cylinder than this lens does"), {}};
+            result.note = QS_SAY("core", "a sphere would leave less cylinder than this lens does");
         }
     });
 }

@@ -41,10 +41,10 @@ const Bands& bandsAt(const CriterionRule& rule, std::optional<double> age)
     return older ? rule.older : rule.bands;
 }
 
-CriterionResult& tell(const Case& c, Criterion criterion, std::optional<Eye> eye, double size,
-                      const Bands& bands, bool neverFails)
+Measured& tell(const Case& c, Criterion criterion, std::optional<Eye> eye, double size, const Bands& bands,
+               bool neverFails)
 {
-    auto& result = c.fit.criteria.emplace_back();
+    auto& result = c.results.add();
     result.criterion = criterion;
     result.eye = eye;
     result.measured = size;
@@ -56,7 +56,7 @@ CriterionResult& tell(const Case& c, Criterion criterion, std::optional<Eye> eye
     return result;
 }
 
-CriterionResult& tell(const Case& c, Criterion criterion, std::optional<Eye> eye, double size)
+Measured& tell(const Case& c, Criterion criterion, std::optional<Eye> eye, double size)
 {
     const auto& rule = c.rule(criterion);
     return tell(c, criterion, eye, size, bandsAt(rule, c.need.age), rule.neverFails);

@@ -5,6 +5,10 @@
 
 #include "core/fitting/fit.hpp"
 
+#include <array>
+#include <memory>
+#include <type_traits>
+
 namespace quarterstep
 {
 
@@ -16,12 +20,44 @@ inline constexpr double oneLine = 0.13;
 /// "Two lines or more": just under 0.2, so that 6/9.5 to 6/6 counts and 6/9 to 6/6 does not.
 inline constexpr double twoLines = 0.195;
 
+/// A CriterionResult without words: nothing in it asks for memory, since a search measures for thousands of
+/// pairs.
+struct Measured {
+    Criterion criterion{};
+    std::optional<Eye> eye;
+    double measured = 0.0;
+    std::optional<double> worstOf;
+    std::optional<double> limit;
+    Band band = Band::shown;
+    const char* note = nullptr; ///< template of a Sentence; %1, where it has one, is the limit
+    Missing missing = Missing::nothing;
+};
+
+/// Results in the order of the table: at most one an eye and criterion.
+class Results
+{
+  public:
+    Results() {} // NOLINT(modernize-use-equals-default): leaves the room as it is
+    Measured& add() { return *std::construct_at(room_.data() + count_++); }
+    [[nodiscard]] std::size_t size() const { return count_; }
+    [[nodiscard]] const Measured* begin() const { return room_.data(); }
+    [[nodiscard]] const Measured* end() const { return room_.data() + count_; }
+
+  private:
+    static_assert(std::is_trivially_destructible_v<Measured>);
+    union {
+        std::array<Measured, 2 * criterionCount> room_; ///< filled up to count_
+    };
+    std::size_t count_ = 0;
+};
+
 struct Case {
     const Need& need;
     const Supply& supply;
     const Profile& profile;
     const TrialAcuity* trial;
-    Fit& fit;
+    const Fit& fit; ///< eyes and prism
+    Results& results;
 
     [[nodiscard]] const CriterionRule& rule(Criterion criterion) const { return profile.of(criterion); }
 };
@@ -31,9 +67,9 @@ struct Case {
 [[nodiscard]] const Bands& bandsAt(const CriterionRule& rule, std::optional<double> age);
 /// Appends a result for `size`; band and limit follow from the bands (or `shown` when the rule is not
 /// judged).
-CriterionResult& tell(const Case& c, Criterion criterion, std::optional<Eye> eye, double size,
-                      const Bands& bands, bool neverFails = false);
-CriterionResult& tell(const Case& c, Criterion criterion, std::optional<Eye> eye, double size);
+Measured& tell(const Case& c, Criterion criterion, std::optional<Eye> eye, double size, const Bands& bands,
+               bool neverFails = false);
+Measured& tell(const Case& c, Criterion criterion, std::optional<Eye> eye, double size);
 
 /// Whether a prism of 0.25 or more, in either direction, is part of the need.
 [[nodiscard]] bool prescribedPrism(const Need& need);

@@ -45,16 +45,16 @@ void tellPrismOfOneEye(const Case& c)
     const auto& prism = (right(c) ? c.need.eyes.right : c.need.eyes.left).prism;
     auto& result = tell(c, Criterion::horizontalPrism, {}, std::hypot(prism.in, prism.up), Bands{});
     result.band = Band::fails;
-    result.note = {QS_SAY("core", "prism by decentration is the prescriber's decision"), {}};
+    result.note = QS_SAY("core", "prism by decentration is the prescriber's decision");
 }
 
-void failForPrescribedPrism(const Case& c, CriterionResult& result)
+void failForPrescribedPrism(const Case& c, Measured& result)
 {
     if (c.profile.prismByDecentration || result.band == Band::shown || !prescribedPrism(c.need))
         return;
     result.band = Band::fails;
     result.missing = Missing::nothing;
-    result.note = {QS_SAY("core", "prism by decentration is the prescriber's decision"), {}};
+    result.note = QS_SAY("core", "prism by decentration is the prescriber's decision");
 }
 
 } // namespace
@@ -124,10 +124,10 @@ void measureHorizontalPrism(const Case& c)
     const double strongest = std::max(std::abs(right(c)->supplied.m), std::abs(left(c)->supplied.m));
     if (result.band == Band::fits && !c.need.pdKnown && worst > limitTolerance) {
         result.band = Band::caution;
-        result.note = {QS_SAY("core", "PD not taken: judged at the worst end of what is plausible"), {}};
+        result.note = QS_SAY("core", "PD not taken: judged at the worst end of what is plausible");
     } else if (result.band == Band::fits && c.supply.centresAssumed && strongest >= 1.5 - limitTolerance) {
         result.band = Band::caution;
-        result.note = {QS_SAY("core", "the centres of this pair are assumed, not measured"), {}};
+        result.note = QS_SAY("core", "the centres of this pair are assumed, not measured");
     }
     failForPrescribedPrism(c, result);
 }
@@ -139,7 +139,7 @@ void measureVerticalPrism(const Case& c)
     auto& result = tell(c, Criterion::verticalPrism, {}, std::abs(c.fit.prism.vertical));
     if (!c.supply.heightsDiffer && (result.band == Band::fits || result.band == Band::caution)) {
         result.band = Band::notMeasured;
-        result.note = {QS_SAY("core", "heights of the centres not measured"), {}};
+        result.note = QS_SAY("core", "heights of the centres not measured");
     }
 }
 

@@ -25,8 +25,8 @@ bool suppliesSpheresOnly(const Case& c)
 
 bool onTrialSoFar(const Case& c)
 {
-    return std::any_of(c.fit.criteria.begin(), c.fit.criteria.end(),
-                       [](const CriterionResult& result) { return result.band == Band::onTrial; });
+    return std::any_of(c.results.begin(), c.results.end(),
+                       [](const Measured& result) { return result.band == Band::onTrial; });
 }
 
 /// logMAR beyond what is asked of this eye (<= 0 is good enough); empty when not typed.

@@ -1,0 +1,29 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Stated choices about a line (--first, --weigh, --least), and its answers in words: shared by assign and
+// simulate.
+#pragma once
+
+#include "app/command/inputs.hpp"
+#include "app/session/assign.hpp"
+
+#include <QJsonObject>
+
+namespace quarterstep
+{
+
+/// Throws Error option-value (2).
+[[nodiscard]] PlanOptions planOptions(const CommandLine& line, const Settings& settings);
+
+/// Stable words.
+[[nodiscard]] const char* jsonWord(Priority priority);
+[[nodiscard]] const char* jsonWord(PlanMethod method);
+
+/// Rows of a table that can be used; bad ones were told. Counts them.
+[[nodiscard]] std::vector<PersonRecord> usableRows(const PrescriptionTable& table, int& badRows);
+
+/// Which choices stand behind the answer, one sentence each.
+[[nodiscard]] QStringList choiceWords(const PlanOptions& options);
+[[nodiscard]] QString proofWords(const Proof& proof);
+[[nodiscard]] QJsonObject jsonProof(const Proof& proof);
+
+} // namespace quarterstep

@@ -1,0 +1,106 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/desk/models/card_model.hpp"
+
+#include "app/session/entry_words.hpp"
+#include "app/session/wording.hpp"
+
+#include <QStringList>
+
+#include <algorithm>
+
+namespace quarterstep
+{
+
+CardModel::CardModel(QObject* parent) : QAbstractTableModel(parent) {}
+
+void CardModel::show(std::vector<CardRow> rows)
+{
+    beginResetModel();
+    rows_ = std::move(rows);
+    std::reverse(rows_.begin(), rows_.end());
+    endResetModel();
+}
+
+int CardModel::rowCount(const QModelIndex& parent) const
+{
+    return parent.isValid() ? 0 : static_cast<int>(rows_.size());
+}
+
+int CardModel::columnCount(const QModelIndex& parent) const
+{
+    return parent.isValid() ? 0 : columnCount_;
+}
+
+QString CardModel::wordsOf(const CardRow& row)
+{
+    const auto& entry = row.entry;
+    QStringList words;
+    if (row.movement.held != 0)
+        words << tr("held %1").arg(ltr(signedCount(row.movement.held)));
+    if (row.movement.quarantined != 0)
+        words << tr("in quarantine %1").arg(ltr(signedCount(row.movement.quarantined)));
+    if (!entry.person.empty())
+        words << ltr(entry.person);
+    if (const auto cause = entry.fields.find("cause"); cause != entry.fields.end())
+        words << causeWords(cause->second);
+    for (const auto* name : {"from", "to"})
+        if (const auto found = entry.fields.find(name); found != entry.fields.end())
+            words << QString::fromStdString(found->second);
+    for (const auto* name : {"reason", "note"})
+        if (const auto found = entry.texts.find(name); found != entry.texts.end() && !found->second.empty())
+            words << QString::fromStdString(found->second);
+    if (!entry.actor.empty())
+        words << tr("by %1").arg(ltr(entry.actor));
+    return words.join(QStringLiteral("; "));
+}
+
+QVariant CardModel::data(const QModelIndex& index, int role) const
+{
+    if (!checkIndex(index, CheckIndexOption::IndexIsValid))
+        return {};
+    const auto& row = rows_[static_cast<std::size_t>(index.row())];
+    const bool number = index.column() == changeColumn || index.column() == balanceColumn;
+    if (role == Qt::TextAlignmentRole)
+        return number ? QVariant::fromValue(Qt::Alignment(Qt::AlignTrailing | Qt::AlignVCenter)) : QVariant();
+    if (role == rawRole && number)
+        return index.column() == changeColumn ? QVariant(row.movement.delta)
+                                              : QVariant(static_cast<qlonglong>(row.balance));
+    if (role == Qt::ToolTipRole)
+        return wordsOf(row);
+    if (role != Qt::DisplayRole)
+        return {};
+    switch (index.column()) {
+    case whenColumn:
+        return ltr(momentWords(row.entry.atMs));
+    case whatColumn:
+        return kindWords(row.entry.kind);
+    case changeColumn:
+        return ltr(signedCount(row.movement.delta));
+    case balanceColumn:
+        return QString::number(row.balance);
+    default:
+        return wordsOf(row);
+    }
+}
+
+QVariant CardModel::headerData(int section, Qt::Orientation orientation, int role) const
+{
+    if (orientation != Qt::Horizontal || role != Qt::DisplayRole)
+        return {};
+    switch (section) {
+    case whenColumn:
+        return tr("When");
+    case whatColumn:
+        return tr("What");
+    case changeColumn:
+        return tr("Change");
+    case balanceColumn:
+        return tr("On hand");
+    case wordsColumn:
+        return tr("Words");
+    default:
+        return {};
+    }
+}
+
+} // namespace quarterstep

@@ -1,0 +1,58 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/desk/places/parts.hpp"
+
+#include <QFrame>
+#include <QHeaderView>
+#include <QLabel>
+#include <QTableView>
+#include <QVBoxLayout>
+
+namespace quarterstep
+{
+
+QFrame* framed(const QString& name, const QString& title, QVBoxLayout*& column)
+{
+    auto* box = new QFrame;
+    box->setObjectName(name);
+    column = new QVBoxLayout(box);
+    column->setContentsMargins(12, 8, 12, 8);
+    column->setSpacing(4);
+    if (!title.isEmpty()) {
+        auto* heading = new QLabel(title, box);
+        heading->setProperty("role", QStringLiteral("heading"));
+        column->addWidget(heading);
+    }
+    return box;
+}
+
+QTableView* tableOf(QAbstractItemModel* model, const QString& name, const QString& accessible)
+{
+    auto* view = new QTableView;
+    view->setModel(model);
+    view->setObjectName(name);
+    view->setAccessibleName(accessible);
+    view->setSelectionBehavior(QAbstractItemView::SelectRows);
+    view->setSelectionMode(QAbstractItemView::SingleSelection);
+    view->setEditTriggers(QAbstractItemView::NoEditTriggers);
+    view->setShowGrid(false);
+    view->setTabKeyNavigation(false);
+    view->setAlternatingRowColors(true);
+    view->verticalHeader()->hide();
+    view->verticalHeader()->setDefaultSectionSize(view->fontMetrics().height() + 8);
+    view->horizontalHeader()->setHighlightSections(false);
+    view->horizontalHeader()->setDefaultAlignment(Qt::AlignLeading | Qt::AlignVCenter);
+    view->setHorizontalScrollMode(QAbstractItemView::ScrollPerPixel);
+    view->setWordWrap(false);
+    return view;
+}
+
+QLabel* hinted(const QString& text, const QString& name)
+{
+    auto* label = new QLabel(text);
+    label->setObjectName(name);
+    label->setProperty("role", QStringLiteral("hint"));
+    label->setWordWrap(true);
+    return label;
+}
+
+} // namespace quarterstep

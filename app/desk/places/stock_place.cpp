@@ -1,0 +1,254 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/desk/places/stock_place.hpp"
+
+#include "app/desk/commands.hpp"
+#include "app/desk/message_bar.hpp"
+#include "app/desk/models/box_model.hpp"
+#include "app/desk/models/card_model.hpp"
+#include "app/desk/models/lines_model.hpp"
+#include "app/desk/plots/ladder_view.hpp"
+#include "app/session/entry_words.hpp"
+#include "app/session/wording.hpp"
+
+#include <QAbstractButton>
+#include <QButtonGroup>
+#include <QDateTime>
+#include <QHeaderView>
+#include <QKeyEvent>
+#include <QLabel>
+#include <QLineEdit>
+#include <QSortFilterProxyModel>
+#include <QStackedWidget>
+#include <QTableView>
+
+namespace quarterstep
+{
+
+StockPlace::~StockPlace()
+{
+    linesView_->selectionModel()->disconnect(this);
+    boxView_->selectionModel()->disconnect(this);
+}
+
+void StockPlace::take(Camp* camp)
+{
+    camp_ = camp;
+    posted_.clear();
+    work_->setUndo(false);
+    filter_->clear();
+    line_.clear();
+    refresh();
+    showLine({});
+}
+
+void StockPlace::refresh()
+{
+    if (!camp_) {
+        lines_->show({}, {});
+        box_->show({});
+        return;
+    }
+    const auto entries = camp_->hasLedger() ? camp_->ledger().entriesAfter(0) : std::vector<Entry>{};
+    FiguresOptions options;
+    options.offsetMs = localOffsetMs(QDateTime::currentMSecsSinceEpoch());
+    auto figures = stockFigures(entries, camp_->site(), camp_->stock(), options);
+    lines_->show(camp_->stock(), std::move(figures));
+    box_->show(camp_->stock());
+    boxView_->resizeColumnsToContents();
+    pairsLadder_->show(ladderOf(camp_->stock(), LineKind::readyMade));
+    lensLadder_->show(ladderOf(camp_->stock(), LineKind::lens));
+    showFigures();
+    showEdits();
+    showLine(line_);
+}
+
+bool StockPlace::chooseLine(const std::string& name)
+{
+    const int row = lines_->rowOf(name);
+    if (row < 0)
+        return false;
+    filter_->clear();
+    linesView_->setCurrentIndex(sorted_->mapFromSource(lines_->index(row, 0)));
+    return true;
+}
+
+void StockPlace::showLine(const std::string& name)
+{
+    line_ = name;
+    const int row = lines_->rowOf(name);
+    work_->setLine(row < 0 ? QString() : QString::fromStdString(name));
+    if (row < 0) {
+        lineHeading_->setText(tr("No line is chosen"));
+        lineWords_->setText(tr("Choose a line in the table or a bin in the box."));
+        card_->show({});
+        return;
+    }
+    const auto& line = lines_->lineAt(row);
+    lineHeading_->setText(ltr(name));
+    QStringList words;
+    for (const auto column : {LinesModel::powerColumn, LinesModel::binColumn})
+        if (const auto text = lines_->index(row, column).data().toString(); !text.isEmpty())
+            words << (column == LinesModel::binColumn ? tr("bin %1").arg(text) : text);
+    words << lines_->index(row, 0).data(Qt::ToolTipRole).toString().split(QLatin1Char('\n'));
+    if (!line.frame.model.empty())
+        words << QString::fromStdString(line.frame.model);
+    lineWords_->setText(words.join(QStringLiteral(" · ")));
+    card_->show(camp_->hasLedger() ? camp_->ledger().card(camp_->site(), name) : std::vector<CardRow>{});
+    hideBook();
+}
+
+void StockPlace::hideBook()
+{
+    const bool blind = work_->work() == StockWork::count;
+    for (const int column : {LinesModel::onHandColumn, LinesModel::availableColumn, LinesModel::asideColumn,
+                             LinesModel::levelColumn, LinesModel::campsColumn})
+        linesView_->setColumnHidden(column, blind);
+    cardView_->setVisible(!blind);
+    blind_->setVisible(blind);
+    for (auto* button : viewButtons_->buttons())
+        button->setEnabled(!blind || viewButtons_->id(button) == 0);
+    if (blind)
+        showView(0);
+}
+
+QString StockPlace::figureWords() const
+{
+    const auto& camp = lines_->figures();
+    QStringList words{tr("lines %1").arg(camp.lines), tr("none left in %1").arg(camp.linesOut)};
+    if (camp.linesPlanned > 0)
+        words << tr("within keep levels %1 of %2").arg(camp.linesToPlan).arg(camp.linesPlanned)
+              << tr("to reorder %1").arg(camp.linesToReorder);
+    if (camp.handOvers > 0)
+        words << tr("handed over %1").arg(camp.handOvers);
+    return words.join(QStringLiteral("  ·  "));
+}
+
+void StockPlace::showFigures()
+{
+    figures_->setText(figureWords());
+    const int all = lines_->rowCount();
+    const int seen = sorted_->rowCount();
+    shown_->setText(
+        seen == 0 && all > 0
+            ? tr("Nothing matches “%1”; empty the field to see all %2 lines.").arg(filter_->text()).arg(all)
+            : tr("%1 of %2 lines").arg(seen).arg(all));
+}
+
+void StockPlace::enter()
+{
+    if (!camp_)
+        return;
+    const auto wish = work_->read();
+    if (!wish)
+        return;
+    runCommand(messages_, [this, &wish] {
+        auto asked = entriesOf(*camp_, line_, *wish);
+        if (!asked.findings.empty())
+            throw Error(asked.findings.front(), 3);
+        const auto done = carryOut(*camp_, std::move(asked.entries), false);
+        QStringList words;
+        for (const auto& entry : done.entries) {
+            posted_.push_back(entry.id);
+            words << kindWords(entry.kind);
+        }
+        for (const auto& change : done.lines)
+            words << tr("on hand %1, was %2").arg(change.after.onHand).arg(change.before.onHand);
+        messages_.showDone(tr("%1: %2").arg(ltr(line_), words.join(QStringLiteral(", "))));
+        work_->reset();
+        work_->setUndo(!posted_.empty());
+        refresh();
+        Q_EMIT campChanged();
+        if (wish->work == StockWork::count)
+            chooseNext();
+        linesView_->setFocus();
+    });
+}
+
+void StockPlace::chooseNext()
+{
+    const int next = linesView_->currentIndex().row() + 1;
+    if (next < sorted_->rowCount())
+        linesView_->setCurrentIndex(sorted_->index(next, linesView_->currentIndex().column()));
+}
+
+bool StockPlace::eventFilter(QObject* watched, QEvent* event)
+{
+    if (watched == linesView_ && event->type() == QEvent::KeyPress && work_->work() == StockWork::count) {
+        const auto typed = dynamic_cast<QKeyEvent*>(event)->text();
+        if (typed.size() == 1 && typed.front().isDigit() && !line_.empty()) {
+            work_->startWith(typed);
+            return true;
+        }
+    }
+    return QWidget::eventFilter(watched, event);
+}
+
+void StockPlace::takeBackLast()
+{
+    if (!camp_ || posted_.empty())
+        return;
+    runCommand(messages_, [this] {
+        const auto id = posted_.back();
+        carryOut(*camp_, {undoOf(*camp_, id, {}, tr("taken back at the desk").toStdString())}, false);
+        posted_.pop_back();
+        work_->setUndo(!posted_.empty());
+        messages_.showDone(tr("Taken back: the counts are as before."));
+        refresh();
+        Q_EMIT campChanged();
+    });
+}
+
+void StockPlace::showEdits()
+{
+    const auto& edited = camp_->edited();
+    edits_->setVisible(!edited.empty());
+    QStringList words;
+    for (const auto& each : edited)
+        words << tr("%1: the file says %2, the ledger %3")
+                     .arg(ltr(each.line))
+                     .arg(each.inFile)
+                     .arg(each.inLedger);
+    editsText_->setText(words.join(QLatin1Char('\n')));
+}
+
+void StockPlace::settleEdits(bool accept)
+{
+    if (accept && editsReason_->text().trimmed().isEmpty()) {
+        messages_.showError(tr("Write why the counts in the file are the right ones."), {});
+        editsReason_->setFocus();
+        return;
+    }
+    runCommand(messages_, [this, accept] {
+        const auto edited = camp_->edited();
+        if (accept)
+            camp_->acceptEdits(edited, editsReason_->text().trimmed().toStdString());
+        else
+            camp_->discardEdits(edited);
+        editsReason_->clear();
+        messages_.showDone(
+            accept ? tr("%n count(s) taken over from the file.", nullptr, static_cast<int>(edited.size()))
+                   : tr("%n count(s) put back to the ledger's.", nullptr, static_cast<int>(edited.size())));
+        refresh();
+        Q_EMIT campChanged();
+    });
+}
+
+void StockPlace::showView(int view)
+{
+    views_->setCurrentIndex(view);
+    if (auto* button = viewButtons_->button(view))
+        button->setChecked(true);
+}
+
+void StockPlace::restyle()
+{
+    pairsLadder_->restyle();
+    lensLadder_->restyle();
+    const int row = linesView_->fontMetrics().height() + 8;
+    for (auto* view : {linesView_, cardView_})
+        view->verticalHeader()->setDefaultSectionSize(row);
+    boxView_->verticalHeader()->setDefaultSectionSize(boxView_->fontMetrics().height() * 3 + 12);
+    boxView_->resizeColumnsToContents();
+}
+
+} // namespace quarterstep

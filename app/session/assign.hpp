@@ -1,0 +1,83 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The waiting line: who should get which pair of what is in the box. Nothing is handed over.
+#pragma once
+
+#include "app/session/jobs.hpp"
+#include "core/planning/waiting_line.hpp"
+
+#include <map>
+
+namespace quarterstep
+{
+
+/// Somebody who was told already what they will get; it is not taken back.
+struct Told {
+    std::string person;
+    std::optional<Purpose> purpose; ///< empty: the only one of the person
+    std::vector<std::string> lines; ///< ready-made pair; or frame, right lens, left lens
+    Position position;
+};
+
+struct Assignment {
+    std::string person;
+    Purpose purpose = Purpose::distance;
+    std::vector<Part> parts;
+    double lossLogMar = 0.0; ///< 0 for who was told before: not judged again
+    double prism = 0.0;      ///< Δ, base in positive
+    bool caution = false;
+    bool told = false;
+};
+
+/// In the line and without a pair. reasonKey as in `match`, or "others_served".
+struct Unserved {
+    std::string person;
+    Purpose purpose = Purpose::distance;
+    std::string reasonKey;
+};
+
+/// What one more piece of lines that are the same to the eye would change.
+struct LinePrice {
+    std::vector<std::string> lines;
+    int available = 0;
+    int wantedBy = 0; ///< people of the line for whom it would do
+    OneMore oneMore;
+};
+
+struct LineAnswer {
+    std::vector<Assignment> assignments; ///< in the order of the table
+    std::vector<Unserved> unserved;
+    std::vector<NotInLine> others; ///< not in the line: nothing needed, incomplete, clinic first
+    int people = 0;                ///< persons and purposes in the line, those told included
+    int served = 0;
+    int servedFirstCome = 0; ///< if each took the best that is left, in the order of the table
+    double lossLogMar = 0.0;
+    double lossFirstCome = 0.0;
+    Proof proof;
+    std::vector<LinePrice> prices; ///< when asked for: where one more would help, most first
+};
+
+struct LineQuestion {
+    MatchOptions match;
+    PlanOptions plan;
+    std::vector<Told> told;
+};
+
+/// Priorities that the camp's settings ask for, before those named by hand.
+[[nodiscard]] std::vector<Priority> prioritiesOf(const Settings& settings, std::vector<Priority> named);
+
+/// Who stands in the line with everything acceptable, on two threads.
+[[nodiscard]] LineEntries lineOf(const std::vector<PersonRecord>& people, std::span<const StockLine> stock,
+                                 const Resources& resources, const FittingRules& rules,
+                                 const MatchOptions& options, const Job& job);
+
+/// Throws Error told-unknown (3: nobody of that code and purpose in the table, or told twice), unknown-line
+/// (3), told-short (3: more told than there is).
+[[nodiscard]] LineAnswer assignLine(const std::vector<PersonRecord>& people, std::span<const StockLine> stock,
+                                    const FittingRules& rules, const LineQuestion& question,
+                                    const Job& job = {});
+
+/// For the matcher: how scarce each line of the stock is for these people (CandidateOptions::scarcity).
+[[nodiscard]] std::vector<double> scarcityOfLines(const LineEntries& entries, const Resources& resources,
+                                                  std::size_t lines);
+
+} // namespace quarterstep

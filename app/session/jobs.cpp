@@ -1,0 +1,48 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/session/jobs.hpp"
+
+#include "core/finding.hpp"
+
+#include <exception>
+#include <thread>
+
+namespace quarterstep
+{
+
+void throwIfStopped(const Job& job)
+{
+    if (job.stopped())
+        throw errorSaying("cancelled", {QS_SAY("core", "stopped as asked; nothing was written"), {}}, 1);
+}
+
+void inParallel(std::size_t count, const Job& job, const std::function<void(std::size_t)>& work)
+{
+    std::atomic<std::size_t> next{0};
+    std::atomic<bool> failed{false};
+    std::exception_ptr first;
+    const auto pull = [&](bool telling, std::exception_ptr& kept) {
+        try {
+            for (std::size_t i = next++; i < count && !failed && !job.stopped(); i = next++) {
+                work(i);
+                if (telling && job.done)
+                    job.done(std::min(next.load(), count), count);
+            }
+        } catch (...) {
+            kept = std::current_exception();
+            failed = true;
+        }
+    };
+    std::exception_ptr second;
+    if (count > 1) {
+        std::thread helper([&] { pull(false, second); });
+        pull(true, first);
+        helper.join();
+    } else {
+        pull(true, first);
+    }
+    if (first || second)
+        std::rethrow_exception(first ? first : second);
+    throwIfStopped(job);
+}
+
+} // namespace quarterstep

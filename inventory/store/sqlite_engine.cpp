@@ -1,0 +1,290 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// A ledger in a file: made when missing, set to write safely, its place compared.
+#include "inventory/store/sqlite_engine.hpp"
+#include "inventory/store/entry_id.hpp"
+#include "inventory/store/migrations.hpp"
+
+#include <QSqlDatabase>
+#include <QUrl>
+
+#include <fcntl.h>
+#include <sys/stat.h>
+#include <unistd.h>
+
+#include <cerrno>
+#include <chrono>
+#include <cstdio>
+#include <cstdlib>
+#include <cstring>
+#include <filesystem>
+#include <thread>
+
+namespace quarterstep
+{
+
+namespace
+{
+
+/// Result codes of SQLite (sqlite3.h): the low byte is the primary one.
+enum Result {
+    busy = 5,
+    locked = 6,
+    readOnlyFile = 8,
+    inputOutput = 10,
+    corrupt = 11,
+    full = 13,
+    cantOpen = 14,
+    notADatabase = 26,
+    constraintCheck = 275,
+    constraintForeignKey = 787
+};
+
+Error cannotMake(const std::string& path, int reason)
+{
+    return errorAt(path, "ledger-unwritable",
+                   {QS_SAY("core", "the ledger cannot be made: %1; check the rights of the folder"),
+                    {std::strerror(reason)}},
+                   4);
+}
+
+/// An empty file that only its owner reads; SQLite gives its companions the same rights. It gets its name
+/// only after it was closed: closing a file that a connection of this process has open would drop its locks.
+void makeEmptyFile(const std::string& path)
+{
+    const auto unnamed = path + "." + idText(randomId()) + ".new";
+    const int descriptor = ::open(unnamed.c_str(), O_RDWR | O_CREAT | O_EXCL | O_CLOEXEC, 0600);
+    if (descriptor < 0)
+        throw cannotMake(path, errno);
+    int failed = fsync(descriptor) == 0 ? 0 : errno;
+    close(descriptor);
+    if (failed == 0 && renameat2(AT_FDCWD, unnamed.c_str(), AT_FDCWD, path.c_str(), RENAME_NOREPLACE) != 0) {
+        failed = errno;
+        if (failed == EINVAL || failed == ENOSYS) // a file system that only knows links
+            failed = link(unnamed.c_str(), path.c_str()) == 0 ? 0 : errno;
+        unlink(unnamed.c_str());
+    }
+    if (failed == EEXIST)
+        return; // another program was quicker
+    if (failed == 0 && !syncFolder(folderOf(path)))
+        failed = errno;
+    if (failed != 0)
+        throw cannotMake(path, failed);
+}
+
+constexpr auto oldEnough = std::chrono::minutes(1);
+
+/// What a program left behind that was killed between making a ledger and naming it: empty files
+/// "ledger.sqlite.<id>.new". One that is young may be another program's, about to be named.
+void removeUnnamed(const std::string& path)
+{
+    namespace fs = std::filesystem;
+    const auto begin = fs::path(path).filename().string() + ".";
+    const std::string end = ".new";
+    const auto length = begin.size() + 36 + end.size();
+    std::error_code failed;
+    for (const auto& file : fs::directory_iterator(folderOf(path), failed)) {
+        const auto name = file.path().filename().string();
+        if (name.size() != length || name.compare(0, begin.size(), begin) != 0 ||
+            name.compare(length - end.size(), end.size(), end) != 0 ||
+            idBytes(name.substr(begin.size(), 36)).empty())
+            continue;
+        std::error_code gone;
+        const bool old = fs::file_time_type::clock::now() - fs::last_write_time(file, gone) > oldEnough;
+        if (file.is_regular_file(gone) && file.file_size(gone) == 0 && !gone && old)
+            fs::remove(file, gone);
+    }
+}
+
+/// Switching to WAL needs the file for itself for a moment, and does not wait for it by itself.
+void switchToWal(Connection& connection, const std::string& path, int waitMs)
+{
+    for (int waited = 0;; waited += 20) {
+        try {
+            if (connection.textOf("PRAGMA journal_mode = WAL") == "wal")
+                return;
+            throw errorAt(path, "ledger-unwritable",
+                          {QS_SAY("core", "this file system cannot keep a ledger safely (no shared memory "
+                                          "beside the file); keep the camp folder on another disk"),
+                           {}},
+                          4);
+        } catch (const Error& error) {
+            if (error.finding().code != "ledger-locked" || waited >= waitMs)
+                throw;
+        }
+        std::this_thread::sleep_for(std::chrono::milliseconds(20));
+    }
+}
+
+} // namespace
+
+bool SqliteEngine::open(const std::string& handle, Connection::Access access, int busyMs)
+{
+    const char* modes[] = {"?mode=ro", "?mode=rw", "?mode=ro&immutable=1"};
+    const auto url =
+        QUrl::fromLocalFile(QString::fromStdString(path_)).toEncoded(); // space, %, #, ? and beyond
+    auto database = QSqlDatabase::database(QString::fromStdString(handle), false);
+    database.setConnectOptions(QStringLiteral("QSQLITE_OPEN_URI;QSQLITE_BUSY_TIMEOUT=%1").arg(busyMs));
+    database.setDatabaseName(QString::fromLatin1(url + modes[static_cast<std::size_t>(access)]));
+    busyMs_ = busyMs;
+    identity_ = identityOf(path_);
+    return database.open();
+}
+
+FailureKind SqliteEngine::kindOf(const std::string& code) const
+{
+    const int result = std::atoi(code.c_str()); // empty: the driver itself failed
+    if (result == constraintCheck)
+        return FailureKind::check;
+    if (result == constraintForeignKey)
+        return FailureKind::foreignKey;
+    switch (result & 0xff) {
+    case busy:
+    case locked:
+        return FailureKind::busy;
+    case readOnlyFile:
+    case cantOpen:
+        return FailureKind::unwritable;
+    case inputOutput:
+        return FailureKind::inputOutput;
+    case full:
+        return FailureKind::full;
+    case corrupt:
+    case notADatabase:
+        return FailureKind::damaged;
+    default:
+        return FailureKind::other;
+    }
+}
+
+void SqliteEngine::makeReady(Ledger::Mode mode)
+{
+    refuseNetworkPlace(path_);
+    struct stat status {
+    };
+    if (stat(path_.c_str(), &status) != 0) {
+        if (mode == Ledger::Mode::readOnly)
+            throw errorAt(path_, "ledger-missing", {QS_SAY("core", "there is no ledger here yet"), {}}, 3);
+        makeEmptyFile(path_);
+    } else if (!S_ISREG(status.st_mode)) {
+        throw errorAt(
+            path_, "ledger-not-a-database",
+            {QS_SAY("core", "this is not a file; name another one in the key ledger of stock.yaml"), {}}, 3);
+    }
+    if (mode == Ledger::Mode::readWrite)
+        removeUnnamed(path_);
+}
+
+void SqliteEngine::allowBareReading() const
+{
+    if (identityOf(path_ + "-wal"))
+        throw errorAt(path_, "ledger-unwritable",
+                      {QS_SAY("core", "this ledger was not closed and its folder cannot be written to; "
+                                      "copy the whole folder to a place that can, and open it there"),
+                       {}},
+                      4);
+}
+
+void SqliteEngine::requireSame() const
+{
+    if (identity_ && identityOf(path_) == identity_)
+        return;
+    throw errorAt(
+        path_, "ledger-replaced",
+        {QS_SAY("core", "the ledger file was moved, removed or replaced while it was open; nothing was "
+                        "written; close the camp and open it again"),
+         {}},
+        4);
+}
+
+LedgerState SqliteEngine::state(Connection& connection)
+{
+    return ledgerState(connection, path_);
+}
+
+void SqliteEngine::settleToWrite(Connection& connection, LedgerState state)
+{
+    switchToWal(connection, path_, busyMs_);
+    connection.execute("PRAGMA synchronous = FULL");
+    connection.execute("PRAGMA foreign_keys = ON");
+    if (connection.wholeOf("PRAGMA synchronous") != 2 || connection.wholeOf("PRAGMA foreign_keys") != 1)
+        throw errorAt(path_, "ledger-failed",
+                      {QS_SAY("core", "the database refuses to write safely; nothing was opened"), {}}, 4);
+    if (state != LedgerState::empty)
+        return;
+    connection.beginWriting();
+    if (ledgerState(connection, path_) == LedgerState::empty) { // nobody was quicker
+        makeSchema(connection);
+        const auto place = placeOf(path_);
+        connection.prepare("INSERT INTO station (id, own, machine, volume, folder) VALUES (?, 1, ?, ?, ?)")
+            .run({Blob{randomId()}, place.machine, place.volume, place.folder});
+    }
+    connection.commit();
+}
+
+void SqliteEngine::settleToRead(Connection& connection)
+{
+    connection.execute("PRAGMA query_only = ON");
+}
+
+OwnStation SqliteEngine::station(Connection& connection, const std::string& /*folder*/, bool /*writing*/)
+{
+    auto query = connection.prepare("SELECT key, id, machine, volume, folder FROM station WHERE own = 1");
+    query.run();
+    if (!query.next())
+        throw errorAt(
+            path_, "ledger-not-a-database",
+            {QS_SAY("core", "this ledger names no station of its own; put back the latest copy"), {}}, 3);
+    OwnStation own{query.whole(0), query.bytes(1),
+                   placeOf(path_) != PlaceMark{query.text(2), query.text(3), query.text(4)}};
+    query.finish();
+    return own;
+}
+
+void SqliteEngine::claim(Connection& connection, bool asSecondStation)
+{
+    if (asSecondStation) {
+        connection.execute("UPDATE station SET own = 0 WHERE own = 1");
+        auto add = connection.prepare(
+            "INSERT INTO station (id, own, machine, volume, folder) VALUES (?, 1, '', '', '')");
+        add.run({Blob{randomId()}});
+        add.finish();
+    }
+    const auto place = placeOf(path_);
+    auto claim = connection.prepare("UPDATE station SET machine = ?, volume = ?, folder = ? WHERE own = 1");
+    claim.run({place.machine, place.volume, place.folder});
+    claim.finish();
+}
+
+void SqliteEngine::readOlderForm(Connection& connection)
+{
+    quarterstep::readOlderForm(connection);
+}
+
+std::string SqliteEngine::bringUp(Connection& connection)
+{
+    forgetOlderForm(connection);
+    return migrateLedger(connection, path_);
+}
+
+std::string SqliteEngine::identity(Connection& /*connection*/) const
+{
+    const auto file = identityOf(path_);
+    return file ? std::to_string(file->device) + " " + std::to_string(file->inode) : path_;
+}
+
+void SqliteEngine::overwriteErased(Connection& connection)
+{
+    connection.execute("PRAGMA secure_delete = ON");
+}
+
+bool SqliteEngine::emptyJournal(Connection& connection)
+{
+    return connection.wholeOf("PRAGMA wal_checkpoint(TRUNCATE)") == 0;
+}
+
+void SqliteEngine::copyTo(Connection& connection, const std::string& target)
+{
+    copyLedger(connection, target);
+}
+
+} // namespace quarterstep
