@@ -199,6 +199,19 @@ bool tellPage(int done, int total)
     return true;
 }
 
+void draw(const PaperJob& job, Output& out)
+{
+    const auto drawn = drawing(job, tellPage);
+    for (const auto& name : drawn.withoutBars)
+        out.tell(
+            Severity::caution, Position{}, "label-without-bars",
+            {QS_SAY("core", "the bars of %1 are too long for this paper; it stands there in words alone: "
+                            "give it a code of thirteen digits, or choose a wider label"),
+             {name.toStdString()}});
+    for (const auto& file : drawn.files)
+        out.line(QString::fromStdString(file));
+}
+
 /// Goes on in the program that draws, with the same words. Returns only by an error.
 [[noreturn]] void goOnInDrawingProgram()
 {
@@ -253,15 +266,15 @@ int runPrint(const CommandLine& line, Output& out)
     if (job.papers.empty())
         throw errorSaying(
             "paper-nothing",
-            {QS_SAY("core", "there is nothing to print: nobody and nothing here needs a %1"), {wordOf(kind)}},
+            {QS_SAY("core", "there is nothing to print: nobody and nothing here asks for this paper: %1"),
+             {wordOf(kind)}},
             Exit::badData);
     if (line.has("--json"))
         out.json(jsonPapers(job.papers));
     else if (!drawn)
         printText(job, out);
     else
-        for (const auto& file : drawing(job, tellPage))
-            out.line(QString::fromStdString(file));
+        draw(job, out);
     return bad ? Exit::badData : Exit::done;
 }
 

@@ -26,10 +26,10 @@ struct PrintBox {
 [[nodiscard]] std::vector<Paper> boxPapers(PaperKind kind, const CommandLine& line, const PrintBox& box,
                                            Output& out);
 
-/// Draws a job and returns the files written; throws Error. Null in the program that has no drawing of its
+/// Draws a job; throws Error. Null in the program that has no drawing of its
 /// own: `print` then goes on in the one that has (quarterstep-paper, beside it), so that no other verb waits
 /// for fonts and a window system to be loaded.
-using DrawPapers = std::vector<std::string> (*)(const PaperJob&, const PaperProgress&);
+using DrawPapers = PaperDrawn (*)(const PaperJob&, const PaperProgress&);
 void drawPapersWith(DrawPapers draw);
 
 } // namespace quarterstep

@@ -19,6 +19,7 @@ std::span<const HelpTopic> helpTopics()
          opticsHelpText},
         {"tolerances", QT_TRANSLATE_NOOP("command", "a focimeter reading against what was ordered"),
          tolerancesHelpText},
+        {"paper", QT_TRANSLATE_NOOP("command", "every paper that is printed, and how"), paperHelpText},
         {"planning",
          QT_TRANSLATE_NOOP("command",
                            "the waiting line and the next boxes: what is optimal, bounded, assumed"),

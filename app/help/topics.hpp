@@ -22,6 +22,7 @@ struct HelpTopic {
 [[nodiscard]] std::string_view matchingHelpText();
 [[nodiscard]] std::string_view notationHelpText();
 [[nodiscard]] std::string_view opticsHelpText();
+[[nodiscard]] std::string_view paperHelpText();
 [[nodiscard]] std::string_view planningHelpText();
 [[nodiscard]] std::string_view tolerancesHelpText();
 

@@ -1739,15 +1739,15 @@
     </message>
     <message>
         <source>near glasses need an addition, or a near power found by trial</source>
-        <translation type="unfinished"></translation>
+        <translation>نظارة القريب تحتاج إلى إضافة، أو قوة للقريب وُجدت بالتجربة</translation>
     </message>
     <message>
         <source>this purpose needs an addition, or a near power found by trial</source>
-        <translation type="unfinished"></translation>
+        <translation>هذا الغرض يحتاج إلى إضافة، أو قوة للقريب وُجدت بالتجربة</translation>
     </message>
     <message>
         <source>a subjective refraction: a child is never given glasses from an objective reading alone</source>
-        <translation type="unfinished"></translation>
+        <translation>قياس ذاتي: لا تُعطى نظارة لطفل من قراءة موضوعية وحدها</translation>
     </message>
     <message>
         <source>the prescriber&apos;s name, for a child</source>
@@ -1755,7 +1755,7 @@
     </message>
     <message>
         <source>an addition under 35 years must be confirmed: near acuity with it, or a near power by trial</source>
-        <translation type="unfinished"></translation>
+        <translation>الإضافة دون 35 سنة يجب تأكيدها: حدة القريب بها، أو قوة للقريب بالتجربة</translation>
     </message>
     <message>
         <source>small error and 6/9 or better without glasses</source>
@@ -1783,7 +1783,7 @@
     </message>
     <message>
         <source>the vertex distance of this prescription: measure it</source>
-        <translation type="unfinished"></translation>
+        <translation>مسافة القرنية لهذه الوصفة: قسها</translation>
     </message>
     <message>
         <source>nothing in the box for this purpose</source>
@@ -1811,11 +1811,11 @@
     </message>
     <message>
         <source>a rules profile named %1</source>
-        <translation type="unfinished"></translation>
+        <translation>مجموعة قواعد باسم %1</translation>
     </message>
     <message>
         <source>a final prescription for at least one eye</source>
-        <translation type="unfinished"></translation>
+        <translation>وصفة نهائية لعين واحدة على الأقل</translation>
     </message>
     <message>
         <source>“%1” is not part of an acuity; write it as 6/9, 0.67 decimal or logMAR 0.2</source>
@@ -2803,55 +2803,55 @@
     </message>
     <message>
         <source>the PD of each eye</source>
-        <translation type="unfinished"></translation>
+        <translation>بُعد كل حدقة</translation>
     </message>
     <message>
         <source>the heights in the chosen frame</source>
-        <translation type="unfinished"></translation>
+        <translation>الارتفاعان في الإطار المختار</translation>
     </message>
     <message>
         <source>the vertex distance of the refraction</source>
-        <translation type="unfinished"></translation>
+        <translation>مسافة القرنية عند القياس</translation>
     </message>
     <message>
         <source>the frame</source>
-        <translation type="unfinished"></translation>
+        <translation>الإطار</translation>
     </message>
     <message>
         <source>single vision for %1 mm: whole power, nothing to be added</source>
-        <translation type="unfinished"></translation>
+        <translation>أحادية البؤرة لمسافة %1 مم: القوة كاملة، لا يضاف شيء</translation>
     </message>
     <message>
         <source>centration computed from the distance PD, not measured</source>
-        <translation type="unfinished"></translation>
+        <translation>المركز محسوب من بُعد الحدقتين للبعيد، غير مقيس</translation>
     </message>
     <message>
         <source>each eye&apos;s PD is half of the binocular one</source>
-        <translation type="unfinished"></translation>
+        <translation>بُعد كل حدقة نصف البُعد الكلي</translation>
     </message>
     <message>
         <source>balance lens: as its fellow, for looks and weight</source>
-        <translation type="unfinished"></translation>
+        <translation>عدسة موازنة: كأختها، للشكل والوزن</translation>
     </message>
     <message>
         <source>only one seeing eye: impact-resistant lenses are advised</source>
-        <translation type="unfinished"></translation>
+        <translation>عين واحدة مبصرة: يُنصح بعدسات مقاومة للصدم</translation>
     </message>
     <message>
         <source>for a child: impact-resistant lenses are advised</source>
-        <translation type="unfinished"></translation>
+        <translation>لطفل: يُنصح بعدسات مقاومة للصدم</translation>
     </message>
     <message>
         <source>prism as prescribed, each eye its own</source>
-        <translation type="unfinished"></translation>
+        <translation>المنشور كما وُصف، لكل عين منشورها</translation>
     </message>
     <message>
         <source>refracted at a vertex distance of %1 mm</source>
-        <translation type="unfinished"></translation>
+        <translation>قيس على مسافة قرنية %1 مم</translation>
     </message>
     <message>
         <source>from an objective reading only</source>
-        <translation type="unfinished"></translation>
+        <translation>من قراءة موضوعية فقط</translation>
     </message>
     <message>
         <source>%1 is used: clean it and read its power before it is given</source>
@@ -3487,6 +3487,905 @@
     <message>
         <source>recalled</source>
         <translation>سُحب</translation>
+    </message>
+</context>
+<context>
+    <name>paper</name>
+    <message>
+        <source>The child was given glasses: %1.</source>
+        <translation>أُعطي الطفل نظارة: %1.</translation>
+    </message>
+    <message>
+        <source>Glasses are suggested for the child: %1.</source>
+        <translation>نقترح نظارة للطفل: %1.</translation>
+    </message>
+    <message>
+        <source>Glasses are to be made for the child.</source>
+        <translation>ستُصنع نظارة للطفل.</translation>
+    </message>
+    <message>
+        <source>The child needs no glasses for this.</source>
+        <translation>لا يحتاج الطفل إلى نظارة لهذا الغرض.</translation>
+    </message>
+    <message>
+        <source>The eye test is not finished; the child comes again.</source>
+        <translation>لم يكتمل فحص العينين؛ يعود الطفل مرة أخرى.</translation>
+    </message>
+    <message>
+        <source>The child should see the eye clinic before any glasses.</source>
+        <translation>ينبغي أن ترى عيادة العيون الطفل قبل أي نظارة.</translation>
+    </message>
+    <message>
+        <source>Please take the child and the letter to the eye clinic today.</source>
+        <translation>يرجى أخذ الطفل والرسالة إلى عيادة العيون اليوم.</translation>
+    </message>
+    <message>
+        <source>Please take the child and the letter to the eye clinic in the next days.</source>
+        <translation>يرجى أخذ الطفل والرسالة إلى عيادة العيون في الأيام القادمة.</translation>
+    </message>
+    <message>
+        <source>Please take the child and the letter to the eye clinic when it next receives people.</source>
+        <translation>يرجى أخذ الطفل والرسالة إلى عيادة العيون عند موعد استقبالها القادم.</translation>
+    </message>
+    <message>
+        <source>The eyes of your child were tested.</source>
+        <translation>فُحصت عينا طفلكم.</translation>
+    </message>
+    <message>
+        <source>To be worn (as the prescriber told)</source>
+        <translation>تُلبس (كما قال واصف النظارة)</translation>
+    </message>
+    <message>
+        <source>The glasses may feel strange for a week. Double vision, pain or sudden loss of sight: take them off and go to an eye clinic the same day.</source>
+        <translation>قد تبدو النظارة غريبة مدة أسبوع. ازدواج الرؤية أو ألم أو فقدان مفاجئ للبصر: انزعوها واذهبوا إلى عيادة العيون في اليوم نفسه.</translation>
+    </message>
+    <message>
+        <source>Come back in 6 to 12 months, or at once if an eye turns or sees worse.</source>
+        <translation>عودوا بعد 6 إلى 12 شهرًا، أو فورًا إذا انحرفت عين أو ضعف بصرها.</translation>
+    </message>
+    <message>
+        <source>Told to (guardian), by</source>
+        <translation>أُبلغ (ولي الأمر)، من</translation>
+    </message>
+    <message>
+        <source>Please help the child to wear them, and to keep them clean and in their case.</source>
+        <translation>يرجى مساعدة الطفل على لبسها وحفظها نظيفة وفي علبتها.</translation>
+    </message>
+    <message>
+        <source>Please let the child sit where the board is read easily.</source>
+        <translation>يرجى إجلاس الطفل حيث تسهل قراءة السبورة.</translation>
+    </message>
+    <message>
+        <source>Tell the guardian at once if an eye turns or hurts, or if the child sees worse.</source>
+        <translation>أخبروا ولي الأمر فورًا إذا انحرفت عين أو آلمت أو ضعف بصر الطفل.</translation>
+    </message>
+    <message>
+        <source>Your glasses</source>
+        <translation>نظارتك</translation>
+    </message>
+    <message>
+        <source>Glasses suggested for you</source>
+        <translation>نظارة مقترحة لك</translation>
+    </message>
+    <message>
+        <source>Glasses to be made for you</source>
+        <translation>نظارة تُصنع لك</translation>
+    </message>
+    <message>
+        <source>No glasses needed</source>
+        <translation>لا حاجة إلى نظارة</translation>
+    </message>
+    <message>
+        <source>Not finished yet</source>
+        <translation>لم يكتمل بعد</translation>
+    </message>
+    <message>
+        <source>Please go to the eye clinic first</source>
+        <translation>اذهب إلى عيادة العيون أولًا من فضلك</translation>
+    </message>
+    <message>
+        <source>Go to the eye clinic today, and take the letter.</source>
+        <translation>اذهب إلى عيادة العيون اليوم وخذ الرسالة معك.</translation>
+    </message>
+    <message>
+        <source>Go to the eye clinic in the next days, and take the letter.</source>
+        <translation>اذهب إلى عيادة العيون في الأيام القادمة وخذ الرسالة معك.</translation>
+    </message>
+    <message>
+        <source>Go to the eye clinic when it next receives people, and take the letter.</source>
+        <translation>اذهب إلى عيادة العيون عند موعد استقبالها القادم وخذ الرسالة معك.</translation>
+    </message>
+    <message>
+        <source>right lens %1</source>
+        <translation>العدسة اليمنى %1</translation>
+    </message>
+    <message>
+        <source>left lens %1</source>
+        <translation>العدسة اليسرى %1</translation>
+    </message>
+    <message>
+        <source>frame %1</source>
+        <translation>الإطار %1</translation>
+    </message>
+    <message>
+        <source>What you were given</source>
+        <translation>ما أُعطي لك</translation>
+    </message>
+    <message>
+        <source>What is suggested</source>
+        <translation>ما نقترحه</translation>
+    </message>
+    <message>
+        <source>add %1</source>
+        <translation>إضافة %1</translation>
+    </message>
+    <message>
+        <source>Line</source>
+        <translation>الصنف</translation>
+    </message>
+    <message>
+        <source>Frame</source>
+        <translation>الإطار</translation>
+    </message>
+    <message>
+        <source>What is left</source>
+        <translation>ما يبقى</translation>
+    </message>
+    <message>
+        <source>Outside limit: %1.</source>
+        <translation>خارج الحد: %1.</translation>
+    </message>
+    <message>
+        <source>Given because</source>
+        <translation>أُعطي لأن</translation>
+    </message>
+    <message>
+        <source>Please mind</source>
+        <translation>يرجى الانتباه</translation>
+    </message>
+    <message>
+        <source>This pair was worn by somebody before.</source>
+        <translation>لبس هذه النظارة شخص من قبل.</translation>
+    </message>
+    <message>
+        <source>You see with one eye: ask for lenses that do not break, and wear eye protection.</source>
+        <translation>ترى بعين واحدة: اطلب عدسات لا تنكسر والبس واقيًا للعينين.</translation>
+    </message>
+    <message>
+        <source>New glasses may feel strange for a week. Double vision, pain or sudden loss of sight: stop wearing them and go to an eye clinic the same day.</source>
+        <translation>قد تبدو النظارة الجديدة غريبة مدة أسبوع. ازدواج الرؤية أو ألم أو فقدان مفاجئ للبصر: توقف عن لبسها واذهب إلى عيادة العيون في اليوم نفسه.</translation>
+    </message>
+    <message>
+        <source>Wear them as the prescriber told. Come back in 6 to 12 months, or at once if an eye turns or sees worse.</source>
+        <translation>البسها كما قال واصف النظارة. عد بعد 6 إلى 12 شهرًا، أو فورًا إذا انحرفت عين أو ضعف بصرها.</translation>
+    </message>
+    <message>
+        <source>Come back if your sight changes, and for a new eye test in two years.</source>
+        <translation>عد إذا تغير بصرك، ولفحص جديد للعينين بعد سنتين.</translation>
+    </message>
+    <message>
+        <source>Nothing in the box comes near enough, so glasses are to be made.</source>
+        <translation>لا شيء في الصندوق قريب بما يكفي، لذا تُصنع نظارة.</translation>
+    </message>
+    <message>
+        <source>For the optician</source>
+        <translation>لأخصائي البصريات</translation>
+    </message>
+    <message>
+        <source>Collect at</source>
+        <translation>تُستلم في</translation>
+    </message>
+    <message>
+        <source>On or after</source>
+        <translation>في هذا اليوم أو بعده</translation>
+    </message>
+    <message>
+        <source>Until then: temporary pair. Not for driving.</source>
+        <translation>حتى ذلك الحين: نظارة مؤقتة. ليست للقيادة.</translation>
+    </message>
+    <message>
+        <source>Something is missing before glasses can be given:</source>
+        <translation>ينقص شيء قبل إعطاء نظارة:</translation>
+    </message>
+    <message>
+        <source>Come back on</source>
+        <translation>عد في يوم</translation>
+    </message>
+    <message>
+        <source>Because</source>
+        <translation>لأن</translation>
+    </message>
+    <message>
+        <source>Glasses wait until the clinic has seen your eyes.</source>
+        <translation>تنتظر النظارة حتى ترى العيادة عينيك.</translation>
+    </message>
+    <message>
+        <source>Your prescription</source>
+        <translation>وصفتك</translation>
+    </message>
+    <message>
+        <source>Your eyes should be measured once more.</source>
+        <translation>ينبغي قياس عينيك مرة أخرى.</translation>
+    </message>
+    <message>
+        <source>RIGHT</source>
+        <translation>يمين</translation>
+    </message>
+    <message>
+        <source>LEFT</source>
+        <translation>يسار</translation>
+    </message>
+    <message>
+        <source>NEAR</source>
+        <translation>قريب</translation>
+    </message>
+    <message>
+        <source>DISTANCE</source>
+        <translation>بعيد</translation>
+    </message>
+    <message>
+        <source>ARM&apos;S LENGTH</source>
+        <translation>مدى الذراع</translation>
+    </message>
+    <message>
+        <source>BIFOCAL</source>
+        <translation>ثنائي البؤرة</translation>
+    </message>
+    <message>
+        <source>centres %1 mm (assumed)</source>
+        <translation>المركزان %1 مم (مفترض)</translation>
+    </message>
+    <message>
+        <source>centres %1 mm</source>
+        <translation>المركزان %1 مم</translation>
+    </message>
+    <message>
+        <source>size S</source>
+        <translation>مقاس صغير</translation>
+    </message>
+    <message>
+        <source>size M</source>
+        <translation>مقاس متوسط</translation>
+    </message>
+    <message>
+        <source>size L</source>
+        <translation>مقاس كبير</translation>
+    </message>
+    <message>
+        <source>axis set when mounted</source>
+        <translation>يُضبط المحور عند التركيب</translation>
+    </message>
+    <message>
+        <source>used pair</source>
+        <translation>نظارة مستعملة</translation>
+    </message>
+    <message>
+        <source>Rules %1, program %2.</source>
+        <translation>القواعد %1، البرنامج %2.</translation>
+    </message>
+    <message>
+        <source>For near work only.</source>
+        <translation>للعمل القريب فقط.</translation>
+    </message>
+    <message>
+        <source>Day and place</source>
+        <translation>اليوم والمكان</translation>
+    </message>
+    <message>
+        <source>Box %1: %2 pieces</source>
+        <translation>الصندوق %1: %2 قطعة</translation>
+    </message>
+    <message>
+        <source>Bin</source>
+        <translation>الخانة</translation>
+    </message>
+    <message>
+        <source>Power</source>
+        <translation>القوة</translation>
+    </message>
+    <message>
+        <source>Pieces</source>
+        <translation>العدد</translation>
+    </message>
+    <message>
+        <source>Packed</source>
+        <translation>وُضع</translation>
+    </message>
+    <message>
+        <source>Packed by</source>
+        <translation>وضعها</translation>
+    </message>
+    <message>
+        <source>Counted again by</source>
+        <translation>عدها ثانية</translation>
+    </message>
+    <message>
+        <source>Count what lies there. Two persons; what the book says is not asked before the end.</source>
+        <translation>عدّوا ما هو موجود. شخصان؛ ولا يُسأل عما في الدفتر قبل النهاية.</translation>
+    </message>
+    <message>
+        <source>Counted</source>
+        <translation>العدد المعدود</translation>
+    </message>
+    <message>
+        <source>Remark</source>
+        <translation>ملاحظة</translation>
+    </message>
+    <message>
+        <source>Counted by (initials)</source>
+        <translation>عدّها (الأحرف الأولى)</translation>
+    </message>
+    <message>
+        <source>Second person (initials)</source>
+        <translation>الشخص الثاني (الأحرف الأولى)</translation>
+    </message>
+    <message>
+        <source>Read the pair with the focimeter, take the acuity with it, then compare with the record. Where they differ write: the record does not match the pair.</source>
+        <translation>اقرأ النظارة بمقياس البؤرة، وخذ حدة البصر بها، ثم قارن بالسجل. حيث يختلفان اكتب: السجل لا يطابق النظارة.</translation>
+    </message>
+    <message>
+        <source>Entry</source>
+        <translation>القيد</translation>
+    </message>
+    <message>
+        <source>Code</source>
+        <translation>الرمز</translation>
+    </message>
+    <message>
+        <source>Recorded</source>
+        <translation>المسجَّل</translation>
+    </message>
+    <message>
+        <source>Read right</source>
+        <translation>قراءة اليمنى</translation>
+    </message>
+    <message>
+        <source>Read left</source>
+        <translation>قراءة اليسرى</translation>
+    </message>
+    <message>
+        <source>Acuity</source>
+        <translation>حدة البصر</translation>
+    </message>
+    <message>
+        <source>Finding</source>
+        <translation>النتيجة</translation>
+    </message>
+    <message>
+        <source>Read by</source>
+        <translation>قرأها</translation>
+    </message>
+    <message>
+        <source>no power</source>
+        <translation>بلا قوة</translation>
+    </message>
+    <message>
+        <source>Eye</source>
+        <translation>العين</translation>
+    </message>
+    <message>
+        <source>Addition</source>
+        <translation>الإضافة</translation>
+    </message>
+    <message>
+        <source>Prism</source>
+        <translation>المنشور</translation>
+    </message>
+    <message>
+        <source>Centre, mm</source>
+        <translation>المركز، مم</translation>
+    </message>
+    <message>
+        <source>Height, mm</source>
+        <translation>الارتفاع، مم</translation>
+    </message>
+    <message>
+        <source>minus cylinders</source>
+        <translation>أسطوانات سالبة</translation>
+    </message>
+    <message>
+        <source>plus cylinders</source>
+        <translation>أسطوانات موجبة</translation>
+    </message>
+    <message>
+        <source>as written</source>
+        <translation>كما كُتب</translation>
+    </message>
+    <message>
+        <source>Size</source>
+        <translation>المقاس</translation>
+    </message>
+    <message>
+        <source>Vertex distance, mm</source>
+        <translation>مسافة القرنية، مم</translation>
+    </message>
+    <message>
+        <source>Working distance, mm</source>
+        <translation>مسافة العمل، مم</translation>
+    </message>
+    <message>
+        <source>Prescriber</source>
+        <translation>واصف النظارة</translation>
+    </message>
+    <message>
+        <source>Purpose</source>
+        <translation>الغرض</translation>
+    </message>
+    <message>
+        <source>Form</source>
+        <translation>الصيغة</translation>
+    </message>
+    <message>
+        <source>* half of the distance between both eyes, not measured for this eye</source>
+        <translation>* نصف المسافة بين العينين، لم تُقس لهذه العين</translation>
+    </message>
+    <message>
+        <source>Not to be sent before these are measured:</source>
+        <translation>لا يُرسل قبل قياس ما يلي:</translation>
+    </message>
+    <message>
+        <source>Wanted by, signature</source>
+        <translation>مطلوب قبل، التوقيع</translation>
+    </message>
+    <message>
+        <source>Glasses are being made for you: %1.</source>
+        <translation>تُصنع لك نظارة: %1.</translation>
+    </message>
+    <message>
+        <source>Ordered on</source>
+        <translation>طُلبت في</translation>
+    </message>
+    <message>
+        <source>Bring this paper. The glasses are measured and tried on you before you take them home.</source>
+        <translation>أحضر هذه الورقة. تُقاس النظارة وتُجرَّب عليك قبل أن تأخذها.</translation>
+    </message>
+    <message>
+        <source>If you cannot come, send somebody to tell us. Your sight gets worse, hurts or is suddenly lost: do not wait, go to an eye clinic the same day.</source>
+        <translation>إن لم تستطع الحضور فأرسل من يخبرنا. إذا ضعف بصرك أو آلمك أو فُقد فجأة فلا تنتظر: اذهب إلى عيادة العيون في اليوم نفسه.</translation>
+    </message>
+    <message>
+        <source>Rules %1, program version %2.</source>
+        <translation>القواعد %1، إصدار البرنامج %2.</translation>
+    </message>
+    <message>
+        <source>balance lens</source>
+        <translation>عدسة موازنة</translation>
+    </message>
+    <message>
+        <source>artificial eye</source>
+        <translation>عين صناعية</translation>
+    </message>
+    <message>
+        <source>does not see</source>
+        <translation>لا تبصر</translation>
+    </message>
+    <message>
+        <source>not measured</source>
+        <translation>لم تُقس</translation>
+    </message>
+    <message>
+        <source>Note for the person</source>
+        <translation>ورقة للشخص</translation>
+    </message>
+    <message>
+        <source>Label of a line</source>
+        <translation>ملصق صنف</translation>
+    </message>
+    <message>
+        <source>Label of a bin</source>
+        <translation>ملصق خانة</translation>
+    </message>
+    <message>
+        <source>Packing list</source>
+        <translation>قائمة التعبئة</translation>
+    </message>
+    <message>
+        <source>Count sheet</source>
+        <translation>ورقة العد</translation>
+    </message>
+    <message>
+        <source>Audit worksheet</source>
+        <translation>ورقة عمل للتدقيق</translation>
+    </message>
+    <message>
+        <source>Order to the laboratory</source>
+        <translation>طلب إلى المعمل</translation>
+    </message>
+    <message>
+        <source>Letter to the eye clinic</source>
+        <translation>رسالة إلى عيادة العيون</translation>
+    </message>
+    <message>
+        <source>Glasses to collect</source>
+        <translation>نظارة للاستلام</translation>
+    </message>
+    <message>
+        <source>Note for the guardian</source>
+        <translation>ورقة لولي الأمر</translation>
+    </message>
+    <message>
+        <source>Note for the teacher</source>
+        <translation>ورقة للمعلم</translation>
+    </message>
+    <message>
+        <source>Quick card</source>
+        <translation>بطاقة سريعة</translation>
+    </message>
+    <message>
+        <source>Right eye</source>
+        <translation>العين اليمنى</translation>
+    </message>
+    <message>
+        <source>Left eye</source>
+        <translation>العين اليسرى</translation>
+    </message>
+    <message>
+        <source>Distance, as written</source>
+        <translation>البعيد كما كُتب</translation>
+    </message>
+    <message>
+        <source>Near</source>
+        <translation>القريب</translation>
+    </message>
+    <message>
+        <source>for near: reading, sewing, telephone</source>
+        <translation>للقريب: القراءة والخياطة والهاتف</translation>
+    </message>
+    <message>
+        <source>for work at arm&apos;s length</source>
+        <translation>للعمل على مدى الذراع</translation>
+    </message>
+    <message>
+        <source>for far (upper part) and near (lower part)</source>
+        <translation>للبعيد (الجزء العلوي) والقريب (الجزء السفلي)</translation>
+    </message>
+    <message>
+        <source>for far: walking, school board, faces</source>
+        <translation>للبعيد: المشي والسبورة والوجوه</translation>
+    </message>
+    <message>
+        <source>For near work only. Not for walking, riding or driving.</source>
+        <translation>للعمل القريب فقط. ليست للمشي ولا للركوب ولا للقيادة.</translation>
+    </message>
+    <message>
+        <source>For work at arm&apos;s length only. Not for walking, riding or driving.</source>
+        <translation>للعمل على مدى الذراع فقط. ليست للمشي ولا للركوب ولا للقيادة.</translation>
+    </message>
+    <message>
+        <source>The lower part is for near: take care on steps and kerbs. Drive only if your sight with these meets the law where you live.</source>
+        <translation>الجزء السفلي للقريب: احذر عند الدرج والأرصفة. لا تقُد إلا إذا بلغ بصرك بها ما يشترطه القانون حيث تعيش.</translation>
+    </message>
+    <message>
+        <source>Drive only if your sight with these meets the law where you live.</source>
+        <translation>لا تقُد إلا إذا بلغ بصرك بها ما يشترطه القانون حيث تعيش.</translation>
+    </message>
+    <message>
+        <source>Suggested from the prescription of %1 of %2 by rules %3, version %4. This is not an eye examination.</source>
+        <translation>مقترح من وصفة %1 بتاريخ %2 حسب القواعد %3، الإصدار %4. ليس هذا فحصًا للعينين.</translation>
+    </message>
+    <message>
+        <source>(prescriber not named)</source>
+        <translation>(الواصف غير مسمى)</translation>
+    </message>
+    <message>
+        <source>(no date)</source>
+        <translation>(بلا تاريخ)</translation>
+    </message>
+    <message>
+        <source>Type the camp code and the final prescription as written; signs always.</source>
+        <translation>اكتب رمز المخيم والوصفة النهائية كما كُتبت؛ مع الإشارات دائمًا.</translation>
+    </message>
+    <message>
+        <source>Pain, red eye, sudden loss, flashes, double vision: the clinic first.</source>
+        <translation>ألم أو عين حمراء أو فقدان مفاجئ أو ومضات أو ازدواج: العيادة أولًا.</translation>
+    </message>
+    <message>
+        <source>Measure the distance between the eyes; for reading the near one.</source>
+        <translation>قس المسافة بين العينين؛ وللقراءة مسافة القريب.</translation>
+    </message>
+    <message>
+        <source>Fetch what is suggested from its bin and scan the label.</source>
+        <translation>أحضر المقترح من خانته وامسح ملصقه.</translation>
+    </message>
+    <message>
+        <source>Read the pair with the focimeter: does it hold what the label says?</source>
+        <translation>اقرأ النظارة بمقياس البؤرة: هل فيها ما يقوله الملصق؟</translation>
+    </message>
+    <message>
+        <source>Try it on the face; take the acuity of each eye with it.</source>
+        <translation>جربها على الوجه؛ وخذ حدة بصر كل عين بها.</translation>
+    </message>
+    <message>
+        <source>Outside a limit: say no, or write the reason in your own words.</source>
+        <translation>خارج الحد: قل لا، أو اكتب السبب بكلماتك.</translation>
+    </message>
+    <message>
+        <source>Tell what the glasses are for, what is left, and when to come back; give the note.</source>
+        <translation>قل لأي غرض النظارة وما يبقى ومتى يعود؛ وأعط الورقة.</translation>
+    </message>
+    <message>
+        <source>Put back what was tried and not taken, each into the bin of its label.</source>
+        <translation>أعد ما جُرّب ولم يؤخذ، كلًّا إلى خانة ملصقه.</translation>
+    </message>
+    <message>
+        <source>Take in a delivery by scanning it; a new lot waits until samples are read.</source>
+        <translation>تسلّم الوارد بمسحه؛ والدفعة الجديدة تنتظر حتى تُقرأ عينات منها.</translation>
+    </message>
+    <message>
+        <source>Print labels for what came; one on each case, one on each bin.</source>
+        <translation>اطبع ملصقات للوارد؛ واحدًا على كل علبة وواحدًا على كل خانة.</translation>
+    </message>
+    <message>
+        <source>A pair off its label goes into quarantine, never back into the bin.</source>
+        <translation>نظارة تخالف ملصقها تذهب إلى الحجر ولا تعود إلى الخانة.</translation>
+    </message>
+    <message>
+        <source>Returned pairs are cleaned and read before they are given again.</source>
+        <translation>النظارات المعادة تُنظف وتُقرأ قبل إعطائها ثانية.</translation>
+    </message>
+    <message>
+        <source>Count by two persons on the blind sheet; every difference has a reason.</source>
+        <translation>العد لشخصين على الورقة الخالية؛ ولكل فرق سبب.</translation>
+    </message>
+    <message>
+        <source>Send to another site with a list; what arrives is counted there.</source>
+        <translation>أرسل إلى موقع آخر مع قائمة؛ وما يصل يُعد هناك.</translation>
+    </message>
+    <message>
+        <source>Close the program, then copy the whole folder to a stick at the end of the day.</source>
+        <translation>أغلق البرنامج ثم انسخ المجلد كله إلى ذاكرة في آخر اليوم.</translation>
+    </message>
+    <message>
+        <source>Choose the rules with the prescriber, and name them to the team.</source>
+        <translation>اختر القواعد مع واصف النظارات وسمّها للفريق.</translation>
+    </message>
+    <message>
+        <source>Look at what was given outside a limit, and at its reasons, each evening.</source>
+        <translation>انظر كل مساء في ما أُعطي خارج الحد وفي أسبابه.</translation>
+    </message>
+    <message>
+        <source>Every letter to the clinic is counted when its lower part comes back.</source>
+        <translation>كل رسالة إلى العيادة تُحسب حين يعود جزؤها السفلي.</translation>
+    </message>
+    <message>
+        <source>Every pair that is ordered is followed until it is collected.</source>
+        <translation>كل نظارة مطلوبة تُتابع حتى تُستلم.</translation>
+    </message>
+    <message>
+        <source>Take a sample of pairs, read them, and look for the slip, not for somebody to blame.</source>
+        <translation>خذ عينة من النظارات واقرأها وابحث عن الزلة لا عمن تلومه.</translation>
+    </message>
+    <message>
+        <source>Codes leave the camp, names do not.</source>
+        <translation>الرموز تخرج من المخيم، والأسماء لا.</translation>
+    </message>
+    <message>
+        <source>Quick card: at the table</source>
+        <translation>بطاقة سريعة: عند الطاولة</translation>
+    </message>
+    <message>
+        <source>Quick card: keeper of the box</source>
+        <translation>بطاقة سريعة: أمين الصندوق</translation>
+    </message>
+    <message>
+        <source>Quick card: supervisor</source>
+        <translation>بطاقة سريعة: المشرف</translation>
+    </message>
+    <message>
+        <source>Told with every pair</source>
+        <translation>يقال مع كل نظارة</translation>
+    </message>
+    <message>
+        <source>A suggestion is not an eye examination. The prescriber and the optician decide.</source>
+        <translation>الاقتراح ليس فحصًا للعينين. القرار لواصف النظارة ولأخصائي البصريات.</translation>
+    </message>
+    <message>
+        <source>Says that sight was lost suddenly.</source>
+        <translation>يقول إن البصر فُقد فجأة.</translation>
+    </message>
+    <message>
+        <source>Says that an eye hurts.</source>
+        <translation>يقول إن عينًا تؤلمه.</translation>
+    </message>
+    <message>
+        <source>An eye is red.</source>
+        <translation>عين حمراء.</translation>
+    </message>
+    <message>
+        <source>Sees new flashes or floaters.</source>
+        <translation>يرى ومضات أو عوائم جديدة.</translation>
+    </message>
+    <message>
+        <source>Sees double.</source>
+        <translation>يرى مزدوجًا.</translation>
+    </message>
+    <message>
+        <source>A pupil looks white.</source>
+        <translation>حدقة تبدو بيضاء.</translation>
+    </message>
+    <message>
+        <source>A child; the eyes do not look the same way.</source>
+        <translation>طفل؛ لا تنظر العينان إلى جهة واحدة.</translation>
+    </message>
+    <message>
+        <source>The prescriber asks for a refraction with drops.</source>
+        <translation>يطلب الواصف قياسًا بالقطرات.</translation>
+    </message>
+    <message>
+        <source>Straight lines look bent or broken.</source>
+        <translation>تبدو الخطوط المستقيمة منحنية أو مكسورة.</translation>
+    </message>
+    <message>
+        <source>A part of the field of view is missing.</source>
+        <translation>جزء من مجال النظر مفقود.</translation>
+    </message>
+    <message>
+        <source>Sees rings round lights.</source>
+        <translation>يرى حلقات حول الأضواء.</translation>
+    </message>
+    <message>
+        <source>A child who does not reach 6/9 in each eye with the final prescription.</source>
+        <translation>طفل لا يبلغ ⁦6/9⁩ في كل عين بالوصفة النهائية.</translation>
+    </message>
+    <message>
+        <source>A child who came with less than 6/60 in an eye.</source>
+        <translation>طفل جاء ببصر دون ⁦6/60⁩ في عين.</translation>
+    </message>
+    <message>
+        <source>A child with +3.50 D or more, or a cylinder of 1.50 D or more.</source>
+        <translation>طفل لديه ⁦+3.50⁩ أو أكثر، أو أسطوانة ⁦1.50⁩ أو أكثر.</translation>
+    </message>
+    <message>
+        <source>Under 8 years; the eyes differ by 1.50 D or more.</source>
+        <translation>دون 8 سنوات؛ تختلف العينان بمقدار ⁦1.50⁩ أو أكثر.</translation>
+    </message>
+    <message>
+        <source>Less than 6/12 in the better eye with the best prescription found.</source>
+        <translation>دون ⁦6/12⁩ في العين الأفضل بأفضل وصفة وُجدت.</translation>
+    </message>
+    <message>
+        <source>A mean sphere beyond 6.00 D.</source>
+        <translation>متوسط الكرة يتجاوز ⁦6.00⁩.</translation>
+    </message>
+    <message>
+        <source>A sphere of +8.00 D or more.</source>
+        <translation>كرة ⁦+8.00⁩ أو أكثر.</translation>
+    </message>
+    <message>
+        <source>What was observed</source>
+        <translation>ما لوحظ</translation>
+    </message>
+    <message>
+        <source>In the person&apos;s words</source>
+        <translation>بكلمات الشخص</translation>
+    </message>
+    <message>
+        <source>bare</source>
+        <translation>بلا نظارة</translation>
+    </message>
+    <message>
+        <source>own pair</source>
+        <translation>نظارته</translation>
+    </message>
+    <message>
+        <source>pinhole</source>
+        <translation>الثقب</translation>
+    </message>
+    <message>
+        <source>best</source>
+        <translation>الأفضل</translation>
+    </message>
+    <message>
+        <source>Please see this person today, and tell us on the part below.</source>
+        <translation>يرجى رؤية هذا الشخص اليوم، وإخبارنا على الجزء أدناه.</translation>
+    </message>
+    <message>
+        <source>Please see this person in the next days, and tell us on the part below.</source>
+        <translation>يرجى رؤية هذا الشخص في الأيام القادمة، وإخبارنا على الجزء أدناه.</translation>
+    </message>
+    <message>
+        <source>Please see this person at a usual appointment, and tell us on the part below.</source>
+        <translation>يرجى رؤية هذا الشخص في موعد عادي، وإخبارنا على الجزء أدناه.</translation>
+    </message>
+    <message>
+        <source>No glasses are given until you have seen the person.</source>
+        <translation>لا تُعطى نظارة حتى تروا الشخص.</translation>
+    </message>
+    <message>
+        <source>Glasses were given today: %1</source>
+        <translation>أُعطيت نظارة اليوم: %1</translation>
+    </message>
+    <message>
+        <source>No glasses are recorded as given yet.</source>
+        <translation>لم يُسجل إعطاء نظارة بعد.</translation>
+    </message>
+    <message>
+        <source>Please return this part</source>
+        <translation>يرجى إعادة هذا الجزء</translation>
+    </message>
+    <message>
+        <source>Return to</source>
+        <translation>يعاد إلى</translation>
+    </message>
+    <message>
+        <source>Seen on</source>
+        <translation>شوهد في</translation>
+    </message>
+    <message>
+        <source>Found</source>
+        <translation>وُجد</translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation>عُمل</translation>
+    </message>
+    <message>
+        <source>Glasses: may be given / wait / other prescription</source>
+        <translation>النظارة: يمكن إعطاؤها / تنتظر / وصفة أخرى</translation>
+    </message>
+    <message>
+        <source>Signature</source>
+        <translation>التوقيع</translation>
+    </message>
+    <message>
+        <source>Age</source>
+        <translation>العمر</translation>
+    </message>
+    <message>
+        <source>Name (write it in only if the person agrees)</source>
+        <translation>الاسم (لا يُكتب إلا بموافقة الشخص)</translation>
+    </message>
+    <message>
+        <source>Prescription found</source>
+        <translation>الوصفة التي وُجدت</translation>
+    </message>
+    <message>
+        <source>What we ask</source>
+        <translation>ما نطلبه</translation>
+    </message>
+    <message>
+        <source>%1 stronger than written: hold things a little nearer</source>
+        <translation>أقوى مما كُتب بمقدار %1: قرّب الأشياء قليلًا</translation>
+    </message>
+    <message>
+        <source>%1 weaker than written: hold things a little further away</source>
+        <translation>أضعف مما كُتب بمقدار %1: أبعد الأشياء قليلًا</translation>
+    </message>
+    <message>
+        <source>%1 more plus than written: far things are a little less sharp</source>
+        <translation>موجب أكثر مما كُتب بمقدار %1: البعيد أقل وضوحًا قليلًا</translation>
+    </message>
+    <message>
+        <source>%1 more minus than written: the eye has to focus a little more</source>
+        <translation>سالب أكثر مما كُتب بمقدار %1: تجهد العين أكثر قليلًا</translation>
+    </message>
+    <message>
+        <source>%1 of the cylinder is not in the lens: fine lines are a little less sharp</source>
+        <translation>%1 من الأسطوانة ليس في العدسة: الخطوط الدقيقة أقل وضوحًا قليلًا</translation>
+    </message>
+    <message>
+        <source>near part: %1</source>
+        <translation>الجزء القريب: %1</translation>
+    </message>
+    <message>
+        <source>Both eyes</source>
+        <translation>كلتا العينين</translation>
+    </message>
+    <message>
+        <source>Things are clear from about %1 cm.</source>
+        <translation>الأشياء واضحة من نحو %1 سم.</translation>
+    </message>
+    <message>
+        <source>Things are clear from about %1 to %2 cm.</source>
+        <translation>الأشياء واضحة من نحو %1 إلى %2 سم.</translation>
+    </message>
+    <message>
+        <source>The lenses have the power that was written for you.</source>
+        <translation>في العدستين القوة التي كُتبت لك.</translation>
+    </message>
+    <message>
+        <source>The middle of the lenses is not quite before the middle of the eyes: the first days may feel odd.</source>
+        <translation>وسط العدستين ليس أمام وسط العينين تمامًا: قد تبدو الأيام الأولى غريبة.</translation>
     </message>
 </context>
 <context>

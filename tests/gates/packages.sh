@@ -14,9 +14,12 @@ find . -name CMakeLists.txt -not -path './build*' -exec cat {} + |
     sort -u > "$work/wanted"
 # What is needed without being looked for by find_package: compiler, tools, plugins, fonts, GLPK, libsodium, a
 # server and what the bench compares with.
-printf '%s\n' g++ libglpk-dev cmake ninja-build libqt6sql6-sqlite libsodium-dev fonts-dejavu-core ccache \
-    postgresql-15 libqt6sql6-psql libsqlite3-dev \
+printf '%s\n' g++ libglpk-dev cmake ninja-build libqt6sql6-sqlite libsodium-dev fonts-dejavu-core ccache zbar-tools \
+    poppler-utils fonts-lohit-deva postgresql-15 libqt6sql6-psql libsqlite3-dev \
     > "$work/needed"
+# Libraries that CMake finds without a package of its own.
+find . -name CMakeLists.txt -not -path './build*' -exec cat {} + |
+    sed -n 's/^[[:space:]]*find_library([A-Z_]* \([a-z0-9]*\).*/lib\1-dev/p' >> "$work/needed"
 while IFS= read -r name; do
     case $name in
     'Qt6 Core' | 'Qt6 Sql' | 'Qt6 Gui' | 'Qt6 Widgets' | 'Qt6 PrintSupport' | 'Qt6 Test') echo qt6-base-dev ;;

@@ -162,8 +162,8 @@ inline std::vector<NamedPaper> longestPapers()
     std::vector<PackingRow> packed(
         60, {"B", line.bin, line.name,
              "R " + writePower(line.power.right) + " L " + writePower(line.power.left), 12});
-    std::vector<CountRow> counted(90, {line.bin, line.name});
-    std::vector<AuditRow> audited(40,
+    std::vector<CountRow> counted(45, {line.bin, line.name});
+    std::vector<AuditRow> audited(15,
                                   {"1234567", "2026-03-01", "PERSON-000123", "distance", "-11.75 -4.75 x 175",
                                    "-10.25 -4.25 x 165", line.name, "adult-distance 12"});
     return {{"note", handOverNote(person, answer, source)},

@@ -75,12 +75,9 @@ QString useWords(const std::string& use)
 QString centresWords(const StockLine& line)
 {
     const auto mm = ltr(QString::number(*line.centres, 'g', 4));
-    const auto text = line.centresFrom == CentresFrom::measured
-                          ? paperWords(QT_TRANSLATE_NOOP("paper", "centres %1 mm (measured)")).arg(mm)
-                          : paperWords(QT_TRANSLATE_NOOP("paper", "centres %1 mm")).arg(mm);
     return line.centresFrom == CentresFrom::assumed
                ? paperWords(QT_TRANSLATE_NOOP("paper", "centres %1 mm (assumed)")).arg(mm)
-               : text;
+               : paperWords(QT_TRANSLATE_NOOP("paper", "centres %1 mm")).arg(mm);
 }
 
 QString sizeWords(const std::string& size)
@@ -129,7 +126,7 @@ Paper stockLabel(const StockLine& line, const PaperSource& source)
     if (!line.code.empty())
         bars.text = ltr(line.name); // digits alone would not say which line
     blocks.push_back(bars);
-    QString foot = paperWords(QT_TRANSLATE_NOOP("paper", "Rules %1, program version %2."))
+    QString foot = paperWords(QT_TRANSLATE_NOOP("paper", "Rules %1, program %2."))
                        .arg(ltr(source.rulesHash), ltr(source.programVersion));
     if (line.use == "near")
         foot = paperWords(QT_TRANSLATE_NOOP("paper", "For near work only.")) + QLatin1Char(' ') + foot;
@@ -151,7 +148,7 @@ Paper binLabel(const std::string& bin, std::span<const StockLine> lines, const P
         words << ltr(name);
     paper.blocks.push_back(saying(words.join(QStringLiteral(", "))));
     paper.blocks.push_back(smallPrint(typed(source.site) + QStringLiteral(" · ") +
-                                      paperWords(QT_TRANSLATE_NOOP("paper", "Rules %1, program version %2."))
+                                      paperWords(QT_TRANSLATE_NOOP("paper", "Rules %1, program %2."))
                                           .arg(ltr(source.rulesHash), ltr(source.programVersion))));
     return paper;
 }

@@ -100,7 +100,7 @@ Paper auditSheet(const std::vector<AuditRow>& rows, const PaperSource& source)
     blocks.push_back(saying(paperWords(QT_TRANSLATE_NOOP(
         "paper", "Read the pair with the focimeter, take the acuity with it, then compare with the record. "
                  "Where they differ write: the record does not match the pair."))));
-    Block table{BlockKind::table, {}, {}, {}, {3, 3, 6, 4, 3, 3, 3, 4}};
+    Block table{BlockKind::table, {}, {}, {}, {4, 3, 6, 4, 3, 3, 3, 3}};
     table.rows.push_back(
         {paperWords(QT_TRANSLATE_NOOP("paper", "Entry")), paperWords(QT_TRANSLATE_NOOP("paper", "Code")),
          paperWords(QT_TRANSLATE_NOOP("paper", "Recorded")), paperWords(QT_TRANSLATE_NOOP("paper", "Line")),

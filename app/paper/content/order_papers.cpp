@@ -10,9 +10,12 @@ namespace quarterstep
 namespace
 {
 
-QString millimetres(const std::optional<double>& value)
+/// A star marks what was not measured.
+QString millimetres(const std::optional<double>& value, bool star = false)
 {
-    return value ? ltr(QString::number(*value, 'f', 1)) : QString();
+    if (!value)
+        return {};
+    return ltr(QString::number(*value, 'f', 1) + (star ? QStringLiteral(" *") : QString()));
 }
 
 QStringList lensRow(Eye eye, const OrderedLens& lens, bool bifocal)
@@ -24,8 +27,7 @@ QStringList lensRow(Eye eye, const OrderedLens& lens, bool bifocal)
         row << (lens.addition ? ltr(writeDioptres(*lens.addition)) : QString());
     const bool prism = lens.prism.in != 0.0 || lens.prism.up != 0.0;
     row << (prism ? ltr(writePrism(lens.prism)) : QStringLiteral("–"));
-    row << millimetres(lens.centration) + (lens.centrationHalved ? QStringLiteral(" *") : QString())
-        << millimetres(lens.height);
+    row << millimetres(lens.centration, lens.centrationHalved) << millimetres(lens.height);
     return row;
 }
 
@@ -64,7 +66,8 @@ QString formWords(CylinderForm form)
 void addFrame(const LaboratoryOrder& order, std::vector<Block>& blocks)
 {
     const auto frameName = paperWords(QT_TRANSLATE_NOOP("paper", "Frame"));
-    blocks.push_back(order.frame.empty() ? toWrite(frameName) : field(frameName, typed(order.frame)));
+    if (!order.frame.empty()) // otherwise it is among what is missing
+        blocks.push_back(field(frameName, typed(order.frame)));
     if (!order.frameSize.empty())
         blocks.push_back(field(paperWords(QT_TRANSLATE_NOOP("paper", "Size")), ltr(order.frameSize)));
     if (order.vertexMm)

@@ -35,6 +35,12 @@ struct PaperJob {
     std::string printer; ///< or empty
 };
 
+/// What came of a job.
+struct PaperDrawn {
+    std::vector<std::string> files;   ///< none for a printer
+    std::vector<QString> withoutBars; ///< names whose bars do not fit; they stand in words alone
+};
+
 /// Told after each page; false stops. Called by whoever draws, in the thread that draws.
 using PaperProgress = std::function<bool(int done, int total)>;
 

@@ -148,7 +148,7 @@ QString powerWords(const SpheroCylinder& power)
 
 Block prescriptionTable(const PersonRecord& person)
 {
-    Block table{BlockKind::table, {}, {}, {}, {2, 4}};
+    Block table{BlockKind::table, {}, {}, {}, {3, 4}};
     const bool near = !nearWords(person.eyes.right).isEmpty() || !nearWords(person.eyes.left).isEmpty();
     table.rows.push_back({paperWords(QT_TRANSLATE_NOOP("paper", "Eye")),
                           paperWords(QT_TRANSLATE_NOOP("paper", "Distance, as written"))});

@@ -12,6 +12,17 @@ namespace quarterstep
 namespace
 {
 
+// Too long for a line of the lists below.
+const char* const tellAndGive =
+    QT_TRANSLATE_NOOP("paper", "Tell what the glasses are for, what is left, and when to come back; give the "
+                               "note.");
+const char* const copyTheFolder =
+    QT_TRANSLATE_NOOP("paper", "Close the program, then copy the whole folder to a stick at the end of the "
+                               "day.");
+const char* const lookForTheSlip =
+    QT_TRANSLATE_NOOP("paper", "Take a sample of pairs, read them, and look for the slip, not for somebody "
+                               "to blame.");
+
 const char* const opticianSteps[] = {
     QT_TRANSLATE_NOOP("paper", "Type the camp code and the final prescription as written; signs always."),
     QT_TRANSLATE_NOOP("paper", "Pain, red eye, sudden loss, flashes, double vision: the clinic first."),
@@ -20,8 +31,7 @@ const char* const opticianSteps[] = {
     QT_TRANSLATE_NOOP("paper", "Read the pair with the focimeter: does it hold what the label says?"),
     QT_TRANSLATE_NOOP("paper", "Try it on the face; take the acuity of each eye with it."),
     QT_TRANSLATE_NOOP("paper", "Outside a limit: say no, or write the reason in your own words."),
-    QT_TRANSLATE_NOOP("paper", "Tell what the glasses are for, what is left, and when to come back; give the "
-                               "note."),
+    tellAndGive,
     QT_TRANSLATE_NOOP("paper", "Put back what was tried and not taken, each into the bin of its label."),
 };
 
@@ -32,8 +42,7 @@ const char* const keeperSteps[] = {
     QT_TRANSLATE_NOOP("paper", "Returned pairs are cleaned and read before they are given again."),
     QT_TRANSLATE_NOOP("paper", "Count by two persons on the blind sheet; every difference has a reason."),
     QT_TRANSLATE_NOOP("paper", "Send to another site with a list; what arrives is counted there."),
-    QT_TRANSLATE_NOOP("paper", "Close the program, then copy the whole folder to a stick at the end of the "
-                               "day."),
+    copyTheFolder,
 };
 
 const char* const supervisorSteps[] = {
@@ -41,8 +50,7 @@ const char* const supervisorSteps[] = {
     QT_TRANSLATE_NOOP("paper", "Look at what was given outside a limit, and at its reasons, each evening."),
     QT_TRANSLATE_NOOP("paper", "Every letter to the clinic is counted when its lower part comes back."),
     QT_TRANSLATE_NOOP("paper", "Every pair that is ordered is followed until it is collected."),
-    QT_TRANSLATE_NOOP("paper", "Take a sample of pairs, read them, and look for the slip, not for somebody "
-                               "to blame."),
+    lookForTheSlip,
     QT_TRANSLATE_NOOP("paper", "Codes leave the camp, names do not."),
 };
 

@@ -1,0 +1,13 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Paper on a printer. Printers are known here alone.
+#pragma once
+
+#include "app/paper/render/layout.hpp"
+
+namespace quarterstep
+{
+
+/// Throws Error printer-missing (4), which names the printers there are, and printer-failed (4).
+void printPages(const LaidOut& laid, const std::string& printer, const PaperProgress& progress);
+
+} // namespace quarterstep
