@@ -195,6 +195,8 @@ LinePlan planLine(const std::vector<Waiting>& line, const std::vector<int>& avai
         mixed ? planMixedLine(line, available, options, aims) : planByFlow(line, available, options, aims);
     plan.classOf = aims.classOf;
     addUp(line, plan);
+    if (plan.proof.method == Method::flow)
+        plan.proof.lossBound = plan.lossLogMar;
     return plan;
 }
 

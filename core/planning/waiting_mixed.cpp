@@ -11,6 +11,7 @@
 #include <cmath>
 #include <limits>
 #include <numeric>
+#include <tuple>
 
 namespace quarterstep
 {
@@ -66,6 +67,8 @@ class MixedProblem
     Result solve(const PlanOptions& options);
     /// What no plan of these members can pass: weight of the served. Holds for any prices >= 0.
     [[nodiscard]] double bound(const Prices& prices) const;
+    /// Least loss of any plan of these members that serves this weight, logMAR.
+    [[nodiscard]] double lossBound(const Prices& prices, double weight) const;
 
   private:
     struct Column {
@@ -96,6 +99,10 @@ class MixedProblem
             price += prices.resource[resource];
         return price;
     }
+    [[nodiscard]] double worthAt(const Prices& prices, bool withLoss) const;
+    void improve(std::vector<int>& left, const PlanOptions& options, Result& result) const;
+    [[nodiscard]] std::vector<std::size_t> worstPlaced(const Result& result) const;
+    [[nodiscard]] double worthOf(const Result& result) const;
     void makeRows();
     void addColumn(std::size_t member, std::size_t choice, bool wholeNumber = false);
     [[nodiscard]] Prices prices() const;
@@ -165,33 +172,38 @@ Prices MixedProblem::prices() const
     return prices;
 }
 
-double MixedProblem::bound(const Prices& prices) const
+/// The pieces at their prices, and for each person what the best choice is worth above its price.
+double MixedProblem::worthAt(const Prices& prices, bool withLoss) const
 {
-    // Without the losses, which are less than one person together.
     double sum = 0.0;
     for (std::size_t i = 0; i < available_.size(); ++i)
         sum += available_[i] * prices.resource[i];
     for (std::size_t member = 0; member < members_.size(); ++member) {
         double best = 0.0;
-        for (const auto& choice : choicesOf(member))
-            best = std::max(best, members_[member].weight - priceOf(choice, prices));
+        for (const auto& choice : choicesOf(member)) {
+            const double gain = withLoss ? gainOf(members_[member], choice) : members_[member].weight;
+            best = std::max(best, gain - priceOf(choice, prices));
+        }
         sum += best;
     }
-    const double withLoss = [&] {
-        double other = 0.0;
-        for (std::size_t i = 0; i < available_.size(); ++i)
-            other += available_[i] * prices.resource[i];
-        for (std::size_t member = 0; member < members_.size(); ++member) {
-            double best = 0.0;
-            for (const auto& choice : choicesOf(member))
-                best = std::max(best, gainOf(members_[member], choice) - priceOf(choice, prices));
-            other += best;
-        }
-        return other; // >= weight - loss, loss < 1
-    }();
+    return sum;
+}
+
+double MixedProblem::bound(const Prices& prices) const
+{
+    // All losses together are less than one person: weight - 1 < worth.
     const double slack = 1e-9 * (1.0 + total_);
-    return std::min(
-        {std::floor(sum + slack), std::ceil(withLoss + slack + 1.0) - 1.0, std::floor(total_ + slack)});
+    return std::min({std::floor(worthAt(prices, false) + slack),
+                     std::ceil(worthAt(prices, true) + slack + 1.0) - 1.0, std::floor(total_ + slack)});
+}
+
+double MixedProblem::lossBound(const Prices& prices, double weight) const
+{
+    constexpr double unit = 1e-4;           // logMAR
+    constexpr double mostOfScarcity = 0.45; // three parts of 15, a hundredth each
+    const double units =
+        (weight - worthAt(prices, true)) / lossUnit_ - mostOfScarcity * static_cast<double>(members_.size());
+    return std::max(0.0, units * unit);
 }
 
 /// Lets columns in that are worth more than their price. False when there are none.
@@ -276,6 +288,89 @@ void MixedProblem::roundPlan(const PlanOptions& options, Result& result)
     if (!rest.empty())
         searchRest(rest, left, options, result);
     fill(left, result);
+    improve(left, options, result);
+}
+
+double MixedProblem::worthOf(const Result& result) const
+{
+    double worth = 0.0;
+    for (const auto& member : members_)
+        if (const auto held = result.choiceOf[member.entry]; held != nothingGiven)
+            worth += gainOf(member, line_[member.entry].choices[static_cast<std::size_t>(held)]);
+    return worth;
+}
+
+/// Those who lose most against their best choice or have nothing, and whoever holds what these would rather
+/// have.
+std::vector<std::size_t> MixedProblem::worstPlaced(const Result& result) const
+{
+    constexpr std::size_t worst = 20;
+    constexpr std::size_t most = 60;
+    constexpr std::size_t wanted = 4; // choices of each whose holders take part
+    std::vector<std::pair<double, std::size_t>> regrets;
+    for (std::size_t member = 0; member < members_.size(); ++member) {
+        const auto& choices = choicesOf(member);
+        const auto held = result.choiceOf[members_[member].entry];
+        if (choices.empty())
+            continue;
+        double best = -1.0;
+        for (const auto& choice : choices)
+            best = std::max(best, gainOf(members_[member], choice) - priceOf(choice, result.prices));
+        const double now = held == nothingGiven
+                               ? 0.0
+                               : gainOf(members_[member], choices[static_cast<std::size_t>(held)]) -
+                                     priceOf(choices[static_cast<std::size_t>(held)], result.prices);
+        if (best - now > pricedIn)
+            regrets.emplace_back(now - best, member);
+    }
+    std::sort(regrets.begin(), regrets.end());
+    std::vector<bool> in(members_.size(), false);
+    std::vector<bool> sought(available_.size(), false);
+    std::vector<std::size_t> group;
+    for (std::size_t i = 0; i < std::min(worst, regrets.size()); ++i) {
+        const auto member = regrets[i].second;
+        group.push_back(member);
+        in[member] = true;
+        const auto& choices = choicesOf(member);
+        for (std::size_t k = 0; k < std::min(wanted, choices.size()); ++k)
+            for (const auto resource : choices[k].used())
+                sought[resource] = true;
+    }
+    for (std::size_t member = 0; member < members_.size() && group.size() < most; ++member) {
+        const auto held = result.choiceOf[members_[member].entry];
+        if (in[member] || held == nothingGiven)
+            continue;
+        const auto& holding = choicesOf(member)[static_cast<std::size_t>(held)];
+        if (std::any_of(holding.used().begin(), holding.used().end(),
+                        [&](auto resource) { return sought[resource]; }))
+            group.push_back(member);
+    }
+    return group;
+}
+
+/// Plans some people again, exactly, with what they hold and what is left; kept while it helps.
+void MixedProblem::improve(std::vector<int>& left, const PlanOptions& options, Result& result) const
+{
+    constexpr int improvements = 6;
+    for (int i = 0; i < improvements; ++i) {
+        const auto group = worstPlaced(result);
+        if (group.empty())
+            return;
+        const auto before = result.choiceOf;
+        const auto leftBefore = left;
+        const double worth = worthOf(result);
+        for (const auto member : group)
+            if (auto& held = result.choiceOf[members_[member].entry]; held != nothingGiven) {
+                take(choicesOf(member)[static_cast<std::size_t>(held)], left, -1);
+                held = nothingGiven;
+            }
+        searchRest(group, left, options, result);
+        if (worthOf(result) > worth + 1e-12)
+            continue;
+        result.choiceOf = before;
+        left = leftBefore;
+        return;
+    }
 }
 
 /// Somebody who holds what is missing moves to something else that is free.
@@ -360,7 +455,7 @@ Result MixedProblem::solve(const PlanOptions& options)
         solved = program_.solve();
     result.prices = solved ? prices() : Prices{std::vector<double>(available_.size(), 0.0), {}};
     if (solved && small)
-        if (const auto found = program_.solveWhole(options.nodes)) {
+        if (const auto found = program_.solveWhole(10 * options.nodes)) {
             for (const auto& column : columns_)
                 if (found->values[column.column] > 0.5)
                     result.choiceOf[members_[column.member].entry] = static_cast<std::int32_t>(column.choice);
@@ -401,8 +496,47 @@ std::vector<ServiceFloor> floorsAmong(const std::vector<ServiceFloor>& floors, c
 
 } // namespace
 
-LinePlan planMixedLine(const std::vector<Waiting>& line, const std::vector<int>& available,
-                       const PlanOptions& options, const Aims& aims)
+namespace
+{
+
+/// Whose aims and choices are the same stand in an order of their own, so that the order of the table decides
+/// nothing.
+std::vector<std::size_t> ownOrder(const std::vector<Waiting>& line, const Aims& aims)
+{
+    std::vector<std::size_t> order(line.size());
+    std::iota(order.begin(), order.end(), std::size_t{0});
+    const auto before = [](const Choice& a, const Choice& b) {
+        return std::tie(a.loss, a.parts, a.resources) < std::tie(b.loss, b.parts, b.resources);
+    };
+    std::stable_sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) {
+        if (aims.classOf[a] != aims.classOf[b])
+            return aims.classOf[a] < aims.classOf[b];
+        if (aims.weightOf[a] != aims.weightOf[b])
+            return aims.weightOf[a] > aims.weightOf[b];
+        const auto& one = line[a].choices;
+        const auto& other = line[b].choices;
+        return std::lexicographical_compare(one.begin(), one.end(), other.begin(), other.end(), before);
+    });
+    return order;
+}
+
+Aims inOrder(const Aims& aims, const std::vector<std::size_t>& order)
+{
+    Aims sorted = aims;
+    std::vector<std::uint32_t> placeOf(order.size());
+    for (std::size_t i = 0; i < order.size(); ++i) {
+        sorted.classOf[i] = aims.classOf[order[i]];
+        sorted.weightOf[i] = aims.weightOf[order[i]];
+        placeOf[order[i]] = static_cast<std::uint32_t>(i);
+    }
+    for (auto& floor : sorted.floors)
+        for (auto& person : floor.people)
+            person = placeOf[person];
+    return sorted;
+}
+
+LinePlan planSorted(const std::vector<Waiting>& line, const std::vector<int>& available,
+                    const PlanOptions& options, const Aims& aims)
 {
     std::vector<Member> everybody;
     for (std::size_t i = 0; i < line.size(); ++i)
@@ -432,9 +566,10 @@ LinePlan planMixedLine(const std::vector<Waiting>& line, const std::vector<int>&
     const bool oneClass = aims.classes == 1;
     MixedProblem all(line, available, aims, everybody, {});
     auto prices = result.prices;
-    if (!oneClass)
+    if (!oneClass && options.proof)
         prices = all.solve(options).prices;
     plan.proof.bound = all.bound(prices);
+    plan.proof.lossBound = all.lossBound(prices, plan.proof.reached);
     if (oneClass && result.proved) {
         plan.proof.bound = plan.proof.reached;
         plan.proof.method = Method::wholeNumbers;
@@ -442,6 +577,23 @@ LinePlan planMixedLine(const std::vector<Waiting>& line, const std::vector<int>&
     if (options.gains)
         for (const double price : prices.resource)
             plan.oneMore.push_back({price, 0.0});
+    return plan;
+}
+
+} // namespace
+
+LinePlan planMixedLine(const std::vector<Waiting>& line, const std::vector<int>& available,
+                       const PlanOptions& options, const Aims& aims)
+{
+    const auto order = ownOrder(line, aims);
+    std::vector<Waiting> sorted;
+    sorted.reserve(line.size());
+    for (const auto place : order)
+        sorted.push_back(line[place]);
+    auto plan = planSorted(sorted, available, options, inOrder(aims, order));
+    const auto choiceOf = plan.choiceOf;
+    for (std::size_t i = 0; i < order.size(); ++i)
+        plan.choiceOf[order[i]] = choiceOf[i];
     return plan;
 }
 
