@@ -82,7 +82,8 @@ struct PackingEffort {
 
 /// What no packs within the limits can pass, by a linear program over the packs with a cut a scenario and
 /// round (Benders; each cut is a smallest cut of that scenario's network). Ready-made choices only: needs
-/// with lenses in frames count as served where they can be. `packs` receives the program's point, in parts.
+/// with lenses in frames count as served where they can be. `packs`: a point within the limits to begin from,
+/// or empty; receives the best point found, in parts.
 [[nodiscard]] double packingBound(const PackingProblem& problem, const std::vector<Scenario>& scenarios,
                                   int rounds, std::vector<double>& packs);
 

@@ -19,6 +19,8 @@ int main(int count, char** words)
     quarterstep::bench::Plan plan(shortForm, filter);
     if (plan.wants("optics"))
         quarterstep::bench::planOptics(plan);
+    if (plan.wants("planning"))
+        quarterstep::bench::planPlanning(plan);
     quarterstep::bench::planSearch(plan);
     return plan.run();
 }

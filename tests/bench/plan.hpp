@@ -78,6 +78,7 @@ class Plan
 };
 
 void planOptics(Plan& plan);
+void planPlanning(Plan& plan);
 void planSearch(Plan& plan);
 
 } // namespace quarterstep::bench
