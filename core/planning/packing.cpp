@@ -267,6 +267,7 @@ void thinOut(std::vector<CurvePoint>& curve)
     if (curve.size() <= most)
         return;
     std::vector<CurvePoint> kept;
+    kept.reserve(most);
     for (std::size_t i = 0; i < most; ++i)
         kept.push_back(std::move(curve[i * (curve.size() - 1) / (most - 1)]));
     curve = std::move(kept);
@@ -278,7 +279,7 @@ std::vector<int> withSomeOut(const std::vector<int>& packs, Draw& draw)
     int all = 0;
     for (const int count : packs)
         all += count;
-    const int out = std::min(all, static_cast<int>(draw.below(static_cast<std::size_t>(all / 3 + 2))) + 1);
+    const int out = std::min(all, static_cast<int>(draw.below(static_cast<std::size_t>(all) / 3 + 2)) + 1);
     for (int i = 0; i < out; ++i) {
         auto place = static_cast<int>(draw.below(static_cast<std::size_t>(std::max(1, all - i))));
         for (auto& count : fewer) {
@@ -339,6 +340,7 @@ PackingPlan planPacking(const PackingProblem& problem, const std::vector<Scenari
         plan.bound = packingBound(problem, scenarios, effort.boundRounds, parts);
         if (!parts.empty()) {
             std::vector<int> below;
+            below.reserve(parts.size());
             for (const double packs : parts)
                 below.push_back(static_cast<int>(std::floor(packs + 1e-6)));
             if (isWithin(spendingOf(problem, below), problem.limits)) {

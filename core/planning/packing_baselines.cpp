@@ -137,6 +137,7 @@ std::vector<int> keepLevelPacks(const PackingProblem& problem, const std::vector
     }
     return largestWithin(problem, 20.0, [&](double level) {
         std::vector<int> wanted;
+        wanted.reserve(mean.size());
         for (const double use : mean)
             wanted.push_back(static_cast<int>(std::lround(level * use)));
         return packsFor(problem, wanted);

@@ -135,6 +135,7 @@ class Benders
             if (program_.best() - bestReached <= 1e-4 * (1.0 + needs_))
                 break;
             std::vector<double> packs;
+            packs.reserve(packs_.size());
             for (const auto column : packs_)
                 packs.push_back(std::max(0.0, program_.value(column)));
             auto between = packs;
@@ -164,6 +165,7 @@ class Benders
     [[nodiscard]] std::vector<double> piecesAt(const std::vector<double>& packs) const
     {
         std::vector<double> pieces;
+        pieces.reserve(problem_.onHand.size());
         for (std::size_t resource = 0; resource < problem_.onHand.size(); ++resource)
             pieces.push_back(problem_.onHand[resource]);
         for (std::size_t i = 0; i < packs.size(); ++i)

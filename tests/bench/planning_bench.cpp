@@ -83,11 +83,10 @@ class BareFlow
     std::vector<int> available_;
 };
 
-/// About 74 ways a person, as with 2,000 lines within 0.75 D.
+/// About as many pieces as people.
 DrawnLine readyMade(std::size_t people, std::size_t lines)
 {
-    return drawLine(11, {static_cast<int>(people), static_cast<int>(lines), 0, 0,
-                         0.7 * static_cast<double>(people) / static_cast<double>(lines), 74});
+    return check::drawWideLine(11, static_cast<int>(people), static_cast<int>(lines), 1.0);
 }
 
 void planLines(Plan& plan)
@@ -110,8 +109,11 @@ void planLines(Plan& plan)
         check::lossOfPlan(*line, ours) != total % 1'000'000'000)
         plan.disagree("planning: the plan and the bare flow differ in served or loss");
     const auto firstCome = firstComeLine(line->people, line->available, false);
-    plan.note("planning: " + std::to_string(people) + " people, " + std::to_string(lines) +
-              " lines: served " + std::to_string(ours.served) + ", first come " +
+    std::size_t edges = 0;
+    for (const auto& one : line->people)
+        edges += one.choices.size();
+    plan.note("planning: " + std::to_string(edges) + " edges, " + std::to_string(people) + " people, " +
+              std::to_string(lines) + " lines: served " + std::to_string(ours.served) + ", first come " +
               std::to_string(firstCome.served));
 }
 
@@ -161,11 +163,11 @@ void planPackingOf(Plan& plan)
 {
     const auto people = static_cast<int>(plan.size(2000, 60));
     const auto lines = static_cast<int>(plan.size(400, 12));
-    const auto line = drawLine(17, {people, lines, 0, 0, 0.0, 40});
+    const auto line = check::drawWideLine(17, people, lines, 0.0);
     const auto problem = std::make_shared<PackingProblem>();
     problem->needs = line.people;
     problem->onHand.assign(static_cast<std::size_t>(lines), 0);
-    problem->limits.budget = 1000L * people / 4;
+    problem->limits.budget = 1000L * people; // a piece a person: nothing is certain to find somebody
     for (int i = 0; i < lines; ++i)
         problem->offers.push_back({std::to_string(i), {{static_cast<std::uint32_t>(i), 1}}, 1000, 0, 100000});
     const auto scenarios = std::make_shared<std::vector<Scenario>>();
