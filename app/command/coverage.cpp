@@ -1,10 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // coverage: how much of a table the stock serves, each person judged alone.
-#include "app/session/coverage.hpp"
-
+#include "app/command/assumed.hpp"
 #include "app/command/inputs.hpp"
 #include "app/command/output.hpp"
-#include "app/command/picked.hpp"
 
 #include <QCoreApplication>
 
@@ -21,11 +19,11 @@ std::optional<double> shareOf(const Coverage& coverage)
     return static_cast<double>(coverage.served) / coverage.people;
 }
 
-QJsonObject jsonCoverage(const Coverage& coverage, int badRows, const std::vector<const char*>& aloud)
+QJsonObject jsonCoverage(const Coverage& coverage, int badRows, const QStringList& aloud)
 {
     QJsonArray assumed;
-    for (const char* words : aloud)
-        assumed.append(commandWords(words));
+    for (const auto& words : aloud)
+        assumed.append(words);
     QJsonObject reasons;
     for (const auto& [reason, count] : coverage.byReason)
         reasons.insert(QString::fromStdString(reason), count);
@@ -38,7 +36,7 @@ QJsonObject jsonCoverage(const Coverage& coverage, int badRows, const std::vecto
                        {"share", jsonNumber(shareOf(coverage))},
                        {"by_reason", reasons},
                        {"bad_rows", badRows}};
-    if (!aloud.empty())
+    if (!aloud.isEmpty())
         answer.insert("assumed", assumed);
     return answer;
 }
@@ -61,41 +59,6 @@ void showCoverage(const Coverage& coverage, int badRows, Output& out)
         out.line(QStringLiteral("  %1  %2").arg(QString::fromStdString(reason), -22).arg(count));
 }
 
-CoverageAssumptions assumptionsOf(const CommandLine& line)
-{
-    CoverageAssumptions assumed;
-    for (const auto& word : namesIn(line.value("--assume"))) {
-        if (word == "centred")
-            assumed.centred = true;
-        else if (word == "final")
-            assumed.final = true;
-        else if (word == "vertex")
-            assumed.vertex = true;
-        else
-            throw errorSaying(
-                "option-value",
-                {QS_SAY("core", "“%1” cannot be assumed; write centred, final or vertex"), {word}},
-                Exit::usage);
-    }
-    return assumed;
-}
-
-/// Said aloud with every answer: the figures are not those of the table alone.
-std::vector<const char*> wordsOf(const CoverageAssumptions& assumed)
-{
-    std::vector<const char*> words;
-    if (assumed.centred)
-        words.push_back(QT_TRANSLATE_NOOP(
-            "command", "assumed: where no PD was taken, it equals the centres of each pair"));
-    if (assumed.final)
-        words.push_back(
-            QT_TRANSLATE_NOOP("command", "assumed: objective readings are final, and a prescriber is named"));
-    if (assumed.vertex)
-        words.push_back(
-            QT_TRANSLATE_NOOP("command", "assumed: an unrecorded vertex distance is that of the stock"));
-    return words;
-}
-
 } // namespace
 
 int runCoverage(const CommandLine& line, Output& out)
@@ -114,12 +77,12 @@ int runCoverage(const CommandLine& line, Output& out)
             ++badRows;
     people = withAssumptions(std::move(people), assumed, box.rules.settings);
     const auto coverage = coverageOf(people, box.stock, box.rules, options);
-    const auto aloud = wordsOf(assumed);
+    const auto aloud = assumptionWords(assumed);
     if (line.has("--json")) {
         out.json(jsonCoverage(coverage, badRows, aloud));
     } else {
-        for (const char* words : aloud)
-            out.line(commandWords(words));
+        for (const auto& words : aloud)
+            out.line(words);
         showCoverage(coverage, badRows, out);
     }
     if (badRows > 0)

@@ -22,7 +22,7 @@ constexpr long double mostCost = 4.0e18L;
 std::int64_t mostOf(const Transport& transport, const CostLevel& level)
 {
     std::vector<std::int64_t> most = level.unserved;
-    for (std::size_t i = 0; i < transport.edges.size(); ++i)
+    for (std::size_t i = 0; i < level.edge.size(); ++i)
         most[transport.edges[i].person] = std::max(most[transport.edges[i].person], level.edge[i]);
     std::int64_t sum = 0;
     for (const auto value : most)
@@ -57,13 +57,14 @@ PackedCosts packCosts(const Transport& transport)
     PackedCosts packed;
     packed.unserved.assign(transport.people, 0);
     packed.edge.assign(transport.edges.size(), 0);
-    auto levels = transport.levels;
+    std::vector<CostLevel> coarser; // a copy, only when one is needed
+    const auto* levels = &transport.levels;
     std::vector<std::int64_t> ranges;
-    for (const auto& level : levels)
+    for (const auto& level : *levels)
         ranges.push_back(mostOf(transport, level));
     const auto nodes = static_cast<long double>(transport.people + transport.capacity.size() + 8);
     std::int64_t heaviestPerson = 1;
-    for (const auto weight : levels.front().unserved)
+    for (const auto weight : levels->front().unserved)
         heaviestPerson = std::max(heaviestPerson, weight);
     const auto heaviest = static_cast<long double>(heaviestPerson);
     const auto tooLarge = [&] {
@@ -72,23 +73,27 @@ PackedCosts packCosts(const Transport& transport)
         return largest * nodes > mostCost;
     };
     // Only aims after the first are made coarser: who is served is never rounded.
-    while (levels.size() > 1 && packed.coarserBy < (1 << 20) && tooLarge()) {
+    while (levels->size() > 1 && packed.coarserBy < (1 << 20) && tooLarge()) {
         packed.coarserBy *= 2;
-        for (std::size_t k = 1; k < levels.size(); ++k) {
-            for (auto& value : levels[k].unserved)
+        if (coarser.empty())
+            coarser = transport.levels;
+        levels = &coarser;
+        for (std::size_t k = 1; k < coarser.size(); ++k) {
+            for (auto& value : coarser[k].unserved)
                 value = dividedBy(value, 2);
-            for (auto& value : levels[k].edge)
+            for (auto& value : coarser[k].edge)
                 value = dividedBy(value, 2);
-            ranges[k] = mostOf(transport, levels[k]);
+            ranges[k] = mostOf(transport, coarser[k]);
         }
     }
     const auto weights = weightsOf(ranges);
-    for (std::size_t k = 0; k < levels.size(); ++k) {
+    for (std::size_t k = 0; k < levels->size(); ++k) {
+        const auto& level = (*levels)[k];
         packed.weight.push_back(static_cast<std::int64_t>(weights[k + 1]));
         for (std::size_t i = 0; i < transport.people; ++i)
-            packed.unserved[i] += packed.weight[k] * levels[k].unserved[i];
-        for (std::size_t i = 0; i < transport.edges.size(); ++i)
-            packed.edge[i] += packed.weight[k] * levels[k].edge[i];
+            packed.unserved[i] += packed.weight[k] * level.unserved[i];
+        for (std::size_t i = 0; i < level.edge.size(); ++i)
+            packed.edge[i] += packed.weight[k] * level.edge[i];
     }
     packed.shortOfFloor = transport.floors.empty() ? 0 : static_cast<std::int64_t>(weights[0]);
     return packed;

@@ -31,7 +31,7 @@ class Network
 
     TransportPlan solve()
     {
-        Simplex simplex(graph_, false); // arcs are mixed: the order of the edges is that of the people
+        Simplex simplex(graph_);
         simplex.upperMap(capacity_).costMap(cost_).supplyMap(supply_);
         TransportPlan plan;
         plan.coarserBy = costs_.coarserBy;

@@ -20,7 +20,7 @@ struct TransportEdge {
 /// One aim: what it costs to leave a person unserved, and what each edge costs. All >= 0.
 struct CostLevel {
     std::vector<std::int64_t> unserved; ///< one a person
-    std::vector<std::int64_t> edge;     ///< one an edge
+    std::vector<std::int64_t> edge;     ///< one an edge; empty = 0 throughout
 };
 
 /// At least so many of these people are to be served, before anything else counts. Groups do not overlap.

@@ -21,6 +21,9 @@ int indexOf(std::size_t place)
     return static_cast<int>(place) + 1; // GLPK counts from 1
 }
 
+/// Programs of this thread: with the last one the thread's environment goes.
+thread_local int livingPrograms = 0;
+
 /// Ends the branching after a number of nodes.
 struct NodeLimit {
     int left = 0;
@@ -40,18 +43,21 @@ void countNodes(glp_tree* tree, void* info)
 
 LinearProgram::LinearProgram() : inside_(std::make_unique<Inside>())
 {
+    ++livingPrograms;
     glp_term_out(GLP_OFF);
     inside_->problem = glp_create_prob();
     glp_set_obj_dir(inside_->problem, GLP_MAX);
 }
 
 LinearProgram::LinearProgram(LinearProgram&&) noexcept = default;
-LinearProgram& LinearProgram::operator=(LinearProgram&&) noexcept = default;
 
 LinearProgram::~LinearProgram()
 {
-    if (inside_ && inside_->problem != nullptr)
-        glp_delete_prob(inside_->problem);
+    if (!inside_ || inside_->problem == nullptr)
+        return;
+    glp_delete_prob(inside_->problem);
+    if (--livingPrograms == 0)
+        glp_free_env();
 }
 
 std::size_t LinearProgram::addRow(double most, const std::vector<ColumnEntry>& entries)

@@ -27,7 +27,7 @@ class LinearProgram
   public:
     LinearProgram();
     LinearProgram(LinearProgram&&) noexcept;
-    LinearProgram& operator=(LinearProgram&&) noexcept;
+    LinearProgram& operator=(LinearProgram&&) = delete; // a program stays in the thread that made it
     ~LinearProgram();
 
     /// Sum of the row <= most. Returns its index.

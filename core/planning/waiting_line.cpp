@@ -33,6 +33,7 @@ void classify(const std::vector<Waiting>& line, const PlanOptions& options, Aims
     std::map<std::vector<int>, int> classes;
     for (const auto& one : line) {
         std::vector<int> rank;
+        rank.reserve(options.priorities.size());
         for (const auto priority : options.priorities)
             rank.push_back(rankBy(priority, one));
         classes.emplace(rank, 0);
@@ -95,8 +96,6 @@ Transport transportOf(const std::vector<Waiting>& line, const std::vector<int>& 
             scarcity.edge.push_back(aims.scarcity[choice.resources[0]]);
         }
     }
-    for (std::size_t k = 0; k < static_cast<std::size_t>(aims.classes); ++k)
-        transport.levels[k].edge.assign(edges, 0);
     return transport;
 }
 
@@ -195,6 +194,8 @@ LinePlan planLine(const std::vector<Waiting>& line, const std::vector<int>& avai
         mixed ? planMixedLine(line, available, options, aims) : planByFlow(line, available, options, aims);
     plan.classOf = aims.classOf;
     addUp(line, plan);
+    if (plan.proof.method == PlanMethod::flow)
+        plan.proof.lossBound = plan.lossLogMar;
     return plan;
 }
 

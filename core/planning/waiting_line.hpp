@@ -31,9 +31,9 @@ struct GroupChoice {
 struct PlanOptions {
     std::vector<Priority> priorities; ///< the first named matters most
     std::vector<GroupChoice> groups;
-    bool gains = false;   ///< work out what one more of each line would change
-    int columns = 400000; ///< most ways to serve somebody that are looked at by the linear bound
-    int nodes = 400;      ///< of the search after the linear bound
+    bool proof = true;  ///< work out the bound also where classes make it a question of its own
+    bool gains = false; ///< work out what one more of each line would change
+    int nodes = 300;    ///< of the search after the linear bound; ten times as many for small lines
 };
 
 enum class PlanMethod { flow, linear, wholeNumbers };
@@ -42,6 +42,7 @@ enum class PlanMethod { flow, linear, wholeNumbers };
 struct Proof {
     double bound = 0.0; ///< no plan serves more people (with weights: no plan has more weight)
     double reached = 0.0;
+    double lossBound = 0.0; ///< logMAR: no plan that serves as many loses less
     PlanMethod method = PlanMethod::flow;
     int coarserBy = 1;
     [[nodiscard]] double gap() const { return bound > 0.0 ? (bound - reached) / bound : 0.0; }

@@ -184,6 +184,32 @@ void readLabels(YamlMap& map, StockLine& line)
     (void)map.text("note");
 }
 
+/// What stock and supplier lists say alike: everything but counts.
+void readDescription(YamlMap& map, StockLineRead& read)
+{
+    auto& document = map.document();
+    if (const YamlValue* name = map.need("line")) {
+        read.line.name = document.text(*name).value_or("");
+        read.nameBegin = name->begin;
+        if (name->text.empty())
+            document.tell(Severity::error, *name, "line-empty",
+                          {QS_SAY("core", "the line has no name; write what its label says"), {}});
+    }
+    constexpr std::array kinds{LineKind::readyMade, LineKind::lens, LineKind::frame, LineKind::other};
+    const YamlValue* kind = map.need("kind");
+    const auto word = kind ? document.word(*kind, {"ready-made", "lens", "frame", "other"}) : std::nullopt;
+    readCost(map, read.line);
+    readLabels(map, read.line);
+    readFrame(map, read.line.frame);
+    if (!word)
+        return;
+    read.line.kind = kinds.at(*word);
+    checkUseless(map, read.line.kind);
+    readStockPower(map, read.line);
+    readCentres(map, read.line);
+    readLensFields(map, read.line);
+}
+
 } // namespace
 
 StockLineRead readStockLine(YamlDocument& document, const YamlValue& value)
@@ -197,29 +223,32 @@ StockLineRead readStockLine(YamlDocument& document, const YamlValue& value)
     read.nameBegin = value.begin;
     if (!map.isMap())
         return read;
-    if (const YamlValue* name = map.need("line")) {
-        read.line.name = document.text(*name).value_or("");
-        read.nameBegin = name->begin;
-        if (name->text.empty())
-            document.tell(Severity::error, *name, "line-empty",
-                          {QS_SAY("core", "the line has no name; write what its label says"), {}});
-    }
-    constexpr std::array kinds{LineKind::readyMade, LineKind::lens, LineKind::frame, LineKind::other};
-    const YamlValue* kind = map.need("kind");
-    const auto word = kind ? document.word(*kind, {"ready-made", "lens", "frame", "other"}) : std::nullopt;
     readCount(map, read);
     readKeep(map, read.line);
-    readCost(map, read.line);
-    readLabels(map, read.line);
-    readFrame(map, read.line.frame);
-    if (!word)
-        return read;
-    read.line.kind = kinds.at(*word);
-    checkUseless(map, read.line.kind);
-    readStockPower(map, read.line);
-    readCentres(map, read.line);
-    readLensFields(map, read.line);
+    readDescription(map, read);
     return read;
+}
+
+OfferedLine readOfferedLine(YamlDocument& document, const YamlValue& value)
+{
+    constexpr long mostInPack = 10000;
+    constexpr long heaviestPiece = 100000; // grams
+    YamlMap map(document, value,
+                {"line", "kind", "power", "use", "centres", "centres from", "heights differ by", "frame",
+                 "origin", "bin", "cost", "shape", "side", "axis", "takes", "axis step", "note", "pack",
+                 "weight"});
+    StockLineRead read;
+    OfferedLine offered;
+    read.line.position = document.at(value);
+    offered.namePlace = read.line.position;
+    if (!map.isMap())
+        return offered;
+    readDescription(map, read);
+    (void)map.need("cost");
+    offered.pack = static_cast<int>(map.wholeNumber("pack", 1, mostInPack).value_or(1));
+    offered.weight = map.wholeNumber("weight", 0, heaviestPiece).value_or(0);
+    offered.line = std::move(read.line);
+    return offered;
 }
 
 } // namespace quarterstep

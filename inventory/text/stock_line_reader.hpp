@@ -18,4 +18,13 @@ struct StockLineRead {
 /// Reads a line; everything wrong is told to the document.
 [[nodiscard]] StockLineRead readStockLine(YamlDocument& document, const YamlValue& value);
 
+/// A line as a supplier lists it: no count, a price that is needed, pieces a pack and grams a piece.
+struct OfferedLine {
+    StockLine line;
+    int pack = 1;
+    long weight = 0; ///< grams a piece; 0 = not stated
+    Position namePlace;
+};
+[[nodiscard]] OfferedLine readOfferedLine(YamlDocument& document, const YamlValue& value);
+
 } // namespace quarterstep

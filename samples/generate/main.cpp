@@ -21,5 +21,6 @@ int main(int count, char** words)
     };
     const bool stockWritten = write("stock.yaml", quarterstep::samples::stockSample());
     const bool peopleWritten = write("people.csv", quarterstep::samples::peopleSample());
-    return stockWritten && peopleWritten ? 0 : 4;
+    const bool supplierWritten = write("supplier.yaml", quarterstep::samples::supplierSample());
+    return stockWritten && peopleWritten && supplierWritten ? 0 : 4;
 }

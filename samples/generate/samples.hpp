@@ -9,5 +9,6 @@ namespace quarterstep::samples
 
 [[nodiscard]] std::string stockSample();
 [[nodiscard]] std::string peopleSample();
+[[nodiscard]] std::string supplierSample();
 
 } // namespace quarterstep::samples

@@ -79,6 +79,7 @@ class Plan
 
 void planOptics(Plan& plan);
 void planScans(Plan& plan);
+void planPlanning(Plan& plan);
 void planSearch(Plan& plan);
 /// Measured at once, by the clock on the wall: a commit waits for the disk, which takes no processor time.
 void planLedger(Plan& plan);
@@ -90,6 +91,8 @@ inline void planGroup(Plan& plan)
         planOptics(plan);
     if (plan.wants("scan"))
         planScans(plan);
+    if (plan.wants("planning"))
+        planPlanning(plan);
     planSearch(plan);
     if (plan.wants("ledger"))
         planLedger(plan);

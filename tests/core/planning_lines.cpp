@@ -90,6 +90,45 @@ DrawnLine drawLine(std::uint32_t seed, const DrawnSize& size)
     return line;
 }
 
+DrawnLine drawWideLine(std::uint32_t seed, int people, int lines, double pieces)
+{
+    constexpr int middle = 20; // quarters
+    constexpr int spread = 14;
+    constexpr int widths = 16; // steps of 1 mm
+    struct Point {
+        int power;
+        int width;
+    };
+    std::mt19937 engine(seed);
+    const auto point = [&] {
+        const int power = quarters(engine, middle, spread);
+        return Point{power, (below(engine, widths) + below(engine, widths)) / 2};
+    };
+    std::vector<Point> stock;
+    DrawnLine line;
+    for (int i = 0; i < lines; ++i) {
+        stock.push_back(point());
+        line.available.push_back(below(engine, static_cast<int>(2.0 * pieces * people / lines) + 1));
+    }
+    for (int i = 0; i < people; ++i) {
+        Waiting person;
+        person.person = std::to_string(i);
+        const auto need = point();
+        const int other = need.power + below(engine, 3) - 1;
+        for (int k = 0; k < lines; ++k) {
+            const auto& sold = stock[static_cast<std::size_t>(k)];
+            if (std::abs(sold.power - need.power) <= 2 && std::abs(sold.width - need.width) <= 2)
+                addWay(person, {k},
+                       lossOfError(sold.power - need.power, sold.power - other) +
+                           40 * std::abs(sold.width - need.width));
+        }
+        std::stable_sort(person.choices.begin(), person.choices.end(),
+                         [](const Choice& a, const Choice& b) { return a.loss < b.loss; });
+        line.people.push_back(std::move(person));
+    }
+    return line;
+}
+
 namespace
 {
 

@@ -26,6 +26,10 @@ struct DrawnSize {
 
 [[nodiscard]] DrawnLine drawLine(std::uint32_t seed, const DrawnSize& size);
 
+/// Needs in powers and widths, as many lines as asked for over the same powers and widths: about one line in
+/// twenty does for somebody. `pieces`: of all lines together, for each person.
+[[nodiscard]] DrawnLine drawWideLine(std::uint32_t seed, int people, int lines, double pieces);
+
 /// Served and least loss (1e-4 logMAR) by trying everything.
 struct Exhaustive {
     int served = 0;

@@ -1,0 +1,19 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What a table leaves out and the keeper lets be taken as given (--assume): shared by coverage, pack and
+// simulate.
+#pragma once
+
+#include "app/command/command_line.hpp"
+#include "app/session/coverage.hpp"
+
+#include <QStringList>
+
+namespace quarterstep
+{
+
+/// Throws Error option-value (2).
+[[nodiscard]] CoverageAssumptions assumptionsOf(const CommandLine& line);
+/// Said aloud with every answer: the figures are not those of the table alone.
+[[nodiscard]] QStringList assumptionWords(const CoverageAssumptions& assumed);
+
+} // namespace quarterstep

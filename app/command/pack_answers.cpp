@@ -1,0 +1,237 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/command/pack_answers.hpp"
+
+#include "app/command/answers.hpp"
+#include "app/command/output.hpp"
+#include "app/session/wording.hpp"
+#include "inventory/text/csv_writing.hpp"
+#include "inventory/text/numbers.hpp"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+
+namespace quarterstep
+{
+namespace
+{
+
+QString percent(double share)
+{
+    return QString::number(100.0 * share, 'f', 1);
+}
+
+QString money(double thousandths)
+{
+    return QString::number(thousandths / 1000.0, 'f', 2);
+}
+
+QJsonArray jsonHeld(const PackAnswer& answer)
+{
+    QJsonArray held;
+    for (const auto& one : answer.held)
+        held.append(QJsonObject{{"way", QString::fromStdString(one.way)},
+                                {"spend", jsonNumber(one.spend / 1000.0)},
+                                {"served_share", jsonNumber(one.share)},
+                                {"served_share_first_come", jsonNumber(one.firstCome)}});
+    return held;
+}
+
+QJsonArray jsonCurve(const PackAnswer& answer)
+{
+    QJsonArray curve;
+    for (const auto& point : answer.curve)
+        curve.append(QJsonObject{{"spend", jsonNumber(static_cast<double>(point.spend) / 1000.0)},
+                                 {"share", jsonNumber(point.share)}});
+    return curve;
+}
+
+QJsonObject jsonLeftOut(const PackAnswer& answer)
+{
+    QJsonArray wanted;
+    QJsonArray nobody;
+    for (const auto& one : answer.leftOut)
+        (one.wanted ? wanted : nobody).append(jsonText(one.line));
+    QJsonObject reasons;
+    for (const auto& [reason, share] : answer.unservable)
+        reasons.insert(QString::fromStdString(reason), jsonNumber(share));
+    return {
+        {"others_do_as_well", wanted}, {"nobody_needs_it", nobody}, {"unservable_share_by_reason", reasons}};
+}
+
+QString wayWords(const std::string& way)
+{
+    if (way == "plan")
+        return commandWords(QT_TRANSLATE_NOOP("command", "this plan"));
+    if (way == "greedy")
+        return commandWords(QT_TRANSLATE_NOOP("command", "greedy, without repairs"));
+    if (way == "newsvendor")
+        return commandWords(QT_TRANSLATE_NOOP("command", "each line by its own demand (newsvendor)"));
+    if (way == "keep-levels")
+        return commandWords(QT_TRANSLATE_NOOP("command", "levels by past use"));
+    return commandWords(QT_TRANSLATE_NOOP("command", "what is on hand, nothing bought"));
+}
+
+void showChecks(const PackAnswer& answer, Output& out)
+{
+    if (!answer.heldOut) {
+        out.line(commandWords(QT_TRANSLATE_NOOP(
+            "command", "not checked: too few people to plan on one half and check on the other")));
+        return;
+    }
+    out.line(commandWords(QT_TRANSLATE_NOOP(
+        "command", "checked on people that were not planned for (planned on one half, served the other):")));
+    for (const auto& one : answer.held)
+        out.line(QStringLiteral("  ") +
+                 commandWords(QT_TRANSLATE_NOOP("command", "%1: serves %2 %, first come %3 %, spends %4"))
+                     .arg(wayWords(one.way), percent(one.share), percent(one.firstCome), money(one.spend)));
+}
+
+void showLeftOut(const PackAnswer& answer, Output& out)
+{
+    for (const auto& [reason, share] : answer.unservable)
+        out.line(commandWords(QT_TRANSLATE_NOOP("command", "nothing on offer serves %1 %: %2"))
+                     .arg(percent(share), QString::fromStdString(reason)));
+    QStringList names[2];
+    for (const auto& one : answer.leftOut)
+        names[one.wanted ? 1 : 0] << ltr(one.line);
+    if (!names[1].isEmpty())
+        out.line(commandWords(
+                     QT_TRANSLATE_NOOP("command", "not bought, since others do as well for the money: %1"))
+                     .arg(names[1].join(QStringLiteral(", "))));
+    if (!names[0].isEmpty())
+        out.line(commandWords(
+                     QT_TRANSLATE_NOOP("command", "not bought, since nobody of this demand needs them: %1"))
+                     .arg(names[0].join(QStringLiteral(", "))));
+}
+
+void showRunOuts(const PackAnswer& answer, Output& out)
+{
+    constexpr std::size_t shown = 8;
+    for (std::size_t i = 0; i < std::min(shown, answer.runOuts.size()); ++i) {
+        const auto& one = answer.runOuts[i];
+        out.line(
+            commandWords(QT_TRANSLATE_NOOP("command", "%1 runs out on %2 days in a hundred, by person %3"))
+                .arg(ltr(one.line), QString::number(100.0 * one.chance, 'f', 0),
+                     QString::number(one.atPerson, 'f', 0)));
+    }
+}
+
+void showBoxes(const PackAnswer& answer, Output& out)
+{
+    int box = 0;
+    for (const auto& row : answer.boxes) {
+        if (row.box != box) {
+            box = row.box;
+            out.line(commandWords(QT_TRANSLATE_NOOP("command", "box %1")).arg(box));
+        }
+        const auto bin = row.bin.empty() ? commandWords(QT_TRANSLATE_NOOP("command", "new")) : ltr(row.bin);
+        out.line(QStringLiteral("  %1  %2  %3").arg(ltr(row.line), bin).arg(row.quantity));
+    }
+}
+
+} // namespace
+
+QJsonObject jsonPacking(const PackAnswer& answer, const PackQuestion& question, const QStringList& told)
+{
+    QJsonArray lines;
+    for (const auto& row : answer.lines)
+        lines.append(QJsonObject{{"line", jsonText(row.line)}, {"quantity", row.quantity}});
+    QJsonArray order;
+    for (const auto& row : answer.order)
+        order.append(QJsonObject{{"offer", jsonText(row.offer)},
+                                 {"packs", row.packs},
+                                 {"pieces", row.pieces},
+                                 {"cost", jsonNumber(static_cast<double>(row.cost) / 1000.0)},
+                                 {"weight_g", static_cast<double>(row.grams)}});
+    QJsonArray boxes;
+    for (const auto& row : answer.boxes)
+        boxes.append(QJsonObject{{"box", row.box},
+                                 {"bin", jsonTextOrNull(row.bin)},
+                                 {"line", jsonText(row.line)},
+                                 {"quantity", row.quantity},
+                                 {"bought", row.bought}});
+    QJsonArray runOuts;
+    for (const auto& one : answer.runOuts)
+        runOuts.append(QJsonObject{{"line", jsonText(one.line)},
+                                   {"chance", jsonNumber(one.chance)},
+                                   {"at_person", jsonNumber(one.atPerson)}});
+    const bool knee = answer.knee < answer.curve.size();
+    const double gap = answer.bound > 0.0 ? (answer.bound - answer.fittedShare) / answer.bound : 0.0;
+    return {{"spend", jsonNumber(static_cast<double>(answer.spend) / 1000.0)},
+            {"served_share", answer.heldOut ? jsonNumber(answer.servedShare) : QJsonValue()},
+            {"fitted_share", jsonNumber(answer.fittedShare)},
+            {"servable_share", jsonNumber(answer.servable)},
+            {"weight_g", static_cast<double>(answer.grams)},
+            {"people", question.people},
+            {"lines", lines},
+            {"order", order},
+            {"boxes", boxes},
+            {"curve", jsonCurve(answer)},
+            {"knee",
+             knee ? jsonNumber(static_cast<double>(answer.curve[answer.knee].spend) / 1000.0) : QJsonValue()},
+            {"proof", answer.impossible
+                          ? QJsonValue()
+                          : QJsonObject{{"bound", jsonNumber(answer.bound)}, {"gap", jsonNumber(gap)}}},
+            {"held_out", jsonHeld(answer)},
+            {"run_outs", runOuts},
+            {"left_out", jsonLeftOut(answer)},
+            {"demand", QJsonArray::fromStringList(told)}};
+}
+
+void showPacking(const PackAnswer& answer, const PackQuestion& question, const QStringList& told,
+                 const QString& currency, Output& out)
+{
+    for (const auto& words : told)
+        out.line(words);
+    if (answer.impossible)
+        return;
+    out.line(
+        commandWords(QT_TRANSLATE_NOOP("command", "order for the next %1 people:")).arg(question.people));
+    for (const auto& row : answer.order)
+        out.line(QStringLiteral("  ") +
+                 commandWords(QT_TRANSLATE_NOOP("command", "%1: %2 packs, %3 pieces, %4"))
+                     .arg(ltr(row.offer))
+                     .arg(row.packs)
+                     .arg(row.pieces)
+                     .arg(money(static_cast<double>(row.cost))));
+    out.line(commandWords(QT_TRANSLATE_NOOP("command", "spend %1 of %2 %3, %4 pieces, %5 kg"))
+                 .arg(money(static_cast<double>(answer.spend)), money(static_cast<double>(question.budget)),
+                      currency)
+                 .arg(answer.pieces)
+                 .arg(QString::number(static_cast<double>(answer.grams) / 1000.0, 'f', 1)));
+    showChecks(answer, out);
+    out.line(commandWords(QT_TRANSLATE_NOOP(
+                              "command",
+                              "on the draws planned for: %1 %, no order serves more than %2 %; on offer and "
+                              "on hand could serve %3 % at most"))
+                 .arg(percent(answer.fittedShare), percent(answer.bound), percent(answer.servable)));
+    if (answer.knee < answer.curve.size() && answer.knee > 0)
+        out.line(
+            commandWords(QT_TRANSLATE_NOOP("command", "the curve bends at %1: %2 % of the draws planned for"))
+                .arg(money(static_cast<double>(answer.curve[answer.knee].spend)),
+                     percent(answer.curve[answer.knee].share)));
+    showRunOuts(answer, out);
+    showLeftOut(answer, out);
+    showBoxes(answer, out);
+}
+
+std::string orderCsv(const PackAnswer& answer)
+{
+    std::string csv = csvRow({"offer", "packs", "pieces", "cost", "weight_g"});
+    for (const auto& row : answer.order)
+        csv += csvRow({row.offer, std::to_string(row.packs), std::to_string(row.pieces),
+                       money(static_cast<double>(row.cost)).toStdString(), std::to_string(row.grams)});
+    return csv;
+}
+
+std::string boxesCsv(const PackAnswer& answer)
+{
+    std::string csv = csvRow({"box", "bin", "line", "quantity", "of_these_bought"});
+    for (const auto& row : answer.boxes)
+        csv += csvRow({std::to_string(row.box), row.bin, row.line, std::to_string(row.quantity),
+                       std::to_string(row.bought)});
+    return csv;
+}
+
+} // namespace quarterstep
