@@ -71,6 +71,7 @@ struct VerbRow {
 [[nodiscard]] const OptionRow& optionNamed(const std::string& name);
 
 // The verbs, one file each. They return an exit code and may throw Error.
+int runAudit(const CommandLine& line, Output& out);
 int runCount(const CommandLine& line, Output& out);
 int runConvert(const CommandLine& line, Output& out);
 int runCoverage(const CommandLine& line, Output& out);

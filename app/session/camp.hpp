@@ -78,6 +78,7 @@ class Camp
     void tellBehind(const Error& error);
     void tellMigrated();
     void placeIsSettled();
+    void keepRules(std::vector<Entry>& entries);
 
     std::string folder_;
     StockFile file_;               ///< as it stands on the disk
@@ -87,6 +88,7 @@ class Camp
     std::vector<Finding> findings_;
     std::vector<EditedCount> edited_;
     int pauses_ = 0;
+    bool rulesKept_ = false; ///< whether the ledger holds the text of these rules
 };
 
 /// Thrown by Camp::open: everything found in the folder's files.

@@ -174,6 +174,7 @@ ChainCheck Ledger::checkChain() const
             if (fault != nullptr && check.ok) {
                 check.ok = false;
                 check.firstBad = rows.whole(3);
+                check.badPosition = rows.whole(0);
                 check.what = fault;
                 badStation = idText(rows.bytes(10));
             }
