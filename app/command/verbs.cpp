@@ -157,7 +157,7 @@ const std::vector<VerbRow>& verbTable()
          "",
          0,
          0,
-         {"--camp", "--profile", "--json"},
+         {"--camp", "--profile", "--priors", "--explain-entry", "--json"},
          {"--camp"},
          {"quarterstep audit --camp orrowen"},
          runAudit},

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/session/audit.hpp"
+#include "app/session/slip_window.hpp"
 
 #include "core/fitting/stock_index.hpp"
 #include "core/record/judgement.hpp"
@@ -73,7 +74,9 @@ class Replay
     Replay(const Camp& camp, const AuditOptions& options, const AuditEars& ears)
         : camp_(camp), options_(options), ears_(ears), takenBack_(camp.ledger().takenBackIds()),
           index_(camp.stock()), now_(camp.stock(), index_, camp.site()),
-          watch_(options.thresholds, options.nowMs, takenBack_)
+          watch_(options.settings.thresholds, options.nowMs, takenBack_),
+          window_(options.settings.slips, camp.rules().settings, now_.box(camp.site()),
+                  [this](JudgedHandOver& judged, const SlipAnswer& slips) { tellJudged(judged, slips); })
     {
         rules_[camp.rules().hash] = camp.rules();
         for (int i = 0; i < std::max(1, options.threads); ++i)
@@ -93,6 +96,7 @@ class Replay
             return true;
         });
         judgeBatch();
+        window_.finish();
         watch_.finish(sink());
         return summary_;
     }
@@ -171,7 +175,8 @@ class Replay
         if (entry.kind == EntryKind::handedOver && takenBack_.count(entry.id) == 0) {
             auto facts = factsOf(entry);
             const FittingRules* rules = rulesOf(facts);
-            step.judged = judgeAgain(std::move(facts), rules, stock.box(entry.site), options_.thresholds);
+            step.judged =
+                judgeAgain(std::move(facts), rules, stock.box(entry.site), options_.settings.thresholds);
         }
         stock.move(entry);
     }
@@ -198,12 +203,23 @@ class Replay
             return;
         ++summary_.handOvers;
         summary_.judged += step.judged->fit ? 1 : 0;
-        summary_.mismatches += step.judged->mismatch() ? 1 : 0;
-        for (const auto& finding : step.judged->findings)
-            sink()(finding);
-        watch_.takeJudged(*step.judged, sink());
+        watch_.takeJudged(*step.judged);
+        window_.take(std::move(*step.judged));
+    }
+
+    /// A slip that is likely in a record that its own pair fits is a finding of its own.
+    void tellJudged(JudgedHandOver& judged, const SlipAnswer& slips)
+    {
+        if (const auto* told = slips.told(options_.settings.slips); told != nullptr && !judged.mismatch())
+            judged.findings.push_back(
+                {judged.facts.entry,
+                 infoOf(told->kind()).entry ? AuditClass::witnessAgainstRecord : AuditClass::betterPairInBox,
+                 told->detail});
+        summary_.mismatches += judged.mismatch() ? 1 : 0;
+        for (const auto& finding : judged.findings)
+            ++summary_.byClass[finding.kind];
         if (ears_.judged)
-            ears_.judged(*step.judged);
+            ears_.judged(judged, slips);
     }
 
     const Camp& camp_;
@@ -215,6 +231,7 @@ class Replay
     std::vector<StockThen> workers_;
     std::map<std::string, FittingRules> rules_;
     LedgerWatch watch_;
+    SlipWindow window_;
     AuditSummary summary_;
     std::vector<StoredEntry> batch_;
     std::vector<Step> steps_;

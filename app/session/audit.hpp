@@ -5,6 +5,7 @@
 
 #include "app/session/camp.hpp"
 #include "core/auditing/ledger_watch.hpp"
+#include "inventory/text/audit_file.hpp"
 
 namespace quarterstep
 {
@@ -12,7 +13,7 @@ namespace quarterstep
 struct AuditOptions {
     std::string profile;    ///< judge every hand-over by this profile of today's rules instead of its own
     std::int64_t nowMs = 0; ///< later entries are from the future
-    AuditThresholds thresholds;
+    AuditSettings settings = defaultAuditSettings();
     int threads = 1; ///< that judge; the answer is the same for any number
 };
 
@@ -28,8 +29,9 @@ struct AuditSummary {
 /// What an audit tells on its way. Memory does not grow with the ledger: nothing is held back but what is
 /// open.
 struct AuditEars {
-    FindingSink finding;
-    std::function<void(const JudgedHandOver&)> judged; ///< may be empty; in the order of the ledger
+    FindingSink finding; ///< what only the course of events shows
+    /// Each hand-over with its own findings, in the order of the ledger, once its neighbours are known.
+    std::function<void(const JudgedHandOver&, const SlipAnswer&)> judged;
 };
 
 /// Reads the ledger once for the chain and once for the entries, as far as the chain is whole. Throws Error

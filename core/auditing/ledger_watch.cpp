@@ -152,9 +152,8 @@ void LedgerWatch::take(const Entry& entry, const FindingSink& sink)
     }
 }
 
-void LedgerWatch::takeJudged(const JudgedHandOver& judged, const FindingSink& sink)
+void LedgerWatch::takeJudged(const JudgedHandOver& judged)
 {
-    (void)sink;
     const auto& facts = judged.facts;
     if (facts.person.empty())
         return;

@@ -25,7 +25,7 @@ class LedgerWatch
 
     void take(const Entry& entry, const FindingSink& sink);
     /// A hand-over once it is judged, in the order of the ledger.
-    void takeJudged(const JudgedHandOver& judged, const FindingSink& sink);
+    void takeJudged(const JudgedHandOver& judged);
     /// What is still open at the end.
     void finish(const FindingSink& sink);
 

@@ -74,7 +74,8 @@ Heard audited(const Camp& opened, AuditOptions options = {})
     Heard heard;
     AuditEars ears;
     ears.finding = [&](AuditFinding finding) { heard.findings.push_back(std::move(finding)); };
-    ears.judged = [&](const JudgedHandOver& judged) {
+    ears.judged = [&](const JudgedHandOver& judged, const SlipAnswer&) {
+        heard.findings.insert(heard.findings.end(), judged.findings.begin(), judged.findings.end());
         if (judged.fit)
             heard.fits[judged.facts.entry] = *judged.fit;
     };
