@@ -72,6 +72,7 @@ struct VerbRow {
 
 // The verbs, one file each. They return an exit code and may throw Error.
 int runAssign(const CommandLine& line, Output& out);
+int runAudit(const CommandLine& line, Output& out);
 int runCount(const CommandLine& line, Output& out);
 int runConvert(const CommandLine& line, Output& out);
 int runCoverage(const CommandLine& line, Output& out);

@@ -5,6 +5,7 @@
 #include "app/command/answers.hpp"
 #include "app/command/output.hpp"
 #include "app/command/picked.hpp"
+#include "inventory/text/record_text.hpp"
 
 namespace quarterstep
 {
@@ -92,6 +93,7 @@ BatchResult dispensePicked(const CommandLine& line, Camp& camp, const std::vecto
     given.actor = line.value("--actor");
     given.finalAsWritten =
         "R " + person.eyes.right.final.asWritten + " L " + person.eyes.left.final.asWritten;
+    given.record = recordText(person);
     refuseObjections(camp, given, out);
     for (const auto& part : given.parts)
         answer.lines.push_back(camp.stock()[part.line].name);

@@ -17,6 +17,7 @@ struct HelpTopic {
 [[nodiscard]] std::span<const HelpTopic> helpTopics();
 
 // The texts, one file of app/help each.
+[[nodiscard]] std::string_view auditHelpText();
 [[nodiscard]] std::string_view durabilityHelpText();
 [[nodiscard]] std::string_view filesHelpText();
 [[nodiscard]] std::string_view matchingHelpText();

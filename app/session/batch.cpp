@@ -2,6 +2,8 @@
 // A whole table handed over in order: first pairs first, then second pairs.
 #include "app/session/unserved.hpp"
 
+#include "inventory/text/record_text.hpp"
+
 #include <algorithm>
 #include <map>
 
@@ -102,6 +104,7 @@ class Day
         given.parts = parts;
         given.actor = actor_;
         given.finalAsWritten = finalsAsWritten(*turn.person);
+        given.record = recordText(*turn.person);
         answer.entry = camp_.post(entryFor(camp_, given));
     }
 

@@ -2,6 +2,7 @@
 #include "app/session/camp.hpp"
 
 #include "inventory/store/shared_ledger.hpp"
+#include "inventory/text/rules_hash.hpp"
 
 #include <algorithm>
 #include <filesystem>
@@ -209,7 +210,11 @@ Entry Camp::post(Entry entry)
 
 std::vector<Entry> Camp::postAll(std::vector<Entry> entries, std::optional<std::int64_t> expected)
 {
+    keepRules(entries);
     auto posted = ledger().postAll(site(), std::move(entries), expected);
+    rulesKept_ = rulesKept_ || std::any_of(posted.begin(), posted.end(), [](const Entry& entry) {
+                     return entry.fields.count("rules") > 0;
+                 });
     try { // the entry stands: from here on nothing may look like a refusal
         if (pauses_ > 0)
             takeBalances(ledger_->balances(site()));
@@ -223,6 +228,27 @@ std::vector<Entry> Camp::postAll(std::vector<Entry> entries, std::optional<std::
                     takeMovement(stock_[*line], movement);
     }
     return posted;
+}
+
+/// The first hand-over under a rules hash carries the rules themselves: an audit needs those of the time, and
+/// a merged ledger brings them along. Entries that keep what was supplied are of a program that kept the
+/// rules.
+void Camp::keepRules(std::vector<Entry>& entries)
+{
+    if (rulesKept_)
+        return;
+    const auto judged = std::find_if(entries.begin(), entries.end(), [](const Entry& entry) {
+        return entry.kind == EntryKind::handedOver && entry.fields.count("rules_hash") > 0;
+    });
+    if (judged == entries.end())
+        return;
+    if (const auto last = ledger().lastOf(EntryKind::handedOver)) {
+        const auto hash = last->fields.find("rules_hash");
+        rulesKept_ =
+            hash != last->fields.end() && hash->second == rules_.hash && last->fields.count("supplied") > 0;
+    }
+    if (!rulesKept_)
+        judged->fields["rules"] = canonicalRules(rules_);
 }
 
 Camp::WriteBackPause::~WriteBackPause()

@@ -83,6 +83,7 @@ class Camp
     void tellBehind(const Error& error);
     void tellMigrated();
     void placeIsSettled();
+    void keepRules(std::vector<Entry>& entries);
 
     std::string folder_;
     StockFile file_;               ///< as it stands on the disk
@@ -93,6 +94,7 @@ class Camp
     std::vector<Finding> findings_;
     std::vector<EditedCount> edited_;
     int pauses_ = 0;
+    bool rulesKept_ = false; ///< whether the ledger holds the text of these rules
 };
 
 /// Where the ledger is that stock.yaml of this folder names: a file beside it, or an address.

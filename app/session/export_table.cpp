@@ -110,6 +110,7 @@ ExportTable fullTable(const Camp& camp, const std::vector<Entry>& entries)
         for (const auto& [name, value] : entry.fields)
             fields.insert(name);
     fields.erase("reason"); // of older entries, shown with those of today
+    fields.erase("rules");  // the rules of the time, for the audit alone
     table.columns.insert(table.columns.end(), fields.begin(), fields.end());
     std::map<std::string, std::string> names;
     for (const auto& entry : entries) {

@@ -4,9 +4,10 @@
 
 #include "core/fitting/reasons.hpp"
 #include "core/fitting/words.hpp"
+#include "core/record/judgement.hpp"
+#include "inventory/text/record_text.hpp"
 
 #include <algorithm>
-#include <cmath>
 #include <map>
 
 namespace quarterstep
@@ -28,25 +29,6 @@ const char* sideWord(PartSide side)
         break;
     }
     return "frame";
-}
-
-const char* verdictWord(const Fit& fit)
-{
-    switch (fit.band) {
-    case Band::fits:
-        return "fits";
-    case Band::caution:
-        return "caution";
-    case Band::onTrial:
-        return "on-trial";
-    default:
-        return "outside";
-    }
-}
-
-std::string thousandths(double value)
-{
-    return std::to_string(std::lround(value * 1000.0));
 }
 
 /// The pair picked, judged as matching judges it. Empty where the parts do not make a pair.
@@ -128,6 +110,7 @@ Entry entryFor(const Camp& camp, const HandOver& given)
     fields["rules_hash"] = camp.rules().hash;
     fields["final"] = given.finalAsWritten;
     entry.texts["reason"] = given.reason;
+    entry.texts["record"] = given.record;
     fields["referral"] = wordOf(answer.referral);
     const auto& checks = given.checks;
     fields["checks"] = std::string(checks.powerByFocimeter ? "power " : "") +
@@ -138,9 +121,9 @@ Entry entryFor(const Camp& camp, const HandOver& given)
     else
         fields["checks"].pop_back();
     if (const auto fit = fitOf(camp, given)) {
-        fields["verdict"] = verdictWord(*fit);
-        fields["cost_thousandths"] = thousandths(fit->cost);
-        fields["prism_h_thousandths"] = thousandths(fit->prism.horizontal);
+        putJudgement(entry, *fit);
+        fields["supplied"] =
+            supplyText(*supplyOf(given.parts, camp.stock(), *answer.need, camp.rules().settings));
     }
     if (given.trial)
         for (const Eye eye : bothEyes)

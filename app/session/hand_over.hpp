@@ -23,6 +23,7 @@ struct HandOver {
     HandOverChecks checks;
     std::string actor;
     std::string finalAsWritten; ///< both eyes, for the record
+    std::string record = {};    ///< recordText of the person, so that an audit can judge the hand-over again
 };
 
 /// Why parts cannot be handed over as they are; empty = they can. `reasonHelps`: a typed reason would allow

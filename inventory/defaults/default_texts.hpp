@@ -13,5 +13,7 @@ namespace quarterstep
 [[nodiscard]] std::string_view defaultTolerancesText();
 /// age_tables.yaml: additions and amplitudes by age.
 [[nodiscard]] std::string_view defaultAgeTablesText();
+/// audit.yaml: thresholds of the audit and priors of slips.
+[[nodiscard]] std::string_view defaultAuditText();
 
 } // namespace quarterstep

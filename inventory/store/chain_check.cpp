@@ -188,6 +188,7 @@ ChainCheck walk(Connection& connection, std::int64_t after)
             if (fault != nullptr && check.ok) {
                 check.ok = false;
                 check.firstBad = rows.whole(3);
+                check.badPosition = rows.whole(0);
                 check.what = fault;
                 badStation = idText(rows.bytes(10));
             }

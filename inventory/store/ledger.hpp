@@ -10,6 +10,7 @@
 
 #include <functional>
 #include <initializer_list>
+#include <map>
 #include <memory>
 #include <optional>
 #include <set>
@@ -31,8 +32,18 @@ struct ChainCheck {
     std::int64_t entries = 0;
     std::int64_t checked = 0; ///< the last ones; all of them after `checkChain`
     std::optional<std::int64_t> firstBad;
-    std::string what; ///< plain description of the first bad entry
+    std::string what;                             ///< plain description of the first bad entry
+    std::optional<std::int64_t> badPosition = {}; ///< of the first bad entry in the order of arrival
 };
+
+/// One entry as stored, for reading a whole ledger without holding it: see entryFrom.
+struct StoredEntry {
+    std::int64_t position = 0;
+    std::string payload;
+    std::map<std::string, std::string> texts; ///< that are still there
+};
+/// The entry of a stored text. Empty when it cannot be read.
+[[nodiscard]] std::optional<Entry> entryFrom(const StoredEntry& stored);
 
 /// Counts of a site and the position they stand for, read in one statement so that they belong together.
 struct Snapshot {
@@ -120,6 +131,13 @@ class Ledger
     [[nodiscard]] std::vector<Balance> firstCounts(const std::string& site) const;
     [[nodiscard]] std::int64_t position() const; ///< of the last entry in the order of arrival, 0 when empty
     [[nodiscard]] std::vector<Entry> entriesAfter(std::int64_t position) const;
+    /// Gives the entries from after `position` one by one in the order of arrival, until `take`
+    /// says false. Nothing is held back: memory does not grow with the ledger.
+    void eachStored(std::int64_t position, const std::function<bool(StoredEntry)>& take) const;
+    /// Ids of the entries that a later one took back.
+    [[nodiscard]] std::set<std::string> takenBackIds() const;
+    /// The newest entry of a kind, for a look at what was written last.
+    [[nodiscard]] std::optional<Entry> lastOf(EntryKind kind) const;
     [[nodiscard]] std::optional<Entry> entry(const std::string& id) const;
     // Parts of what happened, in the order of arrival. Entries that take others back are among them: they
     // carry the person and the movements of what they take back.
@@ -131,7 +149,6 @@ class Ledger
     /// entry taken back; `fields` and `site` only where there is no movement or the kind is `counted`.
     /// Nothing is kept in memory.
     void replay(const std::function<void(const Entry&)>& take) const;
-    [[nodiscard]] std::set<std::string> takenBackIds() const;
     /// The stock card of a line, oldest first.
     [[nodiscard]] std::vector<CardRow> card(const std::string& site, const std::string& line) const;
     /// Every hash, every number, every typed column against its payload, every text that is still there

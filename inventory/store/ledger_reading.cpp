@@ -49,12 +49,13 @@ class RemarkRows
         more_ = query_.next();
     }
 
-    void giveTo(Entry& entry, std::int64_t position)
+    void giveTo(std::map<std::string, std::string>& texts, std::int64_t position)
     {
         for (; more_ && query_.whole(0) <= position; more_ = query_.next())
             if (query_.whole(0) == position)
-                entry.texts[query_.text(1)] = query_.text(2);
+                texts[query_.text(1)] = query_.text(2);
     }
+    void giveTo(Entry& entry, std::int64_t position) { giveTo(entry.texts, position); }
 
     void finish() { query_.finish(); }
 
@@ -231,6 +232,31 @@ void Ledger::replay(const std::function<void(const Entry&)>& take) const
         take(entry);
 }
 
+void Ledger::eachStored(std::int64_t position, const std::function<bool(StoredEntry)>& take) const
+{
+    RemarkRows remarks(inside_->live(), position);
+    auto query = inside_->live().prepare(
+        "SELECT payload, position FROM entry WHERE position > ? ORDER BY position");
+    query.run({position});
+    bool more = true;
+    while (more && query.next()) {
+        StoredEntry stored{query.whole(1), query.text(0), {}};
+        remarks.giveTo(stored.texts, stored.position);
+        more = take(std::move(stored));
+    }
+    query.finish();
+    remarks.finish();
+}
+
+std::optional<Entry> entryFrom(const StoredEntry& stored)
+{
+    auto read = readPayload(stored.payload);
+    if (!read)
+        return std::nullopt;
+    read->entry.texts = stored.texts;
+    return std::move(read->entry);
+}
+
 std::set<std::string> Ledger::takenBackIds() const
 {
     auto query = inside_->live().prepare("SELECT cancels FROM entry WHERE cancels IS NOT NULL");
@@ -240,6 +266,18 @@ std::set<std::string> Ledger::takenBackIds() const
         ids.insert(idText(query.bytes(0)));
     query.finish();
     return ids;
+}
+
+std::optional<Entry> Ledger::lastOf(EntryKind kind) const
+{
+    auto query = inside_->live().prepare(
+        "SELECT payload FROM entry WHERE kind = ? ORDER BY position DESC LIMIT 1");
+    query.run({std::string(wordOf(kind))});
+    std::optional<Entry> found;
+    if (query.next())
+        found = entryIn(query, 0, inside_->path);
+    query.finish();
+    return found;
 }
 
 std::optional<Entry> Ledger::entry(const std::string& id) const

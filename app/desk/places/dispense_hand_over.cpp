@@ -8,6 +8,7 @@
 #include "app/desk/places/given_before.hpp"
 #include "app/desk/places/hand_over_panel.hpp"
 #include "app/session/wording.hpp"
+#include "inventory/text/record_text.hpp"
 
 #include <QListView>
 #include <QTableView>
@@ -47,6 +48,7 @@ HandOver DispensePlace::handOverOf(const Candidate& candidate)
     wish.checks = handOver_->checks();
     wish.actor = handOver_->actor();
     wish.finalAsWritten = record_->eyes.right.final.asWritten + " / " + record_->eyes.left.final.asWritten;
+    wish.record = recordText(*record_);
     return wish;
 }
 

@@ -1,0 +1,141 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// audit: every hand-over of the ledger judged again, and what the course of events shows.
+#include "app/command/audit.hpp"
+
+#include "app/command/inputs.hpp"
+#include "app/command/output.hpp"
+#include "app/session/wording.hpp"
+
+#include <QCoreApplication>
+#include <QDateTime>
+
+#include <set>
+
+namespace quarterstep
+{
+namespace
+{
+
+AuditOptions auditOptions(const CommandLine& line, const Camp& camp, Output& out)
+{
+    AuditOptions options;
+    options.nowMs = QDateTime::currentMSecsSinceEpoch();
+    options.profile = line.value("--profile");
+    if (!options.profile.empty() && camp.rules().find(options.profile) == nullptr)
+        throw usageError("profile-unknown",
+                         {QS_SAY("core", "there is no profile named %1 in these rules"), {options.profile}});
+    if (line.has("--priors")) {
+        auto read = readAuditFile(line.value("--priors"));
+        out.tell(read.findings);
+        if (!read.usable())
+            throw FilesNotRead();
+        options.settings = std::move(read.value);
+    }
+    return options;
+}
+
+QJsonObject jsonFinding(const ToldFinding& told)
+{
+    QJsonValue slip = QJsonValue::Null;
+    if (told.slip) {
+        QJsonArray members;
+        std::set<std::string> seen;
+        for (const auto& member : told.slip->members)
+            if (seen.insert(infoOf(member.kind).word).second)
+                members.append(infoOf(member.kind).word);
+        slip = QJsonObject{{"name", infoOf(told.slip->kind()).word},
+                           {"probability", jsonNumber(told.slip->probability)},
+                           {"members", members},
+                           {"other_entry", jsonTextOrNull(told.slip->other)},
+                           {"detail", say(told.slip->detail)}};
+    }
+    return {{"entry", jsonText(told.finding.entry)},
+            {"class", infoOf(told.finding.kind).word},
+            {"detail", say(told.finding.detail)},
+            {"slip", slip}};
+}
+
+void tellChain(const AuditSummary& summary, const Camp& camp, Output& out)
+{
+    if (summary.chain.ok)
+        return;
+    out.tell(
+        Severity::error, {camp.ledger().path(), 0, 0}, "chain-broken",
+        {QS_SAY("core", "entry %1 is the first that is not as it was written: %2; the audit stops before it"),
+         {summary.chain.firstBad ? std::to_string(*summary.chain.firstBad) : "-", summary.chain.what}});
+}
+
+} // namespace
+
+void showAuditJson(const AuditAnswer& answer, Output& out)
+{
+    QJsonArray findings;
+    for (const auto& finding : answer.findings)
+        findings.append(jsonFinding(finding));
+    const auto& chain = answer.summary.chain;
+    out.json(QJsonObject{
+        {"entries", static_cast<qint64>(answer.summary.entries)},
+        {"hand_overs", static_cast<qint64>(answer.summary.handOvers)},
+        {"judged", static_cast<qint64>(answer.summary.judged)},
+        {"mismatches", static_cast<qint64>(answer.summary.mismatches)},
+        {"findings", findings},
+        {"rates", QJsonArray{}},
+        {"chain", QJsonObject{{"ok", chain.ok},
+                              {"first_bad", chain.firstBad ? QJsonValue(static_cast<qint64>(*chain.firstBad))
+                                                           : QJsonValue(QJsonValue::Null)}}}});
+}
+
+void showAuditText(const AuditAnswer& answer, Output& out)
+{
+    for (const auto& [finding, slip] : answer.findings) {
+        out.line(ltr(finding.entry) + QStringLiteral("  ") + say({infoOf(finding.kind).words, {}}) +
+                 QStringLiteral(": ") + say(finding.detail) + QStringLiteral("  [") +
+                 QLatin1String(infoOf(finding.kind).word) + QStringLiteral("]"));
+        if (slip)
+            out.line(QStringLiteral("    ") +
+                     commandWords(QT_TRANSLATE_NOOP("command", "likeliest, %1 of 100: %2; %3"))
+                         .arg(QString::number(slip->probability * 100.0, 'f', 0), slipWords(*slip),
+                              say(slip->detail)));
+    }
+    const auto& summary = answer.summary;
+    out.line(
+        commandWords(QT_TRANSLATE_NOOP(
+                         "command", "entries %1, hand-overs %2, judged again %3, record and pair at odds %4"))
+            .arg(summary.entries)
+            .arg(summary.handOvers)
+            .arg(summary.judged)
+            .arg(summary.mismatches));
+    for (const auto& [kind, count] : summary.byClass)
+        out.line(QStringLiteral("  %1  ").arg(count, 5) + say({infoOf(kind).words, {}}) +
+                 QStringLiteral(" → ") + say({infoOf(kind).next, {}}));
+    if (summary.entries == 0)
+        out.line(commandWords(QT_TRANSLATE_NOOP("command", "the ledger is empty: nothing to audit")));
+}
+
+int runAudit(const CommandLine& line, Output& out)
+{
+    const auto camp = Camp::open(line.value("--camp"), Ledger::Mode::readOnly);
+    out.tell(camp.findings());
+    const auto options = auditOptions(line, camp, out);
+    if (line.has("--explain-entry"))
+        return explainAudit(line, camp, options, out);
+    AuditAnswer answer;
+    AuditEars ears;
+    ears.finding = [&](AuditFinding finding) { answer.findings.push_back({std::move(finding), {}}); };
+    ears.judged = [&](const JudgedHandOver& judged, const SlipAnswer& slips) {
+        const auto* told = slips.told(options.settings.slips);
+        for (const auto& finding : judged.findings)
+            answer.findings.push_back({finding, told != nullptr && infoOf(finding.kind).mismatch
+                                                    ? std::optional(*told)
+                                                    : std::nullopt});
+    };
+    answer.summary = auditCamp(camp, options, ears);
+    tellChain(answer.summary, camp, out);
+    if (line.has("--json"))
+        showAuditJson(answer, out);
+    else
+        showAuditText(answer, out);
+    return answer.findings.empty() && answer.summary.chain.ok ? Exit::done : Exit::unserved;
+}
+
+} // namespace quarterstep

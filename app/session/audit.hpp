@@ -1,0 +1,44 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The audit of a camp: the ledger replayed entry by entry, every hand-over judged again by the fit that
+// matching uses, under the rules of its time and with the stock of its moment.
+#pragma once
+
+#include "app/session/camp.hpp"
+#include "core/auditing/ledger_watch.hpp"
+#include "inventory/text/audit_file.hpp"
+
+namespace quarterstep
+{
+
+struct AuditOptions {
+    std::string profile;    ///< judge every hand-over by this profile of today's rules instead of its own
+    std::int64_t nowMs = 0; ///< later entries are from the future
+    AuditSettings settings = defaultAuditSettings();
+    int threads = 1; ///< that judge; the answer is the same for any number
+};
+
+struct AuditSummary {
+    std::int64_t entries = 0;   ///< read, up to the first bad one of the chain
+    std::int64_t handOvers = 0; ///< standing
+    std::int64_t judged = 0;    ///< of these, with record, pair and rules
+    std::int64_t mismatches = 0;
+    ChainCheck chain;
+    std::map<AuditClass, std::int64_t> byClass;
+};
+
+/// What an audit tells on its way. Memory does not grow with the ledger: nothing is held back but what is
+/// open.
+struct AuditEars {
+    FindingSink finding; ///< what only the course of events shows
+    /// Each hand-over with its own findings, in the order of the ledger, once its neighbours are known.
+    std::function<void(const JudgedHandOver&, const SlipAnswer&)> judged;
+};
+
+/// Reads the ledger once for the chain and once for the entries, as far as the chain is whole. Throws Error
+/// ledger-missing (3).
+AuditSummary auditCamp(const Camp& camp, const AuditOptions& options, const AuditEars& ears);
+
+/// What an entry `handed-over` says.
+[[nodiscard]] HandOverFacts factsOf(const Entry& entry);
+
+} // namespace quarterstep

@@ -1,0 +1,279 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/auditing/mismatch.hpp"
+
+#include "core/fitting/order.hpp"
+#include "core/fitting/reasons.hpp"
+#include "core/fitting/stock_index.hpp"
+#include "core/record/judgement.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace quarterstep
+{
+
+namespace
+{
+
+using K = AuditClass;
+
+constexpr double oneStep = 0.02;     // logMAR, the step in which candidates are ordered
+constexpr double neverBetter = 1e-9; // logMAR; a saving below it is none
+
+std::string twoDecimals(double value)
+{
+    const long hundredths = std::lround(std::abs(value) * 100.0);
+    const auto fraction = std::to_string(hundredths % 100);
+    return (value < 0 && hundredths != 0 ? "-" : "") + std::to_string(hundredths / 100) + "." +
+           (fraction.size() < 2 ? "0" : "") + fraction;
+}
+
+void add(JudgedHandOver& judged, K kind, Sentence detail)
+{
+    judged.findings.push_back({judged.facts.entry, kind, std::move(detail)});
+}
+
+std::string joined(const std::vector<std::string>& words)
+{
+    std::string text;
+    for (const auto& word : words)
+        text.append(text.empty() ? "" : " + ").append(word);
+    return text;
+}
+
+/// The answer without any stock: need, whether anything is needed, what is missing.
+std::optional<Recommendation> answerFor(const HandOverFacts& facts, const FittingRules& rules)
+{
+    static const StockIndex nothing{std::span<const StockLine>{}};
+    MatchOptions options;
+    options.profile = facts.profile;
+    options.candidates.index = &nothing;
+    auto person = *facts.record;
+    person.purpose = facts.purpose;
+    auto answers = recommend(person, {}, rules, options);
+    return answers.empty() ? std::nullopt : std::optional(std::move(answers.front()));
+}
+
+void tellFit(JudgedHandOver& judged)
+{
+    const auto& facts = judged.facts;
+    if (judged.outside()) {
+        const auto* failing = judged.fit->firstWith(Band::fails);
+        add(judged, facts.reasonGiven ? K::outsideWithReason : K::outsideWithoutReason,
+            failingSentence(*failing));
+    }
+    if (judged.fit->onTrial())
+        add(judged, K::onTrialWithoutAcuity,
+            {QS_SAY("core", "this pair may be given only with the acuity read with it; none was recorded"),
+             {}});
+    if (judged.nothingNeeded)
+        add(judged, K::notNeeded, {QS_SAY("core", "by the record nothing was needed for this purpose"), {}});
+    bool centresKnown = judged.need->pdKnown && !facts.supply->centresAssumed;
+    const auto* centres = judged.fit->firstWith(Band::notMeasured);
+    centresKnown = centresKnown || (centres == nullptr && !facts.supply->centres);
+    if (!centresKnown && judged.need->pairLevel())
+        add(judged, K::centresNotMeasured,
+            {judged.need->pdKnown
+                 ? QS_SAY("core", "the centres of this pair were assumed, not measured")
+                 : QS_SAY("core", "the PD was not measured; prism is judged at its worst likely value"),
+             {}});
+}
+
+/// Stored and new judgement: the same rules and the same fit give the same words and thousandths.
+void tellDifference(JudgedHandOver& judged)
+{
+    const auto& facts = judged.facts;
+    Entry again;
+    putJudgement(again, *judged.fit);
+    const auto number = [&](const char* name) { return std::stol(again.fields[name]); };
+    const bool same =
+        (facts.verdict.empty() || facts.verdict == again.fields["verdict"]) &&
+        (!facts.costThousandths || *facts.costThousandths == number("cost_thousandths")) &&
+        (!facts.horizontalThousandths || *facts.horizontalThousandths == number("prism_h_thousandths"));
+    if (!same)
+        add(judged, K::verdictDiffers,
+            {QS_SAY("core",
+                    "the entry says %1, judged again it is %2; the cost was %3 and is %4 thousandths"),
+             {facts.verdict, again.fields["verdict"], std::to_string(facts.costThousandths.value_or(0)),
+              again.fields["cost_thousandths"]}});
+}
+
+void tellAcuity(JudgedHandOver& judged, double shortfall)
+{
+    const auto& facts = judged.facts;
+    if (!facts.acuity)
+        return;
+    for (const Eye eye : bothEyes) {
+        const auto& typed = facts.acuity->distance.of(eye);
+        const auto& best = facts.record->eyes.of(eye).acuity.best;
+        const auto& fit = judged.fit->eyes.of(eye);
+        if (!typed || !typed->logMar || !best || !best->logMar || !fit)
+            continue;
+        const double worse = *typed->logMar - (*best->logMar + fit->loss);
+        if (worse > shortfall + 1e-6)
+            add(judged, K::acuityWorse,
+                {eye == Eye::right
+                     ? QS_SAY("core", "right eye: %1 with this pair, %2 logMAR worse than predicted")
+                     : QS_SAY("core", "left eye: %1 with this pair, %2 logMAR worse than predicted"),
+                 {typed->asRecorded, twoDecimals(worse)}});
+    }
+}
+
+/// Looks into the box only where something there could have been better by a step of cost: the cost of a pair
+/// is never below nought.
+void lookInBox(JudgedHandOver& judged, const FittingRules& rules, const BoxThen& box, double regret)
+{
+    if (judged.nothingNeeded || (judged.fit->band == Band::fits && judged.fit->cost < oneStep)) {
+        judged.suggested = judged.fit->acceptable();
+        return;
+    }
+    CandidateOptions options;
+    options.index = box.index;
+    options.alike = false;
+    auto lists = findCandidates(*judged.need, box.lines, *judged.profile, rules.settings, options);
+    const auto acceptable = [](const Candidate& candidate) { return candidate.fit.acceptable(); };
+    judged.acceptableGroups =
+        static_cast<std::size_t>(std::count_if(lists.ranked.begin(), lists.ranked.end(), acceptable));
+    if (judged.acceptableGroups == 0)
+        return;
+    judged.best = std::move(lists.ranked.front());
+    for (const auto& part : judged.best->parts) {
+        judged.bestLines.push_back(box.lines[part.line].name);
+        judged.bestBins.push_back(box.lines[part.line].bin);
+    }
+    judged.suggested =
+        judged.fit->acceptable() && asGoodAs(*judged.need, *judged.profile, *judged.fit, judged.best->fit);
+    const double saved = judged.fit->cost - judged.best->fit.cost;
+    if (saved >= regret - neverBetter || (judged.outside() && saved > neverBetter))
+        add(judged, K::betterPairInBox,
+            {QS_SAY("core", "%1 was in the box (bin %2) and would have cost %3 logMAR less"),
+             {joined(judged.bestLines), joined(judged.bestBins), twoDecimals(saved)}});
+}
+
+} // namespace
+
+const std::array<AuditClassInfo, auditClassCount>& auditClasses()
+{
+    static constexpr std::array<AuditClassInfo, auditClassCount> table{{
+        {K::outsideWithoutReason, "outside-without-reason",
+         QS_SAY("core", "outside a limit, no reason given"),
+         QS_SAY("core", "see the person again; read the pair with the focimeter"), NextStep::dispensing,
+         true},
+        {K::outsideWithReason, "outside-with-reason", QS_SAY("core", "outside a limit, with a reason"),
+         QS_SAY("core", "read the reasons together; where one repeats, change stock or rules"),
+         NextStep::stock, true},
+        {K::betterPairInBox, "better-pair-in-box", QS_SAY("core", "a clearly better pair was in the box"),
+         QS_SAY("core", "look at the bin named: is it reachable, labelled, in its place?"), NextStep::bin,
+         true},
+        {K::offLabel, "off-label", QS_SAY("core", "the pair is off its label"),
+         QS_SAY("core", "quarantine the line, read ten pieces, tell the supplier"), NextStep::supplier, true},
+        {K::acuityWorse, "acuity-worse", QS_SAY("core", "acuity with the pair worse than predicted"),
+         QS_SAY("core", "refract again; where it repeats, look at the refraction of the day"),
+         NextStep::refraction, true},
+        {K::onTrialWithoutAcuity, "on-trial-without-acuity", QS_SAY("core", "on trial, no acuity recorded"),
+         QS_SAY("core", "call the person back and read the acuity with the pair"), NextStep::dispensing,
+         true},
+        {K::notNeeded, "not-needed", QS_SAY("core", "nothing was needed by the record"),
+         QS_SAY("core", "look at what is prescribed to whom; a pair not needed is one that somebody lacks"),
+         NextStep::refraction, true},
+        {K::checksNotRecorded, "checks-not-recorded", QS_SAY("core", "no check recorded"),
+         QS_SAY("core", "record the four checks at hand-over; draw a sample of these for the bench"),
+         NextStep::dispensing, false},
+        {K::centresNotMeasured, "centres-not-measured", QS_SAY("core", "PD or centres not measured"),
+         QS_SAY("core", "measure the PD of everybody and the centres of every line from 1.50 D up"),
+         NextStep::dispensing, false},
+        {K::quarantinedLine, "quarantined-line", QS_SAY("core", "given from a line in quarantine"),
+         QS_SAY("core", "read the pair with the focimeter, or exchange it"), NextStep::supplier, true},
+        {K::interimNotReplaced, "interim-not-replaced", QS_SAY("core", "a temporary pair never replaced"),
+         QS_SAY("core", "ask the laboratory for the order, and the person to come"), NextStep::followUp,
+         false},
+        {K::orderNotCollected, "order-not-collected", QS_SAY("core", "an order not collected"),
+         QS_SAY("core", "send word to the person; bring the pair to the next visit"), NextStep::followUp,
+         false},
+        {K::letterNotWritten, "letter-not-written", QS_SAY("core", "a letter of referral not written"),
+         QS_SAY("core", "write it now"), NextStep::followUp, false},
+        {K::duplicateHandOver, "duplicate-hand-over", QS_SAY("core", "handed over twice for one purpose"),
+         QS_SAY("core", "count the line; where one piece is too many, take the second entry back"),
+         NextStep::record, false},
+        {K::correctionsClustered, "corrections-clustered", QS_SAY("core", "many corrections on one day"),
+         QS_SAY("core", "ask what was difficult that day: light, queue, a new hand"), NextStep::record,
+         false},
+        {K::countDifference, "count-difference", QS_SAY("core", "a count differed from the book"),
+         QS_SAY("core", "look for a line that differs the other way; it is likely beside it"), NextStep::bin,
+         false},
+        {K::witnessAgainstRecord, "witness-against-record",
+         QS_SAY("core", "the record disagrees with what was measured beside it"),
+         QS_SAY("core", "have the card read again by somebody who has not seen the record"), NextStep::record,
+         true},
+        {K::verdictDiffers, "verdict-differs", QS_SAY("core", "judged again, the entry says something else"),
+         QS_SAY("core", "keep this ledger as it is and tell the makers of the program"), NextStep::record,
+         false},
+        {K::rulesMissing, "rules-missing", QS_SAY("core", "the rules of the time are missing"),
+         QS_SAY("core", "put the rules.yaml of that time into a copy of the camp and audit there"),
+         NextStep::record, false},
+        {K::recordMissing, "record-missing", QS_SAY("core", "the record is not there to judge by"),
+         QS_SAY("core",
+                "nothing: the person was forgotten, or the entry was written before records were kept"),
+         NextStep::record, false},
+        {K::fromTheFuture, "from-the-future", QS_SAY("core", "an entry from the future"),
+         QS_SAY("core", "set the clock of that station right"), NextStep::record, false},
+    }};
+    return table;
+}
+
+const AuditClassInfo& infoOf(AuditClass kind)
+{
+    return auditClasses()[static_cast<std::size_t>(kind)];
+}
+
+bool JudgedHandOver::mismatch() const
+{
+    return std::any_of(findings.begin(), findings.end(),
+                       [](const AuditFinding& finding) { return infoOf(finding.kind).mismatch; });
+}
+
+bool asGoodAs(const Need& need, const Profile& profile, const Fit& fit, const Fit& best)
+{
+    const auto key = fitKey(need, profile, fit);
+    const auto bestKey = fitKey(need, profile, best);
+    return key.costStep <= bestKey.costStep && key.cautions <= bestKey.cautions &&
+           key.prismStep <= bestKey.prismStep;
+}
+
+JudgedHandOver judgeAgain(HandOverFacts facts, const FittingRules* rules, const BoxThen& box,
+                          const AuditThresholds& thresholds)
+{
+    JudgedHandOver judged;
+    judged.facts = std::move(facts);
+    const auto& known = judged.facts;
+    if (known.checks.empty() || known.checks == "none")
+        add(judged, K::checksNotRecorded,
+            {QS_SAY("core", "neither power, fit, acuity nor instructions are recorded"), {}});
+    judged.profile = rules != nullptr ? rules->find(known.profile) : nullptr;
+    if (judged.profile == nullptr) {
+        add(judged, K::rulesMissing,
+            {QS_SAY("core",
+                    "the rules with the hash %1 (profile %2) are neither in the ledger nor in rules.yaml"),
+             {known.rulesHash, known.profile}});
+        return judged;
+    }
+    const auto answer = known.record && known.supply ? answerFor(known, *rules) : std::nullopt;
+    if (!answer || !answer->need) {
+        add(judged, K::recordMissing,
+            {known.record
+                 ? QS_SAY("core", "the pair as it was judged, or part of the prescription, is not recorded")
+                 : QS_SAY("core", "the prescription is not recorded or was forgotten"),
+             {}});
+        return judged;
+    }
+    judged.need = answer->need;
+    judged.nothingNeeded = answer->verdict == Verdict::none;
+    judged.fit = judge(*judged.need, *known.supply, *judged.profile, known.acuity ? &*known.acuity : nullptr);
+    tellFit(judged);
+    tellDifference(judged);
+    tellAcuity(judged, thresholds.acuityShortfall);
+    lookInBox(judged, *rules, box, thresholds.regret);
+    return judged;
+}
+
+} // namespace quarterstep
