@@ -213,7 +213,12 @@ void readScanned(const std::vector<CsvRow>& table, Reading<QuantityList>& readin
     reading.value.scanned = true;
     for (const auto& row : table) {
         reading.value.places.push_back(row.cells.front().place);
-        if (row.cells.size() != 1)
+        reading.findings.insert(reading.findings.end(), row.findings.begin(), row.findings.end());
+        if (!row.findings.empty())
+            continue;
+        if (row.cells.size() == 1 && row.cells[0].text.empty())
+            rows.tell(row.cells[0].place, "line-empty", {QS_SAY("core", "the row names no line"), {}});
+        else if (row.cells.size() != 1)
             rows.tell(
                 row.cells[1].place, "row-long",
                 {QS_SAY("core", "one scanned line a row; a table begins with a row that names its columns: "

@@ -40,7 +40,8 @@ class CaseRunner
   private:
     void makeFiles(const CaseSection& section);
     void makeReady(const std::string& line);
-    /// "copy FROM TO", "edit FILE TEXT OTHER_TEXT" or "say INPUT COMMAND…" among the commands that come before.
+    /// "copy FROM TO", "edit FILE TEXT OTHER_TEXT" or "say INPUT COMMAND…" among the commands that come
+    /// before.
     bool makeChange(const std::vector<std::string>& words);
     void replaceOnce(const std::filesystem::path& path, const std::string& from, const std::string& to) const;
 

@@ -117,7 +117,8 @@ class RowWriter
 
     void end()
     {
-        connection_.execute(trigger_); // as it was: a ledger with another rule is refused before anything is read
+        connection_.execute(
+            trigger_); // as it was: a ledger with another rule is refused before anything is read
         connection_.execute("COMMIT");
     }
 

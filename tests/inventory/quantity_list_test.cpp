@@ -66,6 +66,7 @@ BOOST_AUTO_TEST_CASE(what_is_wrong_with_a_list_is_told_at_its_place, *utf::label
     checkList("line,quantity,cause\nA,1,^bored\n", {"cause-word"});
     checkList("line,quantity\nA,^9999999\n", {"number-range"});
     checkList("A,^3\n", {"row-long"});
+    checkList("A\n\"\"^p\n", {"csv-after-quote"});
     checkList("format: ^something\nlines: []\n", {"format-unknown"});
     checkList("format: quarterstep list 1\nlines: ^3\n", {"lines-not-a-list"});
     checkList(yamlHead + "  - ^{line: A}\n", {"key-missing"});
