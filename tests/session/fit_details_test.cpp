@@ -117,6 +117,7 @@ BOOST_AUTO_TEST_CASE(the_first_key_that_differs_is_told_for_every_pair_of_a_mixe
     const auto& rules = defaultRules();
     for (int round = 0; round < 30; ++round) {
         std::vector<StockLine> stock;
+        stock.reserve(14);
         for (int i = 0; i < 14; ++i)
             stock.push_back(pairOf("L" + std::to_string(i), quarter(random) * 0.25, millimetre(random)));
         const auto person = someone("-1.25 -0.50 x 90", "-1.00", 10.0 + 5.0 * (round % 12));
