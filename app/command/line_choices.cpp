@@ -157,12 +157,9 @@ QString proofWords(const Proof& proof)
 
 QJsonObject jsonProof(const Proof& proof)
 {
-    return {{"bound", jsonNumber(proof.bound)},
-            {"reached", jsonNumber(proof.reached)},
-            {"gap", jsonNumber(proof.gap())},
-            {"loss_bound_logmar", jsonNumber(proof.lossBound)},
-            {"proved", proof.proved()},
-            {"method", QString::fromLatin1(jsonWord(proof.method))}};
+    return {{"bound", jsonNumber(proof.bound)}, {"reached", jsonNumber(proof.reached)},
+            {"gap", jsonNumber(proof.gap())},   {"loss_bound_logmar", jsonNumber(proof.lossBound)},
+            {"proved", proof.proved()},         {"method", QString::fromLatin1(jsonWord(proof.method))}};
 }
 
 } // namespace quarterstep

@@ -21,8 +21,7 @@ PackQuestion questionOf(const CommandLine& line, const Box& box, DemandRead dema
     question.match = matchOptions(line, box.rules);
     question.match.assumeCentred = demand.centred;
     question.budget = thousandthsOption(line, "--budget", 0.0, 1e9).value_or(0);
-    if (const auto kilograms = thousandthsOption(line, "--weight", 0.0, 1e5))
-        question.grams = *kilograms;
+    question.grams = thousandthsOption(line, "--weight", 0.0, 1e5); // thousandths of a kilogram
     if (const auto boxes = wholeOption(line, "--boxes", 1, 10000))
         question.boxes = static_cast<int>(*boxes);
     question.piecesInBox =

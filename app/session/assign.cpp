@@ -235,6 +235,7 @@ std::vector<double> scarcityOfLines(const LineEntries& entries, const Resources&
         available.push_back(resource.available);
     const auto scarcity = scarcityOf(entries.waiting, available);
     std::vector<double> ofLine;
+    ofLine.reserve(lines);
     for (std::size_t line = 0; line < lines; ++line)
         ofLine.push_back(scarcity[resources.of(line)]);
     return ofLine;

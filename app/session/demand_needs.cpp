@@ -85,6 +85,7 @@ std::vector<Scenario> drawScenarios(const JudgedDemand& demand, const std::vecto
                                     int people, int count, std::uint64_t seed)
 {
     std::vector<Scenario> scenarios;
+    scenarios.reserve(static_cast<std::size_t>(count));
     for (int i = 0; i < count; ++i)
         scenarios.push_back(drawScenario(demand, persons, people, Draw(seed, static_cast<std::uint64_t>(i))));
     return scenarios;

@@ -81,10 +81,10 @@ struct PackAnswer {
     std::vector<RunOut> runOuts;
     std::vector<LeftOut> leftOut;
     std::map<std::string, double>
-        unservable;        ///< share of the needs that nothing offered could serve, by reason
-    double servable = 0.0; ///< share that something offered or on hand could serve
-    double inLine = 0.0;   ///< needs a person, of those who come
-    bool bundles = false;  ///< lenses in frames took part: the bound is loose for them
+        unservable;          ///< share of the needs that nothing offered could serve, by reason
+    double servable = 0.0;   ///< share that something offered or on hand could serve
+    double inLine = 0.0;     ///< needs a person, of those who come
+    bool bundles = false;    ///< lenses in frames took part: the bound is loose for them
     Sentence nothing;        ///< why the plan is empty; empty when it is not
     bool impossible = false; ///< empty because nothing could be planned, not because nothing is needed
 };

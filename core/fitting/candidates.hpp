@@ -29,10 +29,10 @@ struct Candidate {
 class StockIndex; // stock_index.hpp
 
 struct CandidateOptions {
-    bool everyLine = false;       ///< one candidate a line instead of one a group
-    bool onlyAvailable = true;    ///< skip what is not available
-    std::size_t most = 6;         ///< groups kept in each list
-    bool alike = true;            ///< fill Candidate::alike (frames and lenses multiply)
+    bool everyLine = false;    ///< one candidate a line instead of one a group
+    bool onlyAvailable = true; ///< skip what is not available
+    std::size_t most = 6;      ///< groups kept in each list
+    bool alike = true;         ///< fill Candidate::alike (frames and lenses multiply)
     /// All that ranks, however long the list, without sources; misses only where nothing acceptable ranks.
     bool everyRanked = false;
     std::vector<double> scarcity; ///< per line, higher = keep; empty = none
