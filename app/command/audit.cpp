@@ -55,6 +55,54 @@ QJsonObject jsonFinding(const ToldFinding& told)
             {"slip", slip}};
 }
 
+const char* funnelWord(Funnel funnel)
+{
+    return funnel == Funnel::alarm ? "alarm" : funnel == Funnel::alert ? "alert" : "inside";
+}
+
+QJsonObject jsonRate(const AuditRate& rate)
+{
+    return {{"by", jsonText(rate.by)},
+            {"name", jsonText(rate.name)},
+            {"judged", static_cast<qint64>(rate.tally.judged)},
+            {"mismatches", static_cast<qint64>(rate.tally.mismatches)},
+            {"share", jsonNumber(rate.tally.share())},
+            {"lower", jsonNumber(rate.limits.lower)},
+            {"upper", jsonNumber(rate.limits.upper)},
+            {"funnel", funnelWord(rate.funnel)}};
+}
+
+/// Whole camp first, exact limits; a p-chart only where the volume carries one, else why not.
+void showRates(const std::vector<AuditRate>& rates, Output& out)
+{
+    const auto percent = [](double share) { return QString::number(100.0 * share, 'f', 1); };
+    for (const auto& rate : rates)
+        out.line(
+            QStringLiteral("  ") +
+            commandWords(QT_TRANSLATE_NOOP("command", "%1 %2: %3 of %4, %5 % (95 %: %6 to %7), funnel %8"))
+                .arg(QString::fromStdString(rate.by), ltr(rate.name))
+                .arg(rate.tally.mismatches)
+                .arg(rate.tally.judged)
+                .arg(percent(rate.tally.share()), percent(rate.limits.lower), percent(rate.limits.upper),
+                     QLatin1String(funnelWord(rate.funnel))));
+    if (rates.empty() || rates.front().tally.mismatches == 0 ||
+        rates.front().tally.mismatches == rates.front().tally.judged)
+        return;
+    const double share = rates.front().tally.share();
+    const auto chart = gChart(share);
+    out.line(
+        QStringLiteral("  ") +
+        commandWords(QT_TRANSLATE_NOOP("command", "g-chart: between two mismatches half the time at most %1 "
+                                                  "hand-overs; more than %2 in a row is better than this"))
+            .arg(chart.centre)
+            .arg(chart.upper));
+    out.line(QStringLiteral("  ") +
+             commandWords(QT_TRANSLATE_NOOP("command",
+                                            "a p-chart needs camps of %1 hand-overs or more at this share "
+                                            "to show that things got better"))
+                 .arg(*pChartNeeds(share)));
+}
+
 void tellChain(const AuditSummary& summary, const Camp& camp, Output& out)
 {
     if (summary.chain.ok)
@@ -72,6 +120,9 @@ void showAuditJson(const AuditAnswer& answer, Output& out)
     QJsonArray findings;
     for (const auto& finding : answer.findings)
         findings.append(jsonFinding(finding));
+    QJsonArray rates;
+    for (const auto& rate : answer.summary.rates)
+        rates.append(jsonRate(rate));
     const auto& chain = answer.summary.chain;
     out.json(QJsonObject{
         {"entries", static_cast<qint64>(answer.summary.entries)},
@@ -79,7 +130,7 @@ void showAuditJson(const AuditAnswer& answer, Output& out)
         {"judged", static_cast<qint64>(answer.summary.judged)},
         {"mismatches", static_cast<qint64>(answer.summary.mismatches)},
         {"findings", findings},
-        {"rates", QJsonArray{}},
+        {"rates", rates},
         {"chain", QJsonObject{{"ok", chain.ok},
                               {"first_bad", chain.firstBad ? QJsonValue(static_cast<qint64>(*chain.firstBad))
                                                            : QJsonValue(QJsonValue::Null)}}}});
@@ -108,6 +159,8 @@ void showAuditText(const AuditAnswer& answer, Output& out)
     for (const auto& [kind, count] : summary.byClass)
         out.line(QStringLiteral("  %1  ").arg(count, 5) + say({infoOf(kind).words, {}}) +
                  QStringLiteral(" → ") + say({infoOf(kind).next, {}}));
+    if (summary.mismatches > 0)
+        showRates(summary.rates, out);
     if (summary.entries == 0)
         out.line(commandWords(QT_TRANSLATE_NOOP("command", "the ledger is empty: nothing to audit")));
 }

@@ -97,6 +97,7 @@ class Replay
         });
         judgeBatch();
         window_.finish();
+        takeRates();
         watch_.finish(sink());
         return summary_;
     }
@@ -216,10 +217,40 @@ class Replay
                  infoOf(told->kind()).entry ? AuditClass::witnessAgainstRecord : AuditClass::betterPairInBox,
                  told->detail});
         summary_.mismatches += judged.mismatch() ? 1 : 0;
+        if (judged.fit)
+            count(judged);
         for (const auto& finding : judged.findings)
             ++summary_.byClass[finding.kind];
         if (ears_.judged)
             ears_.judged(judged, slips);
+    }
+
+    void count(const JudgedHandOver& judged)
+    {
+        const auto& facts = judged.facts;
+        const auto add = [&](const char* by, const std::string& name) {
+            auto& tally = tallies_[{by, name}];
+            ++tally.judged;
+            tally.mismatches += judged.mismatch() ? 1 : 0;
+        };
+        add("all", "");
+        add("site", facts.site);
+        if (!facts.actor.empty())
+            add("actor", facts.actor);
+        add("week", mondayOf(facts.atMs));
+        add("profile", facts.profile);
+        add("kind", facts.movements.size() == 1 ? "ready-made" : "lenses in a frame");
+    }
+
+    void takeRates()
+    {
+        const auto share = tallies_[{"all", ""}].share();
+        for (const auto& [key, tally] : tallies_)
+            if (tally.judged > 0)
+                summary_.rates.push_back(
+                    {key.first, key.second, tally, exactLimits(tally), funnelOf(tally, share)});
+        std::stable_partition(summary_.rates.begin(), summary_.rates.end(),
+                              [](const AuditRate& rate) { return rate.by == "all"; });
     }
 
     const Camp& camp_;
@@ -233,6 +264,7 @@ class Replay
     LedgerWatch watch_;
     SlipWindow window_;
     AuditSummary summary_;
+    std::map<std::pair<std::string, std::string>, Tally> tallies_; ///< by what, and name
     std::vector<StoredEntry> batch_;
     std::vector<Step> steps_;
 };

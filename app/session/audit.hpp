@@ -5,6 +5,7 @@
 
 #include "app/session/camp.hpp"
 #include "core/auditing/ledger_watch.hpp"
+#include "core/auditing/rates.hpp"
 #include "inventory/text/audit_file.hpp"
 
 namespace quarterstep
@@ -17,6 +18,15 @@ struct AuditOptions {
     int threads = 1; ///< that judge; the answer is the same for any number
 };
 
+/// Hand-overs of one site, week, profile or kind of pair.
+struct AuditRate {
+    std::string by;   ///< "all" "site" "actor" "week" "profile" "kind": stable, in JSON
+    std::string name; ///< ISO date of the Monday for a week
+    Tally tally;
+    ShareLimits limits;             ///< exact, 95 %
+    Funnel funnel = Funnel::inside; ///< against the share of all; nothing is ranked
+};
+
 struct AuditSummary {
     std::int64_t entries = 0;   ///< read, up to the first bad one of the chain
     std::int64_t handOvers = 0; ///< standing
@@ -24,6 +34,7 @@ struct AuditSummary {
     std::int64_t mismatches = 0;
     ChainCheck chain;
     std::map<AuditClass, std::int64_t> byClass;
+    std::vector<AuditRate> rates; ///< all first, then by name
 };
 
 /// What an audit tells on its way. Memory does not grow with the ledger: nothing is held back but what is
@@ -40,5 +51,7 @@ AuditSummary auditCamp(const Camp& camp, const AuditOptions& options, const Audi
 
 /// What an entry `handed-over` says.
 [[nodiscard]] HandOverFacts factsOf(const Entry& entry);
+/// ISO date of the Monday of the week, UTC.
+[[nodiscard]] std::string mondayOf(std::int64_t atMs);
 
 } // namespace quarterstep

@@ -69,6 +69,14 @@ IsoDate dateOf(std::int64_t day)
 
 } // namespace
 
+std::string mondayOf(std::int64_t atMs)
+{
+    const std::int64_t day = atMs / msOfADay;
+    const auto date = dateOf(day - (day + 3) % 7); // 1970-01-01 was a Thursday
+    const auto two = [](int number) { return (number < 10 ? "0" : "") + std::to_string(number); };
+    return std::to_string(date.year) + "-" + two(date.month) + "-" + two(date.day);
+}
+
 HandOverFacts factsOf(const Entry& entry)
 {
     HandOverFacts facts;

@@ -6,7 +6,8 @@ import subprocess
 import sys
 
 ROUTES = ["chi_square", "student", "f", "hotelling", "grubbs_two", "grubbs_one", "readings", "matrix", "crossed",
-          "decentre", "vertex", "reproducibility", "chance_alike", "chance"]
+          "decentre", "vertex", "reproducibility", "chance_alike", "chance",
+          "exact_limits", "funnel", "g_chart"]
 
 try:
     import numpy as np
@@ -96,6 +97,11 @@ def chance(v):
     return [0.5 - total / np.pi]
 
 
+def exact_limits(v):
+    interval = stats.binomtest(int(v[1]), int(v[0])).proportion_ci(v[2], method="exact")
+    return [interval.low, interval.high]
+
+
 WORK = {
     "chi_square": lambda v: [stats.chi2.ppf(*v)],
     "student": lambda v: [stats.t.ppf(*v)],
@@ -111,6 +117,9 @@ WORK = {
     "reproducibility": reproducibility,
     "chance_alike": chance_alike,
     "chance": chance,
+    "exact_limits": exact_limits,
+    "funnel": lambda v: [stats.binom.ppf(1 - v[2], v[0], v[1])],
+    "g_chart": lambda v: [stats.geom.isf(0.5, v[0]) - 1, stats.geom.isf(v[1], v[0]) - 1],
 }
 WITHIN = {"crossed": 1e-7, "decentre": 1e-6, "reproducibility": 0.005, "readings": 1e-8, "chance_alike": 1e-4, "chance": 2e-4}
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Prints inputs and what the project makes of them, one line a value, for independent_routes.py to work out
 // again by another route: name | inputs | result, numbers in full.
+#include "core/auditing/rates.hpp"
 #include "core/optics/chance_within.hpp"
 #include "core/optics/combined_power.hpp"
 #include "core/optics/covariance.hpp"
@@ -44,6 +45,23 @@ void putQuantiles()
             put("grubbs_two", {double(count), alpha}, {*grubbsCritical(count, alpha, Sides::two)});
             put("grubbs_one", {double(count), alpha}, {*grubbsCritical(count, alpha, Sides::one)});
         }
+}
+
+void putRates()
+{
+    for (const std::int64_t judged : {5, 20, 60, 417, 5000})
+        for (const std::int64_t bad : {std::int64_t{0}, std::int64_t{1}, judged / 7, judged})
+            for (const double confidence : {0.95, 0.999}) {
+                const auto limits = exactLimits({judged, bad}, confidence);
+                put("exact_limits", {double(judged), double(bad), confidence}, {limits.lower, limits.upper});
+            }
+    for (const std::int64_t trials : {1, 20, 60, 200, 3000})
+        for (const double share : {0.005, 0.02, 0.05, 0.2})
+            for (const double tail : {alertTail, alarmTail})
+                put("funnel", {double(trials), share, tail}, {double(funnelUpper(trials, share, tail))});
+    for (const double share : {0.005, 0.02, 0.05, 0.2})
+        for (const double tail : {0.05, 0.00135})
+            put("g_chart", {share, tail}, {gChart(share, tail).centre, double(gChart(share, tail).upper)});
 }
 
 void putEllipsoids(std::mt19937& engine)
@@ -127,6 +145,7 @@ int main()
 {
     std::mt19937 engine(20261125);
     putQuantiles();
+    putRates();
     putEllipsoids(engine);
     putPowers(engine);
     putChances(engine);
