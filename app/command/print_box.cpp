@@ -65,6 +65,7 @@ std::vector<Paper> binLabels(const CommandLine& line, const PrintBox& box)
         if (!each.bin.empty() && (!line.has("--bin") || each.bin == line.value("--bin")))
             bins.insert(each.bin);
     std::vector<Paper> papers;
+    papers.reserve(bins.size());
     for (const auto& bin : bins)
         papers.push_back(binLabel(bin, box.stock, box.source));
     return papers;

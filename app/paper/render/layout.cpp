@@ -185,7 +185,8 @@ constexpr double padding = 2.5; ///< mm round the text of a label
 /// The pieces of a label at the largest scale that its height holds.
 Pieces labelPieces(const Paper& paper, const PaperJob& job, const LabelSize& size)
 {
-    for (double scale = 1.0; scale > 0.49; scale -= 0.05) {
+    for (int hundredths = 100; hundredths >= 50; hundredths -= 5) {
+        const double scale = hundredths / 100.0;
         const auto column =
             columnOf(job, (size.width - 2.0 * padding) * unitsPerMm, labelType(paper.kind, size, scale));
         auto made = piecesOf(paper, column);
@@ -239,9 +240,10 @@ class LabelSheets
         if (count_ % (across_ * down_) == 0)
             laid_.pages.push_back({sheet_.width * unitsPerMm, sheet_.height * unitsPerMm, {}});
         const int at = count_++ % (across_ * down_);
+        const int row = at / across_;
         const double width = across_ * size_.width + (across_ - 1) * gapAcross;
         const double left = (sheet_.width - width) / 2.0 + at % across_ * (size_.width + gapAcross);
-        const double top = (sheet_.height - down_ * size_.height) / 2.0 + at / across_ * size_.height;
+        const double top = (sheet_.height - down_ * size_.height) / 2.0 + row * size_.height;
         placeLabel(made, size_, left * unitsPerMm, top * unitsPerMm, laid_.pages.back());
     }
 

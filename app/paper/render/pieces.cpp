@@ -292,7 +292,8 @@ class Maker
         mark.place = mark.sideways ? QRectF(0.0, 0.0, mm(type_.bars), length)
                                    : QRectF(0.0, 0.0, length, mm(type_.bars));
         const double height = mark.place.height();
-        put(made, std::move(mark), mark.sideways ? mm(2.0) : module * code.quietModules, 0.0);
+        const bool sideways = mark.sideways;
+        put(made, std::move(mark), sideways ? mm(2.0) : module * code.quietModules, 0.0);
         auto text = wordsMark(below, type_.small, false, column_.width, column_);
         put(made, std::move(text), 0.0, height + mm(0.4));
     }
