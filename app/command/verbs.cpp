@@ -48,7 +48,7 @@ const std::vector<VerbRow>& verbTable()
          0,
          0,
          {"--camp", "--line", "--check", "--camp-people", "--accept-edits", "--discard-edits", "--moved-here",
-          "--second-station", "--reason", "--dry-run", "--json"},
+          "--second-station", "--set-up", "--move-ledger", "--reason", "--dry-run", "--json"},
          {"--camp"},
          {"quarterstep stock --camp orrowen", "quarterstep stock --camp orrowen --line N+200-62M-BK"},
          runStock},

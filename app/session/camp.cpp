@@ -104,7 +104,7 @@ void Camp::openLedger(Ledger::Mode mode)
     if (ledger_->writable())
         return take(writeBack(folder_, *ledger_, file_));
     edited_ = editedCounts(file_, *ledger_);
-    takeBalances(ledger_->balances(site()));
+    takeBalances(ledger_->snapshot(site()));
 }
 
 void Camp::tellMigrated()
@@ -143,19 +143,20 @@ void Camp::tell(const Finding& finding)
 
 void Camp::take(WriteBackResult result)
 {
-    const auto balances = ledger_->balances(result.file.site);
+    const auto snapshot = ledger_->snapshot(result.file.site);
     for (const auto& finding : result.findings)
         tell(finding);
     edited_ = std::move(result.edited);
     file_ = std::move(result.file);
     stock_ = file_.lines;
-    takeBalances(balances);
+    takeBalances(snapshot);
 }
 
-void Camp::takeBalances(const std::vector<Balance>& balances)
+void Camp::takeBalances(const Snapshot& snapshot)
 {
+    position_ = snapshot.position;
     std::unordered_map<std::string, const Balance*> byLine;
-    for (const auto& balance : balances)
+    for (const auto& balance : snapshot.balances)
         byLine[balance.line] = &balance;
     for (auto& line : stock_) {
         const auto found = byLine.find(line.name);
@@ -187,7 +188,7 @@ std::vector<Entry> Camp::postAll(std::vector<Entry> entries, std::optional<std::
     auto posted = ledger().postAll(site(), std::move(entries), expected);
     try { // the entry stands: from here on nothing may look like a refusal
         if (pauses_ > 0)
-            takeBalances(ledger_->balances(site()));
+            takeBalances(ledger_->snapshot(site()));
         else
             take(writeBack(folder_, *ledger_, file_));
     } catch (const Error& error) {
@@ -211,6 +212,11 @@ Camp::WriteBackPause::~WriteBackPause()
     }
 }
 
+bool Camp::isBehind() const
+{
+    return ledger_ && ledger_->position() != position_;
+}
+
 void Camp::refresh()
 {
     if (ledger_ && ledger_->writable())
@@ -223,7 +229,7 @@ void Camp::refresh()
     if (!ledger_)
         return;
     edited_ = editedCounts(file_, *ledger_);
-    takeBalances(ledger_->balances(site()));
+    takeBalances(ledger_->snapshot(site()));
 }
 
 void Camp::refreshAfterWriting()

@@ -39,6 +39,9 @@ class Camp
     /// The same for several, in one transaction: see Ledger::postAll.
     std::vector<Entry> postAll(std::vector<Entry> entries,
                                std::optional<std::int64_t> expected = std::nullopt);
+    /// Whether something was posted since this camp looked last, by another station or program. One question
+    /// to the ledger.
+    [[nodiscard]] bool isBehind() const;
     /// Reads file and balances again (a person, another station or verb may have written).
     void refresh();
     /// After the ledger was written to in another way than by posting: refresh, but a file that cannot be
@@ -73,7 +76,7 @@ class Camp
     void readFiles();
     void openLedger(Ledger::Mode mode);
     void take(WriteBackResult result);
-    void takeBalances(const std::vector<Balance>& balances);
+    void takeBalances(const Snapshot& snapshot);
     void tell(const Finding& finding);
     void tellBehind(const Error& error);
     void tellMigrated();
@@ -86,6 +89,7 @@ class Camp
     std::optional<Ledger> ledger_;
     std::vector<Finding> findings_;
     std::vector<EditedCount> edited_;
+    std::int64_t position_ = 0; ///< of the ledger when its counts were taken last
     int pauses_ = 0;
 };
 
