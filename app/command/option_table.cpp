@@ -190,6 +190,13 @@ const std::vector<OptionRow>& optionTable()
                            "read the new PIN from this file descriptor; or set QUARTERSTEP_NEW_PIN")},
         {"--second-station", 0, "",
          QT_TRANSLATE_NOOP("command", "this folder was copied here and both are used")},
+        {"--set-up", 1, "ADDRESS",
+         QT_TRANSLATE_NOOP("command",
+                           "make a shared ledger in the empty database of this address; with --dry-run the "
+                           "script is printed")},
+        {"--move-ledger", 1, "LEDGER",
+         QT_TRANSLATE_NOOP("command",
+                           "move everything to the shared ledger of this address, or to this new file")},
     };
     return table;
 }

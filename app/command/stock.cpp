@@ -217,6 +217,8 @@ int showAll(const CommandLine& line, const Camp& camp, Output& out)
 
 int runStock(const CommandLine& line, Output& out)
 {
+    if (const auto exit = placeLedger(line, out))
+        return *exit;
     if (const auto exit = settleStock(line, out))
         return *exit;
     const auto camp = Camp::open(line.value("--camp"), Ledger::Mode::readOnly);

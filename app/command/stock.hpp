@@ -14,4 +14,7 @@ int showCard(const CommandLine& line, const Camp& camp, Output& out);
 /// --accept-edits, --discard-edits, --moved-here, --second-station; empty when none of them was asked for.
 [[nodiscard]] std::optional<int> settleStock(const CommandLine& line, Output& out);
 
+/// --set-up, --move-ledger; empty when neither was asked for.
+[[nodiscard]] std::optional<int> placeLedger(const CommandLine& line, Output& out);
+
 } // namespace quarterstep

@@ -60,7 +60,7 @@ const std::vector<VerbRow>& verbTable()
          0,
          0,
          {"--camp", "--line", "--check", "--camp-people", "--accept-edits", "--discard-edits", "--moved-here",
-          "--second-station", "--set-pin", "--remove-pin", "--pin-fd", "--new-pin-fd", "--reason",
+          "--second-station", "--set-up", "--move-ledger", "--set-pin", "--remove-pin", "--pin-fd", "--new-pin-fd", "--reason",
           "--dry-run", "--json"},
          {"--camp"},
          {"quarterstep stock --camp orrowen", "quarterstep stock --camp orrowen --line N+200-62M-BK",

@@ -107,7 +107,7 @@ void Camp::openLedger(Ledger::Mode mode)
     if (ledger_->writable())
         return take(writeBack(folder_, *ledger_, file_));
     edited_ = editedCounts(file_, *ledger_);
-    takeBalances(ledger_->balances(site()));
+    takeBalances(ledger_->snapshot(site()));
 }
 
 void Camp::tellMigrated()
@@ -155,13 +155,13 @@ void Camp::tell(const Finding& finding)
 
 void Camp::take(WriteBackResult result)
 {
-    const auto balances = ledger_->balances(result.file.site);
+    const auto snapshot = ledger_->snapshot(result.file.site);
     for (const auto& finding : result.findings)
         tell(finding);
     edited_ = std::move(result.edited);
     file_ = std::move(result.file);
     takeLines();
-    takeBalances(balances);
+    takeBalances(snapshot);
 }
 
 void Camp::takeLines()
@@ -178,10 +178,11 @@ const StockIndex& Camp::index() const
     return *index_;
 }
 
-void Camp::takeBalances(const std::vector<Balance>& balances)
+void Camp::takeBalances(const Snapshot& snapshot)
 {
+    position_ = snapshot.position;
     std::unordered_map<std::string, const Balance*> byLine;
-    for (const auto& balance : balances)
+    for (const auto& balance : snapshot.balances)
         byLine[balance.line] = &balance;
     for (auto& line : stock_) {
         const auto found = byLine.find(line.name);
@@ -217,7 +218,7 @@ std::vector<Entry> Camp::postAll(std::vector<Entry> entries, std::optional<std::
                  });
     try { // the entry stands: from here on nothing may look like a refusal
         if (pauses_ > 0)
-            takeBalances(ledger_->balances(site()));
+            takeBalances(ledger_->snapshot(site()));
         else
             take(writeBack(folder_, *ledger_, file_));
     } catch (const Error& error) {
@@ -262,6 +263,11 @@ Camp::WriteBackPause::~WriteBackPause()
     }
 }
 
+bool Camp::isBehind() const
+{
+    return ledger_ && ledger_->position() != position_;
+}
+
 void Camp::refresh()
 {
     if (ledger_ && ledger_->writable())
@@ -274,7 +280,7 @@ void Camp::refresh()
     if (!ledger_)
         return;
     edited_ = editedCounts(file_, *ledger_);
-    takeBalances(ledger_->balances(site()));
+    takeBalances(ledger_->snapshot(site()));
 }
 
 void Camp::refreshAfterWriting()

@@ -43,6 +43,9 @@ class Camp
     /// The same for several, in one transaction: see Ledger::postAll.
     std::vector<Entry> postAll(std::vector<Entry> entries,
                                std::optional<std::int64_t> expected = std::nullopt);
+    /// Whether something was posted since this camp looked last, by another station or program. One question
+    /// to the ledger.
+    [[nodiscard]] bool isBehind() const;
     /// Reads file and balances again (a person, another station or verb may have written).
     void refresh();
     /// After the ledger was written to in another way than by posting: refresh, but a file that cannot be
@@ -78,7 +81,7 @@ class Camp
     void openLedger(Ledger::Mode mode);
     void take(WriteBackResult result);
     void takeLines();
-    void takeBalances(const std::vector<Balance>& balances);
+    void takeBalances(const Snapshot& snapshot);
     void tell(const Finding& finding);
     void tellBehind(const Error& error);
     void tellMigrated();
@@ -93,6 +96,7 @@ class Camp
     std::optional<Ledger> ledger_;
     std::vector<Finding> findings_;
     std::vector<EditedCount> edited_;
+    std::int64_t position_ = 0; ///< of the ledger when its counts were taken last
     int pauses_ = 0;
     bool rulesKept_ = false; ///< whether the ledger holds the text of these rules
 };

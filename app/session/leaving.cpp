@@ -138,6 +138,32 @@ MergeReport importLedger(Camp& camp, const std::string& path, bool dryRun)
     return report;
 }
 
+std::int64_t moveLedger(const std::string& folder, const std::string& target, bool dryRun)
+{
+    std::int64_t entries = 0;
+    {
+        auto camp = Camp::open(folder, Ledger::Mode::readWrite);
+        entries = camp.ledger().position();
+        const auto location = ledgerLocation(folder, target);
+        if (location == ledgerLocation(folder, readStockFile(stockPath(folder)).value.ledger))
+            throw Error(
+                aboutPath(location, "merge-itself",
+                          {QS_SAY("core", "this is the ledger of the camp itself; name another one"), {}}),
+                2);
+        if (dryRun)
+            return entries;
+        camp.ledger().moveTo(location);
+    }
+    {
+        const FolderLock lock(folder);
+        nameLedger(folder, target);
+    }
+    auto camp = Camp::open(folder, Ledger::Mode::readWrite);
+    if (camp.ledger().moved()) // a new file lives nowhere yet
+        camp.claimPlace();
+    return entries;
+}
+
 std::vector<std::string> copiesBeside(const Camp& camp)
 {
     std::vector<std::string> names;

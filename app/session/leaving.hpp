@@ -34,6 +34,12 @@ struct ExportTable {
 /// it.
 MergeReport importLedger(Camp& camp, const std::string& path, bool dryRun);
 
+/// Moves the ledger of a camp folder to a shared one that was set up, or back to a new file in the folder,
+/// and lets stock.yaml name it. Returns the number of entries. The old one stays as it is and is used from
+/// here no more; other stations of a shared one are not moved. Throws what Ledger::moveTo throws, and
+/// ledger-not-plain (3).
+std::int64_t moveLedger(const std::string& folder, const std::string& target, bool dryRun);
+
 /// Copies of the ledger that lie beside it and are not reached by forgetting: names of files.
 [[nodiscard]] std::vector<std::string> copiesBeside(const Camp& camp);
 

@@ -83,6 +83,11 @@ class StoreEngine
     [[nodiscard]] virtual bool emptyJournal(Connection& connection) = 0;
     /// A copy in a new file. Throws Error file-exists (3), file-unwritable (4), ledger-full (4).
     virtual void copyTo(Connection& connection, const std::string& target) = 0;
+    /// Takes over everything of another ledger, before connecting: into a new file, or into tables without an
+    /// entry.
+    virtual void takeOver(Connection& from) = 0;
+    /// Inside a transaction: this ledger is used from here no more, so that nobody goes on in it unawares.
+    virtual void leave(Connection& connection) = 0;
 };
 
 } // namespace quarterstep

@@ -159,6 +159,11 @@ class Ledger
     /// A consistent copy in a new file that only its owner reads. Throws Error file-exists (3),
     /// file-unwritable (4), ledger-full (4).
     void copyTo(const std::string& target) const;
+    /// Puts everything into an empty shared ledger that was set up, or a new file, and leaves this one:
+    /// entries stay as they are, and what is written there comes from a station of its own. A file that was
+    /// left can be read, or claimed again. Throws Error ledger-not-empty (3), file-exists (3), ledger-went-on
+    /// (4) when something was posted meanwhile, and what opening throws.
+    void moveTo(const std::string& location);
     /// Persons live beside the chain, so that one can be erased without breaking it.
     void putPerson(const LedgerPerson& person);
     /// All of them in one transaction, or none.

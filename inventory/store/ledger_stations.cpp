@@ -64,4 +64,14 @@ void Ledger::copyTo(const std::string& target) const
     inside_->engine().copyTo(inside_->live(), target);
 }
 
+void Ledger::moveTo(const std::string& location)
+{
+    const auto here = position();
+    StoreEngine::of(location)->takeOver(inside_->live());
+    LedgerTransaction transaction(*inside_);
+    inside_->requirePosition(here);
+    inside_->engine().leave(inside_->live());
+    transaction.commit();
+}
+
 } // namespace quarterstep

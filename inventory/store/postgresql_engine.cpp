@@ -214,4 +214,13 @@ void PostgresqlEngine::copyTo(Connection& connection, const std::string& target)
     cloneToFile(connection, target);
 }
 
+void PostgresqlEngine::takeOver(Connection& from)
+{
+    Connection into(address_.location, Connection::Access::readWrite, 2000);
+    into.engine().settleToWrite(into, into.engine().state(into));
+    cloneLedger(from, into);
+}
+
+void PostgresqlEngine::leave(Connection& /*connection*/) {} // other stations may go on
+
 } // namespace quarterstep

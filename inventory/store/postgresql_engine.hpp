@@ -40,6 +40,8 @@ class PostgresqlEngine : public StoreEngine
     void overwriteErased(Connection& connection) override;
     [[nodiscard]] bool emptyJournal(Connection& connection) override;
     void copyTo(Connection& connection, const std::string& target) override;
+    void takeOver(Connection& from) override;
+    void leave(Connection& connection) override;
 
   private:
     LedgerAddress address_;

@@ -44,6 +44,7 @@ LedgerAddress readLedgerAddress(const std::string& location)
 {
     const QUrl url(QString::fromStdString(location), QUrl::StrictMode);
     LedgerAddress address;
+    address.location = location;
     address.shown = url.toString(QUrl::RemovePassword | QUrl::RemoveQuery).toStdString();
     if (!url.isValid())
         throw badAddress(location.substr(0, location.find(':') + 3), url.errorString().toStdString());

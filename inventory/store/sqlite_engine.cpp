@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // A ledger in a file: made when missing, set to write safely, its place compared.
 #include "inventory/store/sqlite_engine.hpp"
+#include "inventory/store/clone.hpp"
 #include "inventory/store/entry_id.hpp"
 #include "inventory/store/migrations.hpp"
 
@@ -299,6 +300,17 @@ bool SqliteEngine::emptyJournal(Connection& connection)
 void SqliteEngine::copyTo(Connection& connection, const std::string& target)
 {
     copyLedger(connection, target);
+}
+
+void SqliteEngine::takeOver(Connection& from)
+{
+    refuseNetworkPlace(path_);
+    cloneToFile(from, path_);
+}
+
+void SqliteEngine::leave(Connection& connection)
+{
+    connection.execute("UPDATE station SET machine = '', volume = '', folder = '' WHERE own = 1");
 }
 
 } // namespace quarterstep

@@ -39,6 +39,8 @@ class SqliteEngine : public StoreEngine
     void overwriteErased(Connection& connection) override;
     [[nodiscard]] bool emptyJournal(Connection& connection) override;
     void copyTo(Connection& connection, const std::string& target) override;
+    void takeOver(Connection& from) override;
+    void leave(Connection& connection) override;
 
   private:
     std::string path_;
