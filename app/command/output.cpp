@@ -100,6 +100,11 @@ QJsonValue jsonTextOrNull(const std::string& text)
     return text.empty() ? QJsonValue(QJsonValue::Null) : jsonText(text);
 }
 
+QString percent(double share)
+{
+    return QString::number(100.0 * share, 'f', 1);
+}
+
 QString commandWords(const char* text)
 {
     return QCoreApplication::translate("command", text);

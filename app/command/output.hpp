@@ -36,6 +36,9 @@ class Output
 /// Empty text is null.
 [[nodiscard]] QJsonValue jsonTextOrNull(const std::string& text);
 
+/// A share of 1 in per cent with one decimal, without the sign.
+[[nodiscard]] QString percent(double share);
+
 /// Words of the command line, context "command".
 [[nodiscard]] QString commandWords(const char* text);
 /// The same with a number for the plural forms (%n).

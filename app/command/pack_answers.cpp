@@ -16,11 +16,6 @@ namespace quarterstep
 namespace
 {
 
-QString percent(double share)
-{
-    return QString::number(100.0 * share, 'f', 1);
-}
-
 QString money(double thousandths)
 {
     return QString::number(thousandths / 1000.0, 'f', 2);

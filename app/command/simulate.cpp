@@ -14,11 +14,6 @@ namespace quarterstep
 namespace
 {
 
-QString percent(double share)
-{
-    return QString::number(100.0 * share, 'f', 1);
-}
-
 QJsonObject jsonSpread(const Spread& spread)
 {
     return {{"mean", jsonNumber(spread.mean)},

@@ -17,7 +17,7 @@ namespace quarterstep
 namespace
 {
 
-constexpr long mostPieces = 999999;
+constexpr long mostOnHand = 999999;
 constexpr double narrowestCentres = 30.0;
 constexpr double widestCentres = 100.0;
 constexpr double centresNarrowerBy =
@@ -29,7 +29,7 @@ void readCount(YamlMap& map, StockLineRead& read)
     const YamlValue* value = map.need("on hand");
     if (!value)
         return;
-    const auto count = map.document().wholeNumber(*value, 0, mostPieces);
+    const auto count = map.document().wholeNumber(*value, 0, mostOnHand);
     if (!count)
         return;
     const std::string_view text = map.document().source().text();
@@ -49,9 +49,9 @@ void readKeep(YamlMap& map, StockLine& line)
     if (!value)
         return;
     YamlMap keep(map.document(), *value, {"least", "most"});
-    if (const auto least = keep.wholeNumber("least", 0, mostPieces))
+    if (const auto least = keep.wholeNumber("least", 0, mostOnHand))
         line.keepLeast = static_cast<int>(*least);
-    if (const auto most = keep.wholeNumber("most", 0, mostPieces))
+    if (const auto most = keep.wholeNumber("most", 0, mostOnHand))
         line.keepMost = static_cast<int>(*most);
     if (line.keepLeast && line.keepMost && *line.keepLeast > *line.keepMost)
         map.document().tell(Severity::error, *value, "keep-order",

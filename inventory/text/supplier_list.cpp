@@ -14,7 +14,7 @@ namespace
 {
 
 constexpr const char* formatWords = "quarterstep supplier 1";
-constexpr long mostPieces = 10000;
+constexpr long mostInPack = 10000;
 
 class ListReader
 {
@@ -105,7 +105,7 @@ class ListReader
         }
         for (std::size_t i = 0; i < holds.items.size(); ++i) {
             const auto& name = holds.keys[i].text;
-            const auto count = document_.wholeNumber(holds.items[i], 1, mostPieces);
+            const auto count = document_.wholeNumber(holds.items[i], 1, mostInPack);
             if (weightOf_.count(name) == 0)
                 document_.tell(
                     Severity::error, holds.keys[i], "pack-line",

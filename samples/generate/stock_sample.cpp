@@ -3,6 +3,7 @@
 // +4.00, distance mostly -0.50 to -4.00 (Vincent JE, Optom Vis Sci 2006;83:803-810; Ramke J, Optom Vis Sci
 // 2009;86:1104-1111). Quantities are weights set by eye, with a small random part.
 #include "samples/generate/acuity_model.hpp"
+#include "samples/generate/power_code.hpp"
 #include "samples/generate/random.hpp"
 #include "samples/generate/samples.hpp"
 
@@ -35,15 +36,6 @@ struct Colour {
 constexpr Colour black{"BK", "black"};
 constexpr Colour brown{"BR", "brown"};
 constexpr Colour blue{"BL", "blue"};
-
-/// "+2.00" -> "+200": the power part of a line's name.
-std::string powerCode(int quarters)
-{
-    const int hundredths = std::abs(quarters) * 25;
-    std::string digits = std::to_string(hundredths);
-    digits.insert(0, 3 - std::min<std::size_t>(3, digits.size()), '0');
-    return (quarters < 0 ? "-" : "+") + digits;
-}
 
 /// Hundredths as a price or a length: 145 -> "1.45".
 std::string hundredths(int value)

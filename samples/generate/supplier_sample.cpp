@@ -2,6 +2,7 @@
 // What an invented supplier sells to the sample camp: readers and distance pairs in more powers and centres
 // than the box holds, lenses, frames, and two assorted packs. Prices and weights are invented.
 #include "samples/generate/acuity_model.hpp"
+#include "samples/generate/power_code.hpp"
 #include "samples/generate/samples.hpp"
 
 #include <cstdlib>
@@ -11,14 +12,6 @@ namespace quarterstep::samples
 
 namespace
 {
-
-/// "+2.00" -> "+200", as in the names of the box.
-std::string powerCode(int quarters)
-{
-    std::string digits = std::to_string(std::abs(quarters) * 25);
-    digits.insert(0, digits.size() < 3 ? 3 - digits.size() : 0, '0');
-    return (quarters < 0 ? "-" : "+") + digits;
-}
 
 struct Frame {
     int centres;

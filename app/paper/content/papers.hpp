@@ -3,6 +3,7 @@
 #pragma once
 
 #include "app/paper/content/paper.hpp"
+#include "app/session/pins.hpp"
 #include "core/fitting/recommendation.hpp"
 
 #include <optional>
@@ -88,8 +89,6 @@ struct AuditRow {
 /// To be filled in at the table; nobody who handed over is named.
 [[nodiscard]] Paper auditSheet(const std::vector<AuditRow>& rows, const PaperSource& source);
 
-enum class Role { optician, keeper, supervisor };
-[[nodiscard]] std::optional<Role> roleNamed(const std::string& word);
 [[nodiscard]] Paper quickCard(Role role, const PaperSource& source);
 
 } // namespace quarterstep

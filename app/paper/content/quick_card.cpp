@@ -82,17 +82,6 @@ QString roleWords(Role role)
 
 } // namespace
 
-std::optional<Role> roleNamed(const std::string& word)
-{
-    if (word == "optician")
-        return Role::optician;
-    if (word == "keeper")
-        return Role::keeper;
-    if (word == "supervisor")
-        return Role::supervisor;
-    return std::nullopt;
-}
-
 Paper quickCard(Role role, const PaperSource& source)
 {
     Paper paper{PaperKind::quickCard, {titled(roleWords(role))}};
