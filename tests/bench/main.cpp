@@ -25,7 +25,5 @@ int main(int count, char** words)
     const QCoreApplication application(count, words); // the drivers of Qt are found through it
     if (plan.wants("ledger"))
         quarterstep::bench::planLedger(plan);
-    if (plan.wants("server"))
-        quarterstep::bench::planServer(plan);
     return plan.run();
 }

@@ -81,6 +81,5 @@ void planOptics(Plan& plan);
 void planSearch(Plan& plan);
 /// Measured at once, by the clock on the wall: a commit waits for the disk, which takes no processor time.
 void planLedger(Plan& plan);
-void planServer(Plan& plan);
 
 } // namespace quarterstep::bench

@@ -14,6 +14,7 @@ find . -name CMakeLists.txt -not -path './build*' -exec cat {} + |
     sort -u > "$work/wanted"
 # What is needed without being looked for: compiler, tools, plugins, fonts.
 printf '%s\n' g++ cmake ninja-build libqt6sql6-sqlite fonts-dejavu-core ccache \
+    postgresql-15 libqt6sql6-psql \
     > "$work/needed"
 while IFS= read -r name; do
     case $name in
