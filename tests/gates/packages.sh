@@ -27,6 +27,7 @@ while IFS= read -r name; do
     Boost) echo libboost-test-dev ;;
     benchmark) echo libbenchmark-dev ;;
     nanoflann) echo libnanoflann-dev ;;
+    SQLite3) echo libsqlite3-dev ;;
     *) echo "no-package-known-for:$name" ;;
     esac
 done < "$work/wanted" >> "$work/needed"
