@@ -83,7 +83,6 @@ void planPlanning(Plan& plan);
 void planSearch(Plan& plan);
 /// Measured at once, by the clock on the wall: a commit waits for the disk, which takes no processor time.
 void planLedger(Plan& plan);
-void planServer(Plan& plan);
 /// Whatever the plan wants.
 inline void planGroup(Plan& plan)
 {
@@ -96,8 +95,6 @@ inline void planGroup(Plan& plan)
     planSearch(plan);
     if (plan.wants("ledger"))
         planLedger(plan);
-    if (plan.wants("server"))
-        planServer(plan);
 }
 
 } // namespace quarterstep::bench

@@ -23,6 +23,7 @@
 #include <QSplitter>
 #include <QStackedWidget>
 #include <QTableView>
+#include <QTimer>
 #include <QVBoxLayout>
 
 namespace quarterstep
@@ -64,6 +65,10 @@ DispensePlace::~DispensePlace()
 
 void DispensePlace::connectParts()
 {
+    auto* look = new QTimer(this);
+    connect(look, &QTimer::timeout, this, &DispensePlace::lookAgain);
+    constexpr int everyMs = 500;
+    look->start(everyMs);
     connect(card_, &PrescriptionCard::suggestWanted, this, &DispensePlace::suggest);
     connect(card_, &PrescriptionCard::edited, this, &DispensePlace::forgetAnswer);
     connect(answerPanel_, &AnswerPanel::answerChosen, this, &DispensePlace::showAnswer);
@@ -75,6 +80,21 @@ void DispensePlace::connectParts()
             [this](const QModelIndex& current) { showPair(current.row()); });
     connect(waitingView_->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
             [this](const QModelIndex& current) { takeRow(current.row()); });
+}
+
+/// What another station or program handed over is gone here within a second: the ledger is asked twice a
+/// second.
+void DispensePlace::lookAgain()
+{
+    if (!camp_)
+        return;
+    try {
+        if (!camp_->isBehind())
+            return;
+        camp_->refresh();
+        refreshAfterMove(record_ ? record_->person : std::string());
+    } catch (const Error&) { // told when somebody works with it; the next look may find it again
+    }
 }
 
 void DispensePlace::take(Camp* camp)

@@ -82,6 +82,7 @@ class DispensePlace final : public QWidget
     void judgeHandOver();
     void tellEmptyList();
     void refreshAfterMove(const std::string& person);
+    void lookAgain();
     [[nodiscard]] const Recommendation* answer() const;
     [[nodiscard]] HandOver handOverOf(const Candidate& candidate);
     [[nodiscard]] QString toldAfter(const Entry& entry, const Candidate& given) const;
