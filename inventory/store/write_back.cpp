@@ -163,9 +163,9 @@ StockFile reread(std::string bytes, const std::string& path)
     return std::move(reading.value);
 }
 
-/// Puts the ledger's counts into the file; lines in `kept` keep theirs, but the hash is over the ledger's, so
-/// that they are seen as edited again at the next opening.
-void putCounts(WriteBackResult& result, const std::string& path, const Snapshot& now, const LineNames& kept)
+/// Puts the ledger's counts into the file; lines in `kept` get the counts given there, but the hash is over
+/// the ledger's, so that they are seen as edited again at the next opening.
+void putCounts(WriteBackResult& result, const std::string& path, const Snapshot& now, const Counts& kept)
 {
     auto& file = result.file;
     const auto ledgerCounts = countsOf(now.balances);
@@ -173,7 +173,8 @@ void putCounts(WriteBackResult& result, const std::string& path, const Snapshot&
     std::vector<int> hashed;
     for (const auto& line : file.lines) {
         hashed.push_back(ledgerCounts.at(line.name));
-        written.push_back(kept.count(line.name) > 0 ? line.onHand : hashed.back());
+        const auto edited = kept.find(line.name);
+        written.push_back(edited != kept.end() ? edited->second : hashed.back());
     }
     auto bytes = spliceCounts(file, written, now.position, hashed);
     if (bytes == file.bytes)
@@ -250,12 +251,19 @@ WriteBackResult bringUp(const std::string& folder, Ledger& ledger, const StockFi
     noteNames(result, path, now);
     const auto edited = editsIn(result.file, ledger, now);
     introduceNewLines(result.file, ledger, now);
-    LineNames kept;
+    // Somebody counted at the position the file reflects. What moved since then moved from that count too,
+    // and the file is about to reflect today's position: the difference stays, whatever was handed over
+    // meanwhile.
+    Counts kept;
+    const auto current = countsOf(now.balances);
     for (const auto& edit : edited) {
         if (settled.count(edit.line) > 0)
             continue;
-        kept.insert(edit.line);
-        result.edited.push_back(edit);
+        const auto is = current.find(edit.line);
+        const int moved = is == current.end() ? 0 : is->second - edit.inLedger;
+        const int carried = std::max(0, edit.inFile + moved);
+        kept[edit.line] = carried;
+        result.edited.push_back({edit.line, carried, edit.inLedger + moved});
     }
     putCounts(result, path, now, kept);
     return result;

@@ -19,16 +19,17 @@ struct EditedCount {
 struct WriteBackResult {
     StockFile file; ///< as it stands now
     bool replaced = false;
-    std::vector<EditedCount> edited; ///< left alone in the file until accepted or discarded
+    std::vector<EditedCount>
+        edited; ///< waiting to be accepted or discarded; what moves meanwhile moves from them
     std::vector<Finding> findings;
 };
 
 /// The stock file of a camp folder.
 [[nodiscard]] std::string stockPath(const std::string& folder);
 
-/// Brings the file in `folder` up to the ledger. Lines edited by hand keep their bytes and are reported.
-/// Lines new in the file are introduced to the ledger. Throws Error: folder-locked (4), file-unwritable (4),
-/// not-a-regular-file (4), and what readStockFile finds as Error (3).
+/// Brings the file in `folder` up to the ledger. Lines edited by hand keep their count, less or more what
+/// moved since, and are reported. Lines new in the file are introduced to the ledger. Throws Error:
+/// folder-locked (4), file-unwritable (4), not-a-regular-file (4), and what readStockFile finds as Error (3).
 [[nodiscard]] WriteBackResult writeBack(const std::string& folder, Ledger& ledger);
 /// The same; when the bytes are still those of `lastRead` they are not parsed again.
 [[nodiscard]] WriteBackResult writeBack(const std::string& folder, Ledger& ledger, const StockFile& lastRead);

@@ -183,6 +183,34 @@ BOOST_AUTO_TEST_CASE(a_count_edited_by_hand_is_reported_and_left_alone, *utf::la
     BOOST_TEST(editedCounts(again.file, camp.ledger).size() == 1U);
 }
 
+// Ten were expected, somebody counted eight, then one was handed over: seven are left, whoever writes the
+// file in between and however often.
+BOOST_AUTO_TEST_CASE(what_moves_while_an_edited_count_waits_moves_from_that_count, *utf::label("REG"))
+{
+    for (const bool acceptedInTheEnd : {true, false}) {
+        CampFiles camp;
+        camp.bring();
+        camp.edit("on hand: 10", "on hand: 8");
+        BOOST_REQUIRE(camp.bring().edited.size() == 1U);
+        camp.give("A");
+        camp.give("B");
+        const auto waiting = camp.bring().edited;
+        BOOST_REQUIRE(waiting.size() == 1U);
+        BOOST_TEST(waiting[0].inFile == 7);
+        BOOST_TEST(waiting[0].inLedger == 9);
+        BOOST_TEST(camp.inFile("A") == 7);
+        BOOST_TEST(camp.bring().edited.size() == 1U);
+        if (acceptedInTheEnd)
+            (void)acceptEdited(camp.folder.path(), camp.ledger, waiting, "two are missing");
+        else
+            (void)discardEdited(camp.folder.path(), camp.ledger, waiting);
+        const int left = acceptedInTheEnd ? 7 : 9;
+        BOOST_TEST(camp.inLedger("A") == left);
+        BOOST_TEST(camp.inFile("A") == left);
+        BOOST_TEST(camp.bring().edited.empty());
+    }
+}
+
 BOOST_AUTO_TEST_CASE(an_accepted_count_becomes_a_counted_entry, *utf::label("PROP"))
 {
     CampFiles camp;
