@@ -280,155 +280,155 @@
     <name>command</name>
     <message>
         <source>R</source>
-        <translation type="unfinished"></translation>
+        <translation>R</translation>
     </message>
     <message>
         <source>L</source>
-        <translation type="unfinished">L</translation>
+        <translation>L</translation>
     </message>
     <message>
         <source>prism %1</source>
-        <translation type="unfinished"></translation>
+        <translation>المنشور %1</translation>
     </message>
     <message>
         <source>measure again</source>
-        <translation type="unfinished"></translation>
+        <translation>أعد القياس</translation>
     </message>
     <message>
         <source>%1: not refracted, not judged</source>
-        <translation type="unfinished"></translation>
+        <translation>‏%1: لم يُقَس انكساره ولم يُقيَّم</translation>
     </message>
     <message>
         <source>no power does the same at %1 mm</source>
-        <translation type="unfinished"></translation>
+        <translation>لا قوة تؤدي الأثر نفسه عند %1 mm</translation>
     </message>
     <message>
         <source>at %1 mm: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>عند %1 mm: %2</translation>
     </message>
     <message>
         <source>%1: not read: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>‏%1: لم يُقرأ: %2</translation>
     </message>
     <message>
         <source>%1: no number</source>
-        <translation type="unfinished"></translation>
+        <translation>‏%1: لا رقم له</translation>
     </message>
     <message>
         <source>needs judged     %1</source>
-        <translation type="unfinished"></translation>
+        <translation>حاجات قُيّمت       %1</translation>
     </message>
     <message>
         <source>served           %1</source>
-        <translation type="unfinished"></translation>
+        <translation>خُدم              %1</translation>
     </message>
     <message>
         <source>  with caution   %1</source>
-        <translation type="unfinished"></translation>
+        <translation>  مع تحفظ        %1</translation>
     </message>
     <message>
         <source>on trial         %1</source>
-        <translation type="unfinished"></translation>
+        <translation>قيد التجربة      %1</translation>
     </message>
     <message>
         <source>none needed      %1</source>
-        <translation type="unfinished"></translation>
+        <translation>لا حاجة          %1</translation>
     </message>
     <message>
         <source>incomplete       %1</source>
-        <translation type="unfinished"></translation>
+        <translation>ناقص             %1</translation>
     </message>
     <message>
         <source>rows not read    %1</source>
-        <translation type="unfinished"></translation>
+        <translation>صفوف لم تُقرأ     %1</translation>
     </message>
     <message>
         <source>share served     %1 %</source>
-        <translation type="unfinished"></translation>
+        <translation>نسبة من خُدم      %1 %</translation>
     </message>
     <message>
         <source>second pair held back: somebody waits without any</source>
-        <translation type="unfinished"></translation>
+        <translation>أُرجئت النظارة الثانية: هناك من ينتظر دون أي نظارة</translation>
     </message>
     <message>
         <source>ran out today</source>
-        <translation type="unfinished"></translation>
+        <translation>نفد اليوم</translation>
     </message>
     <message>
         <source>from stock %1</source>
-        <translation type="unfinished"></translation>
+        <translation>من المخزون %1</translation>
     </message>
     <message>
         <source>on trial %1</source>
-        <translation type="unfinished">قيد التجربة %1</translation>
+        <translation>قيد التجربة %1</translation>
     </message>
     <message>
         <source>custom %1</source>
-        <translation type="unfinished"></translation>
+        <translation>طلب خاص %1</translation>
     </message>
     <message>
         <source>none needed %1</source>
-        <translation type="unfinished"></translation>
+        <translation>لا حاجة %1</translation>
     </message>
     <message>
         <source>incomplete %1</source>
-        <translation type="unfinished"></translation>
+        <translation>ناقص %1</translation>
     </message>
     <message>
         <source>refer %1</source>
-        <translation type="unfinished"></translation>
+        <translation>إحالة %1</translation>
     </message>
     <message>
         <source>held back %1</source>
-        <translation type="unfinished"></translation>
+        <translation>مُرجأ %1</translation>
     </message>
     <message>
         <source>ran out: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>نفد: %1</translation>
     </message>
     <message>
         <source>on hand %1 before, %2 after</source>
-        <translation type="unfinished"></translation>
+        <translation>الموجود %1 قبلًا، %2 بعدًا</translation>
     </message>
     <message>
         <source>dry run: nothing was written</source>
-        <translation type="unfinished"></translation>
+        <translation>تشغيل تجريبي: لم يُكتب شيء</translation>
     </message>
     <message>
         <source>prescription table (CSV); - reads standard input</source>
-        <translation type="unfinished"></translation>
+        <translation>جدول الوصفات (CSV)؛ والعلامة - تقرأ الدخل القياسي</translation>
     </message>
     <message>
         <source>one eye each, as written; - reads lines of standard input</source>
-        <translation type="unfinished"></translation>
+        <translation>عين واحدة في كل نص كما كُتبت؛ والعلامة - تقرأ أسطر الدخل القياسي</translation>
     </message>
     <message>
         <source>Quarterstep finds which stocked spectacles serve a finished prescription, and how well.</source>
-        <translation type="unfinished"></translation>
+        <translation>يجد Quarterstep أي نظارات المخزون تخدم وصفة منتهية، وإلى أي حد.</translation>
     </message>
     <message>
         <source>Examples:</source>
-        <translation type="unfinished"></translation>
+        <translation>أمثلة:</translation>
     </message>
     <message>
         <source>Verbs:</source>
-        <translation type="unfinished"></translation>
+        <translation>الأفعال:</translation>
     </message>
     <message>
         <source>Ends with 0 when done, 1 when somebody is left without acceptable stock or incomplete, 2 for a slip in the command, 3 for bad data, 4 when something is locked or cannot be reached.</source>
-        <translation type="unfinished"></translation>
+        <translation>ينتهي بالرمز 0 عند التمام، و1 إذا بقي أحد دون مخزون مقبول أو كان ناقصًا، و2 لهفوة في الأمر، و3 لبيانات معيبة، و4 إذا كان شيء مقفلًا أو يتعذر الوصول إليه.</translation>
     </message>
     <message>
         <source>%1; row not read: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>‏%1؛ لم يُقرأ الصف: %2</translation>
     </message>
     <message>
         <source>rows not read %1</source>
-        <translation type="unfinished"></translation>
+        <translation>صفوف لم تُقرأ %1</translation>
     </message>
     <message>
         <source>on hand %1  available %2</source>
-        <translation type="unfinished"></translation>
+        <translation>الموجود %1  المتاح %2</translation>
     </message>
     <message>
         <source>bin %1</source>
@@ -436,183 +436,179 @@
     </message>
     <message>
         <source>no ledger yet</source>
-        <translation type="unfinished"></translation>
+        <translation>لا سجل بعد</translation>
     </message>
     <message>
         <source>ledger: %1 entries, all in order</source>
-        <translation type="unfinished"></translation>
+        <translation>السجل: عدد القيود %1، كلها على حالها</translation>
     </message>
     <message>
         <source>ledger: %1 entries, not in order</source>
-        <translation type="unfinished"></translation>
+        <translation>السجل: عدد القيود %1، ليست كلها على حالها</translation>
     </message>
     <message>
         <source>the camp folder: stock.yaml, rules.yaml and the ledger</source>
-        <translation type="unfinished"></translation>
+        <translation>مجلد المخيم: stock.yaml و rules.yaml والسجل</translation>
     </message>
     <message>
         <source>a stock file alone, without a ledger</source>
-        <translation type="unfinished"></translation>
+        <translation>ملف مخزون وحده، دون سجل</translation>
     </message>
     <message>
         <source>rules of fit to go with --stock; the usual ones when left out</source>
-        <translation type="unfinished"></translation>
+        <translation>قواعد الملاءمة التي ترافق ⁦--stock⁩؛ والقواعد المعتادة إذا لم تُذكر</translation>
     </message>
     <message>
         <source>rules to judge by: school, adult-distance, adult-near, strict or the camp&apos;s own</source>
-        <translation type="unfinished"></translation>
+        <translation>القواعد التي يُقيَّم بها: school أو adult-distance أو adult-near أو strict أو قواعد المخيم نفسه</translation>
     </message>
     <message>
         <source>answer in JSON</source>
-        <translation type="unfinished"></translation>
+        <translation>الجواب بصيغة JSON</translation>
     </message>
     <message>
         <source>say what would be done and write nothing</source>
-        <translation type="unfinished"></translation>
+        <translation>يذكر ما كان سيُفعل ولا يكتب شيئًا</translation>
     </message>
     <message>
         <source>leave rows with errors out and name them</source>
-        <translation type="unfinished"></translation>
+        <translation>يترك الصفوف التي فيها أخطاء ويذكرها</translation>
     </message>
     <message>
         <source>distance, near, intermediate or bifocal, with --person or --explain</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>what was picked: a ready-made pair, or frame, right lens and left lens</source>
-        <translation type="unfinished"></translation>
+        <translation>الغرض: distance أو near أو intermediate أو bifocal، مع ⁦--person⁩ أو ⁦--explain⁩</translation>
     </message>
     <message>
         <source>distance acuity of the right eye with this pair</source>
-        <translation type="unfinished"></translation>
+        <translation>حدة إبصار العين اليمنى للبعد بهذه النظارة</translation>
     </message>
     <message>
         <source>distance acuity of the left eye with this pair</source>
-        <translation type="unfinished"></translation>
+        <translation>حدة إبصار العين اليسرى للبعد بهذه النظارة</translation>
     </message>
     <message>
         <source>near acuity with this pair, as N6</source>
-        <translation type="unfinished"></translation>
+        <translation>حدة إبصار القرب بهذه النظارة، مثل N6</translation>
     </message>
     <message>
         <source>what was checked with this pair: power,fit,instructions</source>
-        <translation type="unfinished"></translation>
+        <translation>ما فُحص بهذه النظارة: power,fit,instructions</translation>
     </message>
     <message>
         <source>check every entry of the ledger and end with 3 if one is bad</source>
-        <translation type="unfinished"></translation>
+        <translation>يفحص كل قيد في السجل وينتهي بالرمز 3 إذا كان أحدها معيبًا</translation>
     </message>
     <message>
         <source>also at another vertex distance, in mm</source>
-        <translation type="unfinished"></translation>
+        <translation>أيضًا عند مسافة قمة أخرى، بوحدة mm</translation>
     </message>
     <message>
         <source>the texts are acuities, not powers</source>
-        <translation type="unfinished"></translation>
+        <translation>النصوص حدّات إبصار لا قوى</translation>
     </message>
     <message>
         <source>which stocked pair serves each person, and how well</source>
-        <translation type="unfinished"></translation>
+        <translation>أي نظارة من المخزون تخدم كل شخص، وإلى أي حد</translation>
     </message>
     <message>
         <source>hand over: the best acceptable pair to each person in order, or one picked pair</source>
-        <translation type="unfinished"></translation>
+        <translation>تسليم: أفضل نظارة مقبولة لكل شخص بالترتيب، أو نظارة واحدة مختارة</translation>
     </message>
     <message>
         <source>what is in the box and what the ledger says</source>
-        <translation type="unfinished"></translation>
+        <translation>ما في الصندوق وما يقوله السجل</translation>
     </message>
     <message>
         <source>how many of a table the stock serves, and why not the others</source>
-        <translation type="unfinished"></translation>
+        <translation>كم شخصًا من الجدول يخدمهم المخزون، ولماذا لا يخدم الآخرين</translation>
     </message>
     <message>
         <source>written powers in both cylinder forms and as power vectors</source>
-        <translation type="unfinished"></translation>
+        <translation>القوى المكتوبة بصيغتي الأسطوانة وكمتجهات قوة</translation>
     </message>
     <message>
         <source>handed over as picked: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>سُلّم كما أُخرج: %1</translation>
     </message>
     <message>
         <source>chance %1: repeat the readings</source>
-        <translation type="unfinished"></translation>
+        <translation>الاحتمال %1: كرّر القراءات</translation>
     </message>
     <message>
         <source>chance %1</source>
-        <translation type="unfinished"></translation>
+        <translation>الاحتمال %1</translation>
     </message>
     <message>
         <source>%1 %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 %2</translation>
     </message>
     <message>
         <source>Temporary pair. Not for driving.</source>
-        <translation type="unfinished"></translation>
+        <translation>نظارة مؤقتة. ليست للقيادة.</translation>
     </message>
     <message>
         <source>addition %1</source>
-        <translation type="unfinished"></translation>
+        <translation>إضافة %1</translation>
     </message>
     <message>
         <source>  at %1 mm</source>
-        <translation type="unfinished"></translation>
+        <translation>  عند %1 mm</translation>
     </message>
     <message>
         <source>centre %1 mm in and %2 mm up</source>
-        <translation type="unfinished"></translation>
+        <translation>المركز %1 mm للداخل و%2 mm إلى أعلى</translation>
     </message>
     <message>
         <source>centre %1 mm in and %2 mm up, or any place along the meridian without power</source>
-        <translation type="unfinished"></translation>
+        <translation>المركز %1 mm للداخل و%2 mm إلى أعلى، أو أي موضع على خط الزوال الذي لا قوة فيه</translation>
     </message>
     <message>
         <source>not by moving the centre: %1 cannot be had from this lens</source>
-        <translation type="unfinished"></translation>
+        <translation>ليس بتحريك المركز: لا يمكن الحصول على %1 من هذه العدسة</translation>
     </message>
     <message>
         <source>not by moving the centre: the lens has no power</source>
-        <translation type="unfinished"></translation>
+        <translation>ليس بتحريك المركز: العدسة بلا قوة</translation>
     </message>
     <message>
         <source>loses, logMAR: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>الفقد، logMAR: %1</translation>
     </message>
     <message>
         <source>prism %1 mm right, %2 mm up: %3</source>
-        <translation type="unfinished"></translation>
+        <translation>المنشور عند %1 mm يمينًا و%2 mm إلى أعلى: %3</translation>
     </message>
     <message>
         <source>together %1</source>
-        <translation type="unfinished"></translation>
+        <translation>معًا %1</translation>
     </message>
     <message>
         <source>along %1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>على خط الزوال %1: %2</translation>
     </message>
     <message>
         <source>%1 ± %2  %3 (%4)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ± %2  %3 (%4)</translation>
     </message>
     <message>
         <source>common practice</source>
-        <translation type="unfinished"></translation>
+        <translation>ممارسة شائعة</translation>
     </message>
     <message>
         <source>Starting points that disagree: the addition is found by trial.</source>
-        <translation type="unfinished"></translation>
+        <translation>نقاط انطلاق غير متفقة: الإضافة تُحدَّد بالتجربة.</translation>
     </message>
     <message>
         <source>%1 mm between the boxed centres; each centre %2 mm in</source>
-        <translation type="unfinished"></translation>
+        <translation>‏%1 mm بين مركزي الصندوقين؛ وكل مركز %2 mm للداخل</translation>
     </message>
     <message>
         <source>at %1 mm: PD %2 mm, each centre %3 mm farther in</source>
-        <translation type="unfinished"></translation>
+        <translation>عند %1 mm: ‏PD %2 mm، وكل مركز %3 mm أكثر للداخل</translation>
     </message>
     <message>
         <source>least uncut diameter %1 mm for a round lens, 2 mm for edging included</source>
-        <translation type="unfinished"></translation>
+        <translation>أصغر قطر قبل القص %1 mm لعدسة مستديرة، ومنه 2 mm للقص</translation>
     </message>
     <message>
         <source>none</source>
@@ -620,155 +616,155 @@
     </message>
     <message>
         <source>back vertex power %1, front vertex power %2, nominal %3</source>
-        <translation type="unfinished"></translation>
+        <translation>القوة القمية الخلفية %1، القوة القمية الأمامية %2، الاسمية %3</translation>
     </message>
     <message>
         <source>right</source>
-        <translation type="unfinished"></translation>
+        <translation>اليمنى</translation>
     </message>
     <message>
         <source>left</source>
-        <translation type="unfinished"></translation>
+        <translation>اليسرى</translation>
     </message>
     <message>
         <source>%1 %2: mean %3 of %4 readings</source>
-        <translation type="unfinished"></translation>
+        <translation>‏%1 %2: المتوسط %3 من قراءات عددها %4</translation>
     </message>
     <message>
         <source>left out: %1, too far from the others</source>
-        <translation type="unfinished"></translation>
+        <translation>تُرك: %1، بعيد جدًا عن البقية</translation>
     </message>
     <message>
         <source>counted %1, book %2, difference %3</source>
-        <translation type="unfinished"></translation>
+        <translation>المعدود %1، الدفتر %2، الفرق %3</translation>
     </message>
     <message>
         <source>%1 lines counted, %2 as in the book</source>
-        <translation type="unfinished"></translation>
+        <translation>أصناف معدودة %1، منها كما في الدفتر %2</translation>
     </message>
     <message>
         <source>assumed: where no PD was taken, it equals the centres of each pair</source>
-        <translation type="unfinished"></translation>
+        <translation>افتُرض: حيث لم تُقس PD، فهي تساوي مراكز كل نظارة</translation>
     </message>
     <message>
         <source>assumed: objective readings are final, and a prescriber is named</source>
-        <translation type="unfinished"></translation>
+        <translation>افتُرض: القراءات الموضوعية نهائية، وكاتب الوصفة مذكور</translation>
     </message>
     <message>
         <source>assumed: an unrecorded vertex distance is that of the stock</source>
-        <translation type="unfinished"></translation>
+        <translation>افتُرض: مسافة القمة غير المسجلة هي مسافة المخزون</translation>
     </message>
     <message>
         <source>%1 along %2, %3 along %4</source>
-        <translation type="unfinished"></translation>
+        <translation>‏%1 على خط الزوال %2، و%3 على خط الزوال %4</translation>
     </message>
     <message>
         <source>%1 eye: not judged</source>
-        <translation type="unfinished"></translation>
+        <translation>العين %1: لم تُقيَّم</translation>
     </message>
     <message>
         <source>%1 eye</source>
-        <translation type="unfinished"></translation>
+        <translation>العين %1</translation>
     </message>
     <message>
         <source>need</source>
-        <translation type="unfinished"></translation>
+        <translation>الحاجة</translation>
     </message>
     <message>
         <source>pair</source>
-        <translation type="unfinished"></translation>
+        <translation>النظارة</translation>
     </message>
     <message>
         <source>error</source>
-        <translation type="unfinished">خطأ</translation>
+        <translation>الخطأ</translation>
     </message>
     <message>
         <source>  M %1, J0 %2, J45 %3, blur strength %4 D; expected loss %5 logMAR (Blendowske, Optom Vis Sci 2015)</source>
-        <translation type="unfinished"></translation>
+        <translation>  ‏M %1، J0 %2، J45 %3، شدة التشوش %4 D؛ الفقد المتوقع %5 logMAR (Blendowske, Optom Vis Sci 2015)</translation>
     </message>
     <message>
         <source>  near portion: M %1, blur strength %2 D</source>
-        <translation type="unfinished"></translation>
+        <translation>  جزء القرب: M %1، شدة التشوش %2 D</translation>
     </message>
     <message>
         <source>  chance that the true blur lies within its limit: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>  احتمال أن يكون التشوش الحقيقي ضمن حده: %1</translation>
     </message>
     <message>
         <source>limit %1</source>
-        <translation type="unfinished"></translation>
+        <translation>الحد %1</translation>
     </message>
     <message>
         <source>source: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>المصدر: %1</translation>
     </message>
     <message>
         <source>horizontal prism %1, vertical prism %2</source>
-        <translation type="unfinished"></translation>
+        <translation>المنشور الأفقي %1، المنشور العمودي %2</translation>
     </message>
     <message>
         <source>vertical imbalance 10 mm below the centres: %1, of the full correction %2, excess %3</source>
-        <translation type="unfinished"></translation>
+        <translation>الاختلال العمودي على 10 mm تحت المراكز: %1، وللتصحيح الكامل %2، والزيادة %3</translation>
     </message>
     <message>
         <source>clear from %1 cm on</source>
-        <translation type="unfinished"></translation>
+        <translation>واضح ابتداءً من %1 cm</translation>
     </message>
     <message>
         <source>clear from %1 to %2 cm</source>
-        <translation type="unfinished"></translation>
+        <translation>واضح من %1 إلى %2 cm</translation>
     </message>
     <message>
         <source>%1, %2, by the rules %3 (version %4): %5</source>
-        <translation type="unfinished"></translation>
+        <translation>‏%1، %2، بحسب القواعد %3 (الإصدار %4): %5</translation>
     </message>
     <message>
         <source>answer for this person: %1; %2</source>
-        <translation type="unfinished"></translation>
+        <translation>الجواب لهذا الشخص: %1؛ %2</translation>
     </message>
     <message>
         <source>criteria:</source>
-        <translation type="unfinished"></translation>
+        <translation>المعايير:</translation>
     </message>
     <message>
         <source>single change: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>تغيير واحد: %1</translation>
     </message>
     <message>
         <source>no single change would bring it within the limits</source>
-        <translation type="unfinished"></translation>
+        <translation>لا تغيير واحد يجعلها ضمن الحدود</translation>
     </message>
     <message>
         <source>scatter of the refraction from: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>تشتت قياس الانكسار من: %1</translation>
     </message>
     <message>
         <source>note: %1; source: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>ملاحظة: %1؛ المصدر: %2</translation>
     </message>
     <message>
         <source>%1 rows in %2</source>
-        <translation type="unfinished"></translation>
+        <translation>صفوف عددها %1 في %2</translation>
     </message>
     <message>
         <source>%1: name erased %2, reasons and notes blanked %3; %4 entries stay under the code with what was prescribed and given</source>
-        <translation type="unfinished"></translation>
+        <translation>‏%1: أسماء مُحيت %2، أسباب وملاحظات أُفرغت %3؛ تبقى تحت الرمز قيود عددها %4 بما وُصف وما سُلّم</translation>
     </message>
     <message>
         <source>lines and quantities (CSV or YAML), or scanned lines, one a row; - reads standard input</source>
-        <translation type="unfinished"></translation>
+        <translation>أصناف وكميات (CSV أو YAML)، أو أصناف ممسوحة، واحد في كل صف؛ والعلامة - تقرأ الدخل القياسي</translation>
     </message>
     <message>
         <source>Topics of `quarterstep help`:</source>
-        <translation type="unfinished"></translation>
+        <translation>مواضيع ⁦`quarterstep help`⁩:</translation>
     </message>
     <message>
         <source>entries new %1, known already %2, texts forgotten %3</source>
-        <translation type="unfinished"></translation>
+        <translation>قيود جديدة %1، معروفة من قبل %2، نصوص نُسيت %3</translation>
     </message>
     <message>
         <source>%1 sent and not taken in</source>
-        <translation type="unfinished"></translation>
+        <translation>أُرسل ولم يُستلم بعد: %1</translation>
     </message>
     <message>
         <source>on hand %1, was %2</source>
@@ -776,239 +772,235 @@
     </message>
     <message>
         <source>held %1, was %2</source>
-        <translation type="unfinished"></translation>
+        <translation>محجوز %1، وكان %2</translation>
     </message>
     <message>
         <source>in quarantine %1, was %2</source>
-        <translation type="unfinished"></translation>
+        <translation>معزول %1، وكان %2</translation>
     </message>
     <message>
         <source>entry %1: %2, %3</source>
-        <translation type="unfinished"></translation>
+        <translation>القيد %1: %2، %3</translation>
     </message>
     <message>
         <source>nothing to write</source>
-        <translation type="unfinished"></translation>
+        <translation>لا شيء يُكتب</translation>
     </message>
     <message>
         <source>judged by the rules: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>قُيّم بالقواعد: %1</translation>
     </message>
     <message>
         <source>everything, not only the six best groups or what is open</source>
-        <translation type="unfinished"></translation>
+        <translation>كل شيء، لا أفضل ست مجموعات فقط ولا المفتوح فقط</translation>
     </message>
     <message>
         <source>the person, by the camp code</source>
-        <translation type="unfinished"></translation>
+        <translation>الشخص، برمزه في المخيم</translation>
     </message>
     <message>
         <source>why, in your own words: a pair outside a limit, a difference, a loss</source>
-        <translation type="unfinished"></translation>
+        <translation>السبب، بكلماتك: نظارة خارج حد، فرق، فقد</translation>
     </message>
     <message>
         <source>who does it, for the ledger</source>
-        <translation type="unfinished"></translation>
+        <translation>من يقوم بذلك، للسجل</translation>
     </message>
     <message>
         <source>also the prism at a point of the lens, mm from its centre as seen by whoever faces the wearer</source>
-        <translation type="unfinished"></translation>
+        <translation>أيضًا المنشور عند نقطة من العدسة، بوحدة mm من مركزها كما يراها من يقابل لابس النظارة</translation>
     </message>
     <message>
         <source>also as two crossed cylinders</source>
-        <translation type="unfinished"></translation>
+        <translation>أيضًا كأسطوانتين متعامدتين</translation>
     </message>
     <message>
         <source>this pair for this person in full: crosses, every criterion, sources</source>
-        <translation type="unfinished"></translation>
+        <translation>هذه النظارة لهذا الشخص بالتفصيل: الصلبان البصرية، وكل معيار، والمصادر</translation>
     </message>
     <message>
         <source>what the table leaves out is taken as given: centred (PD = centres of each pair), final (readings are final), vertex (that of the stock)</source>
-        <translation type="unfinished"></translation>
+        <translation>ما يغيب عن الجدول يُعدّ معطى: centred (تساوي PD المراكز)، final (القراءات نهائية)، vertex (مسافة المخزون)</translation>
     </message>
     <message>
         <source>with --explain: which of the two stands above the other, and why</source>
-        <translation type="unfinished"></translation>
+        <translation>مع ⁦--explain⁩: أيهما فوق الأخرى، ولماذا</translation>
     </message>
     <message>
         <source>cylinders of the laboratory order: minus (when left out), plus or as-written</source>
-        <translation type="unfinished"></translation>
+        <translation>أسطوانات طلب المختبر: minus (إذا لم يُذكر) أو plus أو as-written</translation>
     </message>
     <message>
         <source>also together with this power: worn and found over it, or crossed</source>
-        <translation type="unfinished"></translation>
+        <translation>أيضًا مع هذه القوة: ملبوسة ووُجدت فوقها، أو متقاطعة</translation>
     </message>
     <message>
         <source>also the power along a meridian</source>
-        <translation type="unfinished"></translation>
+        <translation>أيضًا القوة على امتداد خط زوال</translation>
     </message>
     <message>
         <source>also where to move the centre for a prism, Δ base in and base up (out and down negative)</source>
-        <translation type="unfinished"></translation>
+        <translation>أيضًا إلى أين يُحرَّك المركز من أجل منشور، Δ القاعدة للداخل والقاعدة إلى أعلى (للخارج وإلى أسفل سالب)</translation>
     </message>
     <message>
         <source>also the addition that makes this near power of it</source>
-        <translation type="unfinished"></translation>
+        <translation>أيضًا الإضافة التي تجعلها قوة القرب هذه</translation>
     </message>
     <message>
         <source>also the acuity lost if this were the error left over, by each model</source>
-        <translation type="unfinished"></translation>
+        <translation>أيضًا حدة الإبصار المفقودة لو كان هذا هو الخطأ الباقي، بحسب كل نموذج</translation>
     </message>
     <message>
         <source>repeated readings of each eye (CSV): summed up, or their scatter goes into the chance shown</source>
-        <translation type="unfinished"></translation>
+        <translation>قراءات متكررة لكل عين (CSV): تُلخَّص، أو يدخل تشتتها في الاحتمال المعروض</translation>
     </message>
     <message>
         <source>with --readings: compared with the final prescriptions of a table</source>
-        <translation type="unfinished"></translation>
+        <translation>مع ⁦--readings⁩: تُقارن بالوصفات النهائية في جدول</translation>
     </message>
     <message>
         <source>instead of texts: near additions usual at this age, by each model</source>
-        <translation type="unfinished"></translation>
+        <translation>بدل النصوص: إضافات القرب المعتادة في هذا العمر، بحسب كل نموذج</translation>
     </message>
     <message>
         <source>near additions from a measured amplitude of accommodation</source>
-        <translation type="unfinished"></translation>
+        <translation>إضافات القرب من سعة مطابقة مقيسة</translation>
     </message>
     <message>
         <source>working distance from the spectacle plane; 400 when left out</source>
-        <translation type="unfinished"></translation>
+        <translation>مسافة العمل من مستوى النظارة؛ 400 إذا لم تُذكر</translation>
     </message>
     <message>
         <source>instead of texts: centration of a frame, boxed sizes in mm</source>
-        <translation type="unfinished"></translation>
+        <translation>بدل النصوص: تمركز إطار، بمقاسات الصندوق بوحدة mm</translation>
     </message>
     <message>
         <source>instead of texts: vertex powers of a thick lens</source>
-        <translation type="unfinished"></translation>
+        <translation>بدل النصوص: القوى القمية لعدسة سميكة</translation>
     </message>
     <message>
         <source>tolerance set; ansi-z80.1-2015 when left out</source>
-        <translation type="unfinished"></translation>
+        <translation>مجموعة التفاوتات؛ ansi-z80.1-2015 إذا لم تُذكر</translation>
     </message>
     <message>
         <source>tolerance sets of your own (YAML)</source>
-        <translation type="unfinished"></translation>
+        <translation>مجموعات تفاوتات خاصة بك (YAML)</translation>
     </message>
     <message>
         <source>one line of the stock</source>
-        <translation type="unfinished"></translation>
+        <translation>صنف واحد من المخزون</translation>
     </message>
     <message>
         <source>how many pieces of --line; 1 when left out</source>
-        <translation type="unfinished"></translation>
+        <translation>عدد القطع من ⁦--line⁩؛ و1 إذا لم يُذكر</translation>
     </message>
     <message>
         <source>supplier, donor or site it comes from</source>
-        <translation type="unfinished"></translation>
+        <translation>المورّد أو المتبرع أو الموقع الذي تأتي منه</translation>
     </message>
     <message>
         <source>the site it goes to</source>
-        <translation type="unfinished"></translation>
+        <translation>الموقع الذي تذهب إليه</translation>
     </message>
     <message>
         <source>the entry with which the other site sent it</source>
-        <translation type="unfinished"></translation>
+        <translation>القيد الذي أرسلها به الموقع الآخر</translation>
     </message>
     <message>
         <source>a remark to keep with the entry</source>
-        <translation type="unfinished"></translation>
+        <translation>ملاحظة تُحفظ مع القيد</translation>
     </message>
     <message>
         <source>into quarantine, or out of it</source>
-        <translation type="unfinished"></translation>
+        <translation>إلى العزل، أو منه</translation>
     </message>
     <message>
         <source>of the pieces held</source>
-        <translation type="unfinished"></translation>
+        <translation>من القطع المحجوزة</translation>
     </message>
     <message>
         <source>returned, cleaned and read: straight back to stock</source>
-        <translation type="unfinished"></translation>
+        <translation>أُعيدت ونُظّفت وقُرئت: مباشرة إلى المخزون</translation>
     </message>
     <message>
         <source>a sheet for this bin alone</source>
-        <translation type="unfinished"></translation>
+        <translation>ورقة لهذه الخانة وحدها</translation>
     </message>
     <message>
         <source>who counted</source>
-        <translation type="unfinished"></translation>
+        <translation>من عدّ</translation>
     </message>
     <message>
         <source>the second person of a count</source>
-        <translation type="unfinished"></translation>
+        <translation>الشخص الثاني في العدّ</translation>
     </message>
     <message>
         <source>damaged, missing, stolen, found, miscounted, off-label, mislabelled, sample, given-away or recalled</source>
-        <translation type="unfinished"></translation>
+        <translation>العلة: damaged أو missing أو stolen أو found أو miscounted أو off-label أو mislabelled أو sample أو given-away أو recalled</translation>
     </message>
     <message>
         <source>what comes back in an exchange</source>
-        <translation type="unfinished"></translation>
+        <translation>ما يعود في الاستبدال</translation>
     </message>
     <message>
         <source>the lot it belongs to</source>
-        <translation type="unfinished"></translation>
+        <translation>الدفعة التي ينتمي إليها</translation>
     </message>
     <message>
         <source>how long it is held, as 2026-03-01</source>
-        <translation type="unfinished"></translation>
+        <translation>إلى متى يُحجز، مثل ⁦2026-03-01⁩</translation>
     </message>
     <message>
         <source>the entry to take back</source>
-        <translation type="unfinished"></translation>
+        <translation>القيد الذي يُلغى</translation>
     </message>
     <message>
         <source>the order, by its entry</source>
-        <translation type="unfinished"></translation>
+        <translation>الطلب، بقيده</translation>
     </message>
     <message>
         <source>people seen at one camp, for camps of stock; 100 when left out</source>
-        <translation type="unfinished"></translation>
+        <translation>عدد من يُفحصون في مخيم واحد، لحساب المخيمات التي يكفيها المخزون؛ 100 إذا لم يُذكر</translation>
     </message>
     <message>
         <source>a new folder for a copy of the whole camp</source>
-        <translation type="unfinished"></translation>
+        <translation>مجلد جديد لنسخة من المخيم كله</translation>
     </message>
     <message>
         <source>aggregate (counts, small ones hidden), rows (persons by numbers) or full</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>the CSV file to write; standard output when left out</source>
-        <translation type="unfinished"></translation>
+        <translation>المستوى: aggregate (أعداد، والصغيرة منها مخفية) أو rows (الأشخاص بأرقام) أو full</translation>
     </message>
     <message>
         <source>take counts changed by hand in stock.yaml over into the ledger</source>
-        <translation type="unfinished"></translation>
+        <translation>اعتماد الأعداد التي غُيّرت يدويًا في stock.yaml ونقلها إلى السجل</translation>
     </message>
     <message>
         <source>put the ledger&apos;s counts back into stock.yaml</source>
-        <translation type="unfinished"></translation>
+        <translation>إعادة أعداد السجل إلى stock.yaml</translation>
     </message>
     <message>
         <source>this folder was moved here; the other copy is used no more</source>
-        <translation type="unfinished"></translation>
+        <translation>نُقل هذا المجلد إلى هنا؛ ولم تعد النسخة الأخرى تُستعمل</translation>
     </message>
     <message>
         <source>this folder was copied here and both are used</source>
-        <translation type="unfinished"></translation>
+        <translation>نُسخ هذا المجلد إلى هنا وتُستعمل النسختان</translation>
     </message>
     <message>
         <source>%1 since %2, ordered %3</source>
-        <translation type="unfinished"></translation>
+        <translation>‏%1 منذ %2، طُلب %3</translation>
     </message>
     <message>
         <source>frame held: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>الإطار المحجوز: %1</translation>
     </message>
     <message>
         <source>remade %1 times</source>
-        <translation type="unfinished"></translation>
+        <translation>مرات إعادة الصنع: %1</translation>
     </message>
     <message>
         <source>orders: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>الطلبات: %1</translation>
     </message>
     <message>
         <source>held %1</source>
@@ -1020,31 +1012,31 @@
     </message>
     <message>
         <source>reorder %1</source>
-        <translation type="unfinished"></translation>
+        <translation>يُطلب من جديد %1</translation>
     </message>
     <message>
         <source>lasts %1 days, %2 camps</source>
-        <translation type="unfinished"></translation>
+        <translation>يكفي أيامًا: %1، ومخيمات: %2</translation>
     </message>
     <message>
         <source>lines out of stock %1, to reorder %2</source>
-        <translation type="unfinished"></translation>
+        <translation>أصناف نفدت %1، تُطلب من جديد %2</translation>
     </message>
     <message>
         <source>within their levels %1</source>
-        <translation type="unfinished"></translation>
+        <translation>ضمن الحدود %1</translation>
     </message>
     <message>
         <source>counted as in the book %1</source>
-        <translation type="unfinished"></translation>
+        <translation>عُدّ كما في الدفتر %1</translation>
     </message>
     <message>
         <source>days with hand-overs %1, hand-overs %2, people seen %3, came back %4; people at a camp %5</source>
-        <translation type="unfinished"></translation>
+        <translation>أيام فيها تسليم %1، عمليات تسليم %2، أشخاص فُحصوا %3، عادوا %4؛ أشخاص في المخيم الواحد %5</translation>
     </message>
     <message>
         <source>held: %1 of %2 for %3, until %4</source>
-        <translation type="unfinished"></translation>
+        <translation>محجوز: %1 من %2 لأجل %3، حتى %4</translation>
     </message>
     <message>
         <source>by %1</source>
@@ -1056,118 +1048,598 @@
     </message>
     <message>
         <source>file %1, ledger %2</source>
-        <translation type="unfinished"></translation>
+        <translation>الملف %1، السجل %2</translation>
     </message>
     <message>
         <source>%1 counts taken over from the file</source>
-        <translation type="unfinished"></translation>
+        <translation>اعتُمدت من الملف أعداد عددها %1</translation>
     </message>
     <message>
         <source>%1 counts put back to the ledger&apos;s</source>
-        <translation type="unfinished"></translation>
+        <translation>أُعيدت إلى أعداد السجل: %1</translation>
     </message>
     <message>
         <source>the ledger already belongs here</source>
-        <translation type="unfinished"></translation>
+        <translation>السجل تابع لهذا المكان من قبل</translation>
     </message>
     <message>
         <source>a second station: its entries are numbered apart and can be merged; what it hands over must have been transferred to it</source>
-        <translation type="unfinished"></translation>
+        <translation>محطة ثانية: تُرقَّم قيودها على حدة ويمكن دمجها؛ وما تسلّمه يجب أن يكون قد نُقل إليها</translation>
     </message>
     <message>
         <source>the ledger lives here from now on; do not use the other copy any more</source>
-        <translation type="unfinished"></translation>
+        <translation>مكان السجل هنا من الآن فصاعدًا؛ لا تستعمل النسخة الأخرى بعد الآن</translation>
     </message>
     <message>
         <source>%1  %2 → %3: %4; entry %5</source>
-        <translation type="unfinished"></translation>
+        <translation>‏%1  %2 → %3: %4؛ القيد %5</translation>
     </message>
     <message>
         <source>a delivery into the box, by list, by scanning or one line</source>
-        <translation type="unfinished"></translation>
+        <translation>توريد إلى الصندوق، بقائمة أو بالمسح أو صنفًا واحدًا</translation>
     </message>
     <message>
         <source>a blind sheet to count by, or the sheet two persons filled in</source>
-        <translation type="unfinished"></translation>
+        <translation>ورقة عمياء للعدّ، أو الورقة التي ملأها شخصان</translation>
     </message>
     <message>
         <source>out to another site, in from one; alone: what is in the air</source>
-        <translation type="unfinished"></translation>
+        <translation>إلى موقع آخر، أو من موقع إلى هنا؛ ووحده: ما هو في الطريق</translation>
     </message>
     <message>
         <source>one thing that happened: returned, exchanged, written-off, held, quarantined, released, not-needed, declined, incomplete, adjusted, referred, entered-in-error</source>
-        <translation type="unfinished"></translation>
+        <translation>أمر واحد جرى: returned أو exchanged أو written-off أو held أو quarantined أو released أو not-needed أو declined أو incomplete أو adjusted أو referred أو entered-in-error</translation>
     </message>
     <message>
         <source>custom spectacles: ordered, arrived, checked, delivered, remade, not-collected; alone: the open orders</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>merge the ledger of another camp or station into this one</source>
-        <translation type="unfinished"></translation>
+        <translation>نظارات خاصة: ordered أو arrived أو checked أو delivered أو remade أو not-collected؛ ووحده: الطلبات المفتوحة</translation>
     </message>
     <message>
         <source>a copy of the camp folder, or a table at one of three levels of privacy</source>
-        <translation type="unfinished"></translation>
+        <translation>نسخة من مجلد المخيم، أو جدول بأحد ثلاثة مستويات من الخصوصية</translation>
     </message>
     <message>
         <source>erase a person: name, reasons and notes; entries keep the camp code</source>
-        <translation type="unfinished"></translation>
+        <translation>محو شخص: الاسم والأسباب والملاحظات؛ وتحتفظ القيود برمز المخيم</translation>
     </message>
     <message>
         <source>what a focimeter reads against what was ordered, by a tolerance set</source>
-        <translation type="unfinished"></translation>
+        <translation>ما يقرؤه مقياس العدسات مقابل ما طُلب، بمجموعة تفاوتات</translation>
     </message>
     <message>
         <source>this help, or that of one verb or topic</source>
-        <translation type="unfinished"></translation>
+        <translation>هذه المساعدة، أو مساعدة فعل واحد أو موضوع واحد</translation>
     </message>
     <message>
         <source>shown</source>
-        <translation type="unfinished"></translation>
+        <translation>للعرض فقط</translation>
     </message>
     <message>
         <source>passes</source>
-        <translation type="unfinished"></translation>
+        <translation>ضمن الحد</translation>
     </message>
     <message>
         <source>FAILS</source>
-        <translation type="unfinished"></translation>
+        <translation>خارج الحد</translation>
     </message>
     <message>
         <source>Within tolerance by %1 (%2 %3)</source>
-        <translation type="unfinished"></translation>
+        <translation>ضمن التفاوت المسموح بحسب %1 (%2 %3)</translation>
     </message>
     <message>
         <source>Out of tolerance by %1 (%2 %3)</source>
-        <translation type="unfinished"></translation>
+        <translation>خارج التفاوت المسموح بحسب %1 (%2 %3)</translation>
     </message>
     <message>
         <source>Figures: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>الأرقام: %1</translation>
     </message>
     <message>
         <source>how a pair is judged: every limit, its source, every flag</source>
-        <translation type="unfinished"></translation>
+        <translation>كيف تُقيَّم النظارة: كل حد ومصدره وكل تنبيه</translation>
     </message>
     <message>
         <source>how powers, prisms and acuities may be written</source>
-        <translation type="unfinished"></translation>
+        <translation>كيف يجوز أن تُكتب القوى والمناشير وحدّة الإبصار</translation>
     </message>
     <message>
         <source>every formula, with range, error and source</source>
-        <translation type="unfinished"></translation>
+        <translation>كل صيغة، مع مداها وخطئها ومصدرها</translation>
     </message>
     <message>
         <source>a focimeter reading against what was ordered</source>
-        <translation type="unfinished"></translation>
+        <translation>قراءة مقياس العدسات مقابل ما طُلب</translation>
     </message>
     <message>
         <source>what is promised about records, and how it is tested</source>
-        <translation type="unfinished"></translation>
+        <translation>ما يُتعهَّد به في شأن السجلات، وكيف يُختبر</translation>
     </message>
     <message>
         <source>files, exit codes and the codes of findings</source>
+        <translation>الملفات ورموز الخروج ورموز الملاحظات</translation>
+    </message>
+    <message>
+        <source>prism up to %1</source>
+        <translation>المنشور حتى %1</translation>
+    </message>
+    <message>
+        <source>one more piece of these would help:</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: serves %2 more, saves %3 logMAR; wanted by %4, there are %5</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>of none</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>told before</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no pair: what would do goes to others</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no pair: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>in the line %1, served %2; first come, first served would serve %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>expected loss %1 logMAR over all served; first come %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>chosen: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not in the line %1: see `match`</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 %2: %3 of %4, %5 % (95 %: %6 to %7), funnel %8</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>g-chart: between two mismatches half the time at most %1 hand-overs; more than %2 in a row is better than this</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a p-chart needs camps of %1 hand-overs or more at this share to show that things got better</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>likeliest, %1 of 100: %2; %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>entries %1, hand-overs %2, judged again %3, record and pair at odds %4</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the ledger is empty: nothing to audit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>right eye</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>left eye</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no slip was looked for: record, pair and witnesses agree</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>probability = prior × witnesses × pair, over the sum; witnesses and pair are against what was recorded</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>slips of the record are not testable here: nothing was measured beside it (objective reading, own pair, acuity with the pair)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>handed over today already: nothing is given twice</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>given before %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>  addition: %1 of the pair, %2 needed (shown, not judged)</source>
+        <translation>  الإضافة: في النظارة %1، المطلوبة %2 (للعرض لا للتقييم)</translation>
+    </message>
+    <message>
+        <source>%1 names kept beside the entries, %2 of them changed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>children</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>adults</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>first pairs before second pairs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>children before adults</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the worst sight without a pair first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 count %2 times</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: at least %2 in a hundred of those who wait</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>proved: no plan serves more than %1 (%2)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not proved: no plan serves more than %1, this one %2; gap %3 % (%4)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what was picked: a ready-made pair, or frame, right lens and left lens; - reads scanned labels from standard input</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>thresholds and priors of slips of your own (YAML)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>one hand-over in full, with the arithmetic of every slip</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the file to write: CSV (standard output when left out), or for print one that ends in .pdf or .png</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the paper as lines of text</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the printer to print on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>language of the paper: en, ar or hi</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a4, a5, a6, roll-80, roll-58 or label; the usual one when left out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>width and height of a label; 63.5x38.1 when left out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>large print</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>dots an inch of a picture, those of the printer; 300 when left out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>of a quick card: optician, keeper or supervisor</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>who comes first when not all can be served: children, first-pairs, worst-sight; the first named matters most</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what one person of a group counts, as children=3; groups: children, adults, distance, near, intermediate, bifocal</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>serve at least this part of a group that waits, as children=80</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>who was told a pair already (CSV: person, purpose, lines); kept</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>also what one more piece of each line would change</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what a supplier sells (YAML)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>money that may be spent, in the supplier&apos;s currency</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>most that what is bought may weigh</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>boxes that are carried, what is on hand included</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pieces that fit into a box; 60 when left out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>people who come next; 100 when left out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>draws planned for; 50 when left out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>days to simulate; 200 when left out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>people planned for together; 20 when left out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>of what is drawn by lot; 1 when left out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mix with the published mix of a camp, weighing as N people; 30 for fewer than 100, else 0</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the packing list by box and bin to write (CSV)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>names of persons (CSV: person,name), kept beside the entries under the camp code</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ask for a PIN from now on: optician, keeper or supervisor</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ask for no PIN any more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>read the PIN from this file descriptor; or set QUARTERSTEP_PIN</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>read the new PIN from this file descriptor; or set QUARTERSTEP_NEW_PIN</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>make a shared ledger in the empty database of this address; with --dry-run the script is printed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>move everything to the shared ledger of this address, or to this new file</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this plan</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>greedy, without repairs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>each line by its own demand (newsvendor)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>levels by past use</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what is on hand, nothing bought</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not checked: too few people to plan on one half and check on the other</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>checked on people that were not planned for (planned on one half, served the other):</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: serves %2 %, first come %3 %, spends %4</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nothing on offer serves %1 %: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not bought, since others do as well for the money: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not bought, since nobody of this demand needs them: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 runs out on %2 days in a hundred, by person %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>box %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>new</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>order for the next %1 people:</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2 packs, %3 pieces, %4</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>spend %1 of %2 %3, %4 pieces, %5 kg</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>on the draws planned for: %1 %, no order serves more than %2 %; on offer and on hand could serve %3 % at most</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the curve bends at %1: %2 % of the draws planned for</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>PIN of the %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>new PIN of the %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the PIN of the %1 is set</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no PIN is asked of the %1 any more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>demand: the ledger, %1 people</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>left without a pair, %1: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>entries without a prescription, not planned for: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>lines whose demand was raised, since they lay empty on some days: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>demand: %1, %2 people</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mixed with the published mix of a camp, which makes %1 % of it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>PDs not taken, drawn from published distributions: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>page %1 of %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 days of %2 people, %3 needs in the line a day (seed %4)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>first come         %1 % (%2 to %3 on nine days in ten)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>planned again      %1 % (%2 to %3)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>if nothing ran out %1 % (%2 to %3)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>with %1 such boxes: %2 %</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>carry %1 for 95 % of what they could serve</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no number of such boxes looked at serves 95 % of what they could</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ledger: %1 entries, the last %2 in order; --check reads them all</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 can be used; add the logins of stations to the group quarterstep_station</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 entries in %2; the old ledger is not used from here any more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the waiting line: who should get which pair, so that most are served</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>merge the ledger of another camp or station into this one; or names of persons</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the boxes for the next camp: what to order under a budget, and why</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>camp days drawn from a demand: who is served, what runs out when</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>every hand-over judged again: where record and pair are at odds, and why</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>papers: note, letter, lab-order, collection, guardian-note, teacher-note, label, bin-label, packing-list, count-sheet, audit-sheet, quick-card</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>every paper that is printed, and how</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the waiting line and the next boxes: what is optimal, bounded, assumed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what an audit finds, which slips it can see and which it cannot</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -1175,115 +1647,111 @@
     <name>core</name>
     <message>
         <source>“%1” is not a vertex distance; write 0 to 50 mm, as --vertex 12 0</source>
-        <translation type="unfinished"></translation>
+        <translation>‏«%1» ليس مسافة قمة؛ اكتب من 0 إلى 50 mm، مثل ⁦--vertex 12 0⁩</translation>
     </message>
     <message>
         <source>row of %1 left out</source>
-        <translation type="unfinished"></translation>
+        <translation>تُرك صف %1</translation>
     </message>
     <message>
         <source>nothing was handed over; mend the rows above or leave them out with --skip-bad-rows</source>
-        <translation type="unfinished"></translation>
+        <translation>لم يُسلَّم شيء؛ أصلح الصفوف أعلاه أو اتركها بالخيار ⁦--skip-bad-rows⁩</translation>
     </message>
     <message>
         <source>“%1” is not a check; write power, fit or instructions</source>
-        <translation type="unfinished"></translation>
+        <translation>‏«%1» ليس فحصًا؛ اكتب power أو fit أو instructions</translation>
     </message>
     <message>
         <source>nobody in %1 has the code %2</source>
-        <translation type="unfinished"></translation>
+        <translation>لا أحد في %1 له الرمز %2</translation>
     </message>
     <message>
         <source>%1 is not a purpose of this person</source>
-        <translation type="unfinished"></translation>
+        <translation>‏%1 ليس غرضًا لهذا الشخص</translation>
     </message>
     <message>
         <source>this person needs more than one pair; say which with --purpose %1 or --purpose %2</source>
-        <translation type="unfinished"></translation>
+        <translation>يحتاج هذا الشخص إلى أكثر من نظارة؛ حدد أيها بالخيار ⁦--purpose %1⁩ أو ⁦--purpose %2⁩</translation>
     </message>
     <message>
         <source>there is no line %1 in this camp</source>
-        <translation type="unfinished"></translation>
+        <translation>لا يوجد صنف %1 في هذا المخيم</translation>
     </message>
     <message>
         <source>%1 is for one person; add --person CODE</source>
-        <translation type="unfinished"></translation>
+        <translation>‏%1 لشخص واحد؛ أضف ⁦--person CODE⁩</translation>
     </message>
     <message>
         <source>“%1” is not a purpose; write distance, near, intermediate or bifocal</source>
-        <translation type="unfinished"></translation>
+        <translation>‏«%1» ليس غرضًا؛ اكتب distance أو near أو intermediate أو bifocal</translation>
     </message>
     <message>
         <source>`%1` needs either --camp FOLDER or --stock FILE</source>
-        <translation type="unfinished"></translation>
+        <translation>يحتاج ⁦`%1`⁩ إلى ⁦--camp FOLDER⁩ أو ⁦--stock FILE⁩</translation>
     </message>
     <message>
         <source>--rules goes with --stock; a camp folder has its own rules</source>
-        <translation type="unfinished"></translation>
+        <translation>الخيار ⁦--rules⁩ يرافق ⁦--stock⁩؛ ولمجلد المخيم قواعده</translation>
     </message>
     <message>
         <source>there is no profile “%1”; there are %2</source>
-        <translation type="unfinished"></translation>
+        <translation>لا توجد مجموعة قواعد «%1»؛ الموجود: %2</translation>
     </message>
     <message>
         <source>there is no option “%1” here; `quarterstep help` lists them</source>
-        <translation type="unfinished"></translation>
+        <translation>لا يوجد هنا خيار «%1»؛ يسرد ⁦`quarterstep help`⁩ الخيارات</translation>
     </message>
     <message>
         <source>there is no option “%1” here; did you mean “%2”?</source>
-        <translation type="unfinished"></translation>
+        <translation>لا يوجد هنا خيار «%1»؛ هل قصدت «%2»؟</translation>
     </message>
     <message>
         <source>`%1` needs %2; see `quarterstep help %1`</source>
-        <translation type="unfinished"></translation>
+        <translation>يحتاج ⁦`%1`⁩ إلى %2؛ انظر ⁦`quarterstep help %1`⁩</translation>
     </message>
     <message>
         <source>“%1” is one too many; put a text with blanks into quotes</source>
-        <translation type="unfinished"></translation>
+        <translation>‏«%1» زائد؛ ضع النص الذي فيه فراغات بين علامتي اقتباس</translation>
     </message>
     <message>
         <source>the options are not understood: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>الخيارات غير مفهومة: %1</translation>
     </message>
     <message>
         <source>there is no verb “%1”; `quarterstep help` lists them</source>
-        <translation type="unfinished"></translation>
+        <translation>لا يوجد فعل «%1»؛ يسرد ⁦`quarterstep help`⁩ الأفعال</translation>
     </message>
     <message>
         <source>there is no verb “%1”; did you mean “%2”?</source>
-        <translation type="unfinished"></translation>
+        <translation>لا يوجد فعل «%1»؛ هل قصدت «%2»؟</translation>
     </message>
     <message>
         <source>it cannot go on: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>تتعذر المتابعة: %1</translation>
     </message>
     <message>
         <source>the answer could not be written to the end</source>
-        <translation type="unfinished"></translation>
+        <translation>تعذرت كتابة الجواب حتى نهايته</translation>
     </message>
     <message>
         <source>ledger entry %1 is not as it was written: %2; keep the folder as it is and compare it with a copy</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>this version opens SQLite ledgers only; name a file beside stock.yaml in the key ledger, for example ledger.sqlite</source>
-        <translation type="unfinished"></translation>
+        <translation>قيد السجل %1 ليس كما كُتب: %2؛ أبقِ المجلد كما هو وقارنه بنسخة</translation>
     </message>
     <message>
         <source>there is no rules.yaml; the rules built in apply</source>
-        <translation type="unfinished"></translation>
+        <translation>لا يوجد rules.yaml؛ تسري القواعد المدمجة</translation>
     </message>
     <message>
         <source>this ledger was last written at another place and is open for reading only; if the folder moved here for good, say so, and do not use the other copy any more</source>
-        <translation type="unfinished"></translation>
+        <translation>كُتب في هذا السجل آخر مرة في مكان آخر وهو مفتوح للقراءة فقط؛ إذا نُقل المجلد إلى هنا نهائيًا فاذكر ذلك، ولا تستعمل النسخة الأخرى بعد الآن</translation>
     </message>
     <message>
         <source>there is no ledger here yet</source>
-        <translation type="unfinished"></translation>
+        <translation>لا يوجد سجل هنا بعد</translation>
     </message>
     <message>
         <source>the ledger has the entry, but stock.yaml could not be brought up to date; that is made good at the next opening</source>
-        <translation type="unfinished"></translation>
+        <translation>القيد في السجل، لكن تعذر تحديث stock.yaml؛ يُستدرك ذلك عند الفتح التالي</translation>
     </message>
     <message>
         <source>to be referred before any glasses are given</source>
@@ -1315,19 +1783,19 @@
     </message>
     <message>
         <source>no hand-over with the id %1</source>
-        <translation type="unfinished"></translation>
+        <translation>لا يوجد تسليم بالمعرّف %1</translation>
     </message>
     <message>
         <source>above %1 D the vertex distance must be recorded</source>
-        <translation type="unfinished"></translation>
+        <translation>فوق %1 D يجب تسجيل مسافة القمة</translation>
     </message>
     <message>
         <source>a sphere would leave less cylinder than this lens does</source>
-        <translation type="unfinished"></translation>
+        <translation>عدسة كروية تُبقي أسطوانة أقل مما تُبقيه هذه العدسة</translation>
     </message>
     <message>
         <source>prism by decentration is the prescriber&apos;s decision</source>
-        <translation type="unfinished"></translation>
+        <translation>المنشور بإزاحة المركز قرار كاتب الوصفة</translation>
     </message>
     <message>
         <source>PD not taken: judged at the worst end of what is plausible</source>
@@ -1515,107 +1983,107 @@
     </message>
     <message>
         <source>frame size off by %1 class, limit %2</source>
-        <translation type="unfinished"></translation>
+        <translation>يبتعد مقاس الإطار بفئات عددها %1، الحد %2</translation>
     </message>
     <message>
         <source>frame size off by %1 class</source>
-        <translation type="unfinished"></translation>
+        <translation>يبتعد مقاس الإطار بفئات عددها %1</translation>
     </message>
     <message>
         <source>blur strength at near</source>
-        <translation type="unfinished"></translation>
+        <translation>شدة التشوش للقرب</translation>
     </message>
     <message>
         <source>blur strength at near %1 D, limit %2 D</source>
-        <translation type="unfinished"></translation>
+        <translation>شدة التشوش للقرب %1 D، الحد %2 D</translation>
     </message>
     <message>
         <source>blur strength at near %1 D</source>
-        <translation type="unfinished"></translation>
+        <translation>شدة التشوش للقرب %1 D</translation>
     </message>
     <message>
         <source>near power too strong</source>
-        <translation type="unfinished"></translation>
+        <translation>قوة القرب أقوى من اللازم</translation>
     </message>
     <message>
         <source>near power %1 D too strong, limit %2 D</source>
-        <translation type="unfinished"></translation>
+        <translation>قوة القرب أقوى من اللازم بمقدار %1 D، الحد %2 D</translation>
     </message>
     <message>
         <source>near power %1 D too strong</source>
-        <translation type="unfinished"></translation>
+        <translation>قوة القرب أقوى من اللازم بمقدار %1 D</translation>
     </message>
     <message>
         <source>near power too weak</source>
-        <translation type="unfinished"></translation>
+        <translation>قوة القرب أضعف من اللازم</translation>
     </message>
     <message>
         <source>near power %1 D too weak, limit %2 D</source>
-        <translation type="unfinished"></translation>
+        <translation>قوة القرب أضعف من اللازم بمقدار %1 D، الحد %2 D</translation>
     </message>
     <message>
         <source>near power %1 D too weak</source>
-        <translation type="unfinished"></translation>
+        <translation>قوة القرب أضعف من اللازم بمقدار %1 D</translation>
     </message>
     <message>
         <source>sphere off</source>
-        <translation type="unfinished"></translation>
+        <translation>انحراف الكرة</translation>
     </message>
     <message>
         <source>sphere off by %1 D, limit %2 D</source>
-        <translation type="unfinished"></translation>
+        <translation>انحراف الكرة %1 D، الحد %2 D</translation>
     </message>
     <message>
         <source>sphere off by %1 D</source>
-        <translation type="unfinished"></translation>
+        <translation>انحراف الكرة %1 D</translation>
     </message>
     <message>
         <source>cylinder off</source>
-        <translation type="unfinished"></translation>
+        <translation>انحراف الأسطوانة</translation>
     </message>
     <message>
         <source>cylinder off by %1 D, limit %2 D</source>
-        <translation type="unfinished"></translation>
+        <translation>انحراف الأسطوانة %1 D، الحد %2 D</translation>
     </message>
     <message>
         <source>cylinder off by %1 D</source>
-        <translation type="unfinished"></translation>
+        <translation>انحراف الأسطوانة %1 D</translation>
     </message>
     <message>
         <source>axis against the prescription</source>
-        <translation type="unfinished"></translation>
+        <translation>المحور مقابل الوصفة</translation>
     </message>
     <message>
         <source>axis %1 degrees off the prescription, limit %2</source>
-        <translation type="unfinished"></translation>
+        <translation>يبتعد المحور عن الوصفة %1 درجة، الحد %2</translation>
     </message>
     <message>
         <source>axis %1 degrees off the prescription</source>
-        <translation type="unfinished"></translation>
+        <translation>يبتعد المحور عن الوصفة %1 درجة</translation>
     </message>
     <message>
         <source>acuity with the mean sphere</source>
-        <translation type="unfinished"></translation>
+        <translation>حدة الإبصار بالكرة المتوسطة</translation>
     </message>
     <message>
         <source>acuity with the mean sphere %1 logMAR below the full correction, limit %2</source>
-        <translation type="unfinished"></translation>
+        <translation>حدة الإبصار بالكرة المتوسطة دون التصحيح الكامل بمقدار %1 logMAR، الحد %2</translation>
     </message>
     <message>
         <source>acuity with the mean sphere %1 logMAR lower</source>
-        <translation type="unfinished"></translation>
+        <translation>حدة الإبصار بالكرة المتوسطة أدنى بمقدار %1 logMAR</translation>
     </message>
     <message>
         <source>acuity with this pair</source>
-        <translation type="unfinished"></translation>
+        <translation>حدة الإبصار بهذه النظارة</translation>
     </message>
     <message>
         <source>acuity with this pair is %1 logMAR beyond what is asked, limit %2</source>
-        <translation type="unfinished"></translation>
+        <translation>تبتعد حدة الإبصار بهذه النظارة عن المطلوب بمقدار %1 logMAR، الحد %2</translation>
     </message>
     <message>
         <source>tried: acuity %1 logMAR short</source>
-        <translation type="unfinished"></translation>
+        <translation>جُرّبت: تنقص حدة الإبصار بمقدار %1 logMAR</translation>
     </message>
     <message>
         <source>sudden loss of sight: eye clinic the same day</source>
@@ -1647,55 +2115,55 @@
     </message>
     <message>
         <source>refraction under cycloplegia was asked for: refer before glasses are given</source>
-        <translation type="unfinished"></translation>
+        <translation>طُلب قياس الانكسار تحت شلّ المطابقة: إحالة قبل تسليم نظارة</translation>
     </message>
     <message>
         <source>does not reach 6/9 in each eye with the final prescription</source>
-        <translation type="unfinished"></translation>
+        <translation>لا يبلغ 6/9 في كل عين بالوصفة النهائية</translation>
     </message>
     <message>
         <source>presents worse than 6/60 in an eye, even if glasses help</source>
-        <translation type="unfinished"></translation>
+        <translation>حضر وإبصار إحدى عينيه أسوأ من 6/60، حتى لو أفادت النظارة</translation>
     </message>
     <message>
         <source>a child with +3.50 D or more, or 1.50 D of cylinder or more</source>
-        <translation type="unfinished"></translation>
+        <translation>طفل له ⁦+3.50 D⁩ أو أكثر، أو أسطوانة 1.50 D أو أكثر</translation>
     </message>
     <message>
         <source>under 8 years and the eyes differ by 1.50 D or more</source>
-        <translation type="unfinished"></translation>
+        <translation>دون 8 سنوات والعينان تختلفان بمقدار 1.50 D أو أكثر</translation>
     </message>
     <message>
         <source>under 8 years and the eyes differ by 1.00 D or more</source>
-        <translation type="unfinished"></translation>
+        <translation>دون 8 سنوات والعينان تختلفان بمقدار 1.00 D أو أكثر</translation>
     </message>
     <message>
         <source>mean sphere beyond 6.00 D</source>
-        <translation type="unfinished"></translation>
+        <translation>الكرة المتوسطة تتجاوز 6.00 D</translation>
     </message>
     <message>
         <source>may be without its lens (aphakia): vertex distance needed</source>
-        <translation type="unfinished"></translation>
+        <translation>ربما كانت العين دون عدستها (aphakia): مسافة القمة لازمة</translation>
     </message>
     <message>
         <source>worse than 6/12 with the best prescription and no gain through the pinhole</source>
-        <translation type="unfinished"></translation>
+        <translation>أسوأ من 6/12 بأفضل وصفة ولا كسب عبر الثقب الدبوسي</translation>
     </message>
     <message>
         <source>worse than 6/12 with the best prescription; pinhole not taken</source>
-        <translation type="unfinished"></translation>
+        <translation>أسوأ من 6/12 بأفضل وصفة؛ لم يُجرَّب الثقب الدبوسي</translation>
     </message>
     <message>
         <source>the pinhole sees two lines or more better than the final prescription: refract again</source>
-        <translation type="unfinished"></translation>
+        <translation>يرى عبر الثقب الدبوسي سطرين أو أكثر فوق الوصفة النهائية: أعد قياس الانكسار</translation>
     </message>
     <message>
         <source>objective reading and final prescription are %1 D apart in mean sphere</source>
-        <translation type="unfinished"></translation>
+        <translation>تبتعد القراءة الموضوعية عن الوصفة النهائية بمقدار %1 D في الكرة المتوسطة</translation>
     </message>
     <message>
         <source>the final prescription repeats the objective reading in all six numbers: was it refined?</source>
-        <translation type="unfinished"></translation>
+        <translation>تكرر الوصفة النهائية القراءة الموضوعية في الأرقام الستة كلها: هل دُقّقت؟</translation>
     </message>
     <message>
         <source>under 16: the prescriber&apos;s name stays with the pair, and the guardian is told</source>
@@ -1707,15 +2175,15 @@
     </message>
     <message>
         <source>only one seeing eye: impact-resistant lenses and protective wear are advised</source>
-        <translation type="unfinished"></translation>
+        <translation>عين واحدة مبصرة فقط: يُنصح بعدسات مقاومة للصدم ووقاية للعين</translation>
     </message>
     <message>
         <source>an objective reading only: a subjective refraction should follow</source>
-        <translation type="unfinished"></translation>
+        <translation>قراءة موضوعية فقط: ينبغي أن يليها قياس انكسار ذاتي</translation>
     </message>
     <message>
         <source>the prescription is %1 months old</source>
-        <translation type="unfinished"></translation>
+        <translation>عمر الوصفة بالأشهر: %1</translation>
     </message>
     <message>
         <source>symptoms recorded: %1</source>
@@ -1731,11 +2199,11 @@
     </message>
     <message>
         <source>an eye with a lens implant: additions differ between the eyes</source>
-        <translation type="unfinished"></translation>
+        <translation>عين فيها عدسة مزروعة: تختلف الإضافة بين العينين</translation>
     </message>
     <message>
         <source>above 4.00 D the vertex distance matters: record it</source>
-        <translation type="unfinished"></translation>
+        <translation>فوق 4.00 D تهم مسافة القمة: سجّلها</translation>
     </message>
     <message>
         <source>near glasses need an addition, or a near power found by trial</source>
@@ -1795,11 +2263,11 @@
     </message>
     <message>
         <source>if the prescriber marks the left eye balance, %1 would fit</source>
-        <translation type="unfinished"></translation>
+        <translation>إذا علّم كاتب الوصفة العين اليسرى balance فإن %1 يناسب</translation>
     </message>
     <message>
         <source>if the prescriber marks the right eye balance, %1 would fit</source>
-        <translation type="unfinished"></translation>
+        <translation>إذا علّم كاتب الوصفة العين اليمنى balance فإن %1 يناسب</translation>
     </message>
     <message>
         <source>%1 fits</source>
@@ -1819,59 +2287,59 @@
     </message>
     <message>
         <source>“%1” is not part of an acuity; write it as 6/9, 0.67 decimal or logMAR 0.2</source>
-        <translation type="unfinished"></translation>
+        <translation>‏«%1» ليس جزءًا من حدة إبصار؛ اكتبه مثل 6/9 أو ⁦0.67 decimal⁩ أو logMAR 0.2</translation>
     </message>
     <message>
         <source>“%1” is not an acuity; write 6/9, 20/30, 0.67 decimal, logMAR 0.2, CF, HM, PL or NPL</source>
-        <translation type="unfinished"></translation>
+        <translation>‏«%1» ليس حدة إبصار؛ اكتب 6/9 أو 20/30 أو ⁦0.67 decimal⁩ أو logMAR 0.2 أو CF أو HM أو PL أو NPL</translation>
     </message>
     <message>
         <source>“%1” would be logMAR %2; acuity lies between logMAR -0.5 and 3: check it</source>
-        <translation type="unfinished"></translation>
+        <translation>‏«%1» يعني logMAR %2؛ وتقع حدة الإبصار بين logMAR -0.5 و3: راجعها</translation>
     </message>
     <message>
         <source>no chart is read at %1; write the test distance first, as 6/9 or 20/30</source>
-        <translation type="unfinished"></translation>
+        <translation>لا تُقرأ لوحة على مسافة %1؛ اكتب مسافة الفحص أولًا، مثل 6/9 أو 20/30</translation>
     </message>
     <message>
         <source>“%1” does not say its scale; write “%1 decimal” or “logMAR %1”</source>
-        <translation type="unfinished"></translation>
+        <translation>‏«%1» لا يذكر سلّمه؛ اكتب ⁦“%1 decimal”⁩ أو ⁦“logMAR %1”⁩</translation>
     </message>
     <message>
         <source>no acuity is written; write 6/9 or leave it out</source>
-        <translation type="unfinished"></translation>
+        <translation>لم تُكتب حدة إبصار؛ اكتب 6/9 أو اتركها</translation>
     </message>
     <message>
         <source>“%1” is not a near acuity; write N8, M 1.0 or 1.0M, and “at 40 cm” after it</source>
-        <translation type="unfinished"></translation>
+        <translation>‏«%1» ليس حدة إبصار للقرب؛ اكتب N8 أو M 1.0 أو 1.0M، وبعدها “at 40 cm”</translation>
     </message>
     <message>
         <source>the distance in “%1” is not read; write it as “at 40 cm”, 5 to 200 cm</source>
-        <translation type="unfinished"></translation>
+        <translation>المسافة في «%1» لا تُقرأ؛ اكتبها هكذا “at 40 cm”، من 5 إلى 200 cm</translation>
     </message>
     <message>
         <source>nothing is written for this eye; write its power, or balance, artificial, blind or not measured</source>
-        <translation type="unfinished"></translation>
+        <translation>لم يُكتب شيء لهذه العين؛ اكتب قوتها، أو balance أو artificial أو blind أو not measured</translation>
     </message>
     <message>
         <source>no power is written; write it as +2.00, -0.75 or 0.00</source>
-        <translation type="unfinished"></translation>
+        <translation>لم تُكتب قوة؛ اكتبها مثل ⁦+2.00⁩ أو ⁦-0.75⁩ أو 0.00</translation>
     </message>
     <message>
         <source>%1 has no decimal point; write %2 or %3</source>
-        <translation type="unfinished"></translation>
+        <translation>‏%1 دون فاصلة عشرية؛ اكتب %2 أو %3</translation>
     </message>
     <message>
         <source>%1 has no decimal point; write %2</source>
-        <translation type="unfinished"></translation>
+        <translation>‏%1 دون فاصلة عشرية؛ اكتب %2</translation>
     </message>
     <message>
         <source>%1 is beyond %2 D; check the figure and write it again</source>
-        <translation type="unfinished"></translation>
+        <translation>‏%1 يتجاوز %2 D؛ راجع الرقم واكتبه من جديد</translation>
     </message>
     <message>
         <source>no power is read at “%1”; write it as +2.00, -0.75 or 0.00</source>
-        <translation type="unfinished"></translation>
+        <translation>لا تُقرأ قوة عند «%1»؛ اكتبها مثل ⁦+2.00⁩ أو ⁦-0.75⁩ أو 0.00</translation>
     </message>
     <message>
         <source>cylinder %1 has no sign; write +%1 or -%1</source>
@@ -1883,15 +2351,15 @@
     </message>
     <message>
         <source>addition -%1 is negative; an addition is plus: check it</source>
-        <translation type="unfinished"></translation>
+        <translation>الإضافة ⁦-%1⁩ سالبة؛ والإضافة موجبة: راجعها</translation>
     </message>
     <message>
         <source>axis %1 stands without a cylinder; write sphere, cylinder and axis, as -1.00 -0.50 x %1</source>
-        <translation type="unfinished"></translation>
+        <translation>المحور %1 دون أسطوانة؛ اكتب الكرة والأسطوانة والمحور، مثل ⁦-1.00 -0.50 x %1⁩</translation>
     </message>
     <message>
         <source>axis %1 is outside 1..180 degrees; the same meridian would be %2: check and write it again</source>
-        <translation type="unfinished"></translation>
+        <translation>المحور %1 خارج ⁦1..180⁩ درجة؛ وخط الزوال نفسه هو %2: راجعه واكتبه من جديد</translation>
     </message>
     <message>
         <source>cylinder %1 has no axis; write it with its axis, as %1 x 90</source>
@@ -1903,903 +2371,899 @@
     </message>
     <message>
         <source>two prisms lie in one direction; write their sum once, as 1.5 base in</source>
-        <translation type="unfinished"></translation>
+        <translation>منشوران في اتجاه واحد؛ اكتب مجموعهما مرة واحدة، مثل ⁦1.5 base in⁩</translation>
     </message>
     <message>
         <source>the base of the prism is not read; write base in, out, up or down, or base 0..360</source>
-        <translation type="unfinished"></translation>
+        <translation>قاعدة المنشور لا تُقرأ؛ اكتب base in أو out أو up أو down، أو base 0..360</translation>
     </message>
     <message>
         <source>prism %1 is not between 0 and %2; write its size and its base, as 2 base in</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>the SQLite driver of Qt is missing; install libqt6sql6-sqlite</source>
-        <translation type="unfinished"></translation>
+        <translation>المنشور %1 ليس بين 0 و%2؛ اكتب مقداره وقاعدته، مثل ⁦2 base in⁩</translation>
     </message>
     <message>
         <source>another program holds the ledger; nothing was written; close it there and repeat</source>
-        <translation type="unfinished"></translation>
+        <translation>برنامج آخر يمسك السجل؛ لم يُكتب شيء؛ أغلقه هناك ثم كرّر</translation>
     </message>
     <message>
         <source>the ledger cannot be opened for writing here; check the rights of the file and its folder</source>
-        <translation type="unfinished"></translation>
+        <translation>لا يمكن فتح السجل للكتابة هنا؛ راجع أذونات الملف ومجلده</translation>
     </message>
     <message>
         <source>the disk is full; nothing was written; make room and repeat</source>
-        <translation type="unfinished"></translation>
+        <translation>القرص ممتلئ؛ لم يُكتب شيء؛ أفسح مكانًا ثم كرّر</translation>
     </message>
     <message>
         <source>this is not a ledger, or it is damaged (%1); put back the latest copy of the camp folder</source>
-        <translation type="unfinished"></translation>
+        <translation>هذا ليس سجلًا، أو هو تالف (%1)؛ أعد أحدث نسخة من مجلد المخيم</translation>
     </message>
     <message>
         <source>the ledger failed: %1 (code %2); nothing was written</source>
-        <translation type="unfinished"></translation>
+        <translation>تعطل السجل: %1 (الرمز %2)؛ لم يُكتب شيء</translation>
     </message>
     <message>
         <source>the ledger cannot be made: %1; check the rights of the folder</source>
-        <translation type="unfinished"></translation>
+        <translation>لا يمكن إنشاء السجل: %1؛ راجع أذونات المجلد</translation>
     </message>
     <message>
         <source>this file system cannot keep a ledger safely (no shared memory beside the file); keep the camp folder on another disk</source>
-        <translation type="unfinished"></translation>
+        <translation>لا يحفظ نظام الملفات هذا سجلًا دون خطر (لا ذاكرة مشتركة بجانب الملف)؛ ضع مجلد المخيم على قرص آخر</translation>
     </message>
     <message>
         <source>this ledger was not closed and its folder cannot be written to; copy the whole folder to a place that can, and open it there</source>
-        <translation type="unfinished"></translation>
+        <translation>لم يُغلق هذا السجل ولا يمكن الكتابة في مجلده؛ انسخ المجلد كله إلى مكان يقبل الكتابة وافتحه هناك</translation>
     </message>
     <message>
         <source>the ledger is empty; nothing happened yet</source>
-        <translation type="unfinished"></translation>
+        <translation>السجل فارغ؛ لم يجرِ شيء بعد</translation>
     </message>
     <message>
         <source>the database refuses to write safely; nothing was opened</source>
-        <translation type="unfinished"></translation>
+        <translation>ترفض قاعدة البيانات الكتابة دون خطر؛ لم يُفتح شيء</translation>
     </message>
     <message>
         <source>this ledger names no station of its own; put back the latest copy</source>
-        <translation type="unfinished"></translation>
+        <translation>لا يذكر هذا السجل محطة خاصة به؛ أعد أحدث نسخة</translation>
     </message>
     <message>
         <source>this ledger was opened for reading only</source>
-        <translation type="unfinished"></translation>
+        <translation>فُتح هذا السجل للقراءة فقط</translation>
     </message>
     <message>
         <source>this ledger was last written at another place; if it moved here for good, say so first, and do not use the other copy any more</source>
-        <translation type="unfinished"></translation>
+        <translation>كُتب في هذا السجل آخر مرة في مكان آخر؛ إذا نُقل إلى هنا نهائيًا فاذكر ذلك أولًا، ولا تستعمل النسخة الأخرى بعد الآن</translation>
     </message>
     <message>
         <source>the ledger file was moved, removed or replaced while it was open; nothing was written; close the camp and open it again</source>
-        <translation type="unfinished"></translation>
+        <translation>نُقل ملف السجل أو أُزيل أو استُبدل وهو مفتوح؛ لم يُكتب شيء؛ أغلق المخيم وافتحه من جديد</translation>
     </message>
     <message>
         <source>line %1 has %2 left, %3 asked for; nothing was written</source>
-        <translation type="unfinished"></translation>
+        <translation>الصنف %1 بقي منه %2 والمطلوب %3؛ لم يُكتب شيء</translation>
     </message>
     <message>
         <source>line %1 is not in the ledger of %2; nothing was written</source>
-        <translation type="unfinished"></translation>
+        <translation>الصنف %1 ليس في سجل %2؛ لم يُكتب شيء</translation>
     </message>
     <message>
         <source>there is no entry %1 to take back</source>
-        <translation type="unfinished"></translation>
+        <translation>لا يوجد قيد %1 ليُلغى</translation>
     </message>
     <message>
         <source>entry %1 was taken back already</source>
-        <translation type="unfinished"></translation>
+        <translation>القيد %1 أُلغي من قبل</translation>
     </message>
     <message>
         <source>entry %1 takes back another one and cannot be taken back itself; enter what happened anew</source>
-        <translation type="unfinished"></translation>
+        <translation>القيد %1 يلغي قيدًا آخر ولا يمكن إلغاؤه هو؛ أدخل ما جرى من جديد</translation>
     </message>
     <message>
         <source>this is not a file; name another one in the key ledger of stock.yaml</source>
-        <translation type="unfinished"></translation>
+        <translation>هذا ليس ملفًا؛ سمِّ غيره في المفتاح ledger من stock.yaml</translation>
     </message>
     <message>
         <source>an entry of this ledger cannot be read; check the chain and put back the latest copy of the camp folder</source>
-        <translation type="unfinished"></translation>
+        <translation>قيد في هذا السجل لا يُقرأ؛ افحص السلسلة وأعد أحدث نسخة من مجلد المخيم</translation>
     </message>
     <message>
         <source>this is a database of another program, not a ledger; name another file in the key ledger of stock.yaml</source>
-        <translation type="unfinished"></translation>
+        <translation>هذه قاعدة بيانات برنامج آخر لا سجل؛ سمِّ ملفًا آخر في المفتاح ledger من stock.yaml</translation>
     </message>
     <message>
         <source>this ledger was made by a newer version (form %1, known here up to %2); update this program</source>
-        <translation type="unfinished"></translation>
+        <translation>أنشأ هذا السجلَ إصدارٌ أحدث (الصيغة %1، والمعروف هنا حتى %2)؛ حدّث هذا البرنامج</translation>
     </message>
     <message>
         <source>a ledger file cannot be kept safely on a network share; keep the camp folder on this machine, or share a PostgreSQL ledger between stations</source>
-        <translation type="unfinished"></translation>
+        <translation>لا يُحفظ ملف السجل دون خطر على مشاركة شبكية؛ أبقِ مجلد المخيم على هذا الجهاز، أو شارك سجل PostgreSQL بين المحطات</translation>
     </message>
     <message>
         <source>the file cannot be written: %1; check rights and free space</source>
-        <translation type="unfinished"></translation>
+        <translation>لا يمكن كتابة الملف: %1؛ راجع الأذونات والمساحة الخالية</translation>
     </message>
     <message>
         <source>the file was replaced, but the disk does not say that this will last: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>استُبدل الملف، لكن القرص لا يؤكد أن ذلك سيدوم: %1</translation>
     </message>
     <message>
         <source>another program is writing in this folder; wait a moment and repeat</source>
-        <translation type="unfinished"></translation>
+        <translation>برنامج آخر يكتب في هذا المجلد؛ انتظر لحظة ثم كرّر</translation>
     </message>
     <message>
         <source>the folder cannot be locked: %1; check its name and rights</source>
-        <translation type="unfinished"></translation>
+        <translation>لا يمكن قفل المجلد: %1؛ راجع اسمه وأذوناته</translation>
     </message>
     <message>
         <source>the file cannot be read</source>
-        <translation type="unfinished"></translation>
+        <translation>لا يمكن قراءة الملف</translation>
     </message>
     <message>
         <source>this is a link or a device; only a plain file can be kept up to date; put the file itself into the camp folder</source>
-        <translation type="unfinished"></translation>
+        <translation>هذا رابط أو جهاز؛ لا يُحدَّث إلا ملف عادي؛ ضع الملف نفسه في مجلد المخيم</translation>
     </message>
     <message>
         <source>the file was written after entry %1 of another ledger; a new ledger begins with the counts of the file</source>
-        <translation type="unfinished"></translation>
+        <translation>كُتب الملف بعد القيد %1 من سجل آخر؛ ويبدأ سجل جديد بأعداد الملف</translation>
     </message>
     <message>
         <source>the file was written after entry %1, but the ledger ends at %2; is the ledger an older copy? Counts that differ are shown as edited</source>
-        <translation type="unfinished"></translation>
+        <translation>كُتب الملف بعد القيد %1، لكن السجل ينتهي عند %2؛ هل السجل نسخة أقدم؟ تُعرض الأعداد المختلفة على أنها معدَّلة</translation>
     </message>
     <message>
         <source>the limits must rise: fits, then caution, then trial</source>
-        <translation type="unfinished"></translation>
+        <translation>يجب أن تتصاعد الحدود: fits ثم caution ثم trial</translation>
     </message>
     <message>
         <source>a limit is missing here; write fits, caution or trial</source>
-        <translation type="unfinished"></translation>
+        <translation>ينقص هنا حد؛ اكتب fits أو caution أو trial</translation>
     </message>
     <message>
         <source>&quot;%1&quot; means nothing for this criterion; delete it</source>
-        <translation type="unfinished"></translation>
+        <translation>‏&quot;%1&quot; لا يعني شيئًا لهذا المعيار؛ احذفه</translation>
     </message>
     <message>
         <source>write the steps as a list: [{up to: 0.50, fits: 7}, …]</source>
-        <translation type="unfinished"></translation>
+        <translation>اكتب الدرجات كقائمة: ⁦[{up to: 0.50, fits: 7}, …]⁩</translation>
     </message>
     <message>
         <source>the steps must rise; put the smaller cylinder first</source>
-        <translation type="unfinished"></translation>
+        <translation>يجب أن تتصاعد الدرجات؛ ضع الأسطوانة الأصغر أولًا</translation>
     </message>
     <message>
         <source>say where the limit comes from, or write: common practice</source>
-        <translation type="unfinished"></translation>
+        <translation>اذكر مصدر الحد، أو اكتب: common practice</translation>
     </message>
     <message>
         <source>shown only means no limits; keep one of the two</source>
-        <translation type="unfinished"></translation>
+        <translation>المفتاح shown only يعني ألّا حدود؛ أبقِ أحدهما</translation>
     </message>
     <message>
         <source>a quote stands inside a cell; put the whole cell in quotes and double it</source>
-        <translation type="unfinished"></translation>
+        <translation>علامة اقتباس داخل خلية؛ ضع الخلية كلها بين علامتي اقتباس وضاعف العلامة</translation>
     </message>
     <message>
         <source>a lone carriage return ends the line here; save the table with LF or CRLF line ends</source>
-        <translation type="unfinished"></translation>
+        <translation>ينتهي السطر هنا بمحرف CR وحده؛ احفظ الجدول بنهايات أسطر LF أو CRLF</translation>
     </message>
     <message>
         <source>this quote is never closed; close it before the next comma</source>
-        <translation type="unfinished"></translation>
+        <translation>علامة الاقتباس هذه لا تُغلق؛ أغلقها قبل الفاصلة التالية</translation>
     </message>
     <message>
         <source>there is text behind the closing quote; move it inside, or double the quote</source>
-        <translation type="unfinished"></translation>
+        <translation>نص بعد علامة الاقتباس الختامية؛ انقله إلى الداخل أو ضاعف العلامة</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is not a number; write one from %2 to %3</source>
-        <translation type="unfinished"></translation>
+        <translation>‏&quot;%1&quot; ليس رقمًا؛ اكتب رقمًا من %2 إلى %3</translation>
     </message>
     <message>
         <source>%1 is outside %2 to %3</source>
-        <translation type="unfinished"></translation>
+        <translation>‏%1 خارج المدى من %2 إلى %3</translation>
     </message>
     <message>
         <source>a number is missing; write one from %1 to %2</source>
-        <translation type="unfinished"></translation>
+        <translation>ينقص رقم؛ اكتب رقمًا من %1 إلى %2</translation>
     </message>
     <message>
         <source>&quot;%1&quot; has a decimal comma; in this file write %2</source>
-        <translation type="unfinished"></translation>
+        <translation>‏&quot;%1&quot; فيه فاصلة عشرية على شكل فاصلة؛ اكتب في هذا الملف %2</translation>
     </message>
     <message>
         <source>%1 is below zero; write 0 or more</source>
-        <translation type="unfinished"></translation>
+        <translation>‏%1 أقل من الصفر؛ اكتب 0 أو أكثر</translation>
     </message>
     <message>
         <source>write %1 without a sign</source>
-        <translation type="unfinished"></translation>
+        <translation>اكتب %1 دون إشارة</translation>
     </message>
     <message>
         <source>%1 is not a whole number; write digits only</source>
-        <translation type="unfinished"></translation>
+        <translation>‏%1 ليس عددًا بلا كسور؛ اكتب أرقامًا فقط</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is not a whole number; write digits only, for example 14</source>
-        <translation type="unfinished"></translation>
+        <translation>‏&quot;%1&quot; ليس عددًا بلا كسور؛ اكتب أرقامًا فقط، مثل 14</translation>
     </message>
     <message>
         <source>a whole number is missing; write one from %1 to %2</source>
-        <translation type="unfinished"></translation>
+        <translation>ينقص عدد بلا كسور؛ اكتب عددًا من %1 إلى %2</translation>
     </message>
     <message>
         <source>%1 begins with a zero, which some programs read as another number; write %2</source>
-        <translation type="unfinished"></translation>
+        <translation>‏%1 يبدأ بصفر، وبعض البرامج تقرؤه رقمًا آخر؛ اكتب %2</translation>
     </message>
     <message>
         <source>%1 has more than three decimals; round it</source>
-        <translation type="unfinished"></translation>
+        <translation>‏%1 فيه أكثر من ثلاث منازل عشرية؛ قرّبه</translation>
     </message>
     <message>
         <source>the table is empty; its first line names the columns: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>الجدول فارغ؛ سطره الأول يسمي الأعمدة: %1</translation>
     </message>
     <message>
         <source>the columns are not separated by commas; save the table with commas</source>
-        <translation type="unfinished"></translation>
+        <translation>الأعمدة غير مفصولة بفواصل؛ احفظ الجدول بفواصل</translation>
     </message>
     <message>
         <source>the column &quot;%1&quot; is missing; person, right and left are needed</source>
-        <translation type="unfinished"></translation>
+        <translation>العمود &quot;%1&quot; غير موجود؛ المطلوب person و right و left</translation>
     </message>
     <message>
         <source>the column &quot;%1&quot; stands in the table twice; delete or rename one</source>
-        <translation type="unfinished"></translation>
+        <translation>العمود &quot;%1&quot; موجود في الجدول مرتين؛ احذف أحدهما أو سمِّه باسم آخر</translation>
     </message>
     <message>
         <source>this column has no name; write one</source>
-        <translation type="unfinished"></translation>
+        <translation>هذا العمود بلا اسم؛ اكتب له اسمًا</translation>
     </message>
     <message>
         <source>&quot;%1&quot; does not say which acuity; write one of: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>‏&quot;%1&quot; لا يذكر أي حدة إبصار؛ اكتب واحدًا من: %2</translation>
     </message>
     <message>
         <source>the column &quot;%1&quot; is not known; it is kept but not used</source>
-        <translation type="unfinished"></translation>
+        <translation>العمود &quot;%1&quot; غير معروف؛ يُحفظ ولا يُستعمل</translation>
     </message>
     <message>
         <source>the column &quot;%1&quot; is not known and not used; did you mean &quot;%2&quot;?</source>
-        <translation type="unfinished"></translation>
+        <translation>العمود &quot;%1&quot; غير معروف ولا يُستعمل؛ هل قصدت &quot;%2&quot;؟</translation>
     </message>
     <message>
         <source>the row ends after %1 cells, the header has %2; add the missing commas</source>
-        <translation type="unfinished"></translation>
+        <translation>ينتهي الصف بعد خلايا عددها %1، وفي رأس الجدول %2؛ أضف الفواصل الناقصة</translation>
     </message>
     <message>
         <source>the row has %1 cells, the header %2; put a cell that holds a comma in quotes</source>
-        <translation type="unfinished"></translation>
+        <translation>في الصف خلايا عددها %1، وفي رأس الجدول %2؛ ضع الخلية التي فيها فاصلة بين علامتي اقتباس</translation>
     </message>
     <message>
         <source>the person &quot;%1&quot; stands in line %2 already; give each row a code of its own</source>
-        <translation type="unfinished"></translation>
+        <translation>الشخص &quot;%1&quot; موجود في السطر %2 من قبل؛ أعطِ كل صف رمزًا خاصًا به</translation>
     </message>
     <message>
         <source>the row has no person; write a code or a name</source>
-        <translation type="unfinished"></translation>
+        <translation>الصف بلا شخص؛ اكتب رمزًا أو اسمًا</translation>
     </message>
     <message>
         <source>%1 mm is narrow for both eyes together; is it monocular? Then it goes into pd_right_mm or pd_left_mm</source>
-        <translation type="unfinished"></translation>
+        <translation>‏%1 mm ضيقة للعينين معًا؛ هل هي لعين واحدة؟ إذن مكانها pd_right_mm أو pd_left_mm</translation>
     </message>
     <message>
         <source>the two monocular distances make %1 mm, not %2; the monocular ones are used</source>
-        <translation type="unfinished"></translation>
+        <translation>مجموع مسافتي العينين %1 mm لا %2؛ وتُستعمل مسافة كل عين</translation>
     </message>
     <message>
         <source>the near distance %1 mm is wider than the far one, %2 mm; were they exchanged?</source>
-        <translation type="unfinished"></translation>
+        <translation>مسافة القرب %1 mm أوسع من مسافة البعد %2 mm؛ هل بُدّلتا؟</translation>
     </message>
     <message>
         <source>the eye&apos;s text says addition %1, this column %2; keep one</source>
-        <translation type="unfinished"></translation>
+        <translation>يقول نص العين إن الإضافة %1، ويقول هذا العمود %2؛ أبقِ واحدة</translation>
     </message>
     <message>
         <source>sphere and addition make %1 at near, the near power says %2; the near power is used</source>
-        <translation type="unfinished"></translation>
+        <translation>الكرة مع الإضافة تساوي %1 للقرب، وقوة القرب تقول %2؛ تُستعمل قوة القرب</translation>
     </message>
     <message>
         <source>the date %1 lies after today, %2; correct it</source>
-        <translation type="unfinished"></translation>
+        <translation>التاريخ %1 بعد اليوم، %2؛ أصلحه</translation>
     </message>
     <message>
         <source>write two numbers in mm, for example [54, 74]</source>
-        <translation type="unfinished"></translation>
+        <translation>اكتب رقمين بوحدة mm، مثل ⁦[54, 74]⁩</translation>
     </message>
     <message>
         <source>the smaller number comes first</source>
-        <translation type="unfinished"></translation>
+        <translation>الرقم الأصغر أولًا</translation>
     </message>
     <message>
         <source>there is no profile &quot;%1&quot; to begin from; built in, or earlier in this file, are: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>لا توجد مجموعة قواعد &quot;%1&quot; للبدء منها؛ المدمج أو ما سبق في هذا الملف: %2</translation>
     </message>
     <message>
         <source>the profile has no name; write one</source>
-        <translation type="unfinished"></translation>
+        <translation>مجموعة القواعد بلا اسم؛ اكتب لها اسمًا</translation>
     </message>
     <message>
         <source>the profile &quot;%1&quot; stands in the file already; give this one another name</source>
-        <translation type="unfinished"></translation>
+        <translation>مجموعة القواعد &quot;%1&quot; موجودة في الملف من قبل؛ سمِّ هذه باسم آخر</translation>
     </message>
     <message>
         <source>this is not a rules file of this program; the first key should read format: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>هذا ليس ملف قواعد لهذا البرنامج؛ ينبغي أن يكون المفتاح الأول format: %1</translation>
     </message>
     <message>
         <source>`profiles` is a list; begin each profile with a dash</source>
-        <translation type="unfinished"></translation>
+        <translation>المفتاح ⁦`profiles`⁩ قائمة؛ ابدأ كل مجموعة قواعد بشرطة</translation>
     </message>
     <message>
         <source>this is not UTF-8 text; save the file as UTF-8</source>
-        <translation type="unfinished"></translation>
+        <translation>هذا ليس نص UTF-8؛ احفظ الملف بترميز UTF-8</translation>
     </message>
     <message>
         <source>a control character (hexadecimal %1) stands here; delete it</source>
-        <translation type="unfinished"></translation>
+        <translation>هنا محرف تحكم (ست عشري %1)؛ احذفه</translation>
     </message>
     <message>
         <source>the file is larger than %1 MiB; split it</source>
-        <translation type="unfinished"></translation>
+        <translation>الملف أكبر من %1 MiB؛ قسّمه</translation>
     </message>
     <message>
         <source>there is no such file; check the name and the folder</source>
-        <translation type="unfinished"></translation>
+        <translation>لا يوجد ملف كهذا؛ راجع الاسم والمجلد</translation>
     </message>
     <message>
         <source>the file cannot be read: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>لا يمكن قراءة الملف: %1</translation>
     </message>
     <message>
         <source>this is a folder; name the file inside it</source>
-        <translation type="unfinished"></translation>
+        <translation>هذا مجلد؛ سمِّ الملف الذي فيه</translation>
     </message>
     <message>
         <source>the file is UTF-16 text; save it as UTF-8 and try again</source>
-        <translation type="unfinished"></translation>
+        <translation>الملف نص UTF-16؛ احفظه بترميز UTF-8 ثم حاول من جديد</translation>
     </message>
     <message>
         <source>the file begins with two byte order marks; delete one</source>
-        <translation type="unfinished"></translation>
+        <translation>يبدأ الملف بعلامتي ترتيب بايت؛ احذف واحدة</translation>
     </message>
     <message>
         <source>write this value without quotes, or delete the whole `written` entry</source>
-        <translation type="unfinished"></translation>
+        <translation>اكتب هذه القيمة دون علامتي اقتباس، أو احذف البند ⁦`written`⁩ كله</translation>
     </message>
     <message>
         <source>the value of `counts` is 8 digits of 0-9 and a-f put in by the program; delete the whole `written` entry if it was damaged</source>
-        <translation type="unfinished"></translation>
+        <translation>قيمة ⁦`counts`⁩ هي 8 محارف من ⁦0-9⁩ و a-f يضعها البرنامج؛ احذف البند ⁦`written`⁩ كله إن تلف</translation>
     </message>
     <message>
         <source>`lines` is a list; begin each line with a dash, or write lines: []</source>
-        <translation type="unfinished"></translation>
+        <translation>المفتاح ⁦`lines`⁩ قائمة؛ ابدأ كل صنف بشرطة، أو اكتب ⁦lines: []⁩</translation>
     </message>
     <message>
         <source>the line &quot;%1&quot; stands in the file already, in line %2; give this one another name or add the counts together</source>
-        <translation type="unfinished"></translation>
+        <translation>الصنف &quot;%1&quot; موجود في الملف من قبل، في السطر %2؛ سمِّ هذا باسم آخر أو اجمع العددين</translation>
     </message>
     <message>
         <source>put `lines:` at the beginning of a line of its own</source>
-        <translation type="unfinished"></translation>
+        <translation>ضع ⁦`lines:`⁩ في أول سطر خاص به</translation>
     </message>
     <message>
         <source>this is not a stock file of this program; the first key should read format: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>هذا ليس ملف مخزون لهذا البرنامج؛ ينبغي أن يكون المفتاح الأول format: %1</translation>
     </message>
     <message>
         <source>the site has no name; write the camp or box</source>
-        <translation type="unfinished"></translation>
+        <translation>الموقع بلا اسم؛ اكتب المخيم أو الصندوق</translation>
     </message>
     <message>
         <source>write the count as plain digits, without quotes: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>اكتب العدد بأرقام عادية دون علامتي اقتباس: %1</translation>
     </message>
     <message>
         <source>least (%1) is above most (%2); exchange them</source>
-        <translation type="unfinished"></translation>
+        <translation>الحد الأدنى least (%1) فوق الحد الأعلى most (%2)؛ بدّلهما</translation>
     </message>
     <message>
         <source>write the lens shapes as a list, for example [round 44]</source>
-        <translation type="unfinished"></translation>
+        <translation>اكتب أشكال العدسات كقائمة، مثل ⁦[round 44]⁩</translation>
     </message>
     <message>
         <source>centres %1 mm do not go with lens + bridge = %2 mm; expected are %3 to %4: measure the pair again</source>
-        <translation type="unfinished"></translation>
+        <translation>المراكز %1 mm لا توافق العدسة + الجسر = %2 mm؛ المتوقع من %3 إلى %4: قِس النظارة من جديد</translation>
     </message>
     <message>
         <source>a lens of shape &quot;%1&quot; may fit one side only; write side: right, left or either</source>
-        <translation type="unfinished"></translation>
+        <translation>عدسة شكلها &quot;%1&quot; قد لا تركب إلا في جهة واحدة؛ اكتب side: right أو left أو either</translation>
     </message>
     <message>
         <source>&quot;%1&quot; says nothing for a line of this kind and is not used</source>
-        <translation type="unfinished"></translation>
+        <translation>‏&quot;%1&quot; لا يقول شيئًا لصنف من هذا النوع ولا يُستعمل</translation>
     </message>
     <message>
         <source>the line has no name; write what its label says</source>
-        <translation type="unfinished"></translation>
+        <translation>الصنف بلا اسم؛ اكتب ما على ملصقه</translation>
     </message>
     <message>
         <source>the addition %1 is outside +0.25 to +6.00</source>
-        <translation type="unfinished"></translation>
+        <translation>الإضافة %1 خارج المدى من ⁦+0.25⁩ إلى ⁦+6.00⁩</translation>
     </message>
     <message>
         <source>write one power, or {right: …, left: …}, or {bifocal: +2.00, distance: 0.00}</source>
-        <translation type="unfinished"></translation>
+        <translation>اكتب قوة واحدة، أو ⁦{right: …, left: …}⁩، أو ⁦{bifocal: +2.00, distance: 0.00}⁩</translation>
     </message>
     <message>
         <source>a bifocal&apos;s power is written {bifocal: +2.00, distance: 0.00}</source>
-        <translation type="unfinished"></translation>
+        <translation>قوة ثنائي البؤرة تُكتب ⁦{bifocal: +2.00, distance: 0.00}⁩</translation>
     </message>
     <message>
         <source>a lens with a cylinder needs axis: any (turned when mounting) or axis: degrees as mounted</source>
-        <translation type="unfinished"></translation>
+        <translation>العدسة ذات الأسطوانة تحتاج إلى axis: any (تُدار عند التركيب) أو axis: مع الدرجات كما رُكّبت</translation>
     </message>
     <message>
         <source>the axis stands in the power already; keep one of the two</source>
-        <translation type="unfinished"></translation>
+        <translation>المحور مذكور في القوة من قبل؛ أبقِ أحدهما</translation>
     </message>
     <message>
         <source>contact lenses were worn during this reading; the row is left out</source>
-        <translation type="unfinished"></translation>
+        <translation>كانت العدسات اللاصقة ملبوسة أثناء هذه القراءة؛ تُرك الصف</translation>
     </message>
     <message>
         <source>neither eye has sphere, cylinder and axis; the row is left out</source>
-        <translation type="unfinished"></translation>
+        <translation>لا كرة وأسطوانة ومحور في أي من العينين؛ تُرك الصف</translation>
     </message>
     <message>
         <source>this eye has no complete reading and is taken as not measured</source>
-        <translation type="unfinished"></translation>
+        <translation>هذه العين بلا قراءة تامة وتُعدّ غير مقيسة</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is not one of the words allowed here; write one of: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>‏&quot;%1&quot; ليس من الكلمات المسموح بها هنا؛ اكتب واحدة من: %2</translation>
     </message>
     <message>
         <source>&quot;%1&quot; holds two numbers; write one here, each eye&apos;s own in pd_right_mm and pd_left_mm, the near one in near_pd_mm</source>
-        <translation type="unfinished"></translation>
+        <translation>‏&quot;%1&quot; فيه رقمان؛ اكتب هنا رقمًا واحدًا، ورقم كل عين في pd_right_mm و pd_left_mm، ورقم القرب في near_pd_mm</translation>
     </message>
     <message>
         <source>%1 would be a distance in cm; write it in mm: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>‏%1 قد تكون مسافة بوحدة cm؛ اكتبها بوحدة mm: %2</translation>
     </message>
     <message>
         <source>%1 mm is not a pupillary distance; expected are %2 to %3 mm</source>
-        <translation type="unfinished"></translation>
+        <translation>‏%1 mm ليست مسافة بين حدقتين؛ المتوقع من %2 إلى %3 mm</translation>
     </message>
     <message>
         <source>an addition is never minus; %1 was read; write the addition, not the near power (that goes into near_right and near_left)</source>
-        <translation type="unfinished"></translation>
+        <translation>الإضافة لا تكون سالبة أبدًا؛ والمقروء %1؛ اكتب الإضافة لا قوة القرب (فمكانها near_right و near_left)</translation>
     </message>
     <message>
         <source>the addition %1 is outside 0.00 to +6.00</source>
-        <translation type="unfinished"></translation>
+        <translation>الإضافة %1 خارج المدى من 0.00 إلى ⁦+6.00⁩</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is not a date of the form 2026-03-01 (year-month-day)</source>
-        <translation type="unfinished"></translation>
+        <translation>‏&quot;%1&quot; ليس تاريخًا بالصيغة ⁦2026-03-01⁩ (سنة-شهر-يوم)</translation>
     </message>
     <message>
         <source>there is no column &quot;%1&quot; in the table</source>
-        <translation type="unfinished"></translation>
+        <translation>لا يوجد عمود &quot;%1&quot; في الجدول</translation>
     </message>
     <message>
         <source>a single value is expected here, not a list or a map</source>
-        <translation type="unfinished"></translation>
+        <translation>المتوقع هنا قيمة واحدة، لا قائمة ولا مفاتيح</translation>
     </message>
     <message>
         <source>&quot;%1&quot; holds a line break or a control character; write it on one line</source>
-        <translation type="unfinished"></translation>
+        <translation>‏&quot;%1&quot; فيه نهاية سطر أو محرف تحكم؛ اكتبه في سطر واحد</translation>
     </message>
     <message>
         <source>keys with values are expected here, such as: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>المتوقع هنا مفاتيح لها قيم، مثل: %1</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is written twice; the first stands in line %2; keep one</source>
-        <translation type="unfinished"></translation>
+        <translation>‏&quot;%1&quot; مكتوب مرتين؛ الأول في السطر %2؛ أبقِ واحدًا</translation>
     </message>
     <message>
         <source>the key &quot;%1&quot; is not known here; known are: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>المفتاح &quot;%1&quot; غير معروف هنا؛ المعروف: %2</translation>
     </message>
     <message>
         <source>the key &quot;%1&quot; is not known here; did you mean &quot;%2&quot;?</source>
-        <translation type="unfinished"></translation>
+        <translation>المفتاح &quot;%1&quot; غير معروف هنا؛ هل قصدت &quot;%2&quot;؟</translation>
     </message>
     <message>
         <source>the key &quot;%1&quot; is missing here; add it</source>
-        <translation type="unfinished"></translation>
+        <translation>المفتاح &quot;%1&quot; غير موجود هنا؛ أضفه</translation>
     </message>
     <message>
         <source>&quot;%1&quot; has no value; write one after the colon</source>
-        <translation type="unfinished"></translation>
+        <translation>‏&quot;%1&quot; بلا قيمة؛ اكتب قيمة بعد النقطتين</translation>
     </message>
     <message>
         <source>a second document begins here; keep one document in the file</source>
-        <translation type="unfinished"></translation>
+        <translation>يبدأ هنا مستند ثانٍ؛ أبقِ في الملف مستندًا واحدًا</translation>
     </message>
     <message>
         <source>an alias (*name) is not read here; write the value out</source>
-        <translation type="unfinished"></translation>
+        <translation>الاسم المستعار (⁦*name⁩) لا يُقرأ هنا؛ اكتب القيمة نفسها</translation>
     </message>
     <message>
         <source>this quote is never closed; close it on the same line</source>
-        <translation type="unfinished"></translation>
+        <translation>علامة الاقتباس هذه لا تُغلق؛ أغلقها في السطر نفسه</translation>
     </message>
     <message>
         <source>an anchor (&amp;name) is not read here; delete it</source>
-        <translation type="unfinished"></translation>
+        <translation>المرساة (⁦&amp;name⁩) لا تُقرأ هنا؛ احذفها</translation>
     </message>
     <message>
         <source>a tag (!name) is not read here; delete it</source>
-        <translation type="unfinished"></translation>
+        <translation>الوسم (⁦!name⁩) لا يُقرأ هنا؛ احذفه</translation>
     </message>
     <message>
         <source>the nesting is deeper than %1; this is not such a file</source>
-        <translation type="unfinished"></translation>
+        <translation>التداخل أعمق من %1؛ ليس هذا ملفًا من هذا النوع</translation>
     </message>
     <message>
         <source>a key must be a plain word</source>
-        <translation type="unfinished"></translation>
+        <translation>يجب أن يكون المفتاح كلمة عادية</translation>
     </message>
     <message>
         <source>this cannot be read as YAML: %1; look for a missing colon, quote or bracket, or a tab in the indentation, here or on the line above</source>
-        <translation type="unfinished"></translation>
+        <translation>لا يُقرأ هذا على أنه YAML: %1؛ ابحث عن نقطتين أو علامة اقتباس أو قوس ناقص، أو عن محرف جدولة في المسافة البادئة، هنا أو في السطر السابق</translation>
     </message>
     <message>
         <source>the file is empty</source>
-        <translation type="unfinished"></translation>
+        <translation>الملف فارغ</translation>
     </message>
     <message>
         <source>the disk failed while the entry was written (%1); close the camp, open it again and look whether the entry is there before you repeat it</source>
-        <translation type="unfinished"></translation>
+        <translation>تعطل القرص أثناء كتابة القيد (%1)؛ أغلق المخيم وافتحه من جديد وانظر هل القيد موجود قبل أن تكرره</translation>
     </message>
     <message>
         <source>“%1” cannot stand beside %2, which takes the place of texts</source>
-        <translation type="unfinished"></translation>
+        <translation>لا يجتمع «%1» مع %2 الذي يحل محل النصوص</translation>
     </message>
     <message>
         <source>“%1” behind %2 is no power: write it as -0.50 or &quot;-0.50 -1.00 x 30&quot;</source>
-        <translation type="unfinished"></translation>
+        <translation>‏«%1» بعد %2 ليس قوة: اكتبها مثل ⁦-0.50⁩ أو ⁦&quot;-0.50 -1.00 x 30&quot;⁩</translation>
     </message>
     <message>
         <source>“%1” is not a place on a lens; write mm to the observer&apos;s right and up from its centre, -50 to 50, as --prism 2.5 -11</source>
-        <translation type="unfinished"></translation>
+        <translation>‏«%1» ليس موضعًا على عدسة؛ اكتب mm إلى يمين الناظر وإلى أعلى من مركزها، من ⁦-50⁩ إلى 50، مثل ⁦--prism 2.5 -11⁩</translation>
     </message>
     <message>
         <source>“%1” is no prism; write Δ base in and base up, -20 to 20 (out and down negative), as --decentre 2 -0.5</source>
-        <translation type="unfinished"></translation>
+        <translation>‏«%1» ليس منشورًا؛ اكتب Δ القاعدة للداخل والقاعدة إلى أعلى، من ⁦-20⁩ إلى 20 (للخارج وإلى أسفل سالب)، مثل ⁦--decentre 2 -0.5⁩</translation>
     </message>
     <message>
         <source>“%1” is no meridian; write degrees from 0 to 180, as --meridian 60</source>
-        <translation type="unfinished"></translation>
+        <translation>‏«%1» ليس خط زوال؛ اكتب درجات من 0 إلى 180، مثل ⁦--meridian 60⁩</translation>
     </message>
     <message>
         <source>“%1” is no amplitude of accommodation; write 0 to 25 D</source>
-        <translation type="unfinished"></translation>
+        <translation>‏«%1» ليس سعة مطابقة؛ اكتب من 0 إلى 25 D</translation>
     </message>
     <message>
         <source>“%1” is no working distance; write 100 to 2000 mm</source>
-        <translation type="unfinished"></translation>
+        <translation>‏«%1» ليس مسافة عمل؛ اكتب من 100 إلى 2000 mm</translation>
     </message>
     <message>
         <source>“%1” is no age; write years from 0 to 120</source>
-        <translation type="unfinished"></translation>
+        <translation>‏«%1» ليس عمرًا؛ اكتب سنوات من 0 إلى 120</translation>
     </message>
     <message>
         <source>“%1” is no size of a frame; write the boxed lens width, the distance between lenses and the PD in mm, as --box 48 18 62</source>
-        <translation type="unfinished"></translation>
+        <translation>‏«%1» ليس مقاس إطار؛ اكتب عرض العدسة بنظام الصندوق والمسافة بين العدستين وPD بوحدة mm، مثل ⁦--box 48 18 62⁩</translation>
     </message>
     <message>
         <source>“%1” is out of range; write front and back surface in D (-40 to 40), thickness in mm (0 to 30) and index (1.3 to 2.0)</source>
-        <translation type="unfinished"></translation>
+        <translation>‏«%1» خارج المدى؛ اكتب السطح الأمامي والخلفي بوحدة D (من ⁦-40⁩ إلى 40)، والسماكة بوحدة mm (من 0 إلى 30)، ومعامل الانكسار (من 1.3 إلى 2.0)</translation>
     </message>
     <message>
         <source>%1 goes with a filled-in sheet; name it</source>
-        <translation type="unfinished"></translation>
+        <translation>‏%1 يرافق ورقة مملوءة؛ سمِّها</translation>
     </message>
     <message>
         <source>`count` needs the initials of two persons: --counted-by and --second</source>
-        <translation type="unfinished"></translation>
+        <translation>يحتاج ⁦`count`⁩ إلى الأحرف الأولى لشخصين: ⁦--counted-by⁩ و ⁦--second⁩</translation>
     </message>
     <message>
         <source>“%1” cannot be assumed; write centred, final or vertex</source>
-        <translation type="unfinished"></translation>
+        <translation>لا يمكن افتراض «%1»؛ اكتب centred أو final أو vertex</translation>
     </message>
     <message>
         <source>%1 does not make a pair; name a ready-made pair, or frame, right lens, left lens separated by commas</source>
-        <translation type="unfinished"></translation>
+        <translation>‏%1 لا يكوّن نظارة؛ سمِّ نظارة جاهزة، أو إطارًا وعدسة يمنى وعدسة يسرى مفصولة بفواصل</translation>
     </message>
     <message>
         <source>nothing can be judged for %1 yet: the prescription is not complete</source>
-        <translation type="unfinished"></translation>
+        <translation>لا يمكن تقييم شيء لـ %1 بعد: الوصفة غير تامة</translation>
     </message>
     <message>
         <source>“%1” is not a level; write aggregate, rows or full</source>
-        <translation type="unfinished"></translation>
+        <translation>‏«%1» ليس مستوى؛ اكتب aggregate أو rows أو full</translation>
     </message>
     <message>
         <source>`export` needs either --folder FOLDER or --level aggregate, rows or full</source>
-        <translation type="unfinished"></translation>
+        <translation>يحتاج ⁦`export`⁩ إلى ⁦--folder FOLDER⁩ أو ⁦--level aggregate⁩ أو rows أو full</translation>
     </message>
     <message>
         <source>--level full names persons; say why with --reason TEXT, it stays in the ledger</source>
-        <translation type="unfinished"></translation>
+        <translation>الخيار ⁦--level full⁩ يذكر أسماء الأشخاص؛ اذكر السبب بالخيار ⁦--reason TEXT⁩، ويبقى في السجل</translation>
     </message>
     <message>
         <source>--output writes CSV; leave --json out</source>
-        <translation type="unfinished"></translation>
+        <translation>الخيار ⁦--output⁩ يكتب CSV؛ اترك ⁦--json⁩</translation>
     </message>
     <message>
         <source>copies and backups of this folder, ledgers it was merged into, exported tables and paper are not reached; deal with them too</source>
-        <translation type="unfinished"></translation>
+        <translation>لا يصل ذلك إلى نسخ هذا المجلد ونسخه الاحتياطية ولا إلى السجلات التي دُمج فيها ولا إلى الجداول المصدَّرة والأوراق؛ عالجها أيضًا</translation>
     </message>
     <message>
         <source>this copy of an older form still has everything; delete it when it is not needed any more</source>
-        <translation type="unfinished"></translation>
+        <translation>هذه النسخة بالصيغة الأقدم ما زال فيها كل شيء؛ احذفها حين لا تعود لازمة</translation>
     </message>
     <message>
         <source>%1 entries of an older form have their reason in the chain itself; it cannot be blanked</source>
-        <translation type="unfinished"></translation>
+        <translation>قيود بصيغة أقدم عددها %1 سببها في السلسلة نفسها؛ ولا يمكن إفراغه</translation>
     </message>
     <message>
         <source>nobody in the ledger has the code %1</source>
-        <translation type="unfinished"></translation>
+        <translation>لا أحد في السجل له الرمز %1</translation>
     </message>
     <message>
         <source>no line here can be matched: the box holds no pair, lens or frame</source>
-        <translation type="unfinished"></translation>
+        <translation>لا يمكن مطابقة أي صنف هنا: ليس في الصندوق نظارة ولا عدسة ولا إطار</translation>
     </message>
     <message>
         <source>nothing is left in any line: count the box, or take in stock</source>
-        <translation type="unfinished"></translation>
+        <translation>لم يبق شيء في أي صنف: عُدّ الصندوق أو استلم مخزونًا</translation>
     </message>
     <message>
         <source>“%1” is not a cause; write one of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>‏«%1» ليس علة؛ اكتب واحدة من %2</translation>
     </message>
     <message>
         <source>line %1 was changed by hand to %2, the ledger had %3; take it over with `quarterstep stock --accept-edits` or put it back with --discard-edits</source>
-        <translation type="unfinished"></translation>
+        <translation>غُيّر الصنف %1 يدويًا إلى %2، وكان في السجل %3؛ اعتمده بالأمر ⁦`quarterstep stock --accept-edits`⁩ أو أعده بالخيار ⁦--discard-edits⁩</translation>
     </message>
     <message>
         <source>`%1` needs either a list or --line LINE [--quantity N]</source>
-        <translation type="unfinished"></translation>
+        <translation>يحتاج ⁦`%1`⁩ إلى قائمة أو إلى ⁦--line LINE [--quantity N]⁩</translation>
     </message>
     <message>
         <source>nothing was written; mend what stands above and repeat</source>
-        <translation type="unfinished"></translation>
+        <translation>لم يُكتب شيء؛ أصلح ما ورد أعلاه ثم كرّر</translation>
     </message>
     <message>
         <source>“%1” is not a form; write minus, plus or as-written</source>
-        <translation type="unfinished"></translation>
+        <translation>‏«%1» ليس صيغة؛ اكتب minus أو plus أو as-written</translation>
     </message>
     <message>
         <source>nobody in the table has the code %1; these readings are not used</source>
-        <translation type="unfinished"></translation>
+        <translation>لا أحد في الجدول له الرمز %1؛ لا تُستعمل هذه القراءات</translation>
     </message>
     <message>
         <source>%1 goes with --explain PERSON LINE</source>
-        <translation type="unfinished"></translation>
+        <translation>‏%1 يرافق ⁦--explain PERSON LINE⁩</translation>
     </message>
     <message>
         <source>“%1” is no step of an order; write one of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>‏«%1» ليس خطوة من طلب؛ اكتب واحدة من %2</translation>
     </message>
     <message>
         <source>`order %1` needs --person CODE</source>
-        <translation type="unfinished"></translation>
+        <translation>يحتاج ⁦`order %1`⁩ إلى ⁦--person CODE⁩</translation>
     </message>
     <message>
         <source>`order %1` needs --order ID, or --person CODE</source>
-        <translation type="unfinished"></translation>
+        <translation>يحتاج ⁦`order %1`⁩ إلى ⁦--order ID⁩ أو ⁦--person CODE⁩</translation>
     </message>
     <message>
         <source>`order %1` needs %2</source>
-        <translation type="unfinished"></translation>
+        <translation>يحتاج ⁦`order %1`⁩ إلى %2</translation>
     </message>
     <message>
         <source>“%1” is nothing to record; write one of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>‏«%1» ليس مما يُسجَّل؛ اكتب واحدًا من %2</translation>
     </message>
     <message>
         <source>`record %1` needs %2</source>
-        <translation type="unfinished"></translation>
+        <translation>يحتاج ⁦`record %1`⁩ إلى %2</translation>
     </message>
     <message>
         <source>“%1” is not a day; write it as 2026-03-01</source>
-        <translation type="unfinished"></translation>
+        <translation>‏«%1» ليس يومًا؛ اكتبه مثل ⁦2026-03-01⁩</translation>
     </message>
     <message>
         <source>`record %1` needs --entry ID, or --person CODE for the hand-over of today</source>
-        <translation type="unfinished"></translation>
+        <translation>يحتاج ⁦`record %1`⁩ إلى ⁦--entry ID⁩، أو إلى ⁦--person CODE⁩ لتسليم اليوم</translation>
     </message>
     <message>
         <source>line %1 has pieces held and in quarantine; say --quarantine or --held</source>
-        <translation type="unfinished"></translation>
+        <translation>الصنف %1 له قطع محجوزة وقطع معزولة؛ اذكر ⁦--quarantine⁩ أو ⁦--held⁩</translation>
     </message>
     <message>
         <source>%1 goes with --accept-edits, --discard-edits, --moved-here or --second-station</source>
-        <translation type="unfinished"></translation>
+        <translation>‏%1 يرافق ⁦--accept-edits⁩ أو ⁦--discard-edits⁩ أو ⁦--moved-here⁩ أو ⁦--second-station⁩</translation>
     </message>
     <message>
         <source>only one of %1 at a time</source>
-        <translation type="unfinished"></translation>
+        <translation>واحد فقط في كل مرة من %1</translation>
     </message>
     <message>
         <source>--accept-edits needs --reason TEXT</source>
-        <translation type="unfinished"></translation>
+        <translation>يحتاج الخيار ⁦--accept-edits⁩ إلى ⁦--reason TEXT⁩</translation>
     </message>
     <message>
         <source>`transfer out` needs --to SITE</source>
-        <translation type="unfinished"></translation>
+        <translation>يحتاج ⁦`transfer out`⁩ إلى ⁦--to SITE⁩</translation>
     </message>
     <message>
         <source>%1 is this site; name the other one</source>
-        <translation type="unfinished"></translation>
+        <translation>‏%1 هو هذا الموقع؛ سمِّ الآخر</translation>
     </message>
     <message>
         <source>entry %1 is not a transfer in the air; `quarterstep transfer` lists them</source>
-        <translation type="unfinished"></translation>
+        <translation>القيد %1 ليس نقلًا في الطريق؛ يسرد ⁦`quarterstep transfer`⁩ ما في الطريق</translation>
     </message>
     <message>
         <source>say what came in: a list, or --line; only a transfer that this ledger has is known by --sent alone</source>
-        <translation type="unfinished"></translation>
+        <translation>اذكر ما دخل: قائمة أو ⁦--line⁩؛ لا يُعرف بالخيار ⁦--sent⁩ وحده إلا نقل موجود في هذا السجل</translation>
     </message>
     <message>
         <source>`transfer in` needs --from SITE</source>
-        <translation type="unfinished"></translation>
+        <translation>يحتاج ⁦`transfer in`⁩ إلى ⁦--from SITE⁩</translation>
     </message>
     <message>
         <source>“%1” is neither out nor in</source>
-        <translation type="unfinished"></translation>
+        <translation>‏«%1» ليس out ولا in</translation>
     </message>
     <message>
         <source>“%1” is no power that could be compared; write sphere, cylinder and axis</source>
-        <translation type="unfinished"></translation>
+        <translation>‏«%1» ليس قوة يمكن مقارنتها؛ اكتب الكرة والأسطوانة والمحور</translation>
     </message>
     <message>
         <source>this set judges prism between both lenses; give order and reading of the left one too</source>
-        <translation type="unfinished"></translation>
+        <translation>تقيّم هذه المجموعة المنشور بين العدستين؛ أعطِ طلب اليسرى وقراءتها أيضًا</translation>
     </message>
     <message>
         <source>write order and reading of one lens, or order and reading of the right lens and then of the left</source>
-        <translation type="unfinished"></translation>
+        <translation>اكتب طلب عدسة واحدة وقراءتها، أو طلب العدسة اليمنى وقراءتها ثم اليسرى</translation>
     </message>
     <message>
         <source>this ledger had an older form and was brought up; as it was it stands in %1</source>
-        <translation type="unfinished"></translation>
+        <translation>كان هذا السجل بصيغة أقدم وحُدّث؛ ونسخته كما كان في %1</translation>
     </message>
     <message>
         <source>line %1 has %2 on hand, %3 held and %4 in quarantine, too few for this; nothing was written</source>
-        <translation type="unfinished"></translation>
+        <translation>الصنف %1: الموجود %2، المحجوز %3، المعزول %4، وهذا لا يكفي؛ لم يُكتب شيء</translation>
     </message>
     <message>
         <source>there is no line %1 in stock.yaml of %2; add it there with on hand: 0, or mend the name</source>
-        <translation type="unfinished"></translation>
+        <translation>لا يوجد صنف %1 في stock.yaml لدى %2؛ أضفه هناك مع on hand: 0، أو أصلح الاسم</translation>
     </message>
     <message>
         <source>a count needs two persons; %1 cannot be both</source>
-        <translation type="unfinished"></translation>
+        <translation>العدّ يحتاج إلى شخصين؛ لا يمكن أن يكون %1 كليهما</translation>
     </message>
     <message>
         <source>line %1: counted %2, the book says %3; say why, in the row or with --reason</source>
-        <translation type="unfinished"></translation>
+        <translation>الصنف %1: المعدود %2، وفي الدفتر %3؛ اذكر السبب، في الصف أو بالخيار ⁦--reason⁩</translation>
     </message>
     <message>
         <source>line %1: %2 were sent, %3 arrived; the sender should know</source>
-        <translation type="unfinished"></translation>
+        <translation>الصنف %1: أُرسل %2 ووصل %3؛ ينبغي أن يعلم المرسل</translation>
     </message>
     <message>
         <source>this order is “%1” already; take back its last step %2 first</source>
-        <translation type="unfinished"></translation>
+        <translation>هذا الطلب «%1» من قبل؛ ألغِ أولًا خطوته الأخيرة %2</translation>
     </message>
     <message>
         <source>nothing that was received of lot %1 is available</source>
-        <translation type="unfinished"></translation>
+        <translation>لا يتاح شيء مما استُلم من الدفعة %1</translation>
     </message>
     <message>
         <source>this hand-over is of %1; a hand-over is taken back on its day only; if the pair came back, enter it as returned</source>
-        <translation type="unfinished"></translation>
+        <translation>هذا التسليم بتاريخ %1؛ لا يُلغى التسليم إلا في يومه؛ إذا عادت النظارة فأدخلها على أنها أُعيدت</translation>
     </message>
     <message>
         <source>nothing was handed over to %1 today</source>
-        <translation type="unfinished"></translation>
+        <translation>لم يُسلَّم شيء اليوم إلى %1</translation>
     </message>
     <message>
         <source>%1 was given %2 pairs today; say which with --entry %3</source>
-        <translation type="unfinished"></translation>
+        <translation>استلم %1 اليوم نظارات عددها %2؛ حدد أيها بالخيار ⁦--entry %3⁩</translation>
     </message>
     <message>
         <source>there is no order %1</source>
-        <translation type="unfinished"></translation>
+        <translation>لا يوجد طلب %1</translation>
     </message>
     <message>
         <source>this order is “%1”; “%2” cannot follow</source>
-        <translation type="unfinished"></translation>
+        <translation>هذا الطلب «%1»؛ ولا يمكن أن يليه «%2»</translation>
     </message>
     <message>
         <source>%1 has no open order</source>
-        <translation type="unfinished"></translation>
+        <translation>ليس لـ %1 طلب مفتوح</translation>
     </message>
     <message>
         <source>%1 has %2 open orders; say which with --order %3</source>
-        <translation type="unfinished"></translation>
+        <translation>لـ %1 طلبات مفتوحة عددها %2؛ حدد أيها بالخيار ⁦--order %3⁩</translation>
     </message>
     <message>
         <source>something has this name already; name a place that is free</source>
-        <translation type="unfinished"></translation>
+        <translation>يوجد شيء بهذا الاسم من قبل؛ سمِّ مكانًا خاليًا</translation>
     </message>
     <message>
         <source>%1 costs less sight than %2: %3 against %4 logMAR over the eyes</source>
-        <translation type="unfinished"></translation>
+        <translation>‏%1 يكلّف من الإبصار أقل من %2: %3 مقابل %4 logMAR للعينين</translation>
     </message>
     <message>
         <source>%1 is within the limits, or may be tried; %2 is outside one</source>
-        <translation type="unfinished"></translation>
+        <translation>‏%1 ضمن الحدود أو يجوز تجربته؛ و%2 خارج أحد الحدود</translation>
     </message>
     <message>
         <source>%1 is acceptable as it is; %2 is on trial until the acuity with it is typed</source>
-        <translation type="unfinished"></translation>
+        <translation>‏%1 مقبول كما هو؛ و%2 قيد التجربة حتى تُكتب حدة الإبصار به</translation>
     </message>
     <message>
         <source>equal in sight; %1 has fewer cautions than %2: %3 against %4</source>
-        <translation type="unfinished"></translation>
+        <translation>متساويان في الإبصار؛ تحفظات %1 أقل من تحفظات %2: %3 مقابل %4</translation>
     </message>
     <message>
         <source>equal in sight and cautions; %1 errs to the side that people reject in fewer eyes than %2: %3 against %4</source>
-        <translation type="unfinished"></translation>
+        <translation>متساويان في الإبصار والتحفظات؛ يميل %1 إلى الجهة التي يرفضها الناس في عيون أقل من %2: %3 مقابل %4</translation>
     </message>
     <message>
         <source>equal so far; %1 keeps the eyes in better balance than %2: %3 against %4 D apart</source>
-        <translation type="unfinished"></translation>
+        <translation>متساويان حتى هنا؛ يحفظ %1 توازن العينين أكثر من %2: الفرق %3 مقابل %4 D</translation>
     </message>
     <message>
         <source>equal so far; %1 has less horizontal prism than %2: %3 against %4 prism dioptres</source>
-        <translation type="unfinished"></translation>
+        <translation>متساويان حتى هنا؛ المنشور الأفقي في %1 أقل منه في %2: %3 مقابل %4 ديوبتر منشوري</translation>
     </message>
     <message>
         <source>equal so far; at near, base in (%1) comes before base out (%2)</source>
-        <translation type="unfinished"></translation>
+        <translation>متساويان حتى هنا؛ للقرب تأتي القاعدة للداخل (%1) قبل القاعدة للخارج (%2)</translation>
     </message>
     <message>
         <source>equal so far; the frame of %1 suits the size wanted better than %2: %3 against %4 classes off</source>
-        <translation type="unfinished"></translation>
+        <translation>متساويان حتى هنا؛ يلائم إطار %1 المقاس المطلوب أكثر من %2: يبتعد بفئات عددها %3 مقابل %4</translation>
     </message>
     <message>
         <source>equal so far; %1 is less scarce in the box than %2</source>
-        <translation type="unfinished"></translation>
+        <translation>متساويان حتى هنا؛ %1 أقل ندرة في الصندوق من %2</translation>
     </message>
     <message>
         <source>equal in all that is judged; %1 is fewer pieces than %2: %3 against %4</source>
-        <translation type="unfinished"></translation>
+        <translation>متساويان في كل ما يُقيَّم؛ قطع %1 أقل من قطع %2: %3 مقابل %4</translation>
     </message>
     <message>
         <source>equal in all that is judged; %1 comes before %2 by name</source>
-        <translation type="unfinished"></translation>
+        <translation>متساويان في كل ما يُقيَّم؛ يأتي %1 قبل %2 بالاسم</translation>
     </message>
     <message>
         <source>%1 and %2 are the same</source>
-        <translation type="unfinished"></translation>
+        <translation>‏%1 و%2 شيء واحد</translation>
     </message>
     <message>
         <source>the chance that the true error lies within its limit is %1 %: repeat the readings</source>
-        <translation type="unfinished"></translation>
+        <translation>احتمال أن يكون الخطأ الحقيقي ضمن حده %1 %: كرّر القراءات</translation>
     </message>
     <message>
         <source>lines look bent or broken: eye clinic soon</source>
-        <translation type="unfinished"></translation>
+        <translation>تبدو الخطوط منحنية أو مكسورة: عيادة العيون قريبًا</translation>
     </message>
     <message>
         <source>part of the field of view is missing: eye clinic soon</source>
-        <translation type="unfinished"></translation>
+        <translation>جزء من مجال الرؤية مفقود: عيادة العيون قريبًا</translation>
     </message>
     <message>
         <source>halos around lights: eye clinic soon</source>
-        <translation type="unfinished"></translation>
+        <translation>هالات حول الأضواء: عيادة العيون قريبًا</translation>
     </message>
     <message>
         <source>the PD of each eye</source>
@@ -2855,494 +3319,1222 @@
     </message>
     <message>
         <source>%1 is used: clean it and read its power before it is given</source>
-        <translation type="unfinished"></translation>
+        <translation>‏%1 مستعمل: نظّفه واقرأ قوته قبل تسليمه</translation>
     </message>
     <message>
         <source>from 65 years a change of %1 D in one step is much: falls; ask the prescriber</source>
-        <translation type="unfinished"></translation>
+        <translation>من عمر 65 سنة يكون التغيير بمقدار %1 D دفعة واحدة كبيرًا: خطر السقوط؛ اسأل كاتب الوصفة</translation>
     </message>
     <message>
         <source>%1 D away from the own pair: where that came within months, the eye clinic looks for the cause</source>
-        <translation type="unfinished"></translation>
+        <translation>تبتعد عن نظارته الحالية بمقدار %1 D: إذا جرى ذلك خلال أشهر فعيادة العيون تبحث عن السبب</translation>
     </message>
     <message>
         <source>from 65 years an oblique axis turned by more than 10 degrees is hard to get used to; ask the prescriber</source>
-        <translation type="unfinished"></translation>
+        <translation>من عمر 65 سنة يصعب التعود على محور مائل دار أكثر من 10 درجات؛ اسأل كاتب الوصفة</translation>
     </message>
     <message>
         <source>addition %1 is more than 0.75 D away from every table for this age: was it measured at %2 mm?</source>
-        <translation type="unfinished"></translation>
+        <translation>تبتعد الإضافة %1 أكثر من 0.75 D عن كل جدول لهذا العمر: هل قيست على %2 mm؟</translation>
     </message>
     <message>
         <source>does not read N8 with the near correction: see where the rest is lost</source>
-        <translation type="unfinished"></translation>
+        <translation>لا يقرأ N8 بتصحيح القرب: ابحث أين يُفقد الباقي</translation>
     </message>
     <message>
         <source>half the addition is used: no distance was stated for this work</source>
-        <translation type="unfinished"></translation>
+        <translation>يُستعمل نصف الإضافة: لم تُذكر مسافة لهذا العمل</translation>
     </message>
     <message>
         <source>the own pair is within the limits for this purpose: perhaps a spare only</source>
-        <translation type="unfinished"></translation>
+        <translation>نظارته الحالية ضمن الحدود لهذا الغرض: ربما احتياطية فقط</translation>
     </message>
     <message>
         <source>a hyperopic child without cycloplegia: the reading may hide about 3 D more; the prescriber decides</source>
-        <translation type="unfinished"></translation>
+        <translation>طفل طويل النظر دون شلّ المطابقة: قد تخفي القراءة نحو 3 D إضافية؛ والقرار لكاتب الوصفة</translation>
     </message>
     <message>
         <source>a child without cycloplegia: such readings lie about 0.4 D on the minus side in myopes, more in others</source>
-        <translation type="unfinished"></translation>
+        <translation>طفل دون شلّ المطابقة: تميل هذه القراءات نحو 0.4 D إلى جهة السالب عند قصار النظر، وأكثر عند غيرهم</translation>
     </message>
     <message>
         <source>under 8 years and myopia beyond 3.00 D: at risk of amblyopia</source>
-        <translation type="unfinished"></translation>
+        <translation>دون 8 سنوات وقصر النظر يتجاوز 3.00 D: معرّض للغمش (كسل العين)</translation>
     </message>
     <message>
         <source>a child&apos;s eyes differ by 1.00 D or more on the plus side: at risk of amblyopia</source>
-        <translation type="unfinished"></translation>
+        <translation>تختلف عينا طفل بمقدار 1.00 D أو أكثر في جهة الموجب: معرّض للغمش (كسل العين)</translation>
     </message>
     <message>
         <source>a child&apos;s cylinders differ by 2.00 D or more: at risk of amblyopia</source>
-        <translation type="unfinished"></translation>
+        <translation>تختلف أسطوانتا طفل بمقدار 2.00 D أو أكثر: معرّض للغمش (كسل العين)</translation>
     </message>
     <message>
         <source>would need better acuity with this very pair</source>
-        <translation type="unfinished"></translation>
+        <translation>يلزمه إبصار أحدّ بهذه النظارة نفسها</translation>
     </message>
     <message>
         <source>would do once the vertex distance is recorded</source>
-        <translation type="unfinished"></translation>
+        <translation>يفي بالحاجة متى سُجّلت مسافة القمة</translation>
     </message>
     <message>
         <source>would do if the PD, once measured, is near %1 mm</source>
-        <translation type="unfinished"></translation>
+        <translation>يفي بالحاجة إذا كانت PD عند قياسها قريبة من %1 mm</translation>
     </message>
     <message>
         <source>would do if the prescriber allows prism by decentration</source>
-        <translation type="unfinished"></translation>
+        <translation>يفي بالحاجة إذا أذن كاتب الوصفة بالمنشور بإزاحة المركز</translation>
     </message>
     <message>
         <source>would do with centres %1 mm apart</source>
-        <translation type="unfinished"></translation>
+        <translation>يفي بالحاجة لو كان بين المركزين %1 mm</translation>
     </message>
     <message>
         <source>would do with both centres at the same height</source>
-        <translation type="unfinished"></translation>
+        <translation>يفي بالحاجة لو كان المركزان على ارتفاع واحد</translation>
     </message>
     <message>
         <source>would do with %1 in both lenses instead of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>يفي بالحاجة لو كان في العدستين %1 بدل %2</translation>
     </message>
     <message>
         <source>would do with %1 D in both lenses</source>
-        <translation type="unfinished"></translation>
+        <translation>يفي بالحاجة لو كان في العدستين %1 D</translation>
     </message>
     <message>
         <source>would do with sphere %1 in the right lens</source>
-        <translation type="unfinished"></translation>
+        <translation>يفي بالحاجة لو كانت الكرة %1 في العدسة اليمنى</translation>
     </message>
     <message>
         <source>would do with sphere %1 in the left lens</source>
-        <translation type="unfinished"></translation>
+        <translation>يفي بالحاجة لو كانت الكرة %1 في العدسة اليسرى</translation>
     </message>
     <message>
         <source>would do with addition %1</source>
-        <translation type="unfinished"></translation>
+        <translation>يفي بالحاجة لو كانت الإضافة %1</translation>
     </message>
     <message>
         <source>would do with a lens of its own for each eye: right %1, left %2</source>
-        <translation type="unfinished"></translation>
+        <translation>يفي بالحاجة لو كانت لكل عين عدستها: اليمنى %1، اليسرى %2</translation>
     </message>
     <message>
         <source>would do with lenses made to the prescription, cylinder included</source>
-        <translation type="unfinished"></translation>
+        <translation>يفي بالحاجة لو صُنعت العدسات بحسب الوصفة مع الأسطوانة</translation>
     </message>
     <message>
         <source>log10(1 + b²): low blur of any kind; no axis and no pupil in it</source>
-        <translation type="unfinished"></translation>
+        <translation>‏⁦log10(1 + b²)⁩: لتشوش قليل من أي نوع؛ لا محور فيه ولا حدقة</translation>
     </message>
     <message>
         <source>0.017 C² + 0.125 C: left-over cylinder C in presbyopes, mean sphere in place</source>
-        <translation type="unfinished"></translation>
+        <translation>‏⁦0.017 C² + 0.125 C⁩: لأسطوانة باقية C عند المصابين بطول النظر الشيخوخي، والكرة المتوسطة في موضعها</translation>
     </message>
     <message>
         <source>0.18 to 0.22 logMAR a dioptre of cylinder, mean sphere in place, far</source>
-        <translation type="unfinished"></translation>
+        <translation>من 0.18 إلى 0.22 logMAR لكل ديوبتر من الأسطوانة، والكرة المتوسطة في موضعها، للبعد</translation>
     </message>
     <message>
         <source>one line lost for every 0.25 to 0.5 D of blur</source>
-        <translation type="unfinished"></translation>
+        <translation>يُفقد سطر واحد لكل 0.25 إلى 0.5 D من التشوش</translation>
     </message>
     <message>
         <source>%1 lies outside the powers the set %2 was made for</source>
-        <translation type="unfinished"></translation>
+        <translation>‏%1 خارج القوى التي وُضعت لها المجموعة %2</translation>
     </message>
     <message>
         <source>sphere meridian off by %1, limit %2</source>
-        <translation type="unfinished"></translation>
+        <translation>انحراف خط زوال الكرة %1، الحد %2</translation>
     </message>
     <message>
         <source>sphere meridian off by %1, limit %2: %3 too much</source>
-        <translation type="unfinished"></translation>
+        <translation>انحراف خط زوال الكرة %1، الحد %2: زيادة %3</translation>
     </message>
     <message>
         <source>sphere meridian off by %1: shown only, the set has no limit for it</source>
-        <translation type="unfinished"></translation>
+        <translation>انحراف خط زوال الكرة %1: للعرض فقط، لا حد له في المجموعة</translation>
     </message>
     <message>
         <source>more plus principal meridian off by %1, limit %2</source>
-        <translation type="unfinished"></translation>
+        <translation>انحراف خط الزوال الرئيسي الأكثر إيجابًا %1، الحد %2</translation>
     </message>
     <message>
         <source>more plus principal meridian off by %1, limit %2: %3 too much</source>
-        <translation type="unfinished"></translation>
+        <translation>انحراف خط الزوال الرئيسي الأكثر إيجابًا %1، الحد %2: زيادة %3</translation>
     </message>
     <message>
         <source>more plus principal meridian off by %1: shown only, the set has no limit for it</source>
-        <translation type="unfinished"></translation>
+        <translation>انحراف خط الزوال الرئيسي الأكثر إيجابًا %1: للعرض فقط، لا حد له في المجموعة</translation>
     </message>
     <message>
         <source>more minus principal meridian off by %1, limit %2</source>
-        <translation type="unfinished"></translation>
+        <translation>انحراف خط الزوال الرئيسي الأكثر سلبًا %1، الحد %2</translation>
     </message>
     <message>
         <source>more minus principal meridian off by %1, limit %2: %3 too much</source>
-        <translation type="unfinished"></translation>
+        <translation>انحراف خط الزوال الرئيسي الأكثر سلبًا %1، الحد %2: زيادة %3</translation>
     </message>
     <message>
         <source>more minus principal meridian off by %1: shown only, the set has no limit for it</source>
-        <translation type="unfinished"></translation>
+        <translation>انحراف خط الزوال الرئيسي الأكثر سلبًا %1: للعرض فقط، لا حد له في المجموعة</translation>
     </message>
     <message>
         <source>cylinder off by %1, limit %2</source>
-        <translation type="unfinished"></translation>
+        <translation>انحراف الأسطوانة %1، الحد %2</translation>
     </message>
     <message>
         <source>cylinder off by %1, limit %2: %3 too much</source>
-        <translation type="unfinished"></translation>
+        <translation>انحراف الأسطوانة %1، الحد %2: زيادة %3</translation>
     </message>
     <message>
         <source>cylinder off by %1: shown only, the set has no limit for it</source>
-        <translation type="unfinished"></translation>
+        <translation>انحراف الأسطوانة %1: للعرض فقط، لا حد له في المجموعة</translation>
     </message>
     <message>
         <source>axis off by %1, limit %2</source>
-        <translation type="unfinished"></translation>
+        <translation>انحراف المحور %1، الحد %2</translation>
     </message>
     <message>
         <source>axis off by %1, limit %2: %3 too much</source>
-        <translation type="unfinished"></translation>
+        <translation>انحراف المحور %1، الحد %2: زيادة %3</translation>
     </message>
     <message>
         <source>axis off by %1: shown only, the set has no limit for it</source>
-        <translation type="unfinished"></translation>
+        <translation>انحراف المحور %1: للعرض فقط، لا حد له في المجموعة</translation>
     </message>
     <message>
         <source>addition off by %1, limit %2</source>
-        <translation type="unfinished"></translation>
+        <translation>انحراف الإضافة %1، الحد %2</translation>
     </message>
     <message>
         <source>addition off by %1, limit %2: %3 too much</source>
-        <translation type="unfinished"></translation>
+        <translation>انحراف الإضافة %1، الحد %2: زيادة %3</translation>
     </message>
     <message>
         <source>addition off by %1: shown only, the set has no limit for it</source>
-        <translation type="unfinished"></translation>
+        <translation>انحراف الإضافة %1: للعرض فقط، لا حد له في المجموعة</translation>
     </message>
     <message>
         <source>horizontal prism off by %1, limit %2</source>
-        <translation type="unfinished"></translation>
+        <translation>انحراف المنشور الأفقي %1، الحد %2</translation>
     </message>
     <message>
         <source>horizontal prism off by %1, limit %2: %3 too much</source>
-        <translation type="unfinished"></translation>
+        <translation>انحراف المنشور الأفقي %1، الحد %2: زيادة %3</translation>
     </message>
     <message>
         <source>horizontal prism off by %1: shown only, the set has no limit for it</source>
-        <translation type="unfinished"></translation>
+        <translation>انحراف المنشور الأفقي %1: للعرض فقط، لا حد له في المجموعة</translation>
     </message>
     <message>
         <source>vertical prism off by %1, limit %2</source>
-        <translation type="unfinished"></translation>
+        <translation>انحراف المنشور العمودي %1، الحد %2</translation>
     </message>
     <message>
         <source>vertical prism off by %1, limit %2: %3 too much</source>
-        <translation type="unfinished"></translation>
+        <translation>انحراف المنشور العمودي %1، الحد %2: زيادة %3</translation>
     </message>
     <message>
         <source>vertical prism off by %1: shown only, the set has no limit for it</source>
-        <translation type="unfinished"></translation>
+        <translation>انحراف المنشور العمودي %1: للعرض فقط، لا حد له في المجموعة</translation>
     </message>
     <message>
         <source>there is no tolerance set “%1”; there are: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>لا توجد مجموعة تفاوتات «%1»؛ الموجود: %2</translation>
     </message>
     <message>
         <source>the tolerance set “%1” is not enabled: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>مجموعة التفاوتات «%1» غير مفعّلة: %2</translation>
     </message>
     <message>
         <source>distance %1 and near %2 differ in cylinder; no addition joins them</source>
-        <translation type="unfinished"></translation>
+        <translation>البعد %1 والقرب %2 مختلفان في الأسطوانة؛ ولا إضافة تجمعهما</translation>
     </message>
     <message>
         <source>near %2 has less plus than distance %1; were they exchanged?</source>
-        <translation type="unfinished"></translation>
+        <translation>القرب %2 أقل إيجابًا من البعد %1؛ هل بُدّلا؟</translation>
     </message>
     <message>
         <source>this text says it is the left eye, and stands for the right</source>
-        <translation type="unfinished"></translation>
+        <translation>يقول هذا النص إنه للعين اليسرى، ومكانه لليمنى</translation>
     </message>
     <message>
         <source>this text says it is the right eye, and stands for the left</source>
-        <translation type="unfinished"></translation>
+        <translation>يقول هذا النص إنه للعين اليمنى، ومكانه لليسرى</translation>
     </message>
     <message>
         <source>too few (%1 read): three or more tell how steady they are</source>
-        <translation type="unfinished"></translation>
+        <translation>قليل جدًا (المقروء %1): ثلاث قراءات أو أكثر تُظهر مدى ثباتها</translation>
     </message>
     <message>
         <source>scattered: readings lie %1 D from their mean, the limit is %2 D; %3 of %4 left out</source>
-        <translation type="unfinished"></translation>
+        <translation>مشتتة: تبتعد القراءات %1 D عن متوسطها والحد %2 D؛ تُرك %3 من %4</translation>
     </message>
     <message>
         <source>steady: readings lie %1 D from their mean, the limit is %2 D; %3 of %4 left out</source>
-        <translation type="unfinished"></translation>
+        <translation>ثابتة: تبتعد القراءات %1 D عن متوسطها والحد %2 D؛ تُرك %3 من %4</translation>
     </message>
     <message>
         <source>take readings until there are three or more; until then a published scatter is used</source>
-        <translation type="unfinished"></translation>
+        <translation>خذ قراءات حتى تصير ثلاثًا أو أكثر؛ وحتى ذلك يُستعمل تشتت منشور</translation>
     </message>
     <message>
         <source>scattered again: look at the eye&apos;s health (cornea, lens, tears, fixation) before prescribing</source>
-        <translation type="unfinished"></translation>
+        <translation>مشتتة من جديد: انظر في صحة العين (القرنية والعدسة والدموع والتثبيت) قبل كتابة الوصفة</translation>
     </message>
     <message>
         <source>repeat the readings, with blinks and steady fixation</source>
-        <translation type="unfinished"></translation>
+        <translation>كرّر القراءات مع الرمش وتثبيت النظر</translation>
     </message>
     <message>
         <source>use the mean of the readings kept; the ones left out are shown</source>
-        <translation type="unfinished"></translation>
+        <translation>استعمل متوسط القراءات المحفوظة؛ وتُعرض القراءات المتروكة</translation>
     </message>
     <message>
         <source>use the mean as the start of the subjective refraction</source>
-        <translation type="unfinished"></translation>
+        <translation>استعمل المتوسط بداية لقياس الانكسار الذاتي</translation>
     </message>
     <message>
         <source>objective and final are %1 D apart in mean sphere (limit 1) and %2 D in astigmatism (limit 0.5): confirm the final</source>
-        <translation type="unfinished"></translation>
+        <translation>تبتعد القراءة الموضوعية عن النهائية بمقدار %1 D في الكرة المتوسطة (الحد 1) و%2 D في اللابؤرية (الحد 0.5): أكّد النهائية</translation>
     </message>
     <message>
         <source>objective and final are %1 D apart in mean sphere; up to 0.5 is usual</source>
-        <translation type="unfinished"></translation>
+        <translation>تبتعد القراءة الموضوعية عن النهائية بمقدار %1 D في الكرة المتوسطة؛ والمعتاد حتى 0.5</translation>
     </message>
     <message>
         <source>objective and final agree: %1 D apart in mean sphere, %2 D in astigmatism</source>
-        <translation type="unfinished"></translation>
+        <translation>القراءة الموضوعية والنهائية متفقتان: الفرق %1 D في الكرة المتوسطة و%2 D في اللابؤرية</translation>
     </message>
     <message>
         <source>a movement of an entry “%1” names no line</source>
-        <translation type="unfinished"></translation>
+        <translation>حركة في قيد «%1» لا تذكر صنفًا</translation>
     </message>
     <message>
         <source>an entry “%1” cannot move line %2 by %3 on hand, %4 held, %5 quarantined</source>
-        <translation type="unfinished"></translation>
+        <translation>لا يمكن لقيد «%1» أن يحرّك الصنف %2 بمقدار %3 في الموجود و%4 في المحجوز و%5 في المعزول</translation>
     </message>
     <message>
         <source>an entry “%1” moves at least one line</source>
-        <translation type="unfinished"></translation>
+        <translation>قيد «%1» يحرّك صنفًا واحدًا على الأقل</translation>
     </message>
     <message>
         <source>an entry “%1” names a person by the camp code</source>
-        <translation type="unfinished"></translation>
+        <translation>قيد «%1» يذكر شخصًا برمز المخيم</translation>
     </message>
     <message>
         <source>“entered-in-error” names the entry it takes back, other kinds none</source>
-        <translation type="unfinished"></translation>
+        <translation>قيد “entered-in-error” يذكر القيد الذي يلغيه، ولا تذكره الأنواع الأخرى</translation>
     </message>
     <message>
         <source>an entry “%1” needs “%2”</source>
-        <translation type="unfinished"></translation>
+        <translation>قيد «%1» يحتاج إلى «%2»</translation>
     </message>
     <message>
         <source>line %1 has %2 available, %3 held and %4 in quarantine, too few for this; nothing was written</source>
-        <translation type="unfinished"></translation>
+        <translation>الصنف %1: المتاح %2، المحجوز %3، المعزول %4، وهذا لا يكفي؛ لم يُكتب شيء</translation>
     </message>
     <message>
         <source>entry %1 is “%2” and stays; a wrong count is put right by counting</source>
-        <translation type="unfinished"></translation>
+        <translation>القيد %1 هو «%2» ويبقى؛ العدد الخاطئ يُصلَح بالعدّ</translation>
     </message>
     <message>
         <source>something was posted meanwhile; nothing was written; look again and repeat</source>
-        <translation type="unfinished"></translation>
+        <translation>قُيّد شيء في هذه الأثناء؛ لم يُكتب شيء؛ انظر من جديد ثم كرّر</translation>
     </message>
     <message>
         <source>the person is forgotten, but another program reads the ledger and old text stays in its journal; close it there and repeat</source>
-        <translation type="unfinished"></translation>
+        <translation>نُسي الشخص، لكن برنامجًا آخر يقرأ السجل ويبقى نص قديم في دفتر يومياته؛ أغلقه هناك ثم كرّر</translation>
     </message>
     <message>
         <source>this is the ledger of the camp itself; name another one</source>
-        <translation type="unfinished"></translation>
+        <translation>هذا سجل المخيم نفسه؛ سمِّ سجلًا آخر</translation>
     </message>
     <message>
         <source>entry %1 of this ledger is not as it was written: %2; nothing was taken over</source>
-        <translation type="unfinished"></translation>
+        <translation>القيد %1 من هذا السجل ليس كما كُتب: %2؛ لم يُؤخذ شيء</translation>
     </message>
     <message>
         <source>station %1 has two entries number %2, %3 here and %4 there: its folder was copied and both copies went on as the same station; nothing was taken over, both files are as they were; count the stock of one and enter the difference</source>
-        <translation type="unfinished"></translation>
+        <translation>للمحطة %1 قيدان برقم %2، هنا %3 وهناك %4: نُسخ مجلدها واستمرت النسختان كمحطة واحدة؛ لم يُؤخذ شيء والملفان كما كانا؛ عُدّ مخزون أحدهما وأدخل الفرق</translation>
     </message>
     <message>
         <source>entry %1 is in both ledgers with another content; one of them was changed; nothing was taken over</source>
-        <translation type="unfinished"></translation>
+        <translation>القيد %1 في السجلين بمحتوى مختلف؛ غُيّر أحدهما؛ لم يُؤخذ شيء</translation>
     </message>
     <message>
         <source>an entry of this ledger cannot be read; nothing was taken over</source>
-        <translation type="unfinished"></translation>
+        <translation>قيد في هذا السجل لا يُقرأ؛ لم يُؤخذ شيء</translation>
     </message>
     <message>
         <source>entries %1 and %2 take back the same entry %3; nothing was taken over</source>
-        <translation type="unfinished"></translation>
+        <translation>القيدان %1 و%2 يلغيان القيد نفسه %3؛ لم يُؤخذ شيء</translation>
     </message>
     <message>
         <source>entry %1 takes back %2, which is in neither ledger; merge the ledger that has it first</source>
-        <translation type="unfinished"></translation>
+        <translation>القيد %1 يلغي %2، وهو ليس في أي من السجلين؛ ادمج أولًا السجل الذي فيه</translation>
     </message>
     <message>
         <source>line %1 of %2 would go below zero: entries %3 and %4 took the same pieces; nothing was taken over; count the stock there and enter the difference first</source>
-        <translation type="unfinished"></translation>
+        <translation>ينزل الصنف %1 من %2 تحت الصفر: القيدان %3 و%4 أخذا القطع نفسها؛ لم يُؤخذ شيء؛ عُدّ المخزون هناك وأدخل الفرق أولًا</translation>
     </message>
     <message>
         <source>entries of this very station came from a copy of its folder; do not use that copy any more</source>
-        <translation type="unfinished"></translation>
+        <translation>جاءت قيود هذه المحطة نفسها من نسخة من مجلدها؛ لا تستعمل تلك النسخة بعد الآن</translation>
     </message>
     <message>
         <source>%1 has entries of %2 stations: its folder was copied and both were used; count its stock, since both began with the same pieces</source>
-        <translation type="unfinished"></translation>
+        <translation>في %1 قيود محطات عددها %2: نُسخ مجلده واستُعملت النسختان؛ عُدّ مخزونه، فكلتاهما بدأت بالقطع نفسها</translation>
     </message>
     <message>
         <source>write the first and the last age, for example [40, 44]</source>
-        <translation type="unfinished"></translation>
+        <translation>اكتب أول عمر وآخر عمر، مثل ⁦[40, 44]⁩</translation>
     </message>
     <message>
         <source>ages and values rise, and bands do not overlap</source>
-        <translation type="unfinished"></translation>
+        <translation>تتصاعد الأعمار والقيم، ولا تتداخل الفئات</translation>
     </message>
     <message>
         <source>write the rows as a list: [{ages: [40, 44], value: 0.65}, …]</source>
-        <translation type="unfinished"></translation>
+        <translation>اكتب الصفوف كقائمة: ⁦[{ages: [40, 44], value: 0.65}, …]⁩</translation>
     </message>
     <message>
         <source>this is not a file of age tables of this program; the first key should read format: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>هذا ليس ملف جداول أعمار لهذا البرنامج؛ ينبغي أن يكون المفتاح الأول format: %1</translation>
     </message>
     <message>
         <source>`tables` is a list; begin each table with a dash</source>
-        <translation type="unfinished"></translation>
+        <translation>المفتاح ⁦`tables`⁩ قائمة؛ ابدأ كل جدول بشرطة</translation>
     </message>
     <message>
         <source>line %1 stands here twice, first in row %2; write one row with the whole number</source>
-        <translation type="unfinished"></translation>
+        <translation>الصنف %1 موجود هنا مرتين، أولًا في الصف %2؛ اكتب صفًا واحدًا بالعدد كله</translation>
     </message>
     <message>
         <source>the column &quot;%1&quot; is not known; it is not used</source>
-        <translation type="unfinished"></translation>
+        <translation>العمود &quot;%1&quot; غير معروف؛ لا يُستعمل</translation>
     </message>
     <message>
         <source>the column &quot;%1&quot; is missing; needed are line and quantity</source>
-        <translation type="unfinished"></translation>
+        <translation>العمود &quot;%1&quot; غير موجود؛ المطلوب line و quantity</translation>
     </message>
     <message>
         <source>the row names no line</source>
-        <translation type="unfinished"></translation>
+        <translation>الصف لا يذكر صنفًا</translation>
     </message>
     <message>
         <source>write format: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>اكتب format: %1</translation>
     </message>
     <message>
         <source>lines is a list, one item with line and quantity each</source>
-        <translation type="unfinished"></translation>
+        <translation>المفتاح lines قائمة، في كل بند منها line و quantity</translation>
     </message>
     <message>
         <source>one scanned line a row; a table begins with a row that names its columns: line,quantity</source>
-        <translation type="unfinished"></translation>
+        <translation>صنف ممسوح واحد في كل صف؛ والجدول يبدأ بصف يسمي أعمدته: line,quantity</translation>
     </message>
     <message>
         <source>write each reading once: in the column reading, or in sphere, cylinder, axis</source>
-        <translation type="unfinished"></translation>
+        <translation>اكتب كل قراءة مرة واحدة: في العمود reading، أو في sphere, cylinder, axis</translation>
     </message>
     <message>
         <source>the column &quot;%1&quot; is missing; needed are person, eye and reading, or sphere, cylinder and axis in place of reading</source>
-        <translation type="unfinished"></translation>
+        <translation>العمود &quot;%1&quot; غير موجود؛ المطلوب person و eye و reading، أو sphere و cylinder و axis بدل reading</translation>
     </message>
     <message>
         <source>the row has no person; write the code of the person</source>
-        <translation type="unfinished"></translation>
+        <translation>الصف بلا شخص؛ اكتب رمز الشخص</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is not an eye; write right or left</source>
-        <translation type="unfinished"></translation>
+        <translation>‏&quot;%1&quot; ليس عينًا؛ اكتب right أو left</translation>
     </message>
     <message>
         <source>there is no reading here; write it, or delete the row</source>
-        <translation type="unfinished"></translation>
+        <translation>لا قراءة هنا؛ اكتبها أو احذف الصف</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is not an axis; a cylinder needs one from 1 to 180</source>
-        <translation type="unfinished"></translation>
+        <translation>‏&quot;%1&quot; ليس محورًا؛ الأسطوانة تحتاج إلى محور من 1 إلى 180</translation>
     </message>
     <message>
         <source>readings of the right eye of &quot;%1&quot;: %2; take three or more</source>
-        <translation type="unfinished"></translation>
+        <translation>قراءات العين اليمنى لـ &quot;%1&quot;: %2؛ خذ ثلاثًا أو أكثر</translation>
     </message>
     <message>
         <source>readings of the left eye of &quot;%1&quot;: %2; take three or more</source>
-        <translation type="unfinished"></translation>
+        <translation>قراءات العين اليسرى لـ &quot;%1&quot;: %2؛ خذ ثلاثًا أو أكثر</translation>
     </message>
     <message>
         <source>%1 is no step of 0.25 or 0.125 D; look at the writing again (3 and 5, 2 and 7 are alike)</source>
-        <translation type="unfinished"></translation>
+        <translation>‏%1 ليس من درجات 0.25 أو 0.125 D؛ راجع الخط من جديد (3 و5 متشابهان، و2 و7 كذلك)</translation>
     </message>
     <message>
         <source>one eye is written with a minus cylinder, the other with a plus cylinder; both are read as written: is that meant?</source>
-        <translation type="unfinished"></translation>
+        <translation>كُتبت إحدى العينين بأسطوانة سالبة والأخرى بأسطوانة موجبة؛ تُقرأ كل منهما كما كُتبت: هل هذا مقصود؟</translation>
     </message>
     <message>
         <source>age %1: is it right? Whether the rules for children count hangs on it</source>
-        <translation type="unfinished"></translation>
+        <translation>العمر %1: هل هو كذلك؟ يتوقف عليه هل تسري قواعد الأطفال</translation>
     </message>
     <message>
         <source>write two powers, for example [1.00, 3.50]</source>
-        <translation type="unfinished"></translation>
+        <translation>اكتب قوتين، مثل ⁦[1.00, 3.50]⁩</translation>
     </message>
     <message>
         <source>a set that is not enabled says why; add: why</source>
-        <translation type="unfinished"></translation>
+        <translation>المجموعة غير المفعّلة تذكر السبب؛ أضف ⁦why:⁩</translation>
     </message>
     <message>
         <source>this set is enabled though its figures are from memory; once they are compared with the standard, say so under confidence</source>
-        <translation type="unfinished"></translation>
+        <translation>هذه المجموعة مفعّلة مع أن أرقامها من الذاكرة؛ متى قورنت بالمعيار فاذكر ذلك في confidence</translation>
     </message>
     <message>
         <source>the set &quot;%1&quot; stands in the file already; give this one another name</source>
-        <translation type="unfinished"></translation>
+        <translation>المجموعة &quot;%1&quot; موجودة في الملف من قبل؛ سمِّ هذه باسم آخر</translation>
     </message>
     <message>
         <source>this is not a tolerance file of this program; the first key should read format: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>هذا ليس ملف تفاوتات لهذا البرنامج؛ ينبغي أن يكون المفتاح الأول format: %1</translation>
     </message>
     <message>
         <source>`sets` is a list; begin each set with a dash</source>
-        <translation type="unfinished"></translation>
+        <translation>المفتاح ⁦`sets`⁩ قائمة؛ ابدأ كل مجموعة بشرطة</translation>
     </message>
     <message>
         <source>write the rows as a list: [{power up to: 6.50, limit: 0.13}, …]</source>
-        <translation type="unfinished"></translation>
+        <translation>اكتب الصفوف كقائمة: ⁦[{power up to: 6.50, limit: 0.13}, …]⁩</translation>
     </message>
     <message>
         <source>a row has one of: limit, percent, or not judged: yes</source>
+        <translation>في كل صف واحد من: limit أو percent أو not judged: yes</translation>
+    </message>
+    <message>
+        <source>nobody in this table can be given anything from this box; the plan is empty</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>there is no profile named %1 in these rules</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>entry %1 is the first that is not as it was written: %2; the audit stops before it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no standing hand-over with the id %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>standard input is the table already; name a file for one of the two</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>`import` needs either a LEDGER or --names FILE</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this row was left out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“%1” cannot come first; write children, first-pairs or worst-sight</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“%1” is not understood; write a group (children, adults, distance, near, intermediate or bifocal), = and a whole number, as children=3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no line was scanned into standard input</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this needs the PIN of the %1: type it, set QUARTERSTEP_PIN, or give it with --pin-fd; nothing was written</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this is not the PIN of the %1; nothing was written</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“%1” is not a role; write optician, keeper or supervisor</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>name a table of people, or --camp to plan from its ledger</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“%1” is not a paper; write one of %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>there is no catalogue for “%1”; there are %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“%1” is not a size of labels; write width and height in mm, as 63.5x38.1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“%1” is not a resolution; write 100 to 1200 dots an inch</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>say where to print: one of --text, --json, --output FILE.pdf, --output FILE.png or --printer NAME</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“%1” is neither a PDF nor a PNG; end its name in .pdf or .png</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“%1” is not a size of paper; write a4, a5, a6, roll-80, roll-58 or label</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the bars of %1 are too long for this paper; it stands there in words alone: give it a code of thirteen digits, or choose a wider label</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the program that draws papers, %1, cannot be started: %2; --text prints without it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>there is nothing to print: nobody and nothing here asks for this paper: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>`print %1` needs a list of lines and quantities</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>say whose card with --role: optician, keeper or supervisor</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the prescription of %1 is not complete; there is no order to print</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>`print %1` needs the prescription table</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is not under 16; print the note for the person instead</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this person has no camp code; give one before anything is printed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nothing of %1 asks for a referral; there is no letter to print</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a label of this size does not hold its text; choose a larger one with --label-size, or a shorter name: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>there is no printer %1, and no other is set up here; write a PDF with --output and print it where there is one</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>there is no printer %1; there are %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the printer %1 does not take the paper</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>printing was stopped</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no font here has the script of %1; install the package %2 and print again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>there is no line %1 in this box</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>more people were told %1 than there are pieces of it; take a row out of the list</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 does not wait in this table for that purpose, or stands in the list twice; take the row out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>stopped as asked; nothing was written</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>line %1 stands here by its name and by its code; write one row with the whole number</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the demand is %1 person; plan from more: nothing can be said of who comes next</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the budget is 0: nothing is bought; give --budget</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nobody of this demand can be served by any line on offer; nothing is bought</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no pack on offer is within the budget, the weight and the boxes; nothing is bought</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what is on hand serves whoever can be served; nothing is bought</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the library for PINs cannot be used here</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a PIN has %1 to %2 characters; nothing was written</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>there is not enough memory to keep a PIN; close other programs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nobody of this demand can be served from this box; no day was simulated</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the same person had a pair for %1 by entry %2 already</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 entries were taken back at one place on one day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>line %1: counted %2 against the book</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>line %1 was later put aside (%2); this pair was given before</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the time of this entry is later than now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>entered as not collected</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a letter was to be written beside this hand-over; none is recorded</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>checked and waiting for more than %1 days</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>given until the order %1 comes, more than %2 days ago</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this pair may be given only with the acuity read with it; none was recorded</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>by the record nothing was needed for this purpose</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the centres of this pair were assumed, not measured</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the PD was not measured; prism is judged at its worst likely value</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the entry says %1, judged again it is %2; the cost was %3 and is %4 thousandths</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>right eye: %1 with this pair, %2 logMAR worse than predicted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>left eye: %1 with this pair, %2 logMAR worse than predicted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 was in the box (bin %2) and would have cost %3 logMAR less</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>outside a limit, no reason given</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>see the person again; read the pair with the focimeter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>outside a limit, with a reason</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>read the reasons together; where one repeats, change stock or rules</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a clearly better pair was in the box</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>look at the bin named: is it reachable, labelled, in its place?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the pair is off its label</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>quarantine the line, read ten pieces, tell the supplier</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>acuity with the pair worse than predicted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>refract again; where it repeats, look at the refraction of the day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>on trial, no acuity recorded</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>call the person back and read the acuity with the pair</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nothing was needed by the record</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>look at what is prescribed to whom; a pair not needed is one that somebody lacks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no check recorded</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>record the four checks at hand-over; draw a sample of these for the bench</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>PD or centres not measured</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>measure the PD of everybody and the centres of every line from 1.50 D up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>given from a line in quarantine</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>read the pair with the focimeter, or exchange it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a temporary pair never replaced</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ask the laboratory for the order, and the person to come</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>an order not collected</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>send word to the person; bring the pair to the next visit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a letter of referral not written</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>write it now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>handed over twice for one purpose</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>count the line; where one piece is too many, take the second entry back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>many corrections on one day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ask what was difficult that day: light, queue, a new hand</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a count differed from the book</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>look for a line that differs the other way; it is likely beside it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the record disagrees with what was measured beside it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>have the card read again by somebody who has not seen the record</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>judged again, the entry says something else</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>keep this ledger as it is and tell the makers of the program</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the rules of the time are missing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>put the rules.yaml of that time into a copy of the camp and audit there</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the record is not there to judge by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nothing: the person was forgotten, or the entry was written before records were kept</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>an entry from the future</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>set the clock of that station right</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>neither power, fit, acuity nor instructions are recorded</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the rules with the hash %1 (profile %2) are neither in the ledger nor in rules.yaml</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the pair as it was judged, or part of the prescription, is not recorded</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the prescription is not recorded or was forgotten</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>recorded %1; what was measured beside it fits %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>recorded %1; what was measured beside it does not fit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>meant as it is</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the sign of a sphere</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the sign of a cylinder</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a transposition without the axis</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a transposition without the sphere</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>an axis off by 90 degrees</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>an axis read as its mirror image</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>digits of an axis</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>sphere and cylinder exchanged</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a decimal point in another place</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a power misread by a step or two</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the addition put on the distance power</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>right and left exchanged in the record</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the right eye written for the left as well</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the prescription of the person before</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the record, in a way that is none of those listed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a pair from a bin beside the one meant</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the power meant, other centres or size</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>picked by the sphere, the cylinder left out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>picked by sphere and whole cylinder</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>picked by the sphere less half the cylinder</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the pair for the person&apos;s other purpose</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the pairs of two persons exchanged</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>right and left lens exchanged</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>another pair than the one meant, in a way not listed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>record and pair meant as they are</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 would be suggested by this record</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the pair given fits this person&apos;s near need</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the pair given fits this person&apos;s distance need</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>with right and left lens exchanged the pair fits</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the pair given fits the person of entry %1, and that one fits here</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the digits %1 do not go together: the last would be %2, not %3; scan again, or type what stands below the bars</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not a code; write its thirteen digits (twelve take a 0 before them), or leave the code out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>there are entries in this ledger already; nothing was written; take them over with `quarterstep import`, or name an empty ledger</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the database driver of Qt is missing; install %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the connection to the shared ledger was lost while the entry was written (%1); open the camp again and look whether the entry is there before you repeat it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the head of this ledger is damaged (form %1); put back the latest copy of the camp folder</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a rule of this ledger is missing or damaged (%1); put back the latest copy of the camp folder</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>there is no ledger in this database yet; the keeper sets it up once with `quarterstep stock --set-up`</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this database holds something else, not a ledger; name another one in the key ledger of stock.yaml</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this is not the address of a shared ledger (%1); write postgresql://LOGIN@HOST:PORT/DATABASE</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a password stands in the address, and stock.yaml is carried about and copied; write it to ~/.pgpass (read by you alone) and take it out of the address</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>there is a ledger in this database already; nothing was changed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the shared ledger cannot be reached (%1); nothing was written; check the network and the server, then repeat</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the connection to the shared ledger was lost (%1); nothing was written; check the network and the server, then repeat</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the shared ledger does not allow this login to do that (%1); nothing was written; ask the keeper</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the ledger had nothing of the site %1; its lines begin with the counts of the file</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>line %1 is new in the file and begins with %2 on hand</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>line %1 is not in the file any more, and the ledger has %2 of it on hand; put the line back, or count it as 0 first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not a name here; write one of %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>write a list: one name, value and source a line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this is not an audit file of this program; the first key should read format: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>these priors say that more than one hand-over in ten holds a slip; make them smaller</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the column &quot;%1&quot; is missing; needed are person and name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the row names no person</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 stands here twice, first in row %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no name stands here; to erase one, use `quarterstep forget`</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the code %1 stands in the file already, in line %2; each line has a code of its own</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>write this value in one line and without quotes, so that it can be changed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this is a list; begin each item with a dash</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“%1” stands in the list already, in line %2; keep one of the two</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>write the lines of the pack with their pieces, as {N+200-62M: 2}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the pack holds &quot;%1&quot;, which is not among the lines of this list</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the column &quot;%1&quot; is missing; needed are person and lines</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the row needs a person and lines</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>write one line, or frame + right lens + left lens</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -3487,6 +4679,10 @@
     <message>
         <source>recalled</source>
         <translation>سُحب</translation>
+    </message>
+    <message>
+        <source>not served from stock</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>

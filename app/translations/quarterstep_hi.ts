@@ -1,1193 +1,1833 @@
 <?xml version="1.0" encoding="utf-8"?>
 <!DOCTYPE TS>
 <TS version="2.1" language="hi" sourcelanguage="en">
-    <context>
-        <name>core</name>
-        <message>
-            <source>the PD of each eye</source>
-            <translation>हर आँख की पीडी</translation>
-        </message>
-        <message>
-            <source>the heights in the chosen frame</source>
-            <translation>चुने फ़्रेम में ऊँचाइयाँ</translation>
-        </message>
-        <message>
-            <source>the vertex distance of the refraction</source>
-            <translation>जाँच के समय की वर्टेक्स दूरी</translation>
-        </message>
-        <message>
-            <source>the frame</source>
-            <translation>फ़्रेम</translation>
-        </message>
-        <message>
-            <source>the prescriber's name, for a child</source>
-            <translation>चश्मा लिखने वाले का नाम, बच्चे के लिए</translation>
-        </message>
-        <message>
-            <source>single vision for %1 mm: whole power, nothing to be added</source>
-            <translation>%1 मिमी के लिए एकल दृष्टि: पूरी पावर, कुछ नहीं जोड़ना</translation>
-        </message>
-        <message>
-            <source>centration computed from the distance PD, not measured</source>
-            <translation>केंद्र दूर की पीडी से निकाला गया, नापा नहीं गया</translation>
-        </message>
-        <message>
-            <source>each eye's PD is half of the binocular one</source>
-            <translation>हर आँख की पीडी दोनों की पीडी की आधी है</translation>
-        </message>
-        <message>
-            <source>balance lens: as its fellow, for looks and weight</source>
-            <translation>संतुलन लेंस: दूसरे जैसा, रूप और वज़न के लिए</translation>
-        </message>
-        <message>
-            <source>only one seeing eye: impact-resistant lenses are advised</source>
-            <translation>एक ही आँख देखती है: चोट सहने वाले लेंस की सलाह</translation>
-        </message>
-        <message>
-            <source>for a child: impact-resistant lenses are advised</source>
-            <translation>बच्चे के लिए: चोट सहने वाले लेंस की सलाह</translation>
-        </message>
-        <message>
-            <source>prism as prescribed, each eye its own</source>
-            <translation>प्रिज़्म जैसा लिखा है, हर आँख का अपना</translation>
-        </message>
-        <message>
-            <source>refracted at a vertex distance of %1 mm</source>
-            <translation>%1 मिमी वर्टेक्स दूरी पर जाँचा गया</translation>
-        </message>
-        <message>
-            <source>from an objective reading only</source>
-            <translation>केवल मशीन की रीडिंग से</translation>
-        </message>
-        <message>
-            <source>near glasses need an addition, or a near power found by trial</source>
-            <translation>पास के चश्मे के लिए ऐड चाहिए, या आज़माकर मिली पास की पावर</translation>
-        </message>
-        <message>
-            <source>this purpose needs an addition, or a near power found by trial</source>
-            <translation>इस उद्देश्य के लिए ऐड चाहिए, या आज़माकर मिली पास की पावर</translation>
-        </message>
-        <message>
-            <source>a subjective refraction: a child is never given glasses from an objective reading alone</source>
-            <translation>पूछकर की गई जाँच: केवल मशीन की रीडिंग से बच्चे को चश्मा कभी नहीं दिया जाता</translation>
-        </message>
-        <message>
-            <source>an addition under 35 years must be confirmed: near acuity with it, or a near power by trial</source>
-            <translation>35 साल से कम में ऐड की पुष्टि चाहिए: उसके साथ पास की दृष्टि, या आज़माकर मिली पास की पावर</translation>
-        </message>
-        <message>
-            <source>small error and 6/9 or better without glasses</source>
-            <translation>थोड़ा दोष और बिना चश्मे 6/9 या बेहतर</translation>
-        </message>
-        <message>
-            <source>glasses gain the better eye less than two lines</source>
-            <translation>चश्मे से बेहतर आँख को दो पंक्ति से कम लाभ</translation>
-        </message>
-        <message>
-            <source>reads without spectacles</source>
-            <translation>बिना चश्मे पढ़ते हैं</translation>
-        </message>
-        <message>
-            <source>reads N6 without spectacles</source>
-            <translation>बिना चश्मे N6 पढ़ते हैं</translation>
-        </message>
-        <message>
-            <source>the own pair still fits: a spare only</source>
-            <translation>अपना चश्मा अब भी ठीक बैठता है: केवल अतिरिक्त</translation>
-        </message>
-        <message>
-            <source>the PD: measure it</source>
-            <translation>पीडी: नापें</translation>
-        </message>
-        <message>
-            <source>the vertex distance of this prescription: measure it</source>
-            <translation>इस नुस्ख़े की वर्टेक्स दूरी: नापें</translation>
-        </message>
-        <message>
-            <source>none left of %1</source>
-            <translation>%1 में से कुछ नहीं बचा</translation>
-        </message>
-        <message>
-            <source>nothing in the box for this purpose</source>
-            <translation>इस उद्देश्य के लिए डिब्बे में कुछ नहीं</translation>
-        </message>
-        <message>
-            <source>nothing in the box comes near</source>
-            <translation>डिब्बे में कुछ भी पास का नहीं</translation>
-        </message>
-        <message>
-            <source>try %1 and type the acuity with it</source>
-            <translation>%1 पहनाकर देखें और उसके साथ दृष्टि लिखें</translation>
-        </message>
-        <message>
-            <source>a rules profile named %1</source>
-            <translation>%1 नाम की नियमावली</translation>
-        </message>
-        <message>
-            <source>a final prescription for at least one eye</source>
-            <translation>कम से कम एक आँख का अंतिम नुस्ख़ा</translation>
-        </message>
-        <message>
-            <source>cylinder left over</source>
-            <translation>बचा सिलिंडर</translation>
-        </message>
-        <message>
-            <source>difference between the eyes' needs</source>
-            <translation>आँखों की ज़रूरत का अंतर</translation>
-        </message>
-        <message>
-            <source>size of the power</source>
-            <translation>पावर की मात्रा</translation>
-        </message>
-        <message>
-            <source>blur strength</source>
-            <translation>धुंधलापन</translation>
-        </message>
-        <message>
-            <source>too much plus</source>
-            <translation>अधिक प्लस</translation>
-        </message>
-        <message>
-            <source>too much minus or too little plus</source>
-            <translation>अधिक माइनस या कम प्लस</translation>
-        </message>
-        <message>
-            <source>difference between the two lenses</source>
-            <translation>दोनों लेंसों का अंतर</translation>
-        </message>
-        <message>
-            <source>balance between the eyes</source>
-            <translation>आँखों का संतुलन</translation>
-        </message>
-        <message>
-            <source>cylinder of the lens beyond the need</source>
-            <translation>ज़रूरत से अधिक सिलिंडर</translation>
-        </message>
-        <message>
-            <source>axis off</source>
-            <translation>धुरी का फ़र्क</translation>
-        </message>
-        <message>
-            <source>horizontal prism</source>
-            <translation>आड़ा प्रिज़्म</translation>
-        </message>
-        <message>
-            <source>vertical prism</source>
-            <translation>खड़ा प्रिज़्म</translation>
-        </message>
-        <message>
-            <source>centres against PD</source>
-            <translation>पीडी से केंद्रों का फ़र्क</translation>
-        </message>
-        <message>
-            <source>vertical imbalance at the reading level</source>
-            <translation>पढ़ने के स्तर पर खड़ा असंतुलन</translation>
-        </message>
-        <message>
-            <source>frame size class</source>
-            <translation>फ़्रेम का आकार</translation>
-        </message>
-        <message>
-            <source>blur strength at near</source>
-            <translation>पास में धुंधलापन</translation>
-        </message>
-        <message>
-            <source>near power too strong</source>
-            <translation>पास की पावर अधिक</translation>
-        </message>
-        <message>
-            <source>near power too weak</source>
-            <translation>पास की पावर कम</translation>
-        </message>
-        <message>
-            <source>sphere off</source>
-            <translation>स्फ़ियर का फ़र्क</translation>
-        </message>
-        <message>
-            <source>cylinder off</source>
-            <translation>सिलिंडर का फ़र्क</translation>
-        </message>
-        <message>
-            <source>axis against the prescription</source>
-            <translation>नुस्ख़े से धुरी का फ़र्क</translation>
-        </message>
-        <message>
-            <source>acuity with the mean sphere</source>
-            <translation>औसत स्फ़ियर के साथ दृष्टि</translation>
-        </message>
-        <message>
-            <source>acuity with this pair</source>
-            <translation>इस चश्मे के साथ दृष्टि</translation>
-        </message>
-        <message>
-            <source>cylinder left over %1 D, limit %2 D</source>
-            <translation>बचा सिलिंडर %1 D, सीमा %2 D</translation>
-        </message>
-        <message>
-            <source>the eyes differ by %1 D, limit %2 D for one power in both lenses</source>
-            <translation>आँखों में %1 D का अंतर, दोनों लेंसों में एक पावर की सीमा %2 D</translation>
-        </message>
-        <message>
-            <source>power %1 D, limit %2 D</source>
-            <translation>पावर %1 D, सीमा %2 D</translation>
-        </message>
-        <message>
-            <source>blur strength %1 D, limit %2 D</source>
-            <translation>धुंधलापन %1 D, सीमा %2 D</translation>
-        </message>
-        <message>
-            <source>%1 D too much plus, limit %2 D</source>
-            <translation>%1 D अधिक प्लस, सीमा %2 D</translation>
-        </message>
-        <message>
-            <source>%1 D too much minus or too little plus, limit %2 D</source>
-            <translation>%1 D अधिक माइनस या कम प्लस, सीमा %2 D</translation>
-        </message>
-        <message>
-            <source>the two lenses differ by %1 D, limit %2 D</source>
-            <translation>दोनों लेंसों में %1 D का अंतर, सीमा %2 D</translation>
-        </message>
-        <message>
-            <source>one eye %1 D off against the other, limit %2 D</source>
-            <translation>एक आँख दूसरी से %1 D अलग, सीमा %2 D</translation>
-        </message>
-        <message>
-            <source>axis off by %1 degrees, limit %2</source>
-            <translation>धुरी में %1 अंश का फ़र्क, सीमा %2</translation>
-        </message>
-        <message>
-            <source>horizontal prism %1, limit %2</source>
-            <translation>आड़ा प्रिज़्म %1, सीमा %2</translation>
-        </message>
-        <message>
-            <source>vertical prism %1, limit %2</source>
-            <translation>खड़ा प्रिज़्म %1, सीमा %2</translation>
-        </message>
-        <message>
-            <source>centres %1 mm off the PD, limit %2 mm</source>
-            <translation>केंद्र पीडी से %1 मिमी दूर, सीमा %2 मिमी</translation>
-        </message>
-        <message>
-            <source>above %1 D the vertex distance must be recorded</source>
-            <translation>%1 D से ऊपर वर्टेक्स दूरी लिखी होनी चाहिए</translation>
-        </message>
-    </context>
-    <context>
-        <name>paper</name>
-        <message>
-            <source>The child was given glasses: %1.</source>
-            <translation>बच्चे को चश्मा दिया गया: %1।</translation>
-        </message>
-        <message>
-            <source>Glasses are suggested for the child: %1.</source>
-            <translation>बच्चे के लिए चश्मे का सुझाव है: %1।</translation>
-        </message>
-        <message>
-            <source>Glasses are to be made for the child.</source>
-            <translation>बच्चे के लिए चश्मा बनाया जाएगा।</translation>
-        </message>
-        <message>
-            <source>The child needs no glasses for this.</source>
-            <translation>इसके लिए बच्चे को चश्मे की ज़रूरत नहीं है।</translation>
-        </message>
-        <message>
-            <source>The eye test is not finished; the child comes again.</source>
-            <translation>आँखों की जाँच पूरी नहीं हुई; बच्चा फिर आए।</translation>
-        </message>
-        <message>
-            <source>The child should see the eye clinic before any glasses.</source>
-            <translation>कोई भी चश्मा देने से पहले नेत्र चिकित्सालय बच्चे को देखे।</translation>
-        </message>
-        <message>
-            <source>Please take the child and the letter to the eye clinic today.</source>
-            <translation>कृपया आज ही बच्चे और पत्र को नेत्र चिकित्सालय ले जाएँ।</translation>
-        </message>
-        <message>
-            <source>Please take the child and the letter to the eye clinic in the next days.</source>
-            <translation>कृपया अगले कुछ दिनों में बच्चे और पत्र को नेत्र चिकित्सालय ले जाएँ।</translation>
-        </message>
-        <message>
-            <source>Please take the child and the letter to the eye clinic when it next receives people.</source>
-            <translation>कृपया नेत्र चिकित्सालय के अगले खुले दिन बच्चे और पत्र को वहाँ ले जाएँ।</translation>
-        </message>
-        <message>
-            <source>The eyes of your child were tested.</source>
-            <translation>आपके बच्चे की आँखों की जाँच हुई।</translation>
-        </message>
-        <message>
-            <source>To be worn (as the prescriber told)</source>
-            <translation>कब पहनें (जैसा चश्मा लिखने वाले ने बताया)</translation>
-        </message>
-        <message>
-            <source>The glasses may feel strange for a week. Double vision, pain or sudden loss of sight: take them off and go to an eye clinic the same day.</source>
-            <translation>चश्मा एक सप्ताह तक अजीब लग सकता है। दोहरा दिखे, दर्द हो या अचानक दिखना बंद हो: चश्मा उतार दें और उसी दिन नेत्र चिकित्सालय जाएँ।</translation>
-        </message>
-        <message>
-            <source>Come back in 6 to 12 months, or at once if an eye turns or sees worse.</source>
-            <translation>6 से 12 महीने में फिर आएँ, या आँख तिरछी होने या कम दिखने पर तुरंत।</translation>
-        </message>
-        <message>
-            <source>Told to (guardian), by</source>
-            <translation>किसे बताया (अभिभावक), किसने</translation>
-        </message>
-        <message>
-            <source>Please help the child to wear them, and to keep them clean and in their case.</source>
-            <translation>कृपया बच्चे को चश्मा पहनने और उसे साफ़ व डिब्बे में रखने में मदद करें।</translation>
-        </message>
-        <message>
-            <source>Please let the child sit where the board is read easily.</source>
-            <translation>कृपया बच्चे को वहाँ बैठाएँ जहाँ से बोर्ड आसानी से पढ़ा जाए।</translation>
-        </message>
-        <message>
-            <source>Tell the guardian at once if an eye turns or hurts, or if the child sees worse.</source>
-            <translation>आँख तिरछी हो, दर्द करे या बच्चे को कम दिखे तो अभिभावक को तुरंत बताएँ।</translation>
-        </message>
-        <message>
-            <source>Your glasses</source>
-            <translation>आपका चश्मा</translation>
-        </message>
-        <message>
-            <source>Glasses suggested for you</source>
-            <translation>आपके लिए सुझाया गया चश्मा</translation>
-        </message>
-        <message>
-            <source>Glasses to be made for you</source>
-            <translation>आपके लिए चश्मा बनाया जाएगा</translation>
-        </message>
-        <message>
-            <source>No glasses needed</source>
-            <translation>चश्मे की ज़रूरत नहीं</translation>
-        </message>
-        <message>
-            <source>Not finished yet</source>
-            <translation>अभी पूरा नहीं हुआ</translation>
-        </message>
-        <message>
-            <source>Please go to the eye clinic first</source>
-            <translation>कृपया पहले नेत्र चिकित्सालय जाएँ</translation>
-        </message>
-        <message>
-            <source>Go to the eye clinic today, and take the letter.</source>
-            <translation>आज ही नेत्र चिकित्सालय जाएँ और पत्र साथ ले जाएँ।</translation>
-        </message>
-        <message>
-            <source>Go to the eye clinic in the next days, and take the letter.</source>
-            <translation>अगले कुछ दिनों में नेत्र चिकित्सालय जाएँ और पत्र साथ ले जाएँ।</translation>
-        </message>
-        <message>
-            <source>Go to the eye clinic when it next receives people, and take the letter.</source>
-            <translation>नेत्र चिकित्सालय के अगले खुले दिन वहाँ जाएँ और पत्र साथ ले जाएँ।</translation>
-        </message>
-        <message>
-            <source>right lens %1</source>
-            <translation>दायाँ लेंस %1</translation>
-        </message>
-        <message>
-            <source>left lens %1</source>
-            <translation>बायाँ लेंस %1</translation>
-        </message>
-        <message>
-            <source>frame %1</source>
-            <translation>फ़्रेम %1</translation>
-        </message>
-        <message>
-            <source>What you were given</source>
-            <translation>आपको क्या दिया गया</translation>
-        </message>
-        <message>
-            <source>What is suggested</source>
-            <translation>क्या सुझाया गया है</translation>
-        </message>
-        <message>
-            <source>add %1</source>
-            <translation>ऐड %1</translation>
-        </message>
-        <message>
-            <source>Line</source>
-            <translation>लाइन</translation>
-        </message>
-        <message>
-            <source>Frame</source>
-            <translation>फ़्रेम</translation>
-        </message>
-        <message>
-            <source>What is left</source>
-            <translation>क्या बाकी रहता है</translation>
-        </message>
-        <message>
-            <source>Outside limit: %1.</source>
-            <translation>सीमा से बाहर: %1।</translation>
-        </message>
-        <message>
-            <source>Given because</source>
-            <translation>देने का कारण</translation>
-        </message>
-        <message>
-            <source>Please mind</source>
-            <translation>कृपया ध्यान दें</translation>
-        </message>
-        <message>
-            <source>This pair was worn by somebody before.</source>
-            <translation>यह चश्मा पहले किसी और ने पहना था।</translation>
-        </message>
-        <message>
-            <source>You see with one eye: ask for lenses that do not break, and wear eye protection.</source>
-            <translation>आप एक आँख से देखते हैं: न टूटने वाले लेंस माँगें और आँखों का बचाव पहनें।</translation>
-        </message>
-        <message>
-            <source>New glasses may feel strange for a week. Double vision, pain or sudden loss of sight: stop wearing them and go to an eye clinic the same day.</source>
-            <translation>नया चश्मा एक सप्ताह तक अजीब लग सकता है। दोहरा दिखे, दर्द हो या अचानक दिखना बंद हो: पहनना बंद करें और उसी दिन नेत्र चिकित्सालय जाएँ।</translation>
-        </message>
-        <message>
-            <source>Wear them as the prescriber told. Come back in 6 to 12 months, or at once if an eye turns or sees worse.</source>
-            <translation>जैसा चश्मा लिखने वाले ने बताया वैसे पहनें। 6 से 12 महीने में फिर आएँ, या आँख तिरछी होने या कम दिखने पर तुरंत।</translation>
-        </message>
-        <message>
-            <source>Come back if your sight changes, and for a new eye test in two years.</source>
-            <translation>नज़र बदले तो फिर आएँ, और दो साल में आँखों की नई जाँच के लिए।</translation>
-        </message>
-        <message>
-            <source>Nothing in the box comes near enough, so glasses are to be made.</source>
-            <translation>डिब्बे में कुछ भी काफ़ी पास का नहीं है, इसलिए चश्मा बनाया जाएगा।</translation>
-        </message>
-        <message>
-            <source>For the optician</source>
-            <translation>ऑप्टिशियन के लिए</translation>
-        </message>
-        <message>
-            <source>Collect at</source>
-            <translation>कहाँ से लें</translation>
-        </message>
-        <message>
-            <source>On or after</source>
-            <translation>इस दिन या उसके बाद</translation>
-        </message>
-        <message>
-            <source>Until then: temporary pair. Not for driving.</source>
-            <translation>तब तक: अस्थायी चश्मा। गाड़ी चलाने के लिए नहीं।</translation>
-        </message>
-        <message>
-            <source>Something is missing before glasses can be given:</source>
-            <translation>चश्मा देने से पहले कुछ बाकी है:</translation>
-        </message>
-        <message>
-            <source>Come back on</source>
-            <translation>फिर आने का दिन</translation>
-        </message>
-        <message>
-            <source>Because</source>
-            <translation>क्योंकि</translation>
-        </message>
-        <message>
-            <source>Glasses wait until the clinic has seen your eyes.</source>
-            <translation>जब तक चिकित्सालय आपकी आँखें न देख ले, चश्मा रुकेगा।</translation>
-        </message>
-        <message>
-            <source>Your prescription</source>
-            <translation>आपका नुस्ख़ा</translation>
-        </message>
-        <message>
-            <source>Your eyes should be measured once more.</source>
-            <translation>आपकी आँखें एक बार फिर नापी जानी चाहिए।</translation>
-        </message>
-        <message>
-            <source>RIGHT</source>
-            <translation>दायाँ</translation>
-        </message>
-        <message>
-            <source>LEFT</source>
-            <translation>बायाँ</translation>
-        </message>
-        <message>
-            <source>NEAR</source>
-            <translation>पास</translation>
-        </message>
-        <message>
-            <source>DISTANCE</source>
-            <translation>दूर</translation>
-        </message>
-        <message>
-            <source>ARM'S LENGTH</source>
-            <translation>हाथ की दूरी</translation>
-        </message>
-        <message>
-            <source>BIFOCAL</source>
-            <translation>बाइफ़ोकल</translation>
-        </message>
-        <message>
-            <source>centres %1 mm (assumed)</source>
-            <translation>केंद्र %1 मिमी (अनुमान)</translation>
-        </message>
-        <message>
-            <source>centres %1 mm</source>
-            <translation>केंद्र %1 मिमी</translation>
-        </message>
-        <message>
-            <source>size S</source>
-            <translation>आकार छोटा</translation>
-        </message>
-        <message>
-            <source>size M</source>
-            <translation>आकार मध्यम</translation>
-        </message>
-        <message>
-            <source>size L</source>
-            <translation>आकार बड़ा</translation>
-        </message>
-        <message>
-            <source>axis set when mounted</source>
-            <translation>धुरी लगाते समय तय होगी</translation>
-        </message>
-        <message>
-            <source>used pair</source>
-            <translation>पहले पहना हुआ</translation>
-        </message>
-        <message>
-            <source>Rules %1, program %2.</source>
-            <translation>नियम %1, प्रोग्राम %2।</translation>
-        </message>
-        <message>
-            <source>For near work only.</source>
-            <translation>केवल पास के काम के लिए।</translation>
-        </message>
-        <message>
-            <source>Day and place</source>
-            <translation>दिन और जगह</translation>
-        </message>
-        <message>
-            <source>Box %1: %2 pieces</source>
-            <translation>डिब्बा %1: %2 नग</translation>
-        </message>
-        <message>
-            <source>Bin</source>
-            <translation>खाना</translation>
-        </message>
-        <message>
-            <source>Power</source>
-            <translation>पावर</translation>
-        </message>
-        <message>
-            <source>Pieces</source>
-            <translation>नग</translation>
-        </message>
-        <message>
-            <source>Packed</source>
-            <translation>रखा</translation>
-        </message>
-        <message>
-            <source>Packed by</source>
-            <translation>किसने रखा</translation>
-        </message>
-        <message>
-            <source>Counted again by</source>
-            <translation>किसने दोबारा गिना</translation>
-        </message>
-        <message>
-            <source>Count what lies there. Two persons; what the book says is not asked before the end.</source>
-            <translation>जो रखा है उसे गिनें। दो लोग; बही में क्या है, यह अंत से पहले न पूछें।</translation>
-        </message>
-        <message>
-            <source>Counted</source>
-            <translation>गिना</translation>
-        </message>
-        <message>
-            <source>Remark</source>
-            <translation>टिप्पणी</translation>
-        </message>
-        <message>
-            <source>Counted by (initials)</source>
-            <translation>किसने गिना (आद्याक्षर)</translation>
-        </message>
-        <message>
-            <source>Second person (initials)</source>
-            <translation>दूसरा व्यक्ति (आद्याक्षर)</translation>
-        </message>
-        <message>
-            <source>Read the pair with the focimeter, take the acuity with it, then compare with the record. Where they differ write: the record does not match the pair.</source>
-            <translation>फ़ोसीमीटर से चश्मा पढ़ें, उसके साथ दृष्टि नापें, फिर अभिलेख से मिलाएँ। जहाँ फ़र्क हो वहाँ लिखें: अभिलेख चश्मे से मेल नहीं खाता।</translation>
-        </message>
-        <message>
-            <source>Entry</source>
-            <translation>प्रविष्टि</translation>
-        </message>
-        <message>
-            <source>Code</source>
-            <translation>कोड</translation>
-        </message>
-        <message>
-            <source>Recorded</source>
-            <translation>अभिलेख</translation>
-        </message>
-        <message>
-            <source>Read right</source>
-            <translation>दायाँ पढ़ा</translation>
-        </message>
-        <message>
-            <source>Read left</source>
-            <translation>बायाँ पढ़ा</translation>
-        </message>
-        <message>
-            <source>Acuity</source>
-            <translation>दृष्टि</translation>
-        </message>
-        <message>
-            <source>Finding</source>
-            <translation>निष्कर्ष</translation>
-        </message>
-        <message>
-            <source>Read by</source>
-            <translation>किसने पढ़ा</translation>
-        </message>
-        <message>
-            <source>no power</source>
-            <translation>बिना पावर</translation>
-        </message>
-        <message>
-            <source>Eye</source>
-            <translation>आँख</translation>
-        </message>
-        <message>
-            <source>Addition</source>
-            <translation>ऐड</translation>
-        </message>
-        <message>
-            <source>Prism</source>
-            <translation>प्रिज़्म</translation>
-        </message>
-        <message>
-            <source>Centre, mm</source>
-            <translation>केंद्र, मिमी</translation>
-        </message>
-        <message>
-            <source>Height, mm</source>
-            <translation>ऊँचाई, मिमी</translation>
-        </message>
-        <message>
-            <source>minus cylinders</source>
-            <translation>माइनस सिलिंडर</translation>
-        </message>
-        <message>
-            <source>plus cylinders</source>
-            <translation>प्लस सिलिंडर</translation>
-        </message>
-        <message>
-            <source>as written</source>
-            <translation>जैसा लिखा है</translation>
-        </message>
-        <message>
-            <source>Size</source>
-            <translation>आकार</translation>
-        </message>
-        <message>
-            <source>Vertex distance, mm</source>
-            <translation>वर्टेक्स दूरी, मिमी</translation>
-        </message>
-        <message>
-            <source>Working distance, mm</source>
-            <translation>काम की दूरी, मिमी</translation>
-        </message>
-        <message>
-            <source>Prescriber</source>
-            <translation>चश्मा लिखने वाला</translation>
-        </message>
-        <message>
-            <source>Purpose</source>
-            <translation>उद्देश्य</translation>
-        </message>
-        <message>
-            <source>Form</source>
-            <translation>रूप</translation>
-        </message>
-        <message>
-            <source>* half of the distance between both eyes, not measured for this eye</source>
-            <translation>* दोनों आँखों की दूरी का आधा, इस आँख के लिए नापा नहीं गया</translation>
-        </message>
-        <message>
-            <source>Not to be sent before these are measured:</source>
-            <translation>इन्हें नापने से पहले न भेजें:</translation>
-        </message>
-        <message>
-            <source>Wanted by, signature</source>
-            <translation>कब तक चाहिए, हस्ताक्षर</translation>
-        </message>
-        <message>
-            <source>Glasses are being made for you: %1.</source>
-            <translation>आपके लिए चश्मा बन रहा है: %1।</translation>
-        </message>
-        <message>
-            <source>Ordered on</source>
-            <translation>मँगाने का दिन</translation>
-        </message>
-        <message>
-            <source>Bring this paper. The glasses are measured and tried on you before you take them home.</source>
-            <translation>यह काग़ज़ लाएँ। घर ले जाने से पहले चश्मा नापा और आपको पहनाकर देखा जाएगा।</translation>
-        </message>
-        <message>
-            <source>If you cannot come, send somebody to tell us. Your sight gets worse, hurts or is suddenly lost: do not wait, go to an eye clinic the same day.</source>
-            <translation>आ न सकें तो किसी को बताने भेजें। नज़र घटे, दर्द हो या अचानक दिखना बंद हो: रुकें नहीं, उसी दिन नेत्र चिकित्सालय जाएँ।</translation>
-        </message>
-        <message>
-            <source>Rules %1, program version %2.</source>
-            <translation>नियम %1, प्रोग्राम संस्करण %2।</translation>
-        </message>
-        <message>
-            <source>balance lens</source>
-            <translation>संतुलन लेंस</translation>
-        </message>
-        <message>
-            <source>artificial eye</source>
-            <translation>कृत्रिम आँख</translation>
-        </message>
-        <message>
-            <source>does not see</source>
-            <translation>नहीं दिखता</translation>
-        </message>
-        <message>
-            <source>not measured</source>
-            <translation>नापा नहीं गया</translation>
-        </message>
-        <message>
-            <source>Note for the person</source>
-            <translation>व्यक्ति के लिए पर्ची</translation>
-        </message>
-        <message>
-            <source>Label of a line</source>
-            <translation>लाइन का लेबल</translation>
-        </message>
-        <message>
-            <source>Label of a bin</source>
-            <translation>खाने का लेबल</translation>
-        </message>
-        <message>
-            <source>Packing list</source>
-            <translation>पैकिंग सूची</translation>
-        </message>
-        <message>
-            <source>Count sheet</source>
-            <translation>गिनती की पर्ची</translation>
-        </message>
-        <message>
-            <source>Audit worksheet</source>
-            <translation>जाँच की पर्ची</translation>
-        </message>
-        <message>
-            <source>Order to the laboratory</source>
-            <translation>प्रयोगशाला को ऑर्डर</translation>
-        </message>
-        <message>
-            <source>Letter to the eye clinic</source>
-            <translation>नेत्र चिकित्सालय के नाम पत्र</translation>
-        </message>
-        <message>
-            <source>Glasses to collect</source>
-            <translation>चश्मा ले जाने की पर्ची</translation>
-        </message>
-        <message>
-            <source>Note for the guardian</source>
-            <translation>अभिभावक के लिए पर्ची</translation>
-        </message>
-        <message>
-            <source>Note for the teacher</source>
-            <translation>शिक्षक के लिए पर्ची</translation>
-        </message>
-        <message>
-            <source>Quick card</source>
-            <translation>त्वरित कार्ड</translation>
-        </message>
-        <message>
-            <source>Right eye</source>
-            <translation>दायीं आँख</translation>
-        </message>
-        <message>
-            <source>Left eye</source>
-            <translation>बायीं आँख</translation>
-        </message>
-        <message>
-            <source>Distance, as written</source>
-            <translation>दूर, जैसा लिखा है</translation>
-        </message>
-        <message>
-            <source>Near</source>
-            <translation>पास</translation>
-        </message>
-        <message>
-            <source>for near: reading, sewing, telephone</source>
-            <translation>पास के लिए: पढ़ना, सिलाई, फ़ोन</translation>
-        </message>
-        <message>
-            <source>for work at arm's length</source>
-            <translation>हाथ की दूरी के काम के लिए</translation>
-        </message>
-        <message>
-            <source>for far (upper part) and near (lower part)</source>
-            <translation>दूर (ऊपरी भाग) और पास (निचला भाग) के लिए</translation>
-        </message>
-        <message>
-            <source>for far: walking, school board, faces</source>
-            <translation>दूर के लिए: चलना, बोर्ड, चेहरे</translation>
-        </message>
-        <message>
-            <source>For near work only. Not for walking, riding or driving.</source>
-            <translation>केवल पास के काम के लिए। चलने, सवारी या गाड़ी चलाने के लिए नहीं।</translation>
-        </message>
-        <message>
-            <source>For work at arm's length only. Not for walking, riding or driving.</source>
-            <translation>केवल हाथ की दूरी के काम के लिए। चलने, सवारी या गाड़ी चलाने के लिए नहीं।</translation>
-        </message>
-        <message>
-            <source>The lower part is for near: take care on steps and kerbs. Drive only if your sight with these meets the law where you live.</source>
-            <translation>निचला भाग पास के लिए है: सीढ़ी और किनारों पर ध्यान रखें। गाड़ी तभी चलाएँ जब इसके साथ आपकी नज़र आपके यहाँ के क़ानून पर खरी उतरे।</translation>
-        </message>
-        <message>
-            <source>Drive only if your sight with these meets the law where you live.</source>
-            <translation>गाड़ी तभी चलाएँ जब इसके साथ आपकी नज़र आपके यहाँ के क़ानून पर खरी उतरे।</translation>
-        </message>
-        <message>
-            <source>Suggested from the prescription of %1 of %2 by rules %3, version %4. This is not an eye examination.</source>
-            <translation>%1 के %2 के नुस्ख़े से, नियम %3, संस्करण %4 के अनुसार सुझाया गया। यह आँखों की जाँच नहीं है।</translation>
-        </message>
-        <message>
-            <source>(prescriber not named)</source>
-            <translation>(लिखने वाले का नाम नहीं)</translation>
-        </message>
-        <message>
-            <source>(no date)</source>
-            <translation>(बिना तारीख)</translation>
-        </message>
-        <message>
-            <source>Type the camp code and the final prescription as written; signs always.</source>
-            <translation>शिविर कोड और अंतिम नुस्ख़ा जैसा लिखा है वैसा भरें; चिह्न हमेशा लिखें।</translation>
-        </message>
-        <message>
-            <source>Pain, red eye, sudden loss, flashes, double vision: the clinic first.</source>
-            <translation>दर्द, लाल आँख, अचानक न दिखना, चमक, दोहरा दिखना: पहले चिकित्सालय।</translation>
-        </message>
-        <message>
-            <source>Measure the distance between the eyes; for reading the near one.</source>
-            <translation>आँखों के बीच की दूरी नापें; पढ़ने के लिए पास की।</translation>
-        </message>
-        <message>
-            <source>Fetch what is suggested from its bin and scan the label.</source>
-            <translation>जो सुझाया गया उसे खाने से लाएँ और लेबल स्कैन करें।</translation>
-        </message>
-        <message>
-            <source>Read the pair with the focimeter: does it hold what the label says?</source>
-            <translation>फ़ोसीमीटर से पढ़ें: क्या वही है जो लेबल कहता है?</translation>
-        </message>
-        <message>
-            <source>Try it on the face; take the acuity of each eye with it.</source>
-            <translation>चेहरे पर पहनाकर देखें; हर आँख की दृष्टि नापें।</translation>
-        </message>
-        <message>
-            <source>Outside a limit: say no, or write the reason in your own words.</source>
-            <translation>सीमा से बाहर: मना करें, या कारण अपने शब्दों में लिखें।</translation>
-        </message>
-        <message>
-            <source>Tell what the glasses are for, what is left, and when to come back; give the note.</source>
-            <translation>बताएँ चश्मा किस लिए है, क्या बाकी है और कब आना है; पर्ची दें।</translation>
-        </message>
-        <message>
-            <source>Put back what was tried and not taken, each into the bin of its label.</source>
-            <translation>जो आज़माया पर लिया नहीं, उसे उसके लेबल के खाने में लौटाएँ।</translation>
-        </message>
-        <message>
-            <source>Take in a delivery by scanning it; a new lot waits until samples are read.</source>
-            <translation>आया माल स्कैन करके लें; नई खेप नमूने पढ़े जाने तक रुके।</translation>
-        </message>
-        <message>
-            <source>Print labels for what came; one on each case, one on each bin.</source>
-            <translation>आए माल के लेबल छापें; हर डिब्बी पर एक, हर खाने पर एक।</translation>
-        </message>
-        <message>
-            <source>A pair off its label goes into quarantine, never back into the bin.</source>
-            <translation>लेबल से अलग चश्मा अलग रखा जाए, खाने में कभी न लौटे।</translation>
-        </message>
-        <message>
-            <source>Returned pairs are cleaned and read before they are given again.</source>
-            <translation>लौटे चश्मे दोबारा देने से पहले साफ़ और पढ़े जाएँ।</translation>
-        </message>
-        <message>
-            <source>Count by two persons on the blind sheet; every difference has a reason.</source>
-            <translation>दो लोग कोरी पर्ची पर गिनें; हर फ़र्क का कारण हो।</translation>
-        </message>
-        <message>
-            <source>Send to another site with a list; what arrives is counted there.</source>
-            <translation>दूसरी जगह सूची के साथ भेजें; जो पहुँचे वह वहाँ गिना जाए।</translation>
-        </message>
-        <message>
-            <source>Close the program, then copy the whole folder to a stick at the end of the day.</source>
-            <translation>दिन के अंत में प्रोग्राम बंद करें, फिर पूरा फ़ोल्डर स्टिक पर उतारें।</translation>
-        </message>
-        <message>
-            <source>Choose the rules with the prescriber, and name them to the team.</source>
-            <translation>नियम चश्मा लिखने वाले के साथ चुनें और टीम को बताएँ।</translation>
-        </message>
-        <message>
-            <source>Look at what was given outside a limit, and at its reasons, each evening.</source>
-            <translation>सीमा से बाहर क्या दिया गया और क्यों, हर शाम देखें।</translation>
-        </message>
-        <message>
-            <source>Every letter to the clinic is counted when its lower part comes back.</source>
-            <translation>चिकित्सालय का हर पत्र तब गिना जाए जब उसका निचला भाग लौटे।</translation>
-        </message>
-        <message>
-            <source>Every pair that is ordered is followed until it is collected.</source>
-            <translation>हर मँगाए चश्मे पर नज़र रहे जब तक वह ले न लिया जाए।</translation>
-        </message>
-        <message>
-            <source>Take a sample of pairs, read them, and look for the slip, not for somebody to blame.</source>
-            <translation>कुछ चश्मे लेकर पढ़ें; चूक खोजें, दोषी नहीं।</translation>
-        </message>
-        <message>
-            <source>Codes leave the camp, names do not.</source>
-            <translation>शिविर से कोड बाहर जाएँ, नाम नहीं।</translation>
-        </message>
-        <message>
-            <source>Quick card: at the table</source>
-            <translation>त्वरित कार्ड: मेज़ पर</translation>
-        </message>
-        <message>
-            <source>Quick card: keeper of the box</source>
-            <translation>त्वरित कार्ड: डिब्बे का रखवाला</translation>
-        </message>
-        <message>
-            <source>Quick card: supervisor</source>
-            <translation>त्वरित कार्ड: पर्यवेक्षक</translation>
-        </message>
-        <message>
-            <source>Told with every pair</source>
-            <translation>हर चश्मे के साथ बताएँ</translation>
-        </message>
-        <message>
-            <source>A suggestion is not an eye examination. The prescriber and the optician decide.</source>
-            <translation>सुझाव आँखों की जाँच नहीं है। निर्णय चश्मा लिखने वाले और ऑप्टिशियन का है।</translation>
-        </message>
-        <message>
-            <source>Says that sight was lost suddenly.</source>
-            <translation>कहते हैं कि अचानक दिखना बंद हुआ।</translation>
-        </message>
-        <message>
-            <source>Says that an eye hurts.</source>
-            <translation>कहते हैं कि आँख में दर्द है।</translation>
-        </message>
-        <message>
-            <source>An eye is red.</source>
-            <translation>आँख लाल है।</translation>
-        </message>
-        <message>
-            <source>Sees new flashes or floaters.</source>
-            <translation>नई चमक या तैरते धब्बे दिखते हैं।</translation>
-        </message>
-        <message>
-            <source>Sees double.</source>
-            <translation>दोहरा दिखता है।</translation>
-        </message>
-        <message>
-            <source>A pupil looks white.</source>
-            <translation>पुतली सफ़ेद दिखती है।</translation>
-        </message>
-        <message>
-            <source>A child; the eyes do not look the same way.</source>
-            <translation>बच्चा; आँखें एक ओर नहीं देखतीं।</translation>
-        </message>
-        <message>
-            <source>The prescriber asks for a refraction with drops.</source>
-            <translation>लिखने वाला बूँदों के साथ जाँच चाहता है।</translation>
-        </message>
-        <message>
-            <source>Straight lines look bent or broken.</source>
-            <translation>सीधी रेखाएँ टेढ़ी या टूटी दिखती हैं।</translation>
-        </message>
-        <message>
-            <source>A part of the field of view is missing.</source>
-            <translation>देखने के दायरे का एक भाग नहीं दिखता।</translation>
-        </message>
-        <message>
-            <source>Sees rings round lights.</source>
-            <translation>रोशनी के चारों ओर घेरे दिखते हैं।</translation>
-        </message>
-        <message>
-            <source>A child who does not reach 6/9 in each eye with the final prescription.</source>
-            <translation>बच्चा, जो अंतिम नुस्ख़े से हर आँख में 6/9 तक नहीं पहुँचता।</translation>
-        </message>
-        <message>
-            <source>A child who came with less than 6/60 in an eye.</source>
-            <translation>बच्चा, जिसकी एक आँख की दृष्टि 6/60 से कम थी।</translation>
-        </message>
-        <message>
-            <source>A child with +3.50 D or more, or a cylinder of 1.50 D or more.</source>
-            <translation>बच्चा, ⁦+3.50⁩ D या अधिक, या 1.50 D या अधिक का सिलिंडर।</translation>
-        </message>
-        <message>
-            <source>Under 8 years; the eyes differ by 1.50 D or more.</source>
-            <translation>8 साल से कम; आँखों में 1.50 D या अधिक का अंतर।</translation>
-        </message>
-        <message>
-            <source>Less than 6/12 in the better eye with the best prescription found.</source>
-            <translation>पाए गए सबसे अच्छे नुस्ख़े से बेहतर आँख में 6/12 से कम।</translation>
-        </message>
-        <message>
-            <source>A mean sphere beyond 6.00 D.</source>
-            <translation>औसत स्फ़ियर 6.00 D से अधिक।</translation>
-        </message>
-        <message>
-            <source>A sphere of +8.00 D or more.</source>
-            <translation>स्फ़ियर ⁦+8.00⁩ D या अधिक।</translation>
-        </message>
-        <message>
-            <source>What was observed</source>
-            <translation>क्या देखा गया</translation>
-        </message>
-        <message>
-            <source>In the person's words</source>
-            <translation>व्यक्ति के शब्दों में</translation>
-        </message>
-        <message>
-            <source>bare</source>
-            <translation>बिना चश्मे</translation>
-        </message>
-        <message>
-            <source>own pair</source>
-            <translation>अपना चश्मा</translation>
-        </message>
-        <message>
-            <source>pinhole</source>
-            <translation>पिनहोल</translation>
-        </message>
-        <message>
-            <source>best</source>
-            <translation>सबसे अच्छा</translation>
-        </message>
-        <message>
-            <source>Please see this person today, and tell us on the part below.</source>
-            <translation>कृपया इन्हें आज देखें और नीचे के भाग पर हमें बताएँ।</translation>
-        </message>
-        <message>
-            <source>Please see this person in the next days, and tell us on the part below.</source>
-            <translation>कृपया इन्हें अगले कुछ दिनों में देखें और नीचे के भाग पर हमें बताएँ।</translation>
-        </message>
-        <message>
-            <source>Please see this person at a usual appointment, and tell us on the part below.</source>
-            <translation>कृपया इन्हें सामान्य समय पर देखें और नीचे के भाग पर हमें बताएँ।</translation>
-        </message>
-        <message>
-            <source>No glasses are given until you have seen the person.</source>
-            <translation>जब तक आप न देख लें, चश्मा नहीं दिया जाएगा।</translation>
-        </message>
-        <message>
-            <source>Glasses were given today: %1</source>
-            <translation>आज चश्मा दिया गया: %1</translation>
-        </message>
-        <message>
-            <source>No glasses are recorded as given yet.</source>
-            <translation>अभी चश्मा देने का कोई अभिलेख नहीं है।</translation>
-        </message>
-        <message>
-            <source>Please return this part</source>
-            <translation>कृपया यह भाग लौटाएँ</translation>
-        </message>
-        <message>
-            <source>Return to</source>
-            <translation>किसे लौटाएँ</translation>
-        </message>
-        <message>
-            <source>Seen on</source>
-            <translation>देखने का दिन</translation>
-        </message>
-        <message>
-            <source>Found</source>
-            <translation>क्या पाया</translation>
-        </message>
-        <message>
-            <source>Done</source>
-            <translation>क्या किया</translation>
-        </message>
-        <message>
-            <source>Glasses: may be given / wait / other prescription</source>
-            <translation>चश्मा: दे सकते हैं / रुकें / दूसरा नुस्ख़ा</translation>
-        </message>
-        <message>
-            <source>Signature</source>
-            <translation>हस्ताक्षर</translation>
-        </message>
-        <message>
-            <source>Age</source>
-            <translation>उम्र</translation>
-        </message>
-        <message>
-            <source>Name (write it in only if the person agrees)</source>
-            <translation>नाम (व्यक्ति की सहमति हो तभी लिखें)</translation>
-        </message>
-        <message>
-            <source>Prescription found</source>
-            <translation>पाया गया नुस्ख़ा</translation>
-        </message>
-        <message>
-            <source>What we ask</source>
-            <translation>हमारा अनुरोध</translation>
-        </message>
-        <message>
-            <source>%1 stronger than written: hold things a little nearer</source>
-            <translation>लिखे से %1 तेज़: चीज़ें थोड़ी पास रखें</translation>
-        </message>
-        <message>
-            <source>%1 weaker than written: hold things a little further away</source>
-            <translation>लिखे से %1 हल्का: चीज़ें थोड़ी दूर रखें</translation>
-        </message>
-        <message>
-            <source>%1 more plus than written: far things are a little less sharp</source>
-            <translation>लिखे से %1 अधिक प्लस: दूर की चीज़ें थोड़ी कम साफ़</translation>
-        </message>
-        <message>
-            <source>%1 more minus than written: the eye has to focus a little more</source>
-            <translation>लिखे से %1 अधिक माइनस: आँख को थोड़ा अधिक ज़ोर लगेगा</translation>
-        </message>
-        <message>
-            <source>%1 of the cylinder is not in the lens: fine lines are a little less sharp</source>
-            <translation>सिलिंडर का %1 लेंस में नहीं है: बारीक रेखाएँ थोड़ी कम साफ़</translation>
-        </message>
-        <message>
-            <source>near part: %1</source>
-            <translation>पास का भाग: %1</translation>
-        </message>
-        <message>
-            <source>Both eyes</source>
-            <translation>दोनों आँखें</translation>
-        </message>
-        <message>
-            <source>Things are clear from about %1 cm.</source>
-            <translation>चीज़ें लगभग %1 सेमी से साफ़ दिखेंगी।</translation>
-        </message>
-        <message>
-            <source>Things are clear from about %1 to %2 cm.</source>
-            <translation>चीज़ें लगभग %1 से %2 सेमी तक साफ़ दिखेंगी।</translation>
-        </message>
-        <message>
-            <source>The lenses have the power that was written for you.</source>
-            <translation>लेंसों में वही पावर है जो आपके लिए लिखी गई थी।</translation>
-        </message>
-        <message>
-            <source>The middle of the lenses is not quite before the middle of the eyes: the first days may feel odd.</source>
-            <translation>लेंसों का बीच आँखों के बीच के ठीक सामने नहीं है: शुरू के दिन अजीब लग सकते हैं।</translation>
-        </message>
-    </context>
-    <context>
-        <name>words</name>
-        <message>
-            <source>distance</source>
-            <translation>दूर</translation>
-        </message>
-        <message>
-            <source>near</source>
-            <translation>पास</translation>
-        </message>
-        <message>
-            <source>intermediate</source>
-            <translation>हाथ की दूरी</translation>
-        </message>
-        <message>
-            <source>bifocal</source>
-            <translation>बाइफ़ोकल</translation>
-        </message>
-    </context>
+<context>
+    <name>core</name>
+    <message>
+        <source>the PD of each eye</source>
+        <translation>हर आँख की पीडी</translation>
+    </message>
+    <message>
+        <source>the heights in the chosen frame</source>
+        <translation>चुने फ़्रेम में ऊँचाइयाँ</translation>
+    </message>
+    <message>
+        <source>the vertex distance of the refraction</source>
+        <translation>जाँच के समय की वर्टेक्स दूरी</translation>
+    </message>
+    <message>
+        <source>the frame</source>
+        <translation>फ़्रेम</translation>
+    </message>
+    <message>
+        <source>the prescriber&apos;s name, for a child</source>
+        <translation>चश्मा लिखने वाले का नाम, बच्चे के लिए</translation>
+    </message>
+    <message>
+        <source>single vision for %1 mm: whole power, nothing to be added</source>
+        <translation>%1 मिमी के लिए एकल दृष्टि: पूरी पावर, कुछ नहीं जोड़ना</translation>
+    </message>
+    <message>
+        <source>centration computed from the distance PD, not measured</source>
+        <translation>केंद्र दूर की पीडी से निकाला गया, नापा नहीं गया</translation>
+    </message>
+    <message>
+        <source>each eye&apos;s PD is half of the binocular one</source>
+        <translation>हर आँख की पीडी दोनों की पीडी की आधी है</translation>
+    </message>
+    <message>
+        <source>balance lens: as its fellow, for looks and weight</source>
+        <translation>संतुलन लेंस: दूसरे जैसा, रूप और वज़न के लिए</translation>
+    </message>
+    <message>
+        <source>only one seeing eye: impact-resistant lenses are advised</source>
+        <translation>एक ही आँख देखती है: चोट सहने वाले लेंस की सलाह</translation>
+    </message>
+    <message>
+        <source>for a child: impact-resistant lenses are advised</source>
+        <translation>बच्चे के लिए: चोट सहने वाले लेंस की सलाह</translation>
+    </message>
+    <message>
+        <source>prism as prescribed, each eye its own</source>
+        <translation>प्रिज़्म जैसा लिखा है, हर आँख का अपना</translation>
+    </message>
+    <message>
+        <source>refracted at a vertex distance of %1 mm</source>
+        <translation>%1 मिमी वर्टेक्स दूरी पर जाँचा गया</translation>
+    </message>
+    <message>
+        <source>from an objective reading only</source>
+        <translation>केवल मशीन की रीडिंग से</translation>
+    </message>
+    <message>
+        <source>near glasses need an addition, or a near power found by trial</source>
+        <translation>पास के चश्मे के लिए ऐड चाहिए, या आज़माकर मिली पास की पावर</translation>
+    </message>
+    <message>
+        <source>this purpose needs an addition, or a near power found by trial</source>
+        <translation>इस उद्देश्य के लिए ऐड चाहिए, या आज़माकर मिली पास की पावर</translation>
+    </message>
+    <message>
+        <source>a subjective refraction: a child is never given glasses from an objective reading alone</source>
+        <translation>पूछकर की गई जाँच: केवल मशीन की रीडिंग से बच्चे को चश्मा कभी नहीं दिया जाता</translation>
+    </message>
+    <message>
+        <source>an addition under 35 years must be confirmed: near acuity with it, or a near power by trial</source>
+        <translation>35 साल से कम में ऐड की पुष्टि चाहिए: उसके साथ पास की दृष्टि, या आज़माकर मिली पास की पावर</translation>
+    </message>
+    <message>
+        <source>small error and 6/9 or better without glasses</source>
+        <translation>थोड़ा दोष और बिना चश्मे 6/9 या बेहतर</translation>
+    </message>
+    <message>
+        <source>glasses gain the better eye less than two lines</source>
+        <translation>चश्मे से बेहतर आँख को दो पंक्ति से कम लाभ</translation>
+    </message>
+    <message>
+        <source>reads without spectacles</source>
+        <translation>बिना चश्मे पढ़ते हैं</translation>
+    </message>
+    <message>
+        <source>reads N6 without spectacles</source>
+        <translation>बिना चश्मे N6 पढ़ते हैं</translation>
+    </message>
+    <message>
+        <source>the own pair still fits: a spare only</source>
+        <translation>अपना चश्मा अब भी ठीक बैठता है: केवल अतिरिक्त</translation>
+    </message>
+    <message>
+        <source>the PD: measure it</source>
+        <translation>पीडी: नापें</translation>
+    </message>
+    <message>
+        <source>the vertex distance of this prescription: measure it</source>
+        <translation>इस नुस्ख़े की वर्टेक्स दूरी: नापें</translation>
+    </message>
+    <message>
+        <source>none left of %1</source>
+        <translation>%1 में से कुछ नहीं बचा</translation>
+    </message>
+    <message>
+        <source>nothing in the box for this purpose</source>
+        <translation>इस उद्देश्य के लिए डिब्बे में कुछ नहीं</translation>
+    </message>
+    <message>
+        <source>nothing in the box comes near</source>
+        <translation>डिब्बे में कुछ भी पास का नहीं</translation>
+    </message>
+    <message>
+        <source>try %1 and type the acuity with it</source>
+        <translation>%1 पहनाकर देखें और उसके साथ दृष्टि लिखें</translation>
+    </message>
+    <message>
+        <source>a rules profile named %1</source>
+        <translation>%1 नाम की नियमावली</translation>
+    </message>
+    <message>
+        <source>a final prescription for at least one eye</source>
+        <translation>कम से कम एक आँख का अंतिम नुस्ख़ा</translation>
+    </message>
+    <message>
+        <source>cylinder left over</source>
+        <translation>बचा सिलिंडर</translation>
+    </message>
+    <message>
+        <source>difference between the eyes&apos; needs</source>
+        <translation>आँखों की ज़रूरत का अंतर</translation>
+    </message>
+    <message>
+        <source>size of the power</source>
+        <translation>पावर की मात्रा</translation>
+    </message>
+    <message>
+        <source>blur strength</source>
+        <translation>धुंधलापन</translation>
+    </message>
+    <message>
+        <source>too much plus</source>
+        <translation>अधिक प्लस</translation>
+    </message>
+    <message>
+        <source>too much minus or too little plus</source>
+        <translation>अधिक माइनस या कम प्लस</translation>
+    </message>
+    <message>
+        <source>difference between the two lenses</source>
+        <translation>दोनों लेंसों का अंतर</translation>
+    </message>
+    <message>
+        <source>balance between the eyes</source>
+        <translation>आँखों का संतुलन</translation>
+    </message>
+    <message>
+        <source>cylinder of the lens beyond the need</source>
+        <translation>ज़रूरत से अधिक सिलिंडर</translation>
+    </message>
+    <message>
+        <source>axis off</source>
+        <translation>धुरी का फ़र्क</translation>
+    </message>
+    <message>
+        <source>horizontal prism</source>
+        <translation>आड़ा प्रिज़्म</translation>
+    </message>
+    <message>
+        <source>vertical prism</source>
+        <translation>खड़ा प्रिज़्म</translation>
+    </message>
+    <message>
+        <source>centres against PD</source>
+        <translation>पीडी से केंद्रों का फ़र्क</translation>
+    </message>
+    <message>
+        <source>vertical imbalance at the reading level</source>
+        <translation>पढ़ने के स्तर पर खड़ा असंतुलन</translation>
+    </message>
+    <message>
+        <source>frame size class</source>
+        <translation>फ़्रेम का आकार</translation>
+    </message>
+    <message>
+        <source>blur strength at near</source>
+        <translation>पास में धुंधलापन</translation>
+    </message>
+    <message>
+        <source>near power too strong</source>
+        <translation>पास की पावर अधिक</translation>
+    </message>
+    <message>
+        <source>near power too weak</source>
+        <translation>पास की पावर कम</translation>
+    </message>
+    <message>
+        <source>sphere off</source>
+        <translation>स्फ़ियर का फ़र्क</translation>
+    </message>
+    <message>
+        <source>cylinder off</source>
+        <translation>सिलिंडर का फ़र्क</translation>
+    </message>
+    <message>
+        <source>axis against the prescription</source>
+        <translation>नुस्ख़े से धुरी का फ़र्क</translation>
+    </message>
+    <message>
+        <source>acuity with the mean sphere</source>
+        <translation>औसत स्फ़ियर के साथ दृष्टि</translation>
+    </message>
+    <message>
+        <source>acuity with this pair</source>
+        <translation>इस चश्मे के साथ दृष्टि</translation>
+    </message>
+    <message>
+        <source>cylinder left over %1 D, limit %2 D</source>
+        <translation>बचा सिलिंडर %1 D, सीमा %2 D</translation>
+    </message>
+    <message>
+        <source>the eyes differ by %1 D, limit %2 D for one power in both lenses</source>
+        <translation>आँखों में %1 D का अंतर, दोनों लेंसों में एक पावर की सीमा %2 D</translation>
+    </message>
+    <message>
+        <source>power %1 D, limit %2 D</source>
+        <translation>पावर %1 D, सीमा %2 D</translation>
+    </message>
+    <message>
+        <source>blur strength %1 D, limit %2 D</source>
+        <translation>धुंधलापन %1 D, सीमा %2 D</translation>
+    </message>
+    <message>
+        <source>%1 D too much plus, limit %2 D</source>
+        <translation>%1 D अधिक प्लस, सीमा %2 D</translation>
+    </message>
+    <message>
+        <source>%1 D too much minus or too little plus, limit %2 D</source>
+        <translation>%1 D अधिक माइनस या कम प्लस, सीमा %2 D</translation>
+    </message>
+    <message>
+        <source>the two lenses differ by %1 D, limit %2 D</source>
+        <translation>दोनों लेंसों में %1 D का अंतर, सीमा %2 D</translation>
+    </message>
+    <message>
+        <source>one eye %1 D off against the other, limit %2 D</source>
+        <translation>एक आँख दूसरी से %1 D अलग, सीमा %2 D</translation>
+    </message>
+    <message>
+        <source>axis off by %1 degrees, limit %2</source>
+        <translation>धुरी में %1 अंश का फ़र्क, सीमा %2</translation>
+    </message>
+    <message>
+        <source>horizontal prism %1, limit %2</source>
+        <translation>आड़ा प्रिज़्म %1, सीमा %2</translation>
+    </message>
+    <message>
+        <source>vertical prism %1, limit %2</source>
+        <translation>खड़ा प्रिज़्म %1, सीमा %2</translation>
+    </message>
+    <message>
+        <source>centres %1 mm off the PD, limit %2 mm</source>
+        <translation>केंद्र पीडी से %1 मिमी दूर, सीमा %2 मिमी</translation>
+    </message>
+    <message>
+        <source>above %1 D the vertex distance must be recorded</source>
+        <translation>%1 D से ऊपर वर्टेक्स दूरी लिखी होनी चाहिए</translation>
+    </message>
+    <message>
+        <source>%1 is not under 16; print the note for the person instead</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this person has no camp code; give one before anything is printed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nothing of %1 asks for a referral; there is no letter to print</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a label of this size does not hold its text; choose a larger one with --label-size, or a shorter name: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>there is no printer %1, and no other is set up here; write a PDF with --output and print it where there is one</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>there is no printer %1; there are %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the printer %1 does not take the paper</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>printing was stopped</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no font here has the script of %1; install the package %2 and print again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 costs less sight than %2: %3 against %4 logMAR over the eyes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is within the limits, or may be tried; %2 is outside one</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is acceptable as it is; %2 is on trial until the acuity with it is typed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>equal in sight; %1 has fewer cautions than %2: %3 against %4</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>equal in sight and cautions; %1 errs to the side that people reject in fewer eyes than %2: %3 against %4</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>equal so far; %1 keeps the eyes in better balance than %2: %3 against %4 D apart</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>equal so far; %1 has less horizontal prism than %2: %3 against %4 prism dioptres</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>equal so far; at near, base in (%1) comes before base out (%2)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>equal so far; the frame of %1 suits the size wanted better than %2: %3 against %4 classes off</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>equal so far; %1 is less scarce in the box than %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>equal in all that is judged; %1 is fewer pieces than %2: %3 against %4</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>equal in all that is judged; %1 comes before %2 by name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 and %2 are the same</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a sphere would leave less cylinder than this lens does</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>prism by decentration is the prescriber&apos;s decision</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>PD not taken: judged at the worst end of what is plausible</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the centres of this pair are assumed, not measured</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>heights of the centres not measured</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 D of cylinder left over</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the eyes differ by %1 D</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>high power: %1 D</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>blur strength %1 D</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 D too much plus</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 D too much minus or too little plus</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the two lenses differ by %1 D</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>one eye %1 D off against the other</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the lens has %1 D more cylinder than needed, limit %2 D</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 D more cylinder than needed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>axis off by %1 degrees</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>horizontal prism %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>vertical prism %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>centres %1 mm off the PD</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>vertical imbalance %1 at the reading level, limit %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>vertical imbalance %1 at the reading level</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>frame size off by %1 class, limit %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>frame size off by %1 class</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>blur strength at near %1 D, limit %2 D</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>blur strength at near %1 D</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>near power %1 D too strong, limit %2 D</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>near power %1 D too strong</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>near power %1 D too weak, limit %2 D</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>near power %1 D too weak</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>sphere off by %1 D, limit %2 D</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>sphere off by %1 D</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cylinder off by %1 D, limit %2 D</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cylinder off by %1 D</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>axis %1 degrees off the prescription, limit %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>axis %1 degrees off the prescription</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>acuity with the mean sphere %1 logMAR below the full correction, limit %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>acuity with the mean sphere %1 logMAR lower</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>acuity with this pair is %1 logMAR beyond what is asked, limit %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>tried: acuity %1 logMAR short</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the chance that the true error lies within its limit is %1 %: repeat the readings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>sudden loss of sight: eye clinic the same day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>painful eye: eye clinic the same day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>red eye: eye clinic the same day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>new flashes or floaters: eye clinic the same day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>double vision: eye clinic the same day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>white pupil: eye clinic the same day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a child&apos;s squint: refer before glasses are given</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>refraction under cycloplegia was asked for: refer before glasses are given</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>lines look bent or broken: eye clinic soon</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>part of the field of view is missing: eye clinic soon</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>halos around lights: eye clinic soon</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>does not reach 6/9 in each eye with the final prescription</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>presents worse than 6/60 in an eye, even if glasses help</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a child with +3.50 D or more, or 1.50 D of cylinder or more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>under 8 years and the eyes differ by 1.50 D or more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>under 8 years and the eyes differ by 1.00 D or more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mean sphere beyond 6.00 D</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>may be without its lens (aphakia): vertex distance needed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>worse than 6/12 with the best prescription and no gain through the pinhole</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>worse than 6/12 with the best prescription; pinhole not taken</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the pinhole sees two lines or more better than the final prescription: refract again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>objective reading and final prescription are %1 D apart in mean sphere</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the final prescription repeats the objective reading in all six numbers: was it refined?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>under 16: the prescriber&apos;s name stays with the pair, and the guardian is told</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>age not recorded: the strictest limits that could apply are used</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>only one seeing eye: impact-resistant lenses and protective wear are advised</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>an objective reading only: a subjective refraction should follow</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the prescription is %1 months old</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>symptoms recorded: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>PD not taken</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>near PD computed from the distance PD, not measured</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>an eye with a lens implant: additions differ between the eyes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>above 4.00 D the vertex distance matters: record it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the digits %1 do not go together: the last would be %2, not %3; scan again, or type what stands below the bars</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not a code; write its thirteen digits (twelve take a 0 before them), or leave the code out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>there is no line %1 in this camp</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>if the prescriber marks the left eye balance, %1 would fit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>if the prescriber marks the right eye balance, %1 would fit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is used: clean it and read its power before it is given</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 fits</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>from 65 years a change of %1 D in one step is much: falls; ask the prescriber</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 D away from the own pair: where that came within months, the eye clinic looks for the cause</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>from 65 years an oblique axis turned by more than 10 degrees is hard to get used to; ask the prescriber</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>addition %1 is more than 0.75 D away from every table for this age: was it measured at %2 mm?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>does not read N8 with the near correction: see where the rest is lost</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>half the addition is used: no distance was stated for this work</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the own pair is within the limits for this purpose: perhaps a spare only</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a hyperopic child without cycloplegia: the reading may hide about 3 D more; the prescriber decides</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a child without cycloplegia: such readings lie about 0.4 D on the minus side in myopes, more in others</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>under 8 years and myopia beyond 3.00 D: at risk of amblyopia</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a child&apos;s eyes differ by 1.00 D or more on the plus side: at risk of amblyopia</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a child&apos;s cylinders differ by 2.00 D or more: at risk of amblyopia</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>would need better acuity with this very pair</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>would do once the vertex distance is recorded</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>would do if the PD, once measured, is near %1 mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>would do if the prescriber allows prism by decentration</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>would do with centres %1 mm apart</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>would do with both centres at the same height</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>would do with %1 in both lenses instead of %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>would do with %1 D in both lenses</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>would do with sphere %1 in the right lens</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>would do with sphere %1 in the left lens</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>would do with addition %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>would do with a lens of its own for each eye: right %1, left %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>would do with lenses made to the prescription, cylinder included</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>paper</name>
+    <message>
+        <source>The child was given glasses: %1.</source>
+        <translation>बच्चे को चश्मा दिया गया: %1।</translation>
+    </message>
+    <message>
+        <source>Glasses are suggested for the child: %1.</source>
+        <translation>बच्चे के लिए चश्मे का सुझाव है: %1।</translation>
+    </message>
+    <message>
+        <source>Glasses are to be made for the child.</source>
+        <translation>बच्चे के लिए चश्मा बनाया जाएगा।</translation>
+    </message>
+    <message>
+        <source>The child needs no glasses for this.</source>
+        <translation>इसके लिए बच्चे को चश्मे की ज़रूरत नहीं है।</translation>
+    </message>
+    <message>
+        <source>The eye test is not finished; the child comes again.</source>
+        <translation>आँखों की जाँच पूरी नहीं हुई; बच्चा फिर आए।</translation>
+    </message>
+    <message>
+        <source>The child should see the eye clinic before any glasses.</source>
+        <translation>कोई भी चश्मा देने से पहले नेत्र चिकित्सालय बच्चे को देखे।</translation>
+    </message>
+    <message>
+        <source>Please take the child and the letter to the eye clinic today.</source>
+        <translation>कृपया आज ही बच्चे और पत्र को नेत्र चिकित्सालय ले जाएँ।</translation>
+    </message>
+    <message>
+        <source>Please take the child and the letter to the eye clinic in the next days.</source>
+        <translation>कृपया अगले कुछ दिनों में बच्चे और पत्र को नेत्र चिकित्सालय ले जाएँ।</translation>
+    </message>
+    <message>
+        <source>Please take the child and the letter to the eye clinic when it next receives people.</source>
+        <translation>कृपया नेत्र चिकित्सालय के अगले खुले दिन बच्चे और पत्र को वहाँ ले जाएँ।</translation>
+    </message>
+    <message>
+        <source>The eyes of your child were tested.</source>
+        <translation>आपके बच्चे की आँखों की जाँच हुई।</translation>
+    </message>
+    <message>
+        <source>To be worn (as the prescriber told)</source>
+        <translation>कब पहनें (जैसा चश्मा लिखने वाले ने बताया)</translation>
+    </message>
+    <message>
+        <source>The glasses may feel strange for a week. Double vision, pain or sudden loss of sight: take them off and go to an eye clinic the same day.</source>
+        <translation>चश्मा एक सप्ताह तक अजीब लग सकता है। दोहरा दिखे, दर्द हो या अचानक दिखना बंद हो: चश्मा उतार दें और उसी दिन नेत्र चिकित्सालय जाएँ।</translation>
+    </message>
+    <message>
+        <source>Come back in 6 to 12 months, or at once if an eye turns or sees worse.</source>
+        <translation>6 से 12 महीने में फिर आएँ, या आँख तिरछी होने या कम दिखने पर तुरंत।</translation>
+    </message>
+    <message>
+        <source>Told to (guardian), by</source>
+        <translation>किसे बताया (अभिभावक), किसने</translation>
+    </message>
+    <message>
+        <source>Please help the child to wear them, and to keep them clean and in their case.</source>
+        <translation>कृपया बच्चे को चश्मा पहनने और उसे साफ़ व डिब्बे में रखने में मदद करें।</translation>
+    </message>
+    <message>
+        <source>Please let the child sit where the board is read easily.</source>
+        <translation>कृपया बच्चे को वहाँ बैठाएँ जहाँ से बोर्ड आसानी से पढ़ा जाए।</translation>
+    </message>
+    <message>
+        <source>Tell the guardian at once if an eye turns or hurts, or if the child sees worse.</source>
+        <translation>आँख तिरछी हो, दर्द करे या बच्चे को कम दिखे तो अभिभावक को तुरंत बताएँ।</translation>
+    </message>
+    <message>
+        <source>Your glasses</source>
+        <translation>आपका चश्मा</translation>
+    </message>
+    <message>
+        <source>Glasses suggested for you</source>
+        <translation>आपके लिए सुझाया गया चश्मा</translation>
+    </message>
+    <message>
+        <source>Glasses to be made for you</source>
+        <translation>आपके लिए चश्मा बनाया जाएगा</translation>
+    </message>
+    <message>
+        <source>No glasses needed</source>
+        <translation>चश्मे की ज़रूरत नहीं</translation>
+    </message>
+    <message>
+        <source>Not finished yet</source>
+        <translation>अभी पूरा नहीं हुआ</translation>
+    </message>
+    <message>
+        <source>Please go to the eye clinic first</source>
+        <translation>कृपया पहले नेत्र चिकित्सालय जाएँ</translation>
+    </message>
+    <message>
+        <source>Go to the eye clinic today, and take the letter.</source>
+        <translation>आज ही नेत्र चिकित्सालय जाएँ और पत्र साथ ले जाएँ।</translation>
+    </message>
+    <message>
+        <source>Go to the eye clinic in the next days, and take the letter.</source>
+        <translation>अगले कुछ दिनों में नेत्र चिकित्सालय जाएँ और पत्र साथ ले जाएँ।</translation>
+    </message>
+    <message>
+        <source>Go to the eye clinic when it next receives people, and take the letter.</source>
+        <translation>नेत्र चिकित्सालय के अगले खुले दिन वहाँ जाएँ और पत्र साथ ले जाएँ।</translation>
+    </message>
+    <message>
+        <source>right lens %1</source>
+        <translation>दायाँ लेंस %1</translation>
+    </message>
+    <message>
+        <source>left lens %1</source>
+        <translation>बायाँ लेंस %1</translation>
+    </message>
+    <message>
+        <source>frame %1</source>
+        <translation>फ़्रेम %1</translation>
+    </message>
+    <message>
+        <source>What you were given</source>
+        <translation>आपको क्या दिया गया</translation>
+    </message>
+    <message>
+        <source>What is suggested</source>
+        <translation>क्या सुझाया गया है</translation>
+    </message>
+    <message>
+        <source>add %1</source>
+        <translation>ऐड %1</translation>
+    </message>
+    <message>
+        <source>Line</source>
+        <translation>लाइन</translation>
+    </message>
+    <message>
+        <source>Frame</source>
+        <translation>फ़्रेम</translation>
+    </message>
+    <message>
+        <source>What is left</source>
+        <translation>क्या बाकी रहता है</translation>
+    </message>
+    <message>
+        <source>Outside limit: %1.</source>
+        <translation>सीमा से बाहर: %1।</translation>
+    </message>
+    <message>
+        <source>Given because</source>
+        <translation>देने का कारण</translation>
+    </message>
+    <message>
+        <source>Please mind</source>
+        <translation>कृपया ध्यान दें</translation>
+    </message>
+    <message>
+        <source>This pair was worn by somebody before.</source>
+        <translation>यह चश्मा पहले किसी और ने पहना था।</translation>
+    </message>
+    <message>
+        <source>You see with one eye: ask for lenses that do not break, and wear eye protection.</source>
+        <translation>आप एक आँख से देखते हैं: न टूटने वाले लेंस माँगें और आँखों का बचाव पहनें।</translation>
+    </message>
+    <message>
+        <source>New glasses may feel strange for a week. Double vision, pain or sudden loss of sight: stop wearing them and go to an eye clinic the same day.</source>
+        <translation>नया चश्मा एक सप्ताह तक अजीब लग सकता है। दोहरा दिखे, दर्द हो या अचानक दिखना बंद हो: पहनना बंद करें और उसी दिन नेत्र चिकित्सालय जाएँ।</translation>
+    </message>
+    <message>
+        <source>Wear them as the prescriber told. Come back in 6 to 12 months, or at once if an eye turns or sees worse.</source>
+        <translation>जैसा चश्मा लिखने वाले ने बताया वैसे पहनें। 6 से 12 महीने में फिर आएँ, या आँख तिरछी होने या कम दिखने पर तुरंत।</translation>
+    </message>
+    <message>
+        <source>Come back if your sight changes, and for a new eye test in two years.</source>
+        <translation>नज़र बदले तो फिर आएँ, और दो साल में आँखों की नई जाँच के लिए।</translation>
+    </message>
+    <message>
+        <source>Nothing in the box comes near enough, so glasses are to be made.</source>
+        <translation>डिब्बे में कुछ भी काफ़ी पास का नहीं है, इसलिए चश्मा बनाया जाएगा।</translation>
+    </message>
+    <message>
+        <source>For the optician</source>
+        <translation>ऑप्टिशियन के लिए</translation>
+    </message>
+    <message>
+        <source>Collect at</source>
+        <translation>कहाँ से लें</translation>
+    </message>
+    <message>
+        <source>On or after</source>
+        <translation>इस दिन या उसके बाद</translation>
+    </message>
+    <message>
+        <source>Until then: temporary pair. Not for driving.</source>
+        <translation>तब तक: अस्थायी चश्मा। गाड़ी चलाने के लिए नहीं।</translation>
+    </message>
+    <message>
+        <source>Something is missing before glasses can be given:</source>
+        <translation>चश्मा देने से पहले कुछ बाकी है:</translation>
+    </message>
+    <message>
+        <source>Come back on</source>
+        <translation>फिर आने का दिन</translation>
+    </message>
+    <message>
+        <source>Because</source>
+        <translation>क्योंकि</translation>
+    </message>
+    <message>
+        <source>Glasses wait until the clinic has seen your eyes.</source>
+        <translation>जब तक चिकित्सालय आपकी आँखें न देख ले, चश्मा रुकेगा।</translation>
+    </message>
+    <message>
+        <source>Your prescription</source>
+        <translation>आपका नुस्ख़ा</translation>
+    </message>
+    <message>
+        <source>Your eyes should be measured once more.</source>
+        <translation>आपकी आँखें एक बार फिर नापी जानी चाहिए।</translation>
+    </message>
+    <message>
+        <source>RIGHT</source>
+        <translation>दायाँ</translation>
+    </message>
+    <message>
+        <source>LEFT</source>
+        <translation>बायाँ</translation>
+    </message>
+    <message>
+        <source>NEAR</source>
+        <translation>पास</translation>
+    </message>
+    <message>
+        <source>DISTANCE</source>
+        <translation>दूर</translation>
+    </message>
+    <message>
+        <source>ARM&apos;S LENGTH</source>
+        <translation>हाथ की दूरी</translation>
+    </message>
+    <message>
+        <source>BIFOCAL</source>
+        <translation>बाइफ़ोकल</translation>
+    </message>
+    <message>
+        <source>centres %1 mm (assumed)</source>
+        <translation>केंद्र %1 मिमी (अनुमान)</translation>
+    </message>
+    <message>
+        <source>centres %1 mm</source>
+        <translation>केंद्र %1 मिमी</translation>
+    </message>
+    <message>
+        <source>size S</source>
+        <translation>आकार छोटा</translation>
+    </message>
+    <message>
+        <source>size M</source>
+        <translation>आकार मध्यम</translation>
+    </message>
+    <message>
+        <source>size L</source>
+        <translation>आकार बड़ा</translation>
+    </message>
+    <message>
+        <source>axis set when mounted</source>
+        <translation>धुरी लगाते समय तय होगी</translation>
+    </message>
+    <message>
+        <source>used pair</source>
+        <translation>पहले पहना हुआ</translation>
+    </message>
+    <message>
+        <source>Rules %1, program %2.</source>
+        <translation>नियम %1, प्रोग्राम %2।</translation>
+    </message>
+    <message>
+        <source>For near work only.</source>
+        <translation>केवल पास के काम के लिए।</translation>
+    </message>
+    <message>
+        <source>Day and place</source>
+        <translation>दिन और जगह</translation>
+    </message>
+    <message>
+        <source>Box %1: %2 pieces</source>
+        <translation>डिब्बा %1: %2 नग</translation>
+    </message>
+    <message>
+        <source>Bin</source>
+        <translation>खाना</translation>
+    </message>
+    <message>
+        <source>Power</source>
+        <translation>पावर</translation>
+    </message>
+    <message>
+        <source>Pieces</source>
+        <translation>नग</translation>
+    </message>
+    <message>
+        <source>Packed</source>
+        <translation>रखा</translation>
+    </message>
+    <message>
+        <source>Packed by</source>
+        <translation>किसने रखा</translation>
+    </message>
+    <message>
+        <source>Counted again by</source>
+        <translation>किसने दोबारा गिना</translation>
+    </message>
+    <message>
+        <source>Count what lies there. Two persons; what the book says is not asked before the end.</source>
+        <translation>जो रखा है उसे गिनें। दो लोग; बही में क्या है, यह अंत से पहले न पूछें।</translation>
+    </message>
+    <message>
+        <source>Counted</source>
+        <translation>गिना</translation>
+    </message>
+    <message>
+        <source>Remark</source>
+        <translation>टिप्पणी</translation>
+    </message>
+    <message>
+        <source>Counted by (initials)</source>
+        <translation>किसने गिना (आद्याक्षर)</translation>
+    </message>
+    <message>
+        <source>Second person (initials)</source>
+        <translation>दूसरा व्यक्ति (आद्याक्षर)</translation>
+    </message>
+    <message>
+        <source>Read the pair with the focimeter, take the acuity with it, then compare with the record. Where they differ write: the record does not match the pair.</source>
+        <translation>फ़ोसीमीटर से चश्मा पढ़ें, उसके साथ दृष्टि नापें, फिर अभिलेख से मिलाएँ। जहाँ फ़र्क हो वहाँ लिखें: अभिलेख चश्मे से मेल नहीं खाता।</translation>
+    </message>
+    <message>
+        <source>Entry</source>
+        <translation>प्रविष्टि</translation>
+    </message>
+    <message>
+        <source>Code</source>
+        <translation>कोड</translation>
+    </message>
+    <message>
+        <source>Recorded</source>
+        <translation>अभिलेख</translation>
+    </message>
+    <message>
+        <source>Read right</source>
+        <translation>दायाँ पढ़ा</translation>
+    </message>
+    <message>
+        <source>Read left</source>
+        <translation>बायाँ पढ़ा</translation>
+    </message>
+    <message>
+        <source>Acuity</source>
+        <translation>दृष्टि</translation>
+    </message>
+    <message>
+        <source>Finding</source>
+        <translation>निष्कर्ष</translation>
+    </message>
+    <message>
+        <source>Read by</source>
+        <translation>किसने पढ़ा</translation>
+    </message>
+    <message>
+        <source>no power</source>
+        <translation>बिना पावर</translation>
+    </message>
+    <message>
+        <source>Eye</source>
+        <translation>आँख</translation>
+    </message>
+    <message>
+        <source>Addition</source>
+        <translation>ऐड</translation>
+    </message>
+    <message>
+        <source>Prism</source>
+        <translation>प्रिज़्म</translation>
+    </message>
+    <message>
+        <source>Centre, mm</source>
+        <translation>केंद्र, मिमी</translation>
+    </message>
+    <message>
+        <source>Height, mm</source>
+        <translation>ऊँचाई, मिमी</translation>
+    </message>
+    <message>
+        <source>minus cylinders</source>
+        <translation>माइनस सिलिंडर</translation>
+    </message>
+    <message>
+        <source>plus cylinders</source>
+        <translation>प्लस सिलिंडर</translation>
+    </message>
+    <message>
+        <source>as written</source>
+        <translation>जैसा लिखा है</translation>
+    </message>
+    <message>
+        <source>Size</source>
+        <translation>आकार</translation>
+    </message>
+    <message>
+        <source>Vertex distance, mm</source>
+        <translation>वर्टेक्स दूरी, मिमी</translation>
+    </message>
+    <message>
+        <source>Working distance, mm</source>
+        <translation>काम की दूरी, मिमी</translation>
+    </message>
+    <message>
+        <source>Prescriber</source>
+        <translation>चश्मा लिखने वाला</translation>
+    </message>
+    <message>
+        <source>Purpose</source>
+        <translation>उद्देश्य</translation>
+    </message>
+    <message>
+        <source>Form</source>
+        <translation>रूप</translation>
+    </message>
+    <message>
+        <source>* half of the distance between both eyes, not measured for this eye</source>
+        <translation>* दोनों आँखों की दूरी का आधा, इस आँख के लिए नापा नहीं गया</translation>
+    </message>
+    <message>
+        <source>Not to be sent before these are measured:</source>
+        <translation>इन्हें नापने से पहले न भेजें:</translation>
+    </message>
+    <message>
+        <source>Wanted by, signature</source>
+        <translation>कब तक चाहिए, हस्ताक्षर</translation>
+    </message>
+    <message>
+        <source>Glasses are being made for you: %1.</source>
+        <translation>आपके लिए चश्मा बन रहा है: %1।</translation>
+    </message>
+    <message>
+        <source>Ordered on</source>
+        <translation>मँगाने का दिन</translation>
+    </message>
+    <message>
+        <source>Bring this paper. The glasses are measured and tried on you before you take them home.</source>
+        <translation>यह काग़ज़ लाएँ। घर ले जाने से पहले चश्मा नापा और आपको पहनाकर देखा जाएगा।</translation>
+    </message>
+    <message>
+        <source>If you cannot come, send somebody to tell us. Your sight gets worse, hurts or is suddenly lost: do not wait, go to an eye clinic the same day.</source>
+        <translation>आ न सकें तो किसी को बताने भेजें। नज़र घटे, दर्द हो या अचानक दिखना बंद हो: रुकें नहीं, उसी दिन नेत्र चिकित्सालय जाएँ।</translation>
+    </message>
+    <message>
+        <source>Rules %1, program version %2.</source>
+        <translation>नियम %1, प्रोग्राम संस्करण %2।</translation>
+    </message>
+    <message>
+        <source>balance lens</source>
+        <translation>संतुलन लेंस</translation>
+    </message>
+    <message>
+        <source>artificial eye</source>
+        <translation>कृत्रिम आँख</translation>
+    </message>
+    <message>
+        <source>does not see</source>
+        <translation>नहीं दिखता</translation>
+    </message>
+    <message>
+        <source>not measured</source>
+        <translation>नापा नहीं गया</translation>
+    </message>
+    <message>
+        <source>Note for the person</source>
+        <translation>व्यक्ति के लिए पर्ची</translation>
+    </message>
+    <message>
+        <source>Label of a line</source>
+        <translation>लाइन का लेबल</translation>
+    </message>
+    <message>
+        <source>Label of a bin</source>
+        <translation>खाने का लेबल</translation>
+    </message>
+    <message>
+        <source>Packing list</source>
+        <translation>पैकिंग सूची</translation>
+    </message>
+    <message>
+        <source>Count sheet</source>
+        <translation>गिनती की पर्ची</translation>
+    </message>
+    <message>
+        <source>Audit worksheet</source>
+        <translation>जाँच की पर्ची</translation>
+    </message>
+    <message>
+        <source>Order to the laboratory</source>
+        <translation>प्रयोगशाला को ऑर्डर</translation>
+    </message>
+    <message>
+        <source>Letter to the eye clinic</source>
+        <translation>नेत्र चिकित्सालय के नाम पत्र</translation>
+    </message>
+    <message>
+        <source>Glasses to collect</source>
+        <translation>चश्मा ले जाने की पर्ची</translation>
+    </message>
+    <message>
+        <source>Note for the guardian</source>
+        <translation>अभिभावक के लिए पर्ची</translation>
+    </message>
+    <message>
+        <source>Note for the teacher</source>
+        <translation>शिक्षक के लिए पर्ची</translation>
+    </message>
+    <message>
+        <source>Quick card</source>
+        <translation>त्वरित कार्ड</translation>
+    </message>
+    <message>
+        <source>Right eye</source>
+        <translation>दायीं आँख</translation>
+    </message>
+    <message>
+        <source>Left eye</source>
+        <translation>बायीं आँख</translation>
+    </message>
+    <message>
+        <source>Distance, as written</source>
+        <translation>दूर, जैसा लिखा है</translation>
+    </message>
+    <message>
+        <source>Near</source>
+        <translation>पास</translation>
+    </message>
+    <message>
+        <source>for near: reading, sewing, telephone</source>
+        <translation>पास के लिए: पढ़ना, सिलाई, फ़ोन</translation>
+    </message>
+    <message>
+        <source>for work at arm&apos;s length</source>
+        <translation>हाथ की दूरी के काम के लिए</translation>
+    </message>
+    <message>
+        <source>for far (upper part) and near (lower part)</source>
+        <translation>दूर (ऊपरी भाग) और पास (निचला भाग) के लिए</translation>
+    </message>
+    <message>
+        <source>for far: walking, school board, faces</source>
+        <translation>दूर के लिए: चलना, बोर्ड, चेहरे</translation>
+    </message>
+    <message>
+        <source>For near work only. Not for walking, riding or driving.</source>
+        <translation>केवल पास के काम के लिए। चलने, सवारी या गाड़ी चलाने के लिए नहीं।</translation>
+    </message>
+    <message>
+        <source>For work at arm&apos;s length only. Not for walking, riding or driving.</source>
+        <translation>केवल हाथ की दूरी के काम के लिए। चलने, सवारी या गाड़ी चलाने के लिए नहीं।</translation>
+    </message>
+    <message>
+        <source>The lower part is for near: take care on steps and kerbs. Drive only if your sight with these meets the law where you live.</source>
+        <translation>निचला भाग पास के लिए है: सीढ़ी और किनारों पर ध्यान रखें। गाड़ी तभी चलाएँ जब इसके साथ आपकी नज़र आपके यहाँ के क़ानून पर खरी उतरे।</translation>
+    </message>
+    <message>
+        <source>Drive only if your sight with these meets the law where you live.</source>
+        <translation>गाड़ी तभी चलाएँ जब इसके साथ आपकी नज़र आपके यहाँ के क़ानून पर खरी उतरे।</translation>
+    </message>
+    <message>
+        <source>Suggested from the prescription of %1 of %2 by rules %3, version %4. This is not an eye examination.</source>
+        <translation>%1 के %2 के नुस्ख़े से, नियम %3, संस्करण %4 के अनुसार सुझाया गया। यह आँखों की जाँच नहीं है।</translation>
+    </message>
+    <message>
+        <source>(prescriber not named)</source>
+        <translation>(लिखने वाले का नाम नहीं)</translation>
+    </message>
+    <message>
+        <source>(no date)</source>
+        <translation>(बिना तारीख)</translation>
+    </message>
+    <message>
+        <source>Type the camp code and the final prescription as written; signs always.</source>
+        <translation>शिविर कोड और अंतिम नुस्ख़ा जैसा लिखा है वैसा भरें; चिह्न हमेशा लिखें।</translation>
+    </message>
+    <message>
+        <source>Pain, red eye, sudden loss, flashes, double vision: the clinic first.</source>
+        <translation>दर्द, लाल आँख, अचानक न दिखना, चमक, दोहरा दिखना: पहले चिकित्सालय।</translation>
+    </message>
+    <message>
+        <source>Measure the distance between the eyes; for reading the near one.</source>
+        <translation>आँखों के बीच की दूरी नापें; पढ़ने के लिए पास की।</translation>
+    </message>
+    <message>
+        <source>Fetch what is suggested from its bin and scan the label.</source>
+        <translation>जो सुझाया गया उसे खाने से लाएँ और लेबल स्कैन करें।</translation>
+    </message>
+    <message>
+        <source>Read the pair with the focimeter: does it hold what the label says?</source>
+        <translation>फ़ोसीमीटर से पढ़ें: क्या वही है जो लेबल कहता है?</translation>
+    </message>
+    <message>
+        <source>Try it on the face; take the acuity of each eye with it.</source>
+        <translation>चेहरे पर पहनाकर देखें; हर आँख की दृष्टि नापें।</translation>
+    </message>
+    <message>
+        <source>Outside a limit: say no, or write the reason in your own words.</source>
+        <translation>सीमा से बाहर: मना करें, या कारण अपने शब्दों में लिखें।</translation>
+    </message>
+    <message>
+        <source>Tell what the glasses are for, what is left, and when to come back; give the note.</source>
+        <translation>बताएँ चश्मा किस लिए है, क्या बाकी है और कब आना है; पर्ची दें।</translation>
+    </message>
+    <message>
+        <source>Put back what was tried and not taken, each into the bin of its label.</source>
+        <translation>जो आज़माया पर लिया नहीं, उसे उसके लेबल के खाने में लौटाएँ।</translation>
+    </message>
+    <message>
+        <source>Take in a delivery by scanning it; a new lot waits until samples are read.</source>
+        <translation>आया माल स्कैन करके लें; नई खेप नमूने पढ़े जाने तक रुके।</translation>
+    </message>
+    <message>
+        <source>Print labels for what came; one on each case, one on each bin.</source>
+        <translation>आए माल के लेबल छापें; हर डिब्बी पर एक, हर खाने पर एक।</translation>
+    </message>
+    <message>
+        <source>A pair off its label goes into quarantine, never back into the bin.</source>
+        <translation>लेबल से अलग चश्मा अलग रखा जाए, खाने में कभी न लौटे।</translation>
+    </message>
+    <message>
+        <source>Returned pairs are cleaned and read before they are given again.</source>
+        <translation>लौटे चश्मे दोबारा देने से पहले साफ़ और पढ़े जाएँ।</translation>
+    </message>
+    <message>
+        <source>Count by two persons on the blind sheet; every difference has a reason.</source>
+        <translation>दो लोग कोरी पर्ची पर गिनें; हर फ़र्क का कारण हो।</translation>
+    </message>
+    <message>
+        <source>Send to another site with a list; what arrives is counted there.</source>
+        <translation>दूसरी जगह सूची के साथ भेजें; जो पहुँचे वह वहाँ गिना जाए।</translation>
+    </message>
+    <message>
+        <source>Close the program, then copy the whole folder to a stick at the end of the day.</source>
+        <translation>दिन के अंत में प्रोग्राम बंद करें, फिर पूरा फ़ोल्डर स्टिक पर उतारें।</translation>
+    </message>
+    <message>
+        <source>Choose the rules with the prescriber, and name them to the team.</source>
+        <translation>नियम चश्मा लिखने वाले के साथ चुनें और टीम को बताएँ।</translation>
+    </message>
+    <message>
+        <source>Look at what was given outside a limit, and at its reasons, each evening.</source>
+        <translation>सीमा से बाहर क्या दिया गया और क्यों, हर शाम देखें।</translation>
+    </message>
+    <message>
+        <source>Every letter to the clinic is counted when its lower part comes back.</source>
+        <translation>चिकित्सालय का हर पत्र तब गिना जाए जब उसका निचला भाग लौटे।</translation>
+    </message>
+    <message>
+        <source>Every pair that is ordered is followed until it is collected.</source>
+        <translation>हर मँगाए चश्मे पर नज़र रहे जब तक वह ले न लिया जाए।</translation>
+    </message>
+    <message>
+        <source>Take a sample of pairs, read them, and look for the slip, not for somebody to blame.</source>
+        <translation>कुछ चश्मे लेकर पढ़ें; चूक खोजें, दोषी नहीं।</translation>
+    </message>
+    <message>
+        <source>Codes leave the camp, names do not.</source>
+        <translation>शिविर से कोड बाहर जाएँ, नाम नहीं।</translation>
+    </message>
+    <message>
+        <source>Quick card: at the table</source>
+        <translation>त्वरित कार्ड: मेज़ पर</translation>
+    </message>
+    <message>
+        <source>Quick card: keeper of the box</source>
+        <translation>त्वरित कार्ड: डिब्बे का रखवाला</translation>
+    </message>
+    <message>
+        <source>Quick card: supervisor</source>
+        <translation>त्वरित कार्ड: पर्यवेक्षक</translation>
+    </message>
+    <message>
+        <source>Told with every pair</source>
+        <translation>हर चश्मे के साथ बताएँ</translation>
+    </message>
+    <message>
+        <source>A suggestion is not an eye examination. The prescriber and the optician decide.</source>
+        <translation>सुझाव आँखों की जाँच नहीं है। निर्णय चश्मा लिखने वाले और ऑप्टिशियन का है।</translation>
+    </message>
+    <message>
+        <source>Says that sight was lost suddenly.</source>
+        <translation>कहते हैं कि अचानक दिखना बंद हुआ।</translation>
+    </message>
+    <message>
+        <source>Says that an eye hurts.</source>
+        <translation>कहते हैं कि आँख में दर्द है।</translation>
+    </message>
+    <message>
+        <source>An eye is red.</source>
+        <translation>आँख लाल है।</translation>
+    </message>
+    <message>
+        <source>Sees new flashes or floaters.</source>
+        <translation>नई चमक या तैरते धब्बे दिखते हैं।</translation>
+    </message>
+    <message>
+        <source>Sees double.</source>
+        <translation>दोहरा दिखता है।</translation>
+    </message>
+    <message>
+        <source>A pupil looks white.</source>
+        <translation>पुतली सफ़ेद दिखती है।</translation>
+    </message>
+    <message>
+        <source>A child; the eyes do not look the same way.</source>
+        <translation>बच्चा; आँखें एक ओर नहीं देखतीं।</translation>
+    </message>
+    <message>
+        <source>The prescriber asks for a refraction with drops.</source>
+        <translation>लिखने वाला बूँदों के साथ जाँच चाहता है।</translation>
+    </message>
+    <message>
+        <source>Straight lines look bent or broken.</source>
+        <translation>सीधी रेखाएँ टेढ़ी या टूटी दिखती हैं।</translation>
+    </message>
+    <message>
+        <source>A part of the field of view is missing.</source>
+        <translation>देखने के दायरे का एक भाग नहीं दिखता।</translation>
+    </message>
+    <message>
+        <source>Sees rings round lights.</source>
+        <translation>रोशनी के चारों ओर घेरे दिखते हैं।</translation>
+    </message>
+    <message>
+        <source>A child who does not reach 6/9 in each eye with the final prescription.</source>
+        <translation>बच्चा, जो अंतिम नुस्ख़े से हर आँख में 6/9 तक नहीं पहुँचता।</translation>
+    </message>
+    <message>
+        <source>A child who came with less than 6/60 in an eye.</source>
+        <translation>बच्चा, जिसकी एक आँख की दृष्टि 6/60 से कम थी।</translation>
+    </message>
+    <message>
+        <source>A child with +3.50 D or more, or a cylinder of 1.50 D or more.</source>
+        <translation>बच्चा, ⁦+3.50⁩ D या अधिक, या 1.50 D या अधिक का सिलिंडर।</translation>
+    </message>
+    <message>
+        <source>Under 8 years; the eyes differ by 1.50 D or more.</source>
+        <translation>8 साल से कम; आँखों में 1.50 D या अधिक का अंतर।</translation>
+    </message>
+    <message>
+        <source>Less than 6/12 in the better eye with the best prescription found.</source>
+        <translation>पाए गए सबसे अच्छे नुस्ख़े से बेहतर आँख में 6/12 से कम।</translation>
+    </message>
+    <message>
+        <source>A mean sphere beyond 6.00 D.</source>
+        <translation>औसत स्फ़ियर 6.00 D से अधिक।</translation>
+    </message>
+    <message>
+        <source>A sphere of +8.00 D or more.</source>
+        <translation>स्फ़ियर ⁦+8.00⁩ D या अधिक।</translation>
+    </message>
+    <message>
+        <source>What was observed</source>
+        <translation>क्या देखा गया</translation>
+    </message>
+    <message>
+        <source>In the person&apos;s words</source>
+        <translation>व्यक्ति के शब्दों में</translation>
+    </message>
+    <message>
+        <source>bare</source>
+        <translation>बिना चश्मे</translation>
+    </message>
+    <message>
+        <source>own pair</source>
+        <translation>अपना चश्मा</translation>
+    </message>
+    <message>
+        <source>pinhole</source>
+        <translation>पिनहोल</translation>
+    </message>
+    <message>
+        <source>best</source>
+        <translation>सबसे अच्छा</translation>
+    </message>
+    <message>
+        <source>Please see this person today, and tell us on the part below.</source>
+        <translation>कृपया इन्हें आज देखें और नीचे के भाग पर हमें बताएँ।</translation>
+    </message>
+    <message>
+        <source>Please see this person in the next days, and tell us on the part below.</source>
+        <translation>कृपया इन्हें अगले कुछ दिनों में देखें और नीचे के भाग पर हमें बताएँ।</translation>
+    </message>
+    <message>
+        <source>Please see this person at a usual appointment, and tell us on the part below.</source>
+        <translation>कृपया इन्हें सामान्य समय पर देखें और नीचे के भाग पर हमें बताएँ।</translation>
+    </message>
+    <message>
+        <source>No glasses are given until you have seen the person.</source>
+        <translation>जब तक आप न देख लें, चश्मा नहीं दिया जाएगा।</translation>
+    </message>
+    <message>
+        <source>Glasses were given today: %1</source>
+        <translation>आज चश्मा दिया गया: %1</translation>
+    </message>
+    <message>
+        <source>No glasses are recorded as given yet.</source>
+        <translation>अभी चश्मा देने का कोई अभिलेख नहीं है।</translation>
+    </message>
+    <message>
+        <source>Please return this part</source>
+        <translation>कृपया यह भाग लौटाएँ</translation>
+    </message>
+    <message>
+        <source>Return to</source>
+        <translation>किसे लौटाएँ</translation>
+    </message>
+    <message>
+        <source>Seen on</source>
+        <translation>देखने का दिन</translation>
+    </message>
+    <message>
+        <source>Found</source>
+        <translation>क्या पाया</translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation>क्या किया</translation>
+    </message>
+    <message>
+        <source>Glasses: may be given / wait / other prescription</source>
+        <translation>चश्मा: दे सकते हैं / रुकें / दूसरा नुस्ख़ा</translation>
+    </message>
+    <message>
+        <source>Signature</source>
+        <translation>हस्ताक्षर</translation>
+    </message>
+    <message>
+        <source>Age</source>
+        <translation>उम्र</translation>
+    </message>
+    <message>
+        <source>Name (write it in only if the person agrees)</source>
+        <translation>नाम (व्यक्ति की सहमति हो तभी लिखें)</translation>
+    </message>
+    <message>
+        <source>Prescription found</source>
+        <translation>पाया गया नुस्ख़ा</translation>
+    </message>
+    <message>
+        <source>What we ask</source>
+        <translation>हमारा अनुरोध</translation>
+    </message>
+    <message>
+        <source>%1 stronger than written: hold things a little nearer</source>
+        <translation>लिखे से %1 तेज़: चीज़ें थोड़ी पास रखें</translation>
+    </message>
+    <message>
+        <source>%1 weaker than written: hold things a little further away</source>
+        <translation>लिखे से %1 हल्का: चीज़ें थोड़ी दूर रखें</translation>
+    </message>
+    <message>
+        <source>%1 more plus than written: far things are a little less sharp</source>
+        <translation>लिखे से %1 अधिक प्लस: दूर की चीज़ें थोड़ी कम साफ़</translation>
+    </message>
+    <message>
+        <source>%1 more minus than written: the eye has to focus a little more</source>
+        <translation>लिखे से %1 अधिक माइनस: आँख को थोड़ा अधिक ज़ोर लगेगा</translation>
+    </message>
+    <message>
+        <source>%1 of the cylinder is not in the lens: fine lines are a little less sharp</source>
+        <translation>सिलिंडर का %1 लेंस में नहीं है: बारीक रेखाएँ थोड़ी कम साफ़</translation>
+    </message>
+    <message>
+        <source>near part: %1</source>
+        <translation>पास का भाग: %1</translation>
+    </message>
+    <message>
+        <source>Both eyes</source>
+        <translation>दोनों आँखें</translation>
+    </message>
+    <message>
+        <source>Things are clear from about %1 cm.</source>
+        <translation>चीज़ें लगभग %1 सेमी से साफ़ दिखेंगी।</translation>
+    </message>
+    <message>
+        <source>Things are clear from about %1 to %2 cm.</source>
+        <translation>चीज़ें लगभग %1 से %2 सेमी तक साफ़ दिखेंगी।</translation>
+    </message>
+    <message>
+        <source>The lenses have the power that was written for you.</source>
+        <translation>लेंसों में वही पावर है जो आपके लिए लिखी गई थी।</translation>
+    </message>
+    <message>
+        <source>The middle of the lenses is not quite before the middle of the eyes: the first days may feel odd.</source>
+        <translation>लेंसों का बीच आँखों के बीच के ठीक सामने नहीं है: शुरू के दिन अजीब लग सकते हैं।</translation>
+    </message>
+</context>
+<context>
+    <name>words</name>
+    <message>
+        <source>distance</source>
+        <translation>दूर</translation>
+    </message>
+    <message>
+        <source>near</source>
+        <translation>पास</translation>
+    </message>
+    <message>
+        <source>intermediate</source>
+        <translation>हाथ की दूरी</translation>
+    </message>
+    <message>
+        <source>bifocal</source>
+        <translation>बाइफ़ोकल</translation>
+    </message>
+    <message>
+        <source>note</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>caution</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>error</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>from stock</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>custom order</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>none needed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>incomplete</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>refer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no referral</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>with a referral letter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>refer before any glasses</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>routine</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>soon</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>same day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not stated</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>distance and near</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>fits</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>fits with caution</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>on trial</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>outside limit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>shown only</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not measured</source>
+        <translation type="unfinished">नापा नहीं गया</translation>
+    </message>
+    <message>
+        <source>ready-made</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>lens</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>frame</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>other</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no bin</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 bin %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>RIGHT %1 bin %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>LEFT %1 bin %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>frame %1 bin %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
 </TS>
