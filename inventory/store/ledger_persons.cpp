@@ -29,7 +29,7 @@ void Ledger::putPersons(const std::vector<LedgerPerson>& persons)
 {
     LedgerTransaction transaction(*inside_);
     auto put = inside_->live().prepare("INSERT INTO person (code, name) VALUES (?, ?) "
-                                            "ON CONFLICT (code) DO UPDATE SET name = excluded.name");
+                                       "ON CONFLICT (code) DO UPDATE SET name = excluded.name");
     for (const auto& person : persons) {
         put.run({person.code, person.name});
         put.finish();

@@ -191,9 +191,9 @@ std::vector<Entry> Ledger::entriesOfPerson(const std::string& code) const
 
 std::vector<Entry> Ledger::entriesHolding() const
 {
-    auto query = inside_->live().prepare(
-        "SELECT payload, position FROM entry WHERE position IN (SELECT entry FROM "
-        "movement WHERE held <> 0) ORDER BY position");
+    auto query =
+        inside_->live().prepare("SELECT payload, position FROM entry WHERE position IN (SELECT entry FROM "
+                                "movement WHERE held <> 0) ORDER BY position");
     query.run();
     return entriesIn(inside_->live(), query, inside_->path);
 }
@@ -235,8 +235,8 @@ void Ledger::replay(const std::function<void(const Entry&)>& take) const
 void Ledger::eachStored(std::int64_t position, const std::function<bool(StoredEntry)>& take) const
 {
     RemarkRows remarks(inside_->live(), position);
-    auto query = inside_->live().prepare(
-        "SELECT payload, position FROM entry WHERE position > ? ORDER BY position");
+    auto query =
+        inside_->live().prepare("SELECT payload, position FROM entry WHERE position > ? ORDER BY position");
     query.run({position});
     bool more = true;
     while (more && query.next()) {
@@ -270,8 +270,8 @@ std::set<std::string> Ledger::takenBackIds() const
 
 std::optional<Entry> Ledger::lastOf(EntryKind kind) const
 {
-    auto query = inside_->live().prepare(
-        "SELECT payload FROM entry WHERE kind = ? ORDER BY position DESC LIMIT 1");
+    auto query =
+        inside_->live().prepare("SELECT payload FROM entry WHERE kind = ? ORDER BY position DESC LIMIT 1");
     query.run({std::string(wordOf(kind))});
     std::optional<Entry> found;
     if (query.next())

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // One of several programs that ask for the last pieces at once, each from a camp folder of its own or from
-// the same one. Every third ask is for a frame and two lenses, which move together or not at all; with `pairs`
-// each is for one pair. Prints a line an ask: `given ID`, or the code of the refusal. Waits for a line on
-// standard input before it begins, so that all begin together.
-// usage: race_driver LOCATION FOLDER ASKS WHO [pairs]
+// the same one. Every third ask is for a frame and two lenses, which move together or not at all; with
+// `pairs` each is for one pair. Prints a line an ask: `given ID`, or the code of the refusal. Waits for a
+// line on standard input before it begins, so that all begin together. usage: race_driver LOCATION FOLDER
+// ASKS WHO [pairs]
 
 #include "inventory/store/ledger.hpp"
 
