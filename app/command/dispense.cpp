@@ -6,6 +6,7 @@
 #include "app/command/answers.hpp"
 #include "app/command/output.hpp"
 #include "app/command/pin_entry.hpp"
+#include "app/session/assign.hpp"
 #include "app/session/wording.hpp"
 
 #include <QCoreApplication>
@@ -225,7 +226,9 @@ int runDispense(const CommandLine& line, Output& out)
     out.tell(camp.findings());
     if (!dryRun)
         requirePin(line, camp);
-    const auto options = matchOptions(line, camp.rules());
+    auto options = matchOptions(line, camp.rules());
+    if (line.has("--keep-scarce"))
+        options.candidates.scarcity = scarcityFor(people, camp.stock(), camp.rules(), options);
     DispenseReport report;
     report.dryRun = dryRun;
     report.rulesHash = camp.rules().hash;

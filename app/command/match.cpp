@@ -4,6 +4,7 @@
 #include "app/command/explain.hpp"
 #include "app/command/inputs.hpp"
 #include "app/command/output.hpp"
+#include "app/session/assign.hpp"
 #include "app/session/wording.hpp"
 #include "core/fitting/stock_index.hpp"
 #include "core/optics/readings.hpp"
@@ -113,14 +114,13 @@ void takeReadings(const CommandLine& line, PrescriptionTable& table, Output& out
     }
 }
 
-int explainOne(const CommandLine& line, const Box& box, const MatchOptions& options,
-               const PrescriptionTable& table, Output& out)
+std::vector<PersonRecord> recordsIn(const PrescriptionTable& table)
 {
     std::vector<PersonRecord> people;
     for (const auto& row : table.rows)
         if (row.record)
             people.push_back(*row.record);
-    return runExplain(line, box, options, people, out);
+    return people;
 }
 
 /// Options that speak of one explained pair.
@@ -157,8 +157,10 @@ int runMatch(const CommandLine& line, Output& out)
     auto table = readTable(line, out);
     if (line.has("--readings"))
         takeReadings(line, table, out);
+    if (line.has("--keep-scarce"))
+        options.candidates.scarcity = scarcityFor(recordsIn(table), box.stock, box.rules, options);
     if (line.has("--explain"))
-        return explainOne(line, box, options, table, out);
+        return runExplain(line, box, options, recordsIn(table), out);
     const bool json = line.has("--json");
     Tally tally;
     QJsonArray entries;

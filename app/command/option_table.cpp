@@ -54,6 +54,9 @@ const std::vector<OptionRow>& optionTable()
         {"--explain", 2, "PERSON LINE[,LINE,LINE]",
          QT_TRANSLATE_NOOP("command",
                            "this pair for this person in full: crosses, every criterion, sources")},
+        {"--keep-scarce", 0, "",
+         QT_TRANSLATE_NOOP("command", "of pairs that are equal to a person, the one that others of the table "
+                                      "need less")},
         {"--assume", 1, "LIST",
          QT_TRANSLATE_NOOP("command",
                            "what the table leaves out is taken as given: centred (PD = centres of each "

@@ -241,4 +241,11 @@ std::vector<double> scarcityOfLines(const LineEntries& entries, const Resources&
     return ofLine;
 }
 
+std::vector<double> scarcityFor(const std::vector<PersonRecord>& people, std::span<const StockLine> stock,
+                                const FittingRules& rules, const MatchOptions& options)
+{
+    const Resources resources(stock);
+    return scarcityOfLines(lineOf(people, stock, resources, rules, options, {}), resources, stock.size());
+}
+
 } // namespace quarterstep

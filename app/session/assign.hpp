@@ -80,4 +80,10 @@ struct LineQuestion {
 [[nodiscard]] std::vector<double> scarcityOfLines(const LineEntries& entries, const Resources& resources,
                                                   std::size_t lines);
 
+/// The same for the people of a table: what they could take, and how much of it there is. Judges each of them
+/// once more.
+[[nodiscard]] std::vector<double> scarcityFor(const std::vector<PersonRecord>& people,
+                                              std::span<const StockLine> stock, const FittingRules& rules,
+                                              const MatchOptions& options);
+
 } // namespace quarterstep

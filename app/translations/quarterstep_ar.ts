@@ -1642,6 +1642,10 @@
         <source>what an audit finds, which slips it can see and which it cannot</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>of pairs that are equal to a person, the one that others of the table need less</source>
+        <translation>من بين نظارات متساوية لشخص ما، التي يحتاج إليها الآخرون في الجدول أقل</translation>
+    </message>
 </context>
 <context>
     <name>core</name>
