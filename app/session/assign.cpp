@@ -15,8 +15,11 @@ namespace
 
 PartSide sideOf(std::size_t place, std::size_t parts)
 {
-    constexpr PartSide sides[] = {PartSide::frame, PartSide::right, PartSide::left};
-    return parts == 1 ? PartSide::pair : sides[place];
+    if (parts == 1)
+        return PartSide::pair;
+    if (place == 0)
+        return PartSide::frame;
+    return place == 1 ? PartSide::right : PartSide::left;
 }
 
 Error saying(const Told& told, const char* code, Sentence sentence)
