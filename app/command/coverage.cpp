@@ -2,6 +2,7 @@
 // coverage: how much of a table the stock serves, each person judged alone.
 #include "app/command/assumed.hpp"
 #include "app/command/inputs.hpp"
+#include "app/command/line_choices.hpp"
 #include "app/command/output.hpp"
 
 #include <QCoreApplication>
@@ -68,13 +69,8 @@ int runCoverage(const CommandLine& line, Output& out)
     auto options = matchOptions(line, box.rules);
     options.assumeCentred = assumed.centred;
     const auto table = readTable(line, out);
-    std::vector<PersonRecord> people;
     int badRows = 0;
-    for (const auto& row : table.rows)
-        if (row.record)
-            people.push_back(*row.record);
-        else
-            ++badRows;
+    auto people = usableRows(table, badRows);
     people = withAssumptions(std::move(people), assumed, box.rules.settings);
     const auto coverage = coverageOf(people, box.stock, box.rules, options);
     const auto aloud = assumptionWords(assumed);

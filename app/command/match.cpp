@@ -3,6 +3,7 @@
 #include "app/command/answers.hpp"
 #include "app/command/explain.hpp"
 #include "app/command/inputs.hpp"
+#include "app/command/line_choices.hpp"
 #include "app/command/output.hpp"
 #include "app/session/assign.hpp"
 #include "app/session/wording.hpp"
@@ -114,15 +115,6 @@ void takeReadings(const CommandLine& line, PrescriptionTable& table, Output& out
     }
 }
 
-std::vector<PersonRecord> recordsIn(const PrescriptionTable& table)
-{
-    std::vector<PersonRecord> people;
-    for (const auto& row : table.rows)
-        if (row.record)
-            people.push_back(*row.record);
-    return people;
-}
-
 /// Options that speak of one explained pair.
 void checkExplain(const CommandLine& line)
 {
@@ -157,10 +149,12 @@ int runMatch(const CommandLine& line, Output& out)
     auto table = readTable(line, out);
     if (line.has("--readings"))
         takeReadings(line, table, out);
+    int unreadable = 0; // told row by row below
+    const auto people = usableRows(table, unreadable);
     if (line.has("--keep-scarce"))
-        options.candidates.scarcity = scarcityFor(recordsIn(table), box.stock, box.rules, options);
+        options.candidates.scarcity = scarcityFor(people, box.stock, box.rules, options);
     if (line.has("--explain"))
-        return runExplain(line, box, options, recordsIn(table), out);
+        return runExplain(line, box, options, people, out);
     const bool json = line.has("--json");
     Tally tally;
     QJsonArray entries;
