@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Completions for bash, zsh and fish.
 #include "app/command/command_line.hpp"
-#include "app/command/describe/describe.hpp"
+#include "app/install/describe/describe.hpp"
 
 #include <QStringList>
 

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Which words may be typed where. The words themselves are those of the tables.
 #include "app/command/command_line.hpp"
-#include "app/command/describe/describe.hpp"
 #include "app/help/topics.hpp"
+#include "app/install/describe/describe.hpp"
 #include "app/session/pins.hpp"
 #include "core/fitting/words.hpp"
 #include "core/record/entry.hpp"

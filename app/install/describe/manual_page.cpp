@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Manual pages in the macros of man(7).
 #include "app/command/command_line.hpp"
-#include "app/command/describe/describe.hpp"
 #include "app/help/topics.hpp"
+#include "app/install/describe/describe.hpp"
 
 #include <QCommandLineOption>
 

@@ -2,8 +2,8 @@
 // quarterstep-describe FILE…: writes what is installed beside the programs, each file by its name:
 // quarterstep.1, quarterstep-desk.1, quarterstep.bash, _quarterstep (zsh), quarterstep.fish. Used by the
 // build, not installed.
-#include "app/command/describe/describe.hpp"
 #include "app/desk/desk_options.hpp"
+#include "app/install/describe/describe.hpp"
 
 #include <QCommandLineOption>
 #include <QCoreApplication>
