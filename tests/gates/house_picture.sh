@@ -8,7 +8,7 @@ work=$(mktemp -d) || exit 2
 trap 'rm -rf "$work"' EXIT
 
 # A file's room: two folders deep; core/finding.hpp and its like belong to core.
-find core inventory app samples \( -name '*.cpp' -o -name '*.hpp' \) -type f | sort | tr '\n' '\0' |
+find core inventory app samples \( -name '*.cpp' -o -name '*.hpp' \) -type f 2> /dev/null | sort | tr '\n' '\0' |
     xargs -0 grep -HoE '^#include "[^"]+"' | sed 's/:#include "/ /; s/"$//' |
     awk '
         function room(path,   parts, n) {
