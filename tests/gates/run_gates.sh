@@ -65,7 +65,7 @@ if [ "$which" = all ]; then cp "$work/every" "$work/changed"; else changed_sourc
 tidy_sources < "$work/changed" > "$work/tidy"
 gate "layout of $(wc -l < "$work/every") source files (clang-format)" format_is_clean
 gate "clang-tidy on $(wc -l < "$work/tidy") source files" tidy_is_clean
-for name in include_directions source_texts top_level codes_in_help house_picture packages; do
+for name in include_directions source_texts top_level codes_in_help house_picture names_in_guide packages; do
     gate "$name" sh "tests/gates/$name.sh" .
 done
 echo "$passed passed, $failed failed"
