@@ -75,13 +75,17 @@ class Explainer
         if (one.choices.empty())
             return without;
         std::set<std::string> goesTo;
-        for (const auto& choice : one.choices)
-            if (const auto holder = isFree(choice, there_) ? holderOf(choice) : std::nullopt;
-                holder && goesTo.size() < named)
+        bool any = false;
+        for (const auto& choice : one.choices) {
+            if (!isFree(choice, there_))
+                continue;
+            any = true;
+            if (const auto holder = anyHolderOf(choice))
                 goesTo.insert(standing_.line[*holder]->person);
+            if (goesTo.size() == named)
+                break;
+        }
         without.goesTo.assign(goesTo.begin(), goesTo.end());
-        const bool any = std::any_of(one.choices.begin(), one.choices.end(),
-                                     [&](const Choice& choice) { return isFree(choice, there_); });
         without.reasonKey = any ? "others_served" : "stock_out";
         std::string names;
         for (const auto& name : without.goesTo)
@@ -96,6 +100,14 @@ class Explainer
     }
 
   private:
+    [[nodiscard]] std::optional<std::size_t> anyHolderOf(const Choice& choice) const
+    {
+        for (const auto resource : choice.used())
+            if (left_[resource] <= 0 && !holders_[resource].empty())
+                return holders_[resource].front();
+        return std::nullopt;
+    }
+
     /// Somebody who holds a part of which nothing is left: whoever has nothing else first.
     [[nodiscard]] std::optional<std::size_t> holderOf(const Choice& choice) const
     {
@@ -259,6 +271,7 @@ LineAnswer answerLine(const LineStanding& standing, const PlanOptions& options, 
             answer.unserved.push_back(explainer.unserved(place));
     answer.lossLogMar = plan.lossLogMar;
     answer.proof = plan.proof;
+    answer.programPrices = plan.prices;
     answer.proof.bound += static_cast<double>(standing.promised.size());
     answer.proof.reached += static_cast<double>(standing.promised.size());
     answer.served = static_cast<int>(given.size());

@@ -65,7 +65,8 @@ struct LineAnswer {
     double lossLogMar = 0.0;
     double lossFirstCome = 0.0;
     Proof proof;
-    std::vector<LinePrice> prices; ///< when asked for: where one more would help, most first
+    std::vector<LinePrice> prices;     ///< when asked for: where one more would help, most first
+    std::vector<double> programPrices; ///< of the linear program, for PlanOptions::pricesBefore
 };
 
 /// A pair that somebody was told about or that was picked by hand.

@@ -263,33 +263,45 @@ LineStanding WaitingLine::standing() const
     for (const auto& one : people_)
         for (const auto& entry : one->entries.waiting)
             standing.line.push_back(&entry);
+    std::map<std::pair<std::string, Purpose>, std::size_t> places;
+    for (std::size_t i = 0; i < standing.line.size(); ++i)
+        places.emplace(std::pair(standing.line[i]->person, standing.line[i]->purpose), i);
+    std::map<std::string, std::size_t> lines;
+    for (std::size_t i = 0; i < shelf_->stock.size(); ++i)
+        lines.emplace(shelf_->stock[i].name, i);
     for (const auto& kept : kept_) {
-        auto place = std::find_if(standing.line.begin(), standing.line.end(), [&](const Waiting* entry) {
-            return entry->person == kept.person && entry->purpose == kept.purpose;
-        });
-        if (place == standing.line.end()) {
+        const auto [place, isNew] =
+            places.emplace(std::pair(kept.person, kept.purpose), standing.line.size());
+        if (isNew) {
             auto told = std::make_shared<Waiting>();
             told->person = kept.person;
             told->purpose = kept.purpose;
+            standing.line.push_back(told.get());
             standing.added.push_back(std::move(told));
-            standing.line.push_back(standing.added.back().get());
-            place = standing.line.end() - 1;
         }
         auto promise = kept.promise;
         promise.parts.clear();
         for (std::size_t i = 0; i < kept.lines.size(); ++i)
-            if (const auto line = lineNamed(kept.lines[i]))
-                promise.parts.push_back({*line, sideOf(i, kept.lines.size())});
+            if (const auto line = lines.find(kept.lines[i]); line != lines.end())
+                promise.parts.push_back({line->second, sideOf(i, kept.lines.size())});
         promise.allThere = promise.parts.size() == kept.lines.size();
-        standing.promised.emplace(static_cast<std::size_t>(place - standing.line.begin()),
-                                  std::move(promise));
+        standing.promised.emplace(place->second, std::move(promise));
     }
     return standing;
 }
 
 LineAnswer WaitingLine::plan(const Job& job) const
 {
-    auto answer = answerLine(standing(), question_.plan, job);
+    auto options = question_.plan;
+    {
+        const std::lock_guard lock(before_->mutex);
+        options.pricesBefore = before_->prices;
+    }
+    auto answer = answerLine(standing(), options, job);
+    {
+        const std::lock_guard lock(before_->mutex);
+        before_->prices = answer.programPrices;
+    }
     for (const auto& one : people_)
         for (const auto& other : one->entries.others)
             if (std::none_of(kept_.begin(), kept_.end(), [&](const Kept& kept) {

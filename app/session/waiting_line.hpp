@@ -10,6 +10,7 @@
 #include "app/session/camp.hpp"
 
 #include <memory>
+#include <mutex>
 
 namespace quarterstep
 {
@@ -50,7 +51,9 @@ class WaitingLine
     /// A person, never a plan, takes a promise back. False: nothing was promised.
     bool takeBack(const std::string& person, Purpose purpose);
 
-    /// Who gets which pair and why. Throws Error cancelled.
+    /// Who gets which pair and why. Begins where the plan before ended (that of a copy counts too), so that
+    /// planning again is quick; which of equally good plans comes out may depend on it. Throws Error
+    /// cancelled.
     [[nodiscard]] LineAnswer plan(const Job& job = {}) const;
 
     /// All promises as a list that `assign --told` and restore() read.
@@ -83,6 +86,12 @@ class WaitingLine
         Promise promise; ///< parts are found again by name
     };
 
+    /// Where the plan before ended; shared by copies, which may plan on other threads.
+    struct Before {
+        std::mutex mutex;
+        std::vector<double> prices;
+    };
+
     [[nodiscard]] std::shared_ptr<const Person> judged(const PersonRecord& record) const;
     void judgeAgain(const Job& job);
     void put(std::shared_ptr<const Person> person);
@@ -101,6 +110,7 @@ class WaitingLine
     std::shared_ptr<const Box> shelf_;
     std::vector<std::shared_ptr<const Person>> people_;
     std::vector<Kept> kept_;
+    std::shared_ptr<Before> before_ = std::make_shared<Before>();
     std::uint64_t version_ = 0;
 };
 
