@@ -59,33 +59,40 @@ CampNotOpened::CampNotOpened(std::vector<Finding> findings)
 
 Camp Camp::open(const std::string& folder, Ledger::Mode mode)
 {
+    return open(readCampFiles(folder), mode);
+}
+
+Camp Camp::open(CampFiles files, Ledger::Mode mode)
+{
     Camp camp;
-    camp.folder_ = folder;
-    camp.readFiles();
+    camp.folder_ = std::move(files.folder);
+    camp.file_ = std::move(files.stock);
+    camp.rules_ = std::move(files.rules);
+    camp.findings_ = std::move(files.findings);
+    camp.takeLines();
     camp.openLedger(mode);
     return camp;
 }
 
-void Camp::readFiles()
+CampFiles readCampFiles(const std::string& folder)
 {
-    auto stock = readStockFile(stockPath(folder_));
+    auto stock = readStockFile(stockPath(folder));
     auto found = stock.findings;
-    const auto rulesPath = folder_ + "/rules.yaml";
+    FittingRules rules;
+    const auto rulesPath = folder + "/rules.yaml";
     if (exists(rulesPath)) {
-        auto rules = readRulesFile(rulesPath);
-        found.insert(found.end(), rules.findings.begin(), rules.findings.end());
-        rules_ = std::move(rules.value);
+        auto read = readRulesFile(rulesPath);
+        found.insert(found.end(), read.findings.begin(), read.findings.end());
+        rules = std::move(read.value);
     } else {
-        rules_ = defaultRules();
+        rules = defaultRules();
         found.push_back(aboutFile(Severity::note, rulesPath, "rules-default",
                                   {QS_SAY("core", "there is no rules.yaml; the rules built in apply"), {}}));
     }
     if (std::any_of(found.begin(), found.end(),
                     [](const Finding& f) { return f.severity == Severity::error; }))
         throw CampNotOpened(std::move(found));
-    file_ = std::move(stock.value);
-    takeLines();
-    findings_ = std::move(found);
+    return {folder, std::move(stock.value), std::move(rules), std::move(found)};
 }
 
 void Camp::openLedger(Ledger::Mode mode)

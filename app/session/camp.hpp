@@ -12,6 +12,16 @@
 namespace quarterstep
 {
 
+/// The files of a camp folder, read and checked.
+struct CampFiles {
+    std::string folder;
+    StockFile stock;
+    FittingRules rules;
+    std::vector<Finding> findings;
+};
+/// The long part of opening, on whatever thread. Throws CampNotOpened (3) with everything found.
+[[nodiscard]] CampFiles readCampFiles(const std::string& folder);
+
 class Camp
 {
   public:
@@ -21,6 +31,8 @@ class Camp
     /// was written, with chain-broken. Throws CampNotOpened (3) with everything found in the files,
     /// and what Ledger::open and writeBack throw.
     [[nodiscard]] static Camp open(const std::string& folder, Ledger::Mode mode);
+    /// The same with files that were read before, on the thread that will use the camp.
+    [[nodiscard]] static Camp open(CampFiles files, Ledger::Mode mode);
 
     [[nodiscard]] const std::string& folder() const { return folder_; }
     [[nodiscard]] const std::string& site() const { return file_.site; }
@@ -77,7 +89,6 @@ class Camp
     };
 
   private:
-    void readFiles();
     void openLedger(Ledger::Mode mode);
     void take(WriteBackResult result);
     void takeLines();

@@ -178,6 +178,11 @@ Connection::Connection(const std::string& location, Access access, int busyMs)
     throw error;
 }
 
+void Connection::setPatience(int ms)
+{
+    engine_->setPatience(ms);
+}
+
 Connection::~Connection()
 {
     transactions_.reset();

@@ -105,6 +105,9 @@ class Connection
     Connection& operator=(const Connection&) = delete;
     ~Connection();
 
+    /// From now on waits this long for locks (a ledger in a file).
+    void setPatience(int ms);
+
     /// Throws the StoreError that belongs to the failure, as everything below.
     [[nodiscard]] Statement prepare(const char* sql);
     void execute(const std::string& sql);

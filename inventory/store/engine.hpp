@@ -42,6 +42,7 @@ class StoreEngine
     /// How long a statement is repeated that found the ledger held by others, in ms; 0 where the database
     /// waits by itself.
     [[nodiscard]] virtual int patienceMs() const = 0;
+    virtual void setPatience(int ms) = 0;
     /// Whether BEGIN and COMMIT are prepared as well; a server is told them as they are, since only then its
     /// driver says that a COMMIT rolled back.
     [[nodiscard]] virtual bool preparesTransactions() const = 0;

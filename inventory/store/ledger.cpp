@@ -108,4 +108,9 @@ void Ledger::introduce(const std::string& site, const std::vector<Balance>& coun
     });
 }
 
+void Ledger::setPatience(int ms)
+{
+    inside_->connection->setPatience(ms);
+}
+
 } // namespace quarterstep

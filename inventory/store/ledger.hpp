@@ -169,6 +169,9 @@ class Ledger
     /// All of them in one transaction, or none.
     void putPersons(const std::vector<LedgerPerson>& persons);
     /// What the keeper settled for this ledger; empty when it is not set. An empty value takes it away.
+    /// How long to wait for others who write before ledger-locked is thrown; two seconds at first. A window
+    /// waits a blink and repeats, so that it stays alive.
+    void setPatience(int ms);
     [[nodiscard]] std::string setting(const std::string& name) const;
     void setSetting(const std::string& name, const std::string& value);
     [[nodiscard]] std::optional<LedgerPerson> person(const std::string& code) const;

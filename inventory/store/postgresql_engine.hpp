@@ -21,6 +21,7 @@ class PostgresqlEngine : public StoreEngine
     [[nodiscard]] FailureKind kindOf(const std::string& code) const override;
     [[nodiscard]] bool readsRowByRow() const override { return false; }
     [[nodiscard]] int patienceMs() const override { return 0; }
+    void setPatience(int /*ms*/) override {} // the server waits as it was told when it was connected to
     [[nodiscard]] bool preparesTransactions() const override { return false; }
     [[nodiscard]] const char* beginWriting() const override;
     [[nodiscard]] const char* beginReading() const override;

@@ -20,6 +20,7 @@ class SqliteEngine : public StoreEngine
     [[nodiscard]] FailureKind kindOf(const std::string& code) const override;
     [[nodiscard]] bool readsRowByRow() const override { return true; }
     [[nodiscard]] int patienceMs() const override { return busyMs_; }
+    void setPatience(int ms) override { busyMs_ = ms; }
     [[nodiscard]] bool preparesTransactions() const override { return true; }
     [[nodiscard]] const char* beginWriting() const override { return "BEGIN IMMEDIATE"; }
     [[nodiscard]] const char* beginReading() const override { return "BEGIN"; }
