@@ -11,7 +11,7 @@
 #include "inventory/store/place.hpp"
 #include "inventory/store/sql_link.hpp"
 
-#include <QtGlobal>
+#include <QString>
 
 #include <mutex>
 

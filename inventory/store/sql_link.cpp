@@ -19,7 +19,9 @@ StoreFailure failureIn(const QSqlError& error)
 {
     StoreFailure failure;
     failure.code = error.nativeErrorCode().toStdString();
-    failure.text = error.text().toStdString();
+    // The server says more in further lines, and the driver its name; a finding is one line.
+    const auto said = error.databaseText().isEmpty() ? error.text() : error.databaseText();
+    failure.text = said.section(QLatin1Char('\n'), 0, 0).trimmed().toStdString();
     return failure;
 }
 
