@@ -1,9 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tests/command/case_runner.hpp"
 
-#include <QSqlDatabase>
-#include <QSqlError>
-#include <QSqlQuery>
+#include "inventory/store/connection.hpp"
 
 #include <filesystem>
 #include <fstream>
@@ -52,7 +50,7 @@ void redirect(const std::string& path, int flags, int descriptor)
 
 struct CaseRunner::Locks {
     int folder = -1;
-    QString connection;
+    std::unique_ptr<Connection> ledger;
 };
 
 CaseRunner::CaseRunner(const CaseFile& file)
@@ -130,12 +128,8 @@ void CaseRunner::makeReady(const std::string& line)
         if (::flock(locks_->folder, LOCK_EX) != 0)
             throw std::runtime_error("the folder could not be locked");
     } else if (words[0] == "lock-ledger") {
-        locks_->connection = QString::fromStdString(results_);
-        auto ledger = QSqlDatabase::addDatabase(QStringLiteral("QSQLITE"), locks_->connection);
-        ledger.setDatabaseName(QString::fromStdString(path.string()));
-        if (!ledger.open() || !QSqlQuery(ledger).exec(QStringLiteral("BEGIN EXCLUSIVE")))
-            throw std::runtime_error("the ledger could not be locked: " +
-                                     ledger.lastError().text().toStdString());
+        locks_->ledger = std::make_unique<Connection>(path.string(), Connection::Access::readWrite, 200);
+        locks_->ledger->execute("BEGIN EXCLUSIVE");
     } else {
         throw std::runtime_error("unknown word in prepare: " + words[0]);
     }
@@ -166,11 +160,7 @@ void CaseRunner::unblock()
     if (locks_->folder >= 0)
         ::close(locks_->folder);
     locks_->folder = -1;
-    if (!locks_->connection.isEmpty()) {
-        QSqlDatabase::database(locks_->connection, false).close();
-        QSqlDatabase::removeDatabase(locks_->connection);
-    }
-    locks_->connection.clear();
+    locks_->ledger.reset();
 }
 
 Ran CaseRunner::run(const std::vector<std::string>& words, const std::string& input) const

@@ -14,7 +14,7 @@ find . -name CMakeLists.txt -not -path './build*' -exec cat {} + |
     sort -u > "$work/wanted"
 # What is needed without being looked for by find_package: compiler, tools, plugins, fonts, GLPK, libsodium, a
 # server and what the bench compares with.
-printf '%s\n' g++ libglpk-dev cmake ninja-build libqt6sql6-sqlite libsodium-dev fonts-dejavu-core ccache zbar-tools \
+printf '%s\n' g++ libglpk-dev cmake ninja-build libsodium-dev fonts-dejavu-core ccache zbar-tools \
     poppler-utils fonts-lohit-deva postgresql-15 libqt6sql6-psql \
     > "$work/needed"
 # Libraries that CMake finds without a package of its own.
