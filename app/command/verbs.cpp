@@ -199,7 +199,7 @@ const std::vector<VerbRow>& verbTable()
          "",
          0,
          0,
-         {"--camp", "--profile", "--priors", "--explain-entry", "--json"},
+         {"--camp", "--profile", "--priors", "--witnesses", "--explain-entry", "--json"},
          {"--camp"},
          {"quarterstep audit --camp orrowen"},
          runAudit},
