@@ -47,6 +47,17 @@ Sentence recordDetail(const Truth& recorded, const EntryHypothesis& hypothesis)
     return {QS_SAY("core", "recorded %1; what was measured beside it does not fit"), {truthText(recorded)}};
 }
 
+/// Whether anything was measured that could speak of a slip of this kind; otherwise it is not testable, and
+/// left out.
+bool testable(SlipKind kind, const WitnessFit& recorded)
+{
+    if (kind == S::additionLeftOut || kind == S::additionAsNearPower)
+        return recorded.addition;
+    if (kind == S::monocularPd || kind == S::nearPdAsDistance)
+        return recorded.pd;
+    return recorded.powers;
+}
+
 /// Hypotheses of one truth into one class.
 std::vector<SlipClass> entryClasses(const JudgedHandOver& judged, const SlipScene& scene,
                                     const WitnessFit& null, const SlipModel& model)
@@ -58,6 +69,8 @@ std::vector<SlipClass> entryClasses(const JudgedHandOver& judged, const SlipScen
     std::vector<std::optional<Truth>> truths;
     for (auto& hypothesis : entryHypotheses(judged, scene, model)) {
         auto& member = hypothesis.member;
+        if (!testable(member.kind, null))
+            continue;
         const double density = densityOf(hypothesis, judged, null, model);
         member.witnesses = std::exp(std::clamp(density - null.logDensity, -600.0, 600.0));
         const auto truth =
