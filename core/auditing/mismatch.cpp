@@ -151,6 +151,7 @@ void lookInBox(JudgedHandOver& judged, const FittingRules& rules, const BoxThen&
     CandidateOptions options;
     options.index = box.index;
     options.alike = false;
+    options.misses = false;
     auto lists = findCandidates(*judged.need, box.lines, *judged.profile, rules.settings, options);
     const auto acceptable = [](const Candidate& candidate) { return candidate.fit.acceptable(); };
     judged.acceptableGroups =

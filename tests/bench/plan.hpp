@@ -83,6 +83,8 @@ void planPlanning(Plan& plan);
 void planSearch(Plan& plan);
 /// Measured at once, by the clock on the wall: a commit waits for the disk, which takes no processor time.
 void planLedger(Plan& plan);
+/// Measured at once, by the clock on the wall as well.
+void planAudit(Plan& plan);
 /// Whatever the plan wants.
 inline void planGroup(Plan& plan)
 {
@@ -95,6 +97,8 @@ inline void planGroup(Plan& plan)
     planSearch(plan);
     if (plan.wants("ledger"))
         planLedger(plan);
+    if (plan.wants("audit"))
+        planAudit(plan);
 }
 
 } // namespace quarterstep::bench
