@@ -299,22 +299,47 @@ class Faces
                            [&](const Movement& movement) { return movement.line == name; });
     }
 
+    /// Density of J0 and J45 of a piece that is off: its cylinder is right or not, as likely.
+    [[nodiscard]] double offCylinder(const PowerVector& off) const
+    {
+        const auto both = [&](double spread) { return gauss(off.j0, spread) * gauss(off.j45, spread); };
+        return 0.5 * both(model_.focimeterJ) + 0.5 * both(offLabelJ);
+    }
+
+    /// Density of M of both lenses of a pair that is off: both by as much, or each by its own, as likely.
+    [[nodiscard]] double offPair(double right, double left) const
+    {
+        const double scatter = model_.focimeterM;
+        const double alike = gauss((right + left) / 2.0, std::hypot(scatter / std::sqrt(2.0), offLabelM)) *
+                             gauss(right - left, scatter * std::sqrt(2.0));
+        const double each = std::hypot(scatter, offLabelM);
+        return 0.5 * alike + 0.5 * gauss(right, each) * gauss(left, each);
+    }
+
     /// Density of the readings where the lenses of these eyes are off in a way nobody knows.
     [[nodiscard]] double logOff(bool right, bool left) const
     {
         auto onFace = supply_;
         double density = 0.0;
+        PerEye<std::optional<double>> spheres;
         for (const Eye eye : bothEyes) {
             const auto& reading = judged_.facts.later->pair.of(eye);
             if (!reading)
                 continue;
-            const bool off = eye == Eye::right ? right : left;
-            density += logScatter(toPowerVector(*reading) - toPowerVector(supply_.of(eye)),
-                                  off ? offLabelM : model_.focimeterM, off ? offLabelJ : model_.focimeterJ,
-                                  off ? 0.0 : model_.farShare);
-            if (off)
-                onFace.of(eye) = *reading;
+            const auto off = toPowerVector(*reading) - toPowerVector(supply_.of(eye));
+            if (!(eye == Eye::right ? right : left)) {
+                density += logScatter(off, model_.focimeterM, model_.focimeterJ, model_.farShare);
+                continue;
+            }
+            density += std::log(offCylinder(off));
+            spheres.of(eye) = off.m;
+            onFace.of(eye) = *reading;
         }
+        if (spheres.right && spheres.left)
+            density += std::log(offPair(*spheres.right, *spheres.left));
+        else if (spheres.right || spheres.left)
+            density += std::log(gauss(spheres.right ? *spheres.right : *spheres.left,
+                                      std::hypot(model_.focimeterM, offLabelM)));
         return density + acuitiesOf(judged_, recorded_, onFace, model_).logDensity;
     }
 

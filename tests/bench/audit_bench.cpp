@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The audit of a whole ledger: hand-overs of the sample camp over and over, one a minute, replayed and judged
-// again. Measured by the clock on the wall, since reading, chaining and judging share it: entries a second with
-// one and with two judges, memory over what was there before, and how the processor time grows with the ledger.
-// QS_LONG=1 goes on to a million.
+// again. Measured by the clock on the wall, since reading, chaining and judging share it: entries a second
+// with one and with two judges, memory over what was there before, and how the processor time grows with the
+// ledger. QS_LONG=1 goes on to a million.
 #include "app/session/audit.hpp"
 #include "app/session/hand_over.hpp"
 #include "inventory/text/prescription_table.hpp"
@@ -88,7 +88,8 @@ void fillLedger(const BenchCamp& folder, std::size_t count)
     const std::size_t round = known.size() * 300;
     for (std::size_t i = 0; i < count; ++i) {
         if (i > 0 && i % round == 0)
-            batch.push_back(delivery(camp, static_cast<int>(round), start + static_cast<std::int64_t>(i) * 60'000));
+            batch.push_back(
+                delivery(camp, static_cast<int>(round), start + static_cast<std::int64_t>(i) * 60'000));
         auto entry = known[i % known.size()];
         entry.person = "P" + std::to_string(i);
         entry.atMs = start + static_cast<std::int64_t>(i) * 60'000;
@@ -119,8 +120,8 @@ double processorSeconds()
 }
 
 struct Audited {
-    double seconds = 0.0;   ///< by the clock on the wall
-    double processor = 0.0; ///< of all threads
+    double seconds = 0.0;    ///< by the clock on the wall
+    double processor = 0.0;  ///< of all threads
     long extraKilobytes = 0; ///< most, over what was there before
     std::int64_t judged = 0;
     std::map<AuditClass, std::int64_t> classes;
@@ -166,13 +167,13 @@ void planAudit(Plan& plan)
         const auto two = auditedWith(folder.path, 2);
         if (alone.classes != two.classes || alone.judged != static_cast<std::int64_t>(size))
             plan.disagree("the audit of " + std::to_string(size) + " hand-overs with one and two judges");
-        plan.note("audit/" + std::to_string(size) + " hand-overs: " +
-                  std::to_string(std::lround(double(size) / alone.seconds)) + " a second with one judge, " +
-                  std::to_string(std::lround(double(size) / two.seconds)) + " with two; " +
-                  std::to_string(std::lround(double(size) / alone.processor)) + " and " +
+        plan.note("audit/" + std::to_string(size) +
+                  " hand-overs: " + std::to_string(std::lround(double(size) / alone.seconds)) +
+                  " a second with one judge, " + std::to_string(std::lround(double(size) / two.seconds)) +
+                  " with two; " + std::to_string(std::lround(double(size) / alone.processor)) + " and " +
                   std::to_string(std::lround(double(size) / two.processor)) +
-                  " a second of processor time; at most " +
-                  std::to_string(alone.extraKilobytes / 1024) + " MiB over what was there");
+                  " a second of processor time; at most " + std::to_string(alone.extraKilobytes / 1024) +
+                  " MiB over what was there");
         one.push_back(alone);
     }
     const double grown = std::log(double(sizes.back()) / double(sizes.front()));
