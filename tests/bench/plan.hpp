@@ -90,6 +90,8 @@ void planSearch(Plan& plan);
 void planLedger(Plan& plan);
 /// The same on a server, beside its own client program.
 void planShared(Plan& plan);
+/// Measured at once, by the clock on the wall as well.
+void planAudit(Plan& plan);
 /// Whatever the plan wants.
 inline void planGroup(Plan& plan)
 {
@@ -104,6 +106,8 @@ inline void planGroup(Plan& plan)
         planLedger(plan);
     if (plan.wants("shared"))
         planShared(plan);
+    if (plan.wants("audit"))
+        planAudit(plan);
 }
 
 } // namespace quarterstep::bench

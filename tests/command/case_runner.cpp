@@ -2,6 +2,7 @@
 #include "tests/command/case_runner.hpp"
 
 #include "inventory/store/connection.hpp"
+#include "tests/command/case_ledger.hpp"
 
 #include <filesystem>
 #include <fstream>
@@ -95,6 +96,15 @@ bool CaseRunner::makeChange(const std::vector<std::string>& words)
                                      ran.err);
         return true;
     }
+    if (words[0] == "rewrite") {
+        rewriteEntry(path.string(), words.at(2), words.at(3));
+        return true;
+    }
+    if (words[0] == "fill") {
+        const auto filled = withEntries(contentOf(path.string()), folder_ + "/camp/ledger.sqlite");
+        std::ofstream(path, std::ios::binary) << filled;
+        return true;
+    }
     if (words[0] == "edit") {
         replaceOnce(path, words.at(2), words.at(3));
         return true;
@@ -168,6 +178,8 @@ Ran CaseRunner::run(const std::vector<std::string>& words, const std::string& in
     const std::string in = results_ + "/in";
     std::ofstream(in, std::ios::binary) << input;
     std::vector<std::string> texts = words;
+    for (auto& text : texts)
+        text = withEntries(text, folder_ + "/camp/ledger.sqlite");
     texts.at(0) = std::string(QS_BINARY_DIR) + "/bin/quarterstep";
     const pid_t child = ::fork();
     if (child == 0) {
