@@ -29,6 +29,8 @@ std::span<const HelpTopic> helpTopics()
          auditHelpText},
         {"durability", QT_TRANSLATE_NOOP("command", "what is promised about records, and how it is tested"),
          durabilityHelpText},
+        {"exchange", QT_TRANSLATE_NOOP("command", "prescriptions from elsewhere, and in open standards"),
+         exchangeHelpText},
         {"files", QT_TRANSLATE_NOOP("command", "files, exit codes and the codes of findings"), filesHelpText},
     };
     return topics;

@@ -1,0 +1,166 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// import --as FORMAT: prescriptions of other programs and instruments as a prescription table. The whole file
+// is read first; with a bad row no file is written unless rows may be skipped.
+#include "app/command/exchange.hpp"
+#include "app/command/kept_work.hpp"
+#include "app/command/output.hpp"
+#include "app/session/wording.hpp"
+#include "inventory/text/record_text.hpp"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+#include <array>
+#include <cstdio>
+
+#include <unistd.h>
+
+namespace quarterstep
+{
+namespace
+{
+
+constexpr std::array readable{ExchangeFormat::fhir};
+
+QJsonObject jsonFinding(const Finding& finding)
+{
+    constexpr const char* severities[] = {"note", "caution", "error"};
+    return {{"severity", severities[static_cast<std::size_t>(finding.severity)]},
+            {"line", finding.position.line},
+            {"column", finding.position.column},
+            {"code", jsonText(finding.code)},
+            {"sentence", say(finding.sentence)}};
+}
+
+QJsonArray jsonFindings(const std::vector<Finding>& findings)
+{
+    QJsonArray array;
+    for (const auto& finding : findings)
+        array.append(jsonFinding(finding));
+    return array;
+}
+
+QJsonObject jsonRow(const TableRow& row)
+{
+    QJsonObject cells;
+    if (row.record) {
+        for (const auto& [name, cell] : recordCells(*row.record))
+            cells.insert(QString::fromStdString(name), jsonText(cell));
+        for (const auto& [name, cell] : row.record->otherColumns)
+            cells.insert(QString::fromStdString(name), jsonText(cell));
+    }
+    return {{"person", jsonTextOrNull(row.person)},
+            {"line", row.line},
+            {"taken", row.record.has_value()},
+            {"cells", cells},
+            {"findings", jsonFindings(row.findings)}};
+}
+
+/// What was read of a row, in one line.
+QString readingOf(const TableRow& row)
+{
+    const auto begin = commandWords(QT_TRANSLATE_NOOP("command", "line %1: %2"))
+                           .arg(row.line)
+                           .arg(ltr(row.person.empty() ? "?" : row.person));
+    if (!row.record)
+        return begin + QStringLiteral("; ") + commandWords(QT_TRANSLATE_NOOP("command", "refused"));
+    QStringList parts;
+    for (const auto& [name, cell] : recordCells(*row.record))
+        if (name != "person")
+            parts << ltr(name + " " + cell);
+    return begin + QStringLiteral("; ") + parts.join(QStringLiteral("; "));
+}
+
+struct Count {
+    int taken = 0;
+    int refused = 0;
+};
+
+void showPreview(const ImportedRows& rows, Output& out)
+{
+    for (const auto& row : rows.value)
+        out.line(readingOf(row));
+}
+
+/// A line of progress on a terminal, written over; nothing elsewhere.
+std::function<void(std::size_t, std::size_t)> progressOnTerminal()
+{
+    if (::isatty(STDERR_FILENO) == 0)
+        return {};
+    return [](std::size_t done, std::size_t of) {
+        std::fprintf(stderr, "\r%zu / %zu%s", done, of, done == of ? "\r\x1b[K" : "");
+    };
+}
+
+ImportedRows readAll(const CommandLine& line, Output& out)
+{
+    ImportOptions options;
+    options.today = todayIso();
+    options.progress = progressOnTerminal();
+    if (line.arguments.size() != 1)
+        refuseUsage("arguments-missing",
+                    {QS_SAY("core", "`import --as %1` needs one FILE, or - for standard input"),
+                     {line.value("--as")}});
+    auto rows = importFile(formatOf(line, readable), line.arguments.front(), options);
+    out.tell(rows.findings);
+    if (!rows.usable())
+        throw FilesNotRead();
+    for (const auto& row : rows.value)
+        out.tell(row.findings);
+    return rows;
+}
+
+/// Names the rows left out; throws FilesNotRead where none may be.
+void allowSkipping(const CommandLine& line, const ImportedRows& rows, Output& out)
+{
+    for (const auto& row : rows.value)
+        if (!row.record && line.has("--skip-bad-rows"))
+            out.tell(Severity::caution, {line.arguments.front(), row.line, 0}, "row-skipped",
+                     {QS_SAY("core", "row of %1 left out"), {row.person}});
+    if (line.has("--skip-bad-rows"))
+        return;
+    out.tell(
+        Severity::error, Position{}, "nothing-written",
+        {QS_SAY("core", "nothing was written; mend what stands above, or leave it out with --skip-bad-rows"),
+         {}});
+    throw FilesNotRead();
+}
+
+} // namespace
+
+int importPrescriptions(const CommandLine& line, Output& out)
+{
+    const auto rows = readAll(line, out);
+    Count count;
+    for (const auto& row : rows.value)
+        ++(row.record ? count.taken : count.refused);
+    const bool dry = line.has("--dry-run");
+    if (count.refused > 0 && line.has("--output") && !dry)
+        allowSkipping(line, rows, out);
+    if (line.has("--output") && !dry)
+        writeNewFile(line.value("--output"), tableText(rows.value));
+    if (line.has("--json")) {
+        QJsonArray persons;
+        for (const auto& row : rows.value)
+            persons.append(jsonRow(row));
+        out.json(QJsonObject{{"format", jsonText(line.value("--as"))},
+                             {"persons", persons},
+                             {"findings", jsonFindings(rows.findings)},
+                             {"taken", count.taken},
+                             {"refused", count.refused},
+                             {"dry_run", dry}});
+    } else if (dry) {
+        showPreview(rows, out);
+    } else if (!line.has("--output")) {
+        out.text(QString::fromStdString(tableText(rows.value)));
+    }
+    if (!line.has("--json") && (dry || line.has("--output")))
+        out.line(commandWords(QT_TRANSLATE_NOOP("command", "prescriptions taken %1, refused %2"))
+                     .arg(count.taken)
+                     .arg(count.refused));
+    if (dry && !line.has("--json"))
+        out.line(commandWords(QT_TRANSLATE_NOOP("command", "dry run: nothing was written")));
+    return count.refused > 0 ? Exit::badData : Exit::done;
+}
+
+} // namespace quarterstep
