@@ -17,9 +17,12 @@ namespace quarterstep
 namespace
 {
 
-constexpr std::array writable{ExchangeFormat::fhir, ExchangeFormat::fhirAlone};
+constexpr std::array writable{ExchangeFormat::fhir, ExchangeFormat::fhirAlone, ExchangeFormat::jsonLines,
+                              ExchangeFormat::table};
 
-FittingRules rulesOf(const CommandLine& line, Output& out)
+} // namespace
+
+FittingRules rulesOfExchange(const CommandLine& line, Output& out)
 {
     if (line.has("--camp") && line.has("--rules"))
         refuseUsage("option-missing",
@@ -38,8 +41,7 @@ FittingRules rulesOf(const CommandLine& line, Output& out)
     return std::move(rules.value);
 }
 
-/// The persons to export. With a bad row nothing leaves, unless rows may be skipped.
-std::vector<PersonRecord> personsOf(const CommandLine& line, Output& out)
+std::vector<PersonRecord> personsToExport(const CommandLine& line, Output& out)
 {
     const auto table = readTable(line, out);
     if (table.anyBadRow() && !line.has("--skip-bad-rows")) {
@@ -64,8 +66,6 @@ std::vector<PersonRecord> personsOf(const CommandLine& line, Output& out)
                           Exit::badData);
     return persons;
 }
-
-} // namespace
 
 ExchangeFormat formatOf(const CommandLine& line, std::span<const ExchangeFormat> formats)
 {
@@ -112,9 +112,9 @@ int exportPrescriptions(const CommandLine& line, Output& out)
                     {QS_SAY("core", "`export --as %1` needs the prescription table"), {line.value("--as")}});
     if (line.has("--json"))
         refuseUsage("option-value", {QS_SAY("core", "--as names the format; leave --json out"), {}});
-    const auto rules = rulesOf(line, out);
+    const auto rules = rulesOfExchange(line, out);
     const auto profile = matchOptions(line, rules).profile;
-    const auto persons = stampedWith(rules, profile, personsOf(line, out));
+    const auto persons = stampedWith(rules, profile, personsToExport(line, out));
     if (format == ExchangeFormat::fhirAlone && persons.size() != 1)
         refuseUsage("option-missing",
                     {QS_SAY("core", "%1 is for one person; add --person CODE"), {line.value("--as")}});

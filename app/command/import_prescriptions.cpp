@@ -6,6 +6,7 @@
 #include "app/command/output.hpp"
 #include "app/session/wording.hpp"
 #include "inventory/text/record_text.hpp"
+#include "inventory/text/source_text.hpp"
 
 #include <QCoreApplication>
 
@@ -20,7 +21,13 @@ namespace quarterstep
 namespace
 {
 
-constexpr std::array readable{ExchangeFormat::fhir};
+constexpr std::array readable{ExchangeFormat::fhir, ExchangeFormat::jsonLines, ExchangeFormat::table};
+
+/// What was read, and of a table also how it was understood.
+struct Taken {
+    ImportedRows rows;
+    std::optional<MappedTable> table;
+};
 
 QJsonObject jsonFinding(const Finding& finding)
 {
@@ -76,6 +83,44 @@ struct Count {
     int refused = 0;
 };
 
+/// How a table was understood: its map as a file of maps, and what was counted.
+void showMap(const MappedTable& table, Output& out)
+{
+    out.text(QString::fromStdString(writeTableMap(table.map)));
+    out.line(commandWords(QT_TRANSLATE_NOOP("command",
+                                            "decimals: %1; cylinders: minus %2, plus %3, without a sign %4"))
+                 .arg(table.commaDecimals ? commandWords(QT_TRANSLATE_NOOP("command", "comma"))
+                                          : commandWords(QT_TRANSLATE_NOOP("command", "point")))
+                 .arg(table.minusCylinders)
+                 .arg(table.plusCylinders)
+                 .arg(table.unsignedCylinders));
+    QStringList names;
+    for (const auto& name : table.notUnderstood)
+        names << ltr(name);
+    if (!names.isEmpty())
+        out.line(commandWords(QT_TRANSLATE_NOOP("command", "not understood, kept: %1"))
+                     .arg(names.join(QStringLiteral(", "))));
+}
+
+QJsonObject jsonMap(const MappedTable& table)
+{
+    QJsonArray columns;
+    for (const auto& mapped : table.map.columns)
+        columns.append(
+            QJsonObject{{"heading", jsonText(mapped.heading)}, {"target", jsonText(mapped.target)}});
+    QJsonArray unknown;
+    for (const auto& name : table.notUnderstood)
+        unknown.append(jsonText(name));
+    return {{"separator", QString(QLatin1Char(table.map.separator))},
+            {"comma_decimals", table.commaDecimals},
+            {"minus_cylinders", table.minusCylinders},
+            {"plus_cylinders", table.plusCylinders},
+            {"unsigned_cylinders", table.unsignedCylinders},
+            {"unsigned_spheres", table.unsignedSpheres},
+            {"columns", columns},
+            {"not_understood", unknown}};
+}
+
 void showPreview(const ImportedRows& rows, Output& out)
 {
     for (const auto& row : rows.value)
@@ -92,22 +137,51 @@ std::function<void(std::size_t, std::size_t)> progressOnTerminal()
     };
 }
 
-ImportedRows readAll(const CommandLine& line, Output& out)
+template <class T>
+T usableOrTold(Reading<T> reading, Output& out)
+{
+    out.tell(reading.findings);
+    if (!reading.usable())
+        throw FilesNotRead();
+    return std::move(reading.value);
+}
+
+Taken takeTable(const CommandLine& line, const ImportOptions& options, Output& out)
+{
+    TableMap given;
+    if (line.has("--map"))
+        given = usableOrTold(
+            readTableMap(usableOrTold(readBytes(line.value("--map")), out), line.value("--map")), out);
+    const auto& path = line.arguments.front();
+    auto table = importTable(usableOrTold(readBytes(path), out), path, given, options);
+    Taken taken{{std::move(table.value.rows), std::move(table.findings)}, std::nullopt};
+    taken.table = std::move(table.value);
+    return taken;
+}
+
+Taken readAll(const CommandLine& line, Output& out)
 {
     ImportOptions options;
     options.today = todayIso();
     options.progress = progressOnTerminal();
+    const auto format = formatOf(line, readable);
     if (line.arguments.size() != 1)
         refuseUsage("arguments-missing",
                     {QS_SAY("core", "`import --as %1` needs one FILE, or - for standard input"),
                      {line.value("--as")}});
-    auto rows = importFile(formatOf(line, readable), line.arguments.front(), options);
-    out.tell(rows.findings);
-    if (!rows.usable())
-        throw FilesNotRead();
-    for (const auto& row : rows.value)
+    if (line.has("--map") && format != ExchangeFormat::table)
+        refuseUsage("option-value", {QS_SAY("core", "--map goes with --as table"), {}});
+    auto taken = format == ExchangeFormat::table
+                     ? takeTable(line, options, out)
+                     : Taken{importFile(format, line.arguments.front(), options), {}};
+    out.tell(taken.rows.findings);
+    for (const auto& row : taken.rows.value)
         out.tell(row.findings);
-    return rows;
+    if (!taken.rows.usable() && taken.table && line.has("--dry-run"))
+        showMap(*taken.table, out); // what was understood helps to write a map
+    if (!taken.rows.usable())
+        throw FilesNotRead();
+    return taken;
 }
 
 /// Names the rows left out; throws FilesNotRead where none may be.
@@ -130,7 +204,8 @@ void allowSkipping(const CommandLine& line, const ImportedRows& rows, Output& ou
 
 int importPrescriptions(const CommandLine& line, Output& out)
 {
-    const auto rows = readAll(line, out);
+    const auto taken = readAll(line, out);
+    const auto& rows = taken.rows;
     Count count;
     for (const auto& row : rows.value)
         ++(row.record ? count.taken : count.refused);
@@ -143,13 +218,18 @@ int importPrescriptions(const CommandLine& line, Output& out)
         QJsonArray persons;
         for (const auto& row : rows.value)
             persons.append(jsonRow(row));
-        out.json(QJsonObject{{"format", jsonText(line.value("--as"))},
-                             {"persons", persons},
-                             {"findings", jsonFindings(rows.findings)},
-                             {"taken", count.taken},
-                             {"refused", count.refused},
-                             {"dry_run", dry}});
+        QJsonObject answer{{"format", jsonText(line.value("--as"))},
+                           {"persons", persons},
+                           {"findings", jsonFindings(rows.findings)},
+                           {"taken", count.taken},
+                           {"refused", count.refused},
+                           {"dry_run", dry}};
+        if (taken.table)
+            answer.insert("map", jsonMap(*taken.table));
+        out.json(answer);
     } else if (dry) {
+        if (taken.table)
+            showMap(*taken.table, out);
         showPreview(rows, out);
     } else if (!line.has("--output")) {
         out.text(QString::fromStdString(tableText(rows.value)));

@@ -3,6 +3,7 @@
 
 #include "core/fitting/recommendation.hpp"
 #include "inventory/exchange/fhir.hpp"
+#include "inventory/exchange/json_lines.hpp"
 #include "inventory/text/source_text.hpp"
 
 #include <array>
@@ -13,8 +14,9 @@ namespace quarterstep
 namespace
 {
 
-constexpr std::array formats{std::pair{ExchangeFormat::fhir, "fhir"},
-                             std::pair{ExchangeFormat::fhirAlone, "fhir-alone"}};
+constexpr std::array formats{
+    std::pair{ExchangeFormat::fhir, "fhir"}, std::pair{ExchangeFormat::fhirAlone, "fhir-alone"},
+    std::pair{ExchangeFormat::jsonLines, "json-lines"}, std::pair{ExchangeFormat::table, "table"}};
 
 } // namespace
 
@@ -34,10 +36,21 @@ std::optional<ExchangeFormat> exchangeFormatOf(const std::string& word)
     return std::nullopt;
 }
 
-ImportedRows importText(ExchangeFormat /*format*/, const std::string& bytes, const std::string& name,
+ImportedRows importText(ExchangeFormat format, const std::string& bytes, const std::string& name,
                         const ImportOptions& options)
 {
-    return readFhir(bytes, name, options);
+    if (format == ExchangeFormat::jsonLines)
+        return readJsonLines(bytes, name, options);
+    if (format != ExchangeFormat::table)
+        return readFhir(bytes, name, options);
+    auto table = importTable(bytes, name, {}, options);
+    return {std::move(table.value.rows), std::move(table.findings)};
+}
+
+Reading<MappedTable> importTable(const std::string& bytes, const std::string& name, const TableMap& given,
+                                 const ImportOptions& options)
+{
+    return readMappedTable(bytes, name, given, options);
 }
 
 ImportedRows importFile(ExchangeFormat format, const std::string& path, const ImportOptions& options)
@@ -69,6 +82,10 @@ Reading<std::string> exportText(ExchangeFormat format, std::span<const ExchangeP
 {
     if (format == ExchangeFormat::fhirAlone)
         return writeFhirAlone(persons.front(), today);
+    if (format == ExchangeFormat::jsonLines)
+        return writeJsonLines(persons);
+    if (format == ExchangeFormat::table)
+        return writeFlatTable(persons);
     return writeFhirBundle(persons, today);
 }
 

@@ -4,6 +4,7 @@
 #pragma once
 
 #include "inventory/exchange/exchange.hpp"
+#include "inventory/exchange/mapped_table.hpp"
 
 #include <optional>
 #include <span>
@@ -13,15 +14,18 @@ namespace quarterstep
 
 struct FittingRules;
 
-enum class ExchangeFormat { fhir, fhirAlone };
+enum class ExchangeFormat { fhir, fhirAlone, jsonLines, table };
 
-/// As written on the command line: fhir, fhir-alone.
+/// As written on the command line: fhir, fhir-alone, json-lines, table.
 [[nodiscard]] const char* wordOf(ExchangeFormat format);
 [[nodiscard]] std::optional<ExchangeFormat> exchangeFormatOf(const std::string& word);
 
 /// Reads text of a format. `name` stands in the findings ("clipboard").
 [[nodiscard]] ImportedRows importText(ExchangeFormat format, const std::string& bytes,
                                       const std::string& name, const ImportOptions& options);
+/// A table with the map that it was understood by, for somebody to look at first.
+[[nodiscard]] Reading<MappedTable> importTable(const std::string& bytes, const std::string& name,
+                                               const TableMap& given, const ImportOptions& options);
 /// Reads a file, or standard input for "-".
 [[nodiscard]] ImportedRows importFile(ExchangeFormat format, const std::string& path,
                                       const ImportOptions& options);

@@ -10,7 +10,6 @@
 #include <algorithm>
 #include <charconv>
 #include <cmath>
-#include <set>
 
 namespace quarterstep
 {
@@ -70,8 +69,8 @@ std::string eyeWords(const WrittenEye& eye, Eye side)
     const auto power = writePower(eye.power);
     const auto thousandth = [](double value) { return std::round(value * 1000.0) / 1000.0; };
     const auto base = baseOf(prism, side);
-    const auto byAngle = power + " " + decimalText(thousandth(base.amount)) + " base " +
-                         writeNumber(thousandth(base.degrees));
+    const auto byAngle =
+        power + " " + decimalText(thousandth(base.amount)) + " base " + writeNumber(thousandth(base.degrees));
     for (const auto& words : {power + prismWords(prism), byAngle}) {
         const auto read = parseEye(words, side);
         if (read && sameEye(read.value(), eye))
@@ -114,7 +113,7 @@ Parsed<double> machineNumber(const std::string& text, double most, bool fine)
     return thousandths / 1000.0 + 0.0;
 }
 
-std::string tableText(const std::vector<TableRow>& rows)
+std::string tableText(const std::vector<TableRow>& rows, const std::set<std::string>& without)
 {
     std::vector<std::map<std::string, std::string>> cells;
     std::set<std::string> filled{"person", "right", "left"};
@@ -135,7 +134,7 @@ std::string tableText(const std::vector<TableRow>& rows)
     }
     std::vector<std::string> header;
     for (const auto& column : tableColumns())
-        if (filled.count(column.name) > 0)
+        if (filled.count(column.name) > 0 && without.count(column.name) == 0)
             header.emplace_back(column.name);
     header.insert(header.end(), others.begin(), others.end());
     auto text = csvRow(header);
@@ -147,6 +146,25 @@ std::string tableText(const std::vector<TableRow>& rows)
         text += csvRow(row);
     }
     return text;
+}
+
+bool staysHere(const std::string& column)
+{
+    return column == "symptoms" || column == "guardian";
+}
+
+void tellStays(const PersonRecord& record, const std::string& column, std::vector<Finding>& findings)
+{
+    findings.push_back({Severity::note,
+                        record.position,
+                        "not-carried",
+                        {QS_SAY("core", "%1 of %2 stays here: it names people or is in their own words"),
+                         {column, shown(record.person)}}});
+}
+
+bool isRulesColumn(const std::string& column)
+{
+    return column == "rules_profile" || column == "rules_version" || column == "rules_hash";
 }
 
 bool hasError(const std::vector<Finding>& findings)

@@ -8,6 +8,7 @@
 
 #include <functional>
 #include <map>
+#include <set>
 #include <string>
 #include <vector>
 
@@ -62,9 +63,17 @@ class RowEnd
 /// thousandth is refused unless `fine`.
 [[nodiscard]] Parsed<double> machineNumber(const std::string& text, double most, bool fine = false);
 
-/// A prescription table (CSV) of all rows that have a record: only columns that somebody fills, then those
-/// that the table does not know.
-[[nodiscard]] std::string tableText(const std::vector<TableRow>& rows);
+/// A prescription table (CSV) of all rows that have a record: only columns that somebody fills and that are
+/// not left out, then those that the table does not know.
+[[nodiscard]] std::string tableText(const std::vector<TableRow>& rows,
+                                    const std::set<std::string>& without = {});
+
+/// Columns that are never exported: they name people or hold their own words. tellStays says so (note
+/// not-carried).
+[[nodiscard]] bool staysHere(const std::string& column);
+void tellStays(const PersonRecord& record, const std::string& column, std::vector<Finding>& findings);
+/// rules_profile, rules_version and rules_hash of an earlier export.
+[[nodiscard]] bool isRulesColumn(const std::string& column);
 
 /// Whether there is an error among findings.
 [[nodiscard]] bool hasError(const std::vector<Finding>& findings);

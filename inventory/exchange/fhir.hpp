@@ -22,7 +22,7 @@ namespace quarterstep
                                     const ImportOptions& options);
 
 /// A Bundle of type collection: a VisionPrescription each, and their Observations. `today` is the date of
-/// what has none. Findings: fhir-axis-rounded (caution), fhir-not-carried (note: symptoms, guardian and
+/// what has none. Findings: fhir-axis-rounded (caution), not-carried (note: symptoms, guardian and
 /// empty-eyed rows).
 [[nodiscard]] Reading<std::string> writeFhirBundle(std::span<const ExchangePerson> persons,
                                                    const std::string& today);

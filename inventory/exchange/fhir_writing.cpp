@@ -88,11 +88,11 @@ class ResourceWriter
     {
         std::string components;
         for (const auto& [column, cell] : recordCells(person_))
-            if (observationOf(column) == which && column != "symptoms" && column != "guardian")
+            if (observationOf(column) == which && !staysHere(column))
                 components += (components.empty() ? "" : ",") + component(column, cell);
         if (which == Goes::record)
             for (const auto& [column, cell] : person_.otherColumns)
-                if (column.rfind(fhirColumn, 0) != 0 && !cell.empty())
+                if (column.rfind(fhirColumn, 0) != 0 && !cell.empty() && !isRulesColumn(column))
                     components += (components.empty() ? "" : ",") + component(column, cell);
         if (components.empty())
             return {};
@@ -118,12 +118,9 @@ class ResourceWriter
 
     void tellNotCarried()
     {
-        for (const auto& [words, name] :
-             {std::pair{&person_.symptoms, "symptoms"}, {&person_.guardian, "guardian"}})
-            if (!words->empty())
-                tell(Severity::note, "fhir-not-carried",
-                     {QS_SAY("core", "%1 of %2 stays here: it names people or is in their own words"),
-                      {name, shown(person_.person)}});
+        for (const auto& [column, cell] : recordCells(person_))
+            if (staysHere(column))
+                tellStays(person_, column, findings_);
     }
 
   private:
@@ -138,7 +135,7 @@ class ResourceWriter
         const auto checked = checkText(cell, person_.position.file);
         const auto parsed = checked.usable() ? JsonDocument::parse(checked.value) : Reading<JsonDocument>{};
         if (!parsed.value.root() || !parsed.usable()) {
-            tell(Severity::caution, "fhir-not-carried",
+            tell(Severity::caution, "not-carried",
                  {QS_SAY("core", "the column fhir.%1 of %2 is left out: its cell is no JSON"),
                   {shown(column), shown(person_.person)}});
             return;
