@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // export --as FORMAT: a prescription table in an open standard, with the rules that were in force.
 #include "app/command/exchange.hpp"
+#include "app/command/exchange_dicom.hpp"
 #include "app/command/kept_work.hpp"
 #include "app/command/line_choices.hpp"
 #include "app/command/output.hpp"
@@ -18,7 +19,7 @@ namespace
 {
 
 constexpr std::array writable{ExchangeFormat::fhir, ExchangeFormat::fhirAlone, ExchangeFormat::jsonLines,
-                              ExchangeFormat::table};
+                              ExchangeFormat::table, ExchangeFormat::dicom};
 
 } // namespace
 
@@ -112,14 +113,20 @@ int exportPrescriptions(const CommandLine& line, Output& out)
                     {QS_SAY("core", "`export --as %1` needs the prescription table"), {line.value("--as")}});
     if (line.has("--json"))
         refuseUsage("option-value", {QS_SAY("core", "--as names the format; leave --json out"), {}});
+    const auto* dicom = format == ExchangeFormat::dicom ? &dicomWays() : nullptr; // before anything is read
+    if (dicom != nullptr && !line.has("--output") && !line.has("--dry-run"))
+        refuseUsage("option-missing", {QS_SAY("core", "`export --as dicom` needs --output FILE"), {}});
     const auto rules = rulesOfExchange(line, out);
     const auto profile = matchOptions(line, rules).profile;
     const auto persons = stampedWith(rules, profile, personsToExport(line, out));
-    if (format == ExchangeFormat::fhirAlone && persons.size() != 1)
+    if ((format == ExchangeFormat::fhirAlone || dicom != nullptr) && persons.size() != 1)
         refuseUsage("option-missing",
                     {QS_SAY("core", "%1 is for one person; add --person CODE"), {line.value("--as")}});
-    const auto written = exportText(format, persons, todayIso());
+    const auto written = dicom != nullptr ? dicom->write(persons.front(), todayIso())
+                                          : exportText(format, persons, todayIso());
     out.tell(written.findings);
+    if (!written.usable())
+        throw FilesNotRead();
     if (!line.has("--output") && !line.has("--dry-run")) {
         out.text(QString::fromStdString(written.value));
         return Exit::done;

@@ -2,6 +2,7 @@
 // import --as FORMAT: prescriptions of other programs and instruments as a prescription table. The whole file
 // is read first; with a bad row no file is written unless rows may be skipped.
 #include "app/command/exchange.hpp"
+#include "app/command/exchange_dicom.hpp"
 #include "app/command/kept_work.hpp"
 #include "app/command/output.hpp"
 #include "app/session/wording.hpp"
@@ -21,7 +22,8 @@ namespace quarterstep
 namespace
 {
 
-constexpr std::array readable{ExchangeFormat::fhir, ExchangeFormat::jsonLines, ExchangeFormat::table};
+constexpr std::array readable{ExchangeFormat::fhir, ExchangeFormat::jsonLines, ExchangeFormat::table,
+                              ExchangeFormat::dicom};
 
 /// What was read, and of a table also how it was understood.
 struct Taken {
@@ -159,21 +161,40 @@ Taken takeTable(const CommandLine& line, const ImportOptions& options, Output& o
     return taken;
 }
 
+/// Several files: what each instrument says of one patient comes together.
+Taken takeDicom(const CommandLine& line, const ImportOptions& options, Output& out)
+{
+    const auto& ways = dicomWays(); // before anything is read
+    if (line.arguments.empty())
+        refuseUsage("arguments-missing",
+                    {QS_SAY("core", "`import --as dicom` needs the FILES of the instruments"), {}});
+    std::vector<NamedBytes> files;
+    for (const auto& path : line.arguments)
+        files.push_back({path, usableOrTold(readBytes(path), out)});
+    return {ways.read(files, options), std::nullopt};
+}
+
+Taken takeOne(const CommandLine& line, ExchangeFormat format, const ImportOptions& options, Output& out)
+{
+    if (line.arguments.size() != 1)
+        refuseUsage("arguments-missing",
+                    {QS_SAY("core", "`import --as %1` needs one FILE, or - for standard input"),
+                     {line.value("--as")}});
+    if (format == ExchangeFormat::table)
+        return takeTable(line, options, out);
+    return {importFile(format, line.arguments.front(), options), std::nullopt};
+}
+
 Taken readAll(const CommandLine& line, Output& out)
 {
     ImportOptions options;
     options.today = todayIso();
     options.progress = progressOnTerminal();
     const auto format = formatOf(line, readable);
-    if (line.arguments.size() != 1)
-        refuseUsage("arguments-missing",
-                    {QS_SAY("core", "`import --as %1` needs one FILE, or - for standard input"),
-                     {line.value("--as")}});
     if (line.has("--map") && format != ExchangeFormat::table)
         refuseUsage("option-value", {QS_SAY("core", "--map goes with --as table"), {}});
-    auto taken = format == ExchangeFormat::table
-                     ? takeTable(line, options, out)
-                     : Taken{importFile(format, line.arguments.front(), options), {}};
+    auto taken =
+        format == ExchangeFormat::dicom ? takeDicom(line, options, out) : takeOne(line, format, options, out);
     out.tell(taken.rows.findings);
     for (const auto& row : taken.rows.value)
         out.tell(row.findings);

@@ -16,7 +16,8 @@ namespace
 
 constexpr std::array formats{
     std::pair{ExchangeFormat::fhir, "fhir"}, std::pair{ExchangeFormat::fhirAlone, "fhir-alone"},
-    std::pair{ExchangeFormat::jsonLines, "json-lines"}, std::pair{ExchangeFormat::table, "table"}};
+    std::pair{ExchangeFormat::jsonLines, "json-lines"}, std::pair{ExchangeFormat::table, "table"},
+    std::pair{ExchangeFormat::dicom, "dicom"}};
 
 } // namespace
 

@@ -14,9 +14,10 @@ namespace quarterstep
 
 struct FittingRules;
 
-enum class ExchangeFormat { fhir, fhirAlone, jsonLines, table };
+/// `dicom` is only a word here: its library lives in a program of its own.
+enum class ExchangeFormat { fhir, fhirAlone, jsonLines, table, dicom };
 
-/// As written on the command line: fhir, fhir-alone, json-lines, table.
+/// As written on the command line: fhir, fhir-alone, json-lines, table, dicom.
 [[nodiscard]] const char* wordOf(ExchangeFormat format);
 [[nodiscard]] std::optional<ExchangeFormat> exchangeFormatOf(const std::string& word);
 
