@@ -201,6 +201,9 @@ const std::vector<OptionRow>& optionTable()
          QT_TRANSLATE_NOOP("command", "put the ledger's counts back into stock.yaml")},
         {"--moved-here", 0, "",
          QT_TRANSLATE_NOOP("command", "this folder was moved here; the other copy is used no more")},
+        {"--as", 1, "FORMAT", QT_TRANSLATE_NOOP("command", "the format: see `quarterstep help exchange`")},
+        {"--map", 1, "FILE",
+         QT_TRANSLATE_NOOP("command", "what the columns of another program's table hold, with --as table")},
         {"--names", 1, "FILE",
          QT_TRANSLATE_NOOP(
              "command", "names of persons (CSV: person,name), kept beside the entries under the camp code")},

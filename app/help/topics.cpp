@@ -40,6 +40,8 @@ std::span<const HelpTopic> helpTopics()
          privacyHelpText},
         {"evidence", QT_TRANSLATE_NOOP("command", "how firm the published ground is, and what nobody knows"),
          evidenceHelpText},
+        {"exchange", QT_TRANSLATE_NOOP("command", "prescriptions from elsewhere, and in open standards"),
+         exchangeHelpText},
         {"files", QT_TRANSLATE_NOOP("command", "files, exit codes and the codes of findings"), filesHelpText},
     };
     return topics;

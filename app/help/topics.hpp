@@ -21,6 +21,7 @@ struct HelpTopic {
 [[nodiscard]] std::string_view cautionsHelpText();
 [[nodiscard]] std::string_view durabilityHelpText();
 [[nodiscard]] std::string_view evidenceHelpText();
+[[nodiscard]] std::string_view exchangeHelpText();
 [[nodiscard]] std::string_view filesHelpText();
 [[nodiscard]] std::string_view firstDayHelpText();
 [[nodiscard]] std::string_view matchingHelpText();

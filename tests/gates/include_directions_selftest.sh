@@ -6,7 +6,7 @@ gate=$1/include_directions.sh
 tree=$(mktemp -d) || exit 2
 trap 'rm -rf "$tree"' EXIT
 failed=0
-mkdir -p "$tree/core/optics" "$tree/core/fitting" "$tree/core/record" "$tree/core/planning" "$tree/inventory/text" "$tree/inventory/store" \
+mkdir -p "$tree/core/optics" "$tree/core/fitting" "$tree/core/record" "$tree/core/planning" "$tree/inventory/text" "$tree/inventory/store" "$tree/inventory/exchange" \
     "$tree/app/session" "$tree/app/command" "$tree/app/desk/plots" "$tree/app/paper/content" \
     "$tree/app/paper/render" "$tree/samples"
 echo '#include "core/optics/units.hpp"' > "$tree/core/fitting/fit.hpp"
@@ -54,6 +54,8 @@ plant app/paper/content/note.cpp '#include <QPainter>'
 plant app/paper/render/up.cpp '#include "app/command/print.hpp"'
 plant app/desk/bars.cpp '#include <zint.h>'
 plant app/desk/dialog.cpp '#include <QPrinter>'
+plant inventory/exchange/fhir.cpp '#include <dcmtk/dcmdata/dctk.h>'
+plant inventory/exchange/rows.cpp '#include "inventory/store/ledger.hpp"'
 plant app/desk/plots/ladder.cpp '#include <qcustomplot.h>'
 plant app/desk/main.cpp '#include "app/command/options.hpp"'
 plant app/desk/sample.cpp '#include "samples/generate/samples.hpp"'
