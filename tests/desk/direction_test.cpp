@@ -7,6 +7,7 @@
 #include "app/session/wording.hpp"
 #include "tests/desk/camp_folder.hpp"
 
+#include <QApplication>
 #include <QLineEdit>
 #include <QPainter>
 
