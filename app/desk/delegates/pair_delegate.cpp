@@ -38,10 +38,10 @@ Texts textsOf(const QModelIndex& index)
     const auto right = cell(index, PairsModel::rightColumn);
     const auto left = cell(index, PairsModel::leftColumn);
     const auto prism = cell(index, PairsModel::prismColumn);
-    texts.left = right == left ? PairsModel::tr("R and L %1  ·  prism %2").arg(right, prism)
-                               : PairsModel::tr("R %1  ·  L %2  ·  prism %3").arg(right, left, prism);
+    texts.left = right == left ? PairsModel::tr("R and L %1 · prism %2").arg(right, prism)
+                               : PairsModel::tr("R %1 · L %2 · prism %3").arg(right, left, prism);
     if (const auto chance = cell(index, PairsModel::chanceColumn); !chance.isEmpty())
-        texts.left += PairsModel::tr("  ·  chance %1").arg(chance);
+        texts.left += PairsModel::tr(" · chance %1").arg(chance);
     texts.band = static_cast<Band>(index.data(PairsModel::bandRole).toInt());
     if (index.data(PairsModel::firstMissRole).toBool())
         texts.heading = PairsModel::tr("Nearest outside the limits");

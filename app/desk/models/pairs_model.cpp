@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desk/models/pairs_model.hpp"
 
+#include "app/desk/models/parts_mime.hpp"
 #include "app/desk/words.hpp"
 #include "app/session/wording.hpp"
 #include "core/fitting/fit_chance.hpp"
@@ -207,6 +208,23 @@ QVariant PairsModel::headerData(int section, Qt::Orientation orientation, int ro
     default:
         return {};
     }
+}
+
+Qt::ItemFlags PairsModel::flags(const QModelIndex& index) const
+{
+    const auto flags = QAbstractTableModel::flags(index);
+    return index.isValid() ? flags | Qt::ItemIsDragEnabled : flags;
+}
+
+QStringList PairsModel::mimeTypes() const
+{
+    return {partsMimeType()};
+}
+
+QMimeData* PairsModel::mimeData(const QModelIndexList& indexes) const
+{
+    const auto* candidate = indexes.isEmpty() ? nullptr : candidateAt(indexes.front().row());
+    return candidate ? partsAsMime(candidate->parts) : nullptr;
 }
 
 } // namespace quarterstep

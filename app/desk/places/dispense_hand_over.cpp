@@ -7,6 +7,7 @@
 #include "app/desk/places/dispense_place.hpp"
 #include "app/desk/places/given_before.hpp"
 #include "app/desk/places/hand_over_panel.hpp"
+#include "app/desk/places/line_panel.hpp"
 #include "app/desk/places/pages_frame.hpp"
 #include "app/session/keeping.hpp"
 #include "app/session/wording.hpp"
@@ -121,6 +122,7 @@ void DispensePlace::giveChosen()
         handedOver_ = true;
         given_.push_back({entry.id, entry.person, linesOf(entry)});
         messages_.showDone(toldAfter(entry, candidate));
+        line_->leave(entry.person, answer()->purpose);
         refreshAfterMove(entry.person);
         if (cards_->page() == 0)
             waitingView_->setFocus();

@@ -8,6 +8,7 @@
 #include "app/desk/places/answer_panel.hpp"
 #include "app/desk/places/dispense_place.hpp"
 #include "app/desk/places/hand_over_panel.hpp"
+#include "app/desk/places/line_panel.hpp"
 #include "app/desk/places/orders_panel.hpp"
 #include "app/desk/places/pages_frame.hpp"
 #include "app/desk/places/parts.hpp"
@@ -44,8 +45,10 @@ QWidget* DispensePlace::buildPeople()
     waitingHint_ = hinted({}, QStringLiteral("waitingHint"));
     column->addWidget(waitingHint_);
     column->addWidget(waitingView_, 1);
+    line_ = new LinePanel(messages_);
     orders_ = new OrdersPanel(messages_);
     people_->addPage(tr("People"), table);
+    people_->addPage(tr("Line"), line_);
     people_->addPage(tr("Orders"), orders_);
     return people_;
 }
@@ -94,6 +97,9 @@ QWidget* DispensePlace::buildLeft()
     left->setStretchFactor(1, 0);
     left->setSizes({195, 510});
     left->setChildrenCollapsible(false);
+    connect(people_, &PagesFrame::pageShown, left, [left](int page) { // the line needs more room than a card
+        left->setSizes(page == peoplePage ? QList<int>{195, 510} : QList<int>{420, 285});
+    });
     return left;
 }
 
@@ -124,6 +130,8 @@ QWidget* DispensePlace::buildMiddle()
     pairsView_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     pairsView_->setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOn); // the height of a pair follows its width
     pairsView_->setMouseTracking(true);
+    pairsView_->setDragEnabled(true);
+    pairsView_->setDragDropMode(QAbstractItemView::DragOnly);
     pairsView_->setResizeMode(QListView::Adjust);
     pairsView_->viewport()->setAutoFillBackground(false);
     pairsView_->setStyleSheet(QStringLiteral("QListView{background:transparent;}"));

@@ -11,6 +11,7 @@
 #include "app/desk/places/desk_papers.hpp"
 #include "app/desk/places/given_before.hpp"
 #include "app/desk/places/hand_over_panel.hpp"
+#include "app/desk/places/line_panel.hpp"
 #include "app/desk/places/orders_panel.hpp"
 #include "app/desk/places/pages_frame.hpp"
 #include "app/desk/places/plane_panel.hpp"
@@ -22,6 +23,7 @@
 #include <QFileInfo>
 #include <QLabel>
 #include <QListView>
+#include <QScrollArea>
 #include <QShortcut>
 #include <QSplitter>
 #include <QTableView>
@@ -52,7 +54,14 @@ DispensePlace::DispensePlace(MessageBar& messages, QWidget* parent)
     columns->setChildrenCollapsible(false);
     auto* whole = new QVBoxLayout(this);
     whole->setContentsMargins(0, 0, 0, 0);
-    whole->addWidget(columns);
+    auto* scroll = new QScrollArea(this); // large text on a small screen: everything can still be reached
+    scroll->setObjectName(QStringLiteral("dispenseScroll"));
+    scroll->viewport()->setObjectName(QStringLiteral("cardViewport"));
+    scroll->setWidgetResizable(true);
+    scroll->setFrameShape(QFrame::NoFrame);
+    scroll->setFocusPolicy(Qt::NoFocus);
+    scroll->setWidget(columns);
+    whole->addWidget(scroll);
     connectParts();
     fitCard();
     forgetAnswer();
@@ -95,6 +104,7 @@ void DispensePlace::connectParts()
         code.isEmpty() ? messages_.showDone(words) : messages_.showError(words, code);
     });
     connectHandOver();
+    connectLine();
     addKey(Qt::CTRL | Qt::Key_R, &DispensePlace::newReader);
     addKey(Qt::CTRL | Qt::Key_Down, &DispensePlace::nextPair);
     addKey(Qt::CTRL | Qt::Key_Up, &DispensePlace::previousPair);
@@ -143,6 +153,7 @@ void DispensePlace::take(Camp* camp)
     given_.clear();
     record_.reset();
     orders_->take(camp);
+    line_->take(camp);
     waiting_->setRows({});
     card_->clear();
     forgetAnswer();
@@ -171,6 +182,7 @@ void DispensePlace::refresh()
         showPlane(nullptr);
     }
     orders_->refresh();
+    line_->stockMoved();
     judgeHandOver();
 }
 

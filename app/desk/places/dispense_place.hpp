@@ -20,6 +20,7 @@ namespace quarterstep
 {
 
 class AnswerPanel;
+class LinePanel;
 class MessageBar;
 class OrdersPanel;
 class PagesFrame;
@@ -55,7 +56,7 @@ class DispensePlace final : public QWidget
     [[nodiscard]] PrescriptionCard& card() { return *card_; }
 
     /// Pages of the upper left part.
-    enum PeoplePage { peoplePage, ordersPage };
+    enum PeoplePage { peoplePage, linePage, ordersPage };
     void showPeoplePage(PeoplePage page);
     [[nodiscard]] WhyPanel& why() { return *why_; }
 
@@ -92,6 +93,11 @@ class DispensePlace final : public QWidget
     void fitCard();
     void connectParts();
     void connectHandOver();
+    void connectLine();
+    void allArrive();
+    void cardArrives();
+    void offerChosen();
+    void showFromLine(const std::string& person, Purpose purpose, const std::vector<Part>& parts);
     void addKey(const QKeySequence& keys, void (DispensePlace::*run)());
     void nextPair();
     void previousPair();
@@ -134,6 +140,7 @@ class DispensePlace final : public QWidget
     HandOverPanel* handOver_ = nullptr;
     PlanePanel* plane_ = nullptr;
     WhyPanel* why_ = nullptr;
+    LinePanel* line_ = nullptr;
     OrdersPanel* orders_ = nullptr;
     PagesFrame* people_ = nullptr;
     PagesFrame* cards_ = nullptr;

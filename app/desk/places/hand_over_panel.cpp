@@ -23,15 +23,13 @@ HandOverPanel::HandOverPanel(QWidget* parent)
                               QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_Enter)})),
       undo_(made(tr("Take back"), tr("Takes back what was entered last for this person today (Ctrl+Z)"),
                  {QKeySequence(QKeySequence::Undo)})),
-      note_(made(tr("Print note"), tr("Prints what this person takes home (Ctrl+P)"),
+      note_(made(tr("Note"), tr("Prints what this person takes home (Ctrl+P)"),
                  {QKeySequence(QKeySequence::Print)})),
       letter_(made(tr("Letter"), tr("Enters the referral and prints the letter to the clinic (Ctrl+Shift+L)"),
                    {QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_L)})),
-      order_(made(tr("Order custom"),
-                  tr("Enters a custom order and prints it for the laboratory (Ctrl+Shift+O)"),
+      order_(made(tr("Order"), tr("Enters a custom order and prints it for the laboratory (Ctrl+Shift+O)"),
                   {QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_O)})),
-      without_(made(tr("Goes without"),
-                    tr("Enters that this person goes without a pair, and why (Ctrl+Shift+W)"),
+      without_(made(tr("Without"), tr("Enters that this person goes without a pair, and why (Ctrl+Shift+W)"),
                     {QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_W)})),
       trialRow_(new QWidget(this)), reasonRow_(new QWidget(this)), complaint_(new QLabel(this)),
       objections_(new QLabel(this))
@@ -60,7 +58,7 @@ QAction* HandOverPanel::made(const QString& text, const QString& tooltip, const 
 void HandOverPanel::buildChecks(QGridLayout& grid)
 {
     const std::tuple<QString, QString, QString> rows[] = {
-        {QStringLiteral("focimeterCheck"), tr("Power read by focimeter"),
+        {QStringLiteral("focimeterCheck"), tr("Power by focimeter"),
          tr("The power of this very pair was read")},
         {QStringLiteral("fitCheck"), tr("Fit on the face"),
          tr("Sits well at nose and ears, pupils behind the centres")},
@@ -198,7 +196,7 @@ void HandOverPanel::setReady(const Ready& ready)
 
 void HandOverPanel::setUnequal(bool unequal)
 {
-    checks_[0]->setText(unequal ? tr("Each eye read by focimeter") : tr("Power read by focimeter"));
+    checks_[0]->setText(unequal ? tr("Each eye by focimeter") : tr("Power by focimeter"));
 }
 
 HandOverChecks HandOverPanel::checks() const

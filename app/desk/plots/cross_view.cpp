@@ -38,14 +38,15 @@ void drawValue(const CrossPaint& paint, const QPointF& end, const QPointF& direc
     paint.painter.drawText(box, Qt::AlignCenter, text);
 }
 
-/// Both ends of each arm are drawn, the power stands at one: to the right, or above.
+/// Both ends of each arm are drawn, the power stands at one: to the right, or above; hence the cross stands
+/// to the left and low in its cell.
 void drawCross(const CrossPaint& paint, const QRectF& cell, const OpticalCross& cross, bool error)
 {
     const QFontMetricsF metrics(paint.small);
-    const double length =
-        std::max(10.0, std::min(cell.width() / 2.0 - metrics.horizontalAdvance(QStringLiteral("+00.00")),
-                                cell.height() / 2.0 - metrics.height()));
-    const auto middle = cell.center();
+    const double wide = metrics.horizontalAdvance(QStringLiteral("+00.00")) + 6.0;
+    const double high = metrics.height() + 2.0;
+    const double length = std::max(8.0, std::min(cell.width() - wide, cell.height() - high) / 2.0 - 3.0);
+    const QPointF middle(cell.center().x() - wide / 2.0, cell.center().y() + high / 2.0);
     const auto arms = armsOf(cross);
     const std::pair<QPointF, double> ends[] = {{arms.higher, cross.principal.higher},
                                                {arms.lower, cross.principal.lower}};
@@ -92,7 +93,7 @@ void CrossView::clear()
 QSize CrossView::minimumSizeHint() const
 {
     const QFontMetrics metrics(font());
-    return {metrics.averageCharWidth() * 34, metrics.height() * 9};
+    return {metrics.averageCharWidth() * 24, metrics.height() * 9};
 }
 
 void CrossView::paintEvent(QPaintEvent*)

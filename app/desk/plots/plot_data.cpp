@@ -128,7 +128,7 @@ void zoomTo(PlotData& data)
     }
     placeLetters(data.eyes, (mean.most - mean.least + 2.0 * around) * letterShare);
     data.mean = {mean.least - around, mean.most + around};
-    data.astigmatism = {-1.25, top + 1.0};
+    data.astigmatism = {data.eyes.size() > 1 ? -1.6 : -1.25, top + 1.0}; // two eyes have two lines of words
 }
 } // namespace
 

@@ -166,13 +166,15 @@ void PlotView::drawRings()
     }
     if (picture_.eyes.empty())
         return;
-    const auto& first = picture_.eyes.front().at;
+    QStringList words; // above the larger ring, clear of the letters in the smaller one
     if (picture_.fitsRing)
-        word({first.mean, first.astigmatism + *picture_.fitsRing},
-             tr("fits %1").arg(ltr(DeskWords::size(*picture_.fitsRing))), Qt::AlignHCenter | Qt::AlignTop);
+        words << tr("fits %1").arg(ltr(DeskWords::size(*picture_.fitsRing)));
     if (picture_.trialRing)
-        word({first.mean, first.astigmatism + *picture_.trialRing},
-             tr("on trial %1").arg(ltr(DeskWords::size(*picture_.trialRing))),
+        words << tr("on trial %1").arg(ltr(DeskWords::size(*picture_.trialRing)));
+    const auto& first = picture_.eyes.front().at;
+    const double radius = picture_.trialRing.value_or(picture_.fitsRing.value_or(0.0));
+    if (!words.isEmpty())
+        word({first.mean, first.astigmatism + radius}, words.join(QStringLiteral(" · ")),
              Qt::AlignHCenter | Qt::AlignBottom);
 }
 
