@@ -107,6 +107,13 @@ QString DeskWords::verdict(const Fit& fit)
     return tr("Outside limit");
 }
 
+QString DeskWords::triedVerdict(const Fit& fit)
+{
+    if (fit.onTrial())
+        return verdict(fit);
+    return fit.acceptable() ? tr("Tried on: acceptable") : tr("Tried on: outside limit");
+}
+
 QString DeskWords::unit(Criterion criterion)
 {
     const auto name = QLatin1String(infoOf(criterion).unit);
