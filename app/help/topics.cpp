@@ -10,6 +10,7 @@ namespace quarterstep
 std::span<const HelpTopic> helpTopics()
 {
     static constexpr HelpTopic topics[] = {
+        {"desk", QT_TRANSLATE_NOOP("command", "the window: beginning, drafts, settings, languages"), deskHelpText},
         {"matching",
          QT_TRANSLATE_NOOP("command", "how a pair is judged: every limit, its source, every flag"),
          matchingHelpText},

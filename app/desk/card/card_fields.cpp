@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desk/card/card_fields.hpp"
 
+#include "app/desk/shown.hpp"
+
 #include <QCoreApplication>
 
 namespace quarterstep
@@ -15,7 +17,7 @@ QString number(const std::optional<double>& value)
 
 QString acuity(const std::optional<Acuity>& value)
 {
-    return value ? QString::fromStdString(value->asRecorded) : QString();
+    return value ? shownAcuity(*value) : QString();
 }
 
 QString power(const std::optional<SpheroCylinder>& value)

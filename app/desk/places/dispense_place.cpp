@@ -12,6 +12,7 @@
 #include "app/desk/places/given_before.hpp"
 #include "app/desk/places/hand_over_panel.hpp"
 #include "app/desk/plots/plot_view.hpp"
+#include "app/desk/shown.hpp"
 #include "app/session/wording.hpp"
 
 #include <QAction>
@@ -195,6 +196,7 @@ void DispensePlace::suggest()
         return;
     runCommand(messages_, [this] {
         MatchOptions options;
+        options.profile = shownNow().profile;
         options.candidates.index = &camp_->index();
         answers_ = recommend(*record_, camp_->stock(), camp_->rules(), options);
         answerPanel_->show(answers_);
