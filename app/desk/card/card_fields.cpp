@@ -3,6 +3,7 @@
 
 #include "app/desk/card/readings_words.hpp"
 #include "inventory/text/prescription_table.hpp"
+#include "app/desk/shown.hpp"
 
 #include <QCoreApplication>
 
@@ -18,7 +19,7 @@ QString number(const std::optional<double>& value)
 
 QString acuity(const std::optional<Acuity>& value)
 {
-    return value ? QString::fromStdString(value->asRecorded) : QString();
+    return value ? shownAcuity(*value) : QString();
 }
 
 QString power(const std::optional<SpheroCylinder>& value)

@@ -16,6 +16,7 @@
 #include "app/desk/places/pages_frame.hpp"
 #include "app/desk/places/plane_panel.hpp"
 #include "app/desk/places/why_panel.hpp"
+#include "app/desk/shown.hpp"
 #include "app/session/wording.hpp"
 
 #include <QAction>
@@ -275,6 +276,7 @@ void DispensePlace::suggest()
         return;
     runCommand(messages_, [this] {
         MatchOptions options;
+        options.profile = shownNow().profile;
         options.candidates.index = &camp_->index();
         options.details = true; // chances are shown beside each pair
         answers_ = recommend(*record_, camp_->stock(), camp_->rules(), options);
