@@ -356,6 +356,71 @@ BOOST_AUTO_TEST_CASE(who_left_without_a_pair_is_counted_by_cause, *utf::label("D
     BOOST_TEST((demand.people.front().cause == Unmet::ordered));
 }
 
+BOOST_AUTO_TEST_CASE(
+    who_found_the_line_empty_is_demand_and_the_raise_adds_only_the_rest,
+    *utf::label("DER") *
+        utf::description("A there on 2 of 4 days, 2 issued: 2 missed; 1 of them is known: 1 + 1/2"))
+{
+    const std::vector<StockLine> stock{lineNamed("A", 2.0, 0), lineNamed("B", 2.5, 6)};
+    std::vector<Entry> entries;
+    entries.push_back(entryOf(EntryKind::received, 0, {{"A", 2, "pair", 0, 0}}));
+    entries.push_back(entryOf(EntryKind::received, 0, {{"B", 10, "pair", 0, 0}}));
+    for (const int day : {1, 2, 3, 4}) {
+        if (day <= 2)
+            entries.push_back(entryOf(EntryKind::handedOver, day, {{"A", -1, "pair", 0, 0}}));
+        entries.push_back(entryOf(EntryKind::handedOver, day, {{"B", -1, "pair", 0, 0}}));
+    }
+    auto without = entryOf(EntryKind::notServed, 3, {{"A", 0, "", 0, 0}});
+    without.movements.clear();
+    without.fields = {{"purpose", "near"},
+                      {"profile", "adult-near"},
+                      {"final", "R 0.00 L 0.00"},
+                      {"why", "stock_out"},
+                      {"age_years", "61"},
+                      {"add_right_thousandths", "2000"},
+                      {"add_left_thousandths", "2250"},
+                      {"pd_thousandths", "58500"}};
+    entries.push_back(without);
+    const auto demand = demandOfLedger(entries, "box", stock, 0);
+    BOOST_TEST(demand.unmet.at("stock-out") == 1);
+    BOOST_TEST(demand.raised.at("A") == 1.5);
+    BOOST_TEST(demand.weight() == 2 * 1.5 + 4.0 + 1.0);
+    const auto& last = demand.people.back().record;
+    BOOST_TEST(last.age.value() == 61.0);
+    BOOST_TEST(last.eyes.right.addition->value() == 2.0);
+    BOOST_TEST(last.eyes.left.addition->value() == 2.25);
+    BOOST_TEST(last.nearPd.value() == 58.5);
+
+    auto later = entryOf(EntryKind::handedOver, 5, {{"B", -1, "pair", 0, 0}}); // served in the end
+    later.person = without.person;
+    entries.push_back(later);
+    const auto served = demandOfLedger(entries, "box", stock, 0);
+    BOOST_TEST(served.unmet.count("stock-out") == 0U);
+    BOOST_TEST(served.seen == 7.0);
+}
+
+BOOST_AUTO_TEST_CASE(a_kept_record_comes_before_what_the_pair_tells, *utf::label("DER"))
+{
+    const std::vector<Entry> entries{entryOf(EntryKind::handedOver, 1, {{"A", -1, "pair", 0, 0}})};
+    const auto demand =
+        demandOfLedger(entries, "box", std::vector<StockLine>{lineNamed("A", 2.0, 3)}, 0, [](const Entry&) {
+            PersonRecord record;
+            record.age = 47.0;
+            record.distancePd = 66.0;
+            for (const Eye eye : bothEyes)
+                record.eyes.of(eye).addition = Dioptres{1.75};
+            return std::optional(record);
+        });
+    BOOST_REQUIRE(demand.people.size() == 1U);
+    const auto& record = demand.people.front().record;
+    BOOST_TEST(demand.records == 1);
+    BOOST_TEST(record.age.value() == 47.0);
+    BOOST_TEST(record.distancePd.value() == 66.0);
+    BOOST_TEST(!record.nearPd.has_value());
+    BOOST_TEST(!record.eyes.right.nearPower.has_value());
+    BOOST_TEST((record.purpose == Purpose::near));
+}
+
 BOOST_AUTO_TEST_CASE(the_prior_is_the_published_mix_and_weighs_what_it_is_said_to,
                      *utf::label("REF") *
                          utf::description("Vincent 2006: near 84, minus 10, plus 6 in a hundred"))
