@@ -8,6 +8,7 @@
 #include <boost/test/data/test_case.hpp>
 #include <boost/test/unit_test.hpp>
 
+#include <algorithm>
 #include <cmath>
 #include <numeric>
 #include <set>
@@ -204,6 +205,101 @@ BOOST_AUTO_TEST_CASE(more_on_hand_never_serves_fewer, *utf::label("PROP"))
             ++count;
             BOOST_TEST(serviceOf(problem, scenarios, pieces).served >= before - 1e-12);
         }
+    }
+}
+
+namespace
+{
+
+/// Pairs, lenses and frames; a lens costs a third of a pair, a frame as much as one.
+PackingProblem mixedProblem(std::uint32_t seed, long budget)
+{
+    const auto line = drawLine(seed, {40, 5, 5, 2, 1.0, 40});
+    PackingProblem problem;
+    problem.needs = line.people;
+    problem.onHand.assign(12, 0);
+    problem.limits.budget = budget;
+    for (std::uint32_t i = 0; i < 12; ++i)
+        problem.offers.push_back(
+            {"L" + std::to_string(i), {{i, 1}}, i >= 5 && i < 10 ? 300 : 1000, 20, 100000});
+    return problem;
+}
+
+} // namespace
+
+BOOST_AUTO_TEST_CASE(with_lenses_in_frames_more_budget_never_serves_fewer_beyond_the_gap, *utf::label("PROP"))
+{
+    for (std::uint32_t seed = 1; seed <= 8; ++seed) {
+        double before = 0.0;
+        double boundBefore = 0.0;
+        for (const long budget : {4000L, 8000L, 16000L, 32000L}) {
+            const auto problem = mixedProblem(seed, budget);
+            const auto plan = planPacking(problem, drawnScenarios(problem, seed, 5, 20), {});
+            BOOST_TEST_CONTEXT("seed " << seed << ", budget " << budget)
+            {
+                BOOST_TEST(plan.share >= before - (plan.bound - plan.share) - 1e-9);
+                BOOST_TEST(plan.bound >= boundBefore - 1e-4);
+                BOOST_TEST(plan.bound >= plan.share - 1e-9);
+            }
+            before = plan.share;
+            boundBefore = plan.bound;
+        }
+    }
+}
+
+BOOST_AUTO_TEST_CASE(more_on_hand_never_lowers_the_bound_and_buying_nothing_is_within_it, *utf::label("PROP"))
+{
+    for (std::uint32_t seed = 1; seed <= 6; ++seed) {
+        auto problem = mixedProblem(seed, 6000);
+        const auto scenarios = drawnScenarios(problem, seed, 4, 20);
+        const double before = planPacking(problem, scenarios, {}).bound;
+        for (auto& pieces : problem.onHand)
+            ++pieces;
+        const auto more = planPacking(problem, scenarios, {});
+        BOOST_TEST(more.bound >= before - 1e-4);
+        BOOST_TEST(serviceOf(problem, scenarios, problem.onHand).served <= more.bound + 1e-9);
+    }
+}
+
+BOOST_AUTO_TEST_CASE(the_order_of_the_people_changes_no_share_beyond_the_gap, *utf::label("PROP"))
+{
+    for (std::uint32_t seed = 1; seed <= 6; ++seed)
+        for (const bool mixed : {false, true}) {
+            const auto problem = mixed ? mixedProblem(seed, 9000) : drawnProblem(seed, 40, 8, 9000);
+            auto scenarios = drawnScenarios(problem, seed, 4, 20);
+            const auto plan = planPacking(problem, scenarios, {});
+            const double served = serviceOf(problem, scenarios, piecesWith(problem, plan.packs)).served;
+            for (auto& scenario : scenarios)
+                std::reverse(scenario.begin(), scenario.end());
+            const auto turned = planPacking(problem, scenarios, {});
+            BOOST_TEST_CONTEXT("seed " << seed << (mixed ? ", mixed" : ", ready-made"))
+            {
+                BOOST_TEST(std::abs(turned.bound - plan.bound) < 1e-3);
+                BOOST_TEST(turned.share >= plan.share - (plan.bound - plan.share) - 1e-9);
+                if (!mixed)
+                    BOOST_TEST(
+                        std::abs(serviceOf(problem, scenarios, piecesWith(problem, plan.packs)).served -
+                                 served) < 1e-12);
+            }
+        }
+}
+
+BOOST_AUTO_TEST_CASE(packing_that_is_stopped_gives_what_it_had_within_the_limits, *utf::label("PROP"))
+{
+    const auto problem = mixedProblem(3, 16000);
+    const auto scenarios = drawnScenarios(problem, 3, 5, 20);
+    for (const int asked : {0, 5, 40}) {
+        PackingEffort effort;
+        int left = asked;
+        double last = 0.0;
+        effort.goOn = [&](double done) {
+            BOOST_TEST(done >= last - 0.31); // the bound and the repairs begin where the buying ended at most
+            last = done;
+            return left-- > 0;
+        };
+        const auto plan = planPacking(problem, scenarios, effort);
+        BOOST_TEST(left < 0);
+        BOOST_TEST(isWithin(spendingOf(problem, plan.packs), problem.limits));
     }
 }
 
