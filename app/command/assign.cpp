@@ -3,6 +3,7 @@
 // the list asked for.
 #include "app/command/answers.hpp"
 #include "app/command/line_choices.hpp"
+#include "app/command/long_work.hpp"
 #include "app/command/output.hpp"
 #include "app/session/wording.hpp"
 #include "inventory/store/write_back.hpp"
@@ -211,7 +212,9 @@ int runAssign(const CommandLine& line, Output& out)
     question.told = toldOf(line, out);
     int badRows = 0;
     const auto people = usableRows(readTable(line, out), badRows);
-    const auto answer = assignLine(people, box.stock, box.rules, question);
+    LongWork work;
+    const auto answer = assignLine(people, box.stock, box.rules, question, work.job());
+    work.done();
     if (line.has("--json")) {
         out.json(jsonAnswer(answer, question.plan, box.stock, badRows));
     } else {

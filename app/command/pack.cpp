@@ -2,6 +2,7 @@
 // pack: what to order for the next camp under a budget, and how it goes into the boxes.
 #include "app/command/answers.hpp"
 #include "app/command/line_choices.hpp"
+#include "app/command/long_work.hpp"
 #include "app/command/output.hpp"
 #include "app/command/pack_answers.hpp"
 #include "app/command/planning_inputs.hpp"
@@ -56,7 +57,9 @@ int runPack(const CommandLine& line, Output& out)
     const int badRows = demand.badRows;
     const auto currency = QString::fromStdString(supplier.value.currency);
     const auto question = questionOf(line, box, std::move(demand), std::move(supplier.value));
-    const auto answer = packBoxes(box.stock, box.rules, question);
+    LongWork work;
+    const auto answer = packBoxes(box.stock, box.rules, question, work.job());
+    work.done();
     if (line.has("--json"))
         out.json(jsonPacking(answer, question, told));
     else

@@ -21,6 +21,12 @@ QString money(double thousandths)
     return QString::number(thousandths / 1000.0, 'f', 2);
 }
 
+/// Of the bound.
+double gapOf(const PackAnswer& answer)
+{
+    return answer.bound > 0.0 ? (answer.bound - answer.fittedShare) / answer.bound : 0.0;
+}
+
 QJsonArray jsonHeld(const PackAnswer& answer)
 {
     QJsonArray held;
@@ -152,7 +158,6 @@ QJsonObject jsonPacking(const PackAnswer& answer, const PackQuestion& question, 
                                    {"chance", jsonNumber(one.chance)},
                                    {"at_person", jsonNumber(one.atPerson)}});
     const bool knee = answer.knee < answer.curve.size();
-    const double gap = answer.bound > 0.0 ? (answer.bound - answer.fittedShare) / answer.bound : 0.0;
     return {{"spend", jsonNumber(static_cast<double>(answer.spend) / 1000.0)},
             {"served_share", answer.heldOut ? jsonNumber(answer.servedShare) : QJsonValue()},
             {"fitted_share", jsonNumber(answer.fittedShare)},
@@ -165,9 +170,9 @@ QJsonObject jsonPacking(const PackAnswer& answer, const PackQuestion& question, 
             {"curve", jsonCurve(answer)},
             {"knee",
              knee ? jsonNumber(static_cast<double>(answer.curve[answer.knee].spend) / 1000.0) : QJsonValue()},
-            {"proof", answer.impossible
-                          ? QJsonValue()
-                          : QJsonObject{{"bound", jsonNumber(answer.bound)}, {"gap", jsonNumber(gap)}}},
+            {"proof", answer.impossible ? QJsonValue()
+                                        : QJsonObject{{"bound", jsonNumber(answer.bound)},
+                                                      {"gap", jsonNumber(gapOf(answer))}}},
             {"held_out", jsonHeld(answer)},
             {"run_outs", runOuts},
             {"left_out", jsonLeftOut(answer)},
@@ -198,9 +203,10 @@ void showPacking(const PackAnswer& answer, const PackQuestion& question, const Q
     showChecks(answer, out);
     out.line(commandWords(QT_TRANSLATE_NOOP(
                               "command",
-                              "on the draws planned for: %1 %, no order serves more than %2 %; on offer and "
-                              "on hand could serve %3 % at most"))
-                 .arg(percent(answer.fittedShare), percent(answer.bound), percent(answer.servable)));
+                              "on the draws planned for: %1 %, no order serves more than %2 % (gap %3 %); on "
+                              "offer and on hand could serve %4 % at most"))
+                 .arg(percent(answer.fittedShare), percent(answer.bound), percent(gapOf(answer)),
+                      percent(answer.servable)));
     if (answer.knee < answer.curve.size() && answer.knee > 0)
         out.line(
             commandWords(QT_TRANSLATE_NOOP("command", "the curve bends at %1: %2 % of the draws planned for"))

@@ -4,6 +4,7 @@
 #include "app/command/assumed.hpp"
 #include "app/command/line_choices.hpp"
 #include "app/command/output.hpp"
+#include "app/session/demand_needs.hpp"
 #include "inventory/text/numbers.hpp"
 
 #include <QCoreApplication>
@@ -28,7 +29,7 @@ DemandRead demandOfCamp(const CommandLine& line)
     const auto entries = camp.ledger().entriesAfter(0);
     const auto offset = static_cast<std::int64_t>(QDateTime::currentDateTime().offsetFromUtc()) * 1000;
     DemandRead read;
-    read.demand = demandOfLedger(entries, camp.site(), camp.stock(), offset);
+    read.demand = demandOfLedger(entries, camp.site(), camp.stock(), offset, keptRecord);
     read.told << commandWords(QT_TRANSLATE_NOOP("command", "demand: the ledger, %1 people"))
                      .arg(number(read.demand.seen));
     for (const auto& [cause, count] : read.demand.unmet)

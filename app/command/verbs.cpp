@@ -172,7 +172,7 @@ const std::vector<VerbRow>& verbTable()
          "TABLE",
          1,
          1,
-         {"--camp", "--stock", "--rules", "--profile", "--assume", "--json"},
+         {"--camp", "--stock", "--rules", "--profile", "--assume", "--used-up", "--json"},
          {},
          {"quarterstep coverage --stock stock.yaml people.csv",
           "quarterstep coverage --stock stock.yaml --assume centred,final,vertex survey.csv"},

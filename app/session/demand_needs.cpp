@@ -2,6 +2,7 @@
 #include "app/session/demand_needs.hpp"
 
 #include "core/fitting/stock_index.hpp"
+#include "inventory/text/record_text.hpp"
 
 #include <set>
 
@@ -41,6 +42,12 @@ void fillShelf(std::span<const StockLine> stock, const SupplierList* supplier, J
 }
 
 } // namespace
+
+std::optional<PersonRecord> keptRecord(const Entry& entry)
+{
+    const auto text = entry.texts.find("record");
+    return text == entry.texts.end() ? std::nullopt : readRecordText(text->second);
+}
 
 JudgedDemand judgeDemand(const Demand& demand, std::span<const StockLine> stock, const SupplierList* supplier,
                          const FittingRules& rules, const MatchOptions& options, const Job& job)

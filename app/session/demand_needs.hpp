@@ -10,6 +10,9 @@
 namespace quarterstep
 {
 
+/// The record that a hand-over, or somebody's going without, was judged by.
+[[nodiscard]] std::optional<PersonRecord> keptRecord(const Entry& entry);
+
 /// Stock and supplier's lines together, all of them to be had, and who of the demand could be given what.
 struct JudgedDemand {
     std::vector<StockLine> shelf;                    ///< the stock's lines, then those of the supplier alone

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/session/hand_over.hpp"
 #include "app/session/keeping.hpp"
+#include "app/session/unserved.hpp"
 
 #include "core/fitting/reasons.hpp"
 #include "core/fitting/words.hpp"
@@ -111,6 +112,8 @@ Entry entryFor(const Camp& camp, const HandOver& given)
     fields["final"] = given.finalAsWritten;
     entry.texts["reason"] = given.reason;
     entry.texts["record"] = given.record;
+    if (const auto person = readRecordText(given.record))
+        putDemandFields(*person, answer, fields);
     fields["referral"] = wordOf(answer.referral);
     const auto& checks = given.checks;
     fields["checks"] = std::string(checks.powerByFocimeter ? "power " : "") +

@@ -4,7 +4,6 @@
 #include "core/finding.hpp"
 
 #include <exception>
-#include <thread>
 
 namespace quarterstep
 {
@@ -43,6 +42,31 @@ void inParallel(std::size_t count, const Job& job, const std::function<void(std:
     if (first || second)
         std::rethrow_exception(first ? first : second);
     throwIfStopped(job);
+}
+
+PiecesDone::PiecesDone(std::size_t pieces, const Job& job)
+    : job_(job), thousandths_(pieces), maker_(std::this_thread::get_id())
+{
+}
+
+bool PiecesDone::tell(std::size_t piece, double part)
+{
+    constexpr int whole = 1000;
+    thousandths_[piece] = static_cast<int>(whole * part);
+    if (job_.done && std::this_thread::get_id() == maker_) {
+        std::size_t sum = 0;
+        for (const auto& one : thousandths_)
+            sum += static_cast<std::size_t>(one.load());
+        job_.done(sum, whole * thousandths_.size());
+    }
+    return !job_.stopped();
+}
+
+Job PiecesDone::quiet() const
+{
+    Job job;
+    job.cancelled = job_.cancelled;
+    return job;
 }
 
 } // namespace quarterstep

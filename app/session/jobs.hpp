@@ -5,6 +5,8 @@
 #include <atomic>
 #include <cstddef>
 #include <functional>
+#include <thread>
+#include <vector>
 
 namespace quarterstep
 {
@@ -23,5 +25,22 @@ void throwIfStopped(const Job& job);
 /// Does `work(i)` for every i below `count`, on two threads. Each piece must leave the others alone; what it
 /// throws is thrown here. Throws as throwIfStopped.
 void inParallel(std::size_t count, const Job& job, const std::function<void(std::size_t)>& work);
+
+/// A few long pieces of work, each of which tells how far it is: told on as one, in thousandths, on the
+/// thread that made this.
+class PiecesDone
+{
+  public:
+    PiecesDone(std::size_t pieces, const Job& job);
+    /// Part of a piece that is done, 0 to 1. False: stop.
+    bool tell(std::size_t piece, double part);
+    /// The job without progress, for inParallel: whole pieces say little.
+    [[nodiscard]] Job quiet() const;
+
+  private:
+    const Job& job_;
+    std::vector<std::atomic<int>> thousandths_;
+    std::thread::id maker_;
+};
 
 } // namespace quarterstep

@@ -227,6 +227,11 @@ void answerFirstCome(const LineStanding& standing, const std::vector<int>& there
     const auto firstCome = firstComeLine(all, there, standing.secondPairsLast);
     answer.servedFirstCome = firstCome.served;
     answer.lossFirstCome = firstCome.lossLogMar;
+    for (std::size_t i = 0; i < all.size(); ++i) {
+        auto& count = answer.byPurpose[all[i].purpose];
+        ++count.people;
+        count.firstCome += firstCome.choiceOf[i] == nothingGiven ? 0 : 1;
+    }
 }
 
 } // namespace
@@ -275,6 +280,8 @@ LineAnswer answerLine(const LineStanding& standing, const PlanOptions& options, 
     answer.proof.bound += static_cast<double>(standing.promised.size());
     answer.proof.reached += static_cast<double>(standing.promised.size());
     answer.served = static_cast<int>(given.size());
+    for (const auto& [place, assignment] : given)
+        ++answer.byPurpose[assignment.purpose].served;
     for (auto& [place, assignment] : given)
         answer.assignments.push_back(std::move(assignment));
     if (options.gains)

@@ -55,6 +55,12 @@ struct LinePrice {
     OneMore oneMore;
 };
 
+struct PurposeCount {
+    int people = 0;
+    int served = 0;
+    int firstCome = 0;
+};
+
 struct LineAnswer {
     std::vector<Assignment> assignments; ///< in the order of arrival
     std::vector<Unserved> unserved;
@@ -62,6 +68,7 @@ struct LineAnswer {
     int people = 0;                ///< persons and purposes in the line, those told included
     int served = 0;
     int servedFirstCome = 0; ///< if each took the best that is left, in the order of arrival
+    std::map<Purpose, PurposeCount> byPurpose;
     double lossLogMar = 0.0;
     double lossFirstCome = 0.0;
     Proof proof;

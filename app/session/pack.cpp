@@ -60,14 +60,13 @@ std::vector<int> nothingBought(const PackingProblem& problem)
 
 /// Plans on one half, serves the other.
 std::vector<Held> checkOn(const JudgedDemand& judged, const PackingProblem& problem,
-                          const PackQuestion& question, const std::vector<std::uint32_t>& planned,
-                          const std::vector<std::uint32_t>& unseen)
+                          const PackQuestion& question, PackingEffort effort,
+                          const std::vector<std::uint32_t>& planned, const std::vector<std::uint32_t>& unseen)
 {
     const auto scenarios =
         drawScenarios(judged, planned, question.people, question.scenarios, question.seed + 11);
     const auto checks =
         drawScenarios(judged, unseen, question.people, question.scenarios, question.seed + 12);
-    auto effort = question.effort;
     effort.boundRounds = std::min(effort.boundRounds, 15);
     effort.repairs = std::min(effort.repairs, 10);
     const auto plan = planPacking(problem, scenarios, effort);
@@ -267,17 +266,20 @@ PackAnswer packBoxes(std::span<const StockLine> stock, const FittingRules& rules
     PackingPlan plan;
     std::vector<Held> onSecond;
     std::vector<Held> onFirst;
-    Job quiet; // three pieces of work say little about progress
-    quiet.cancelled = job.cancelled;
-    inParallel(answer.heldOut ? 3 : 1, quiet, [&](std::size_t piece) {
+    const std::size_t pieces = answer.heldOut ? 3 : 1;
+    PiecesDone done(pieces, job);
+    inParallel(pieces, done.quiet(), [&](std::size_t piece) {
+        auto effort = question.effort;
+        effort.goOn = [&, piece](double part) { return done.tell(piece, part); };
         if (piece == 0)
             plan = planPacking(problem,
                                drawScenarios(judged, all, question.people, question.scenarios, question.seed),
-                               question.effort);
+                               effort);
         else if (piece == 1)
-            onSecond = checkOn(judged, problem, question, first, second);
+            onSecond = checkOn(judged, problem, question, effort, first, second);
         else
-            onFirst = checkOn(judged, problem, question, second, first);
+            onFirst = checkOn(judged, problem, question, effort, second, first);
+        done.tell(piece, 1.0);
     });
     if (answer.heldOut) {
         answer.held = meanOf(onSecond, onFirst);

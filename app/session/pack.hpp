@@ -89,6 +89,8 @@ struct PackAnswer {
     bool impossible = false; ///< empty because nothing could be planned, not because nothing is needed
 };
 
+/// Pure: may be called on a worker. `job.done` comes on the thread that called, `job.cancelled` may be set on
+/// any; then Error cancelled is thrown within about a hundredth of the work.
 [[nodiscard]] PackAnswer packBoxes(std::span<const StockLine> stock, const FittingRules& rules,
                                    const PackQuestion& question, const Job& job = {});
 

@@ -65,6 +65,19 @@ std::string finalsAsWritten(const PersonRecord& person)
     return "R " + person.eyes.right.final.asWritten + " L " + person.eyes.left.final.asWritten;
 }
 
+void putDemandFields(const PersonRecord& person, const Recommendation& answer,
+                     std::map<std::string, std::string>& fields)
+{
+    if (person.age)
+        fields["age_years"] = std::to_string(static_cast<int>(*person.age));
+    if (person.eyes.right.addition)
+        fields["add_right_thousandths"] = thousandths(person.eyes.right.addition->value());
+    if (person.eyes.left.addition)
+        fields["add_left_thousandths"] = thousandths(person.eyes.left.addition->value());
+    if (answer.need && answer.need->pdKnown)
+        fields["pd_thousandths"] = thousandths(answer.need->pd.least);
+}
+
 Entry unservedEntry(const Camp& camp, const PersonRecord& person, const Recommendation& answer, bool heldBack)
 {
     Entry entry;
@@ -77,12 +90,7 @@ Entry unservedEntry(const Camp& camp, const PersonRecord& person, const Recommen
     fields["final"] = finalsAsWritten(person);
     fields["referral"] = wordOf(answer.referral);
     fields["why"] = heldBack ? "held_back" : answer.reasonKey;
-    if (person.eyes.right.addition)
-        fields["add_right_thousandths"] = thousandths(person.eyes.right.addition->value());
-    if (person.eyes.left.addition)
-        fields["add_left_thousandths"] = thousandths(person.eyes.left.addition->value());
-    if (answer.need && answer.need->pdKnown)
-        fields["pd_thousandths"] = thousandths(answer.need->pd.least);
+    putDemandFields(person, answer, fields);
     entry.texts["record"] = recordText(person); // beside the chain: how the person saw counts for coverage
     return entry;
 }

@@ -10,6 +10,11 @@ namespace quarterstep
 /// Both finals as written, for the record.
 [[nodiscard]] std::string finalsAsWritten(const PersonRecord& person);
 
+/// What planning asks of an entry that holds no record any more: age in years, additions, the PD of the
+/// purpose. What is not known stays out.
+void putDemandFields(const PersonRecord& person, const Recommendation& answer,
+                     std::map<std::string, std::string>& fields);
+
 /// A standing hand-over of today at this site to this person, for this purpose and these finals.
 [[nodiscard]] bool handedOverToday(const Camp& camp, const PersonRecord& person, Purpose purpose);
 

@@ -1,11 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/planning/demand.hpp"
 
-#include "core/fitting/stock_index.hpp"
-#include "core/optics/notation.hpp"
 #include "core/planning/draw.hpp"
-#include "core/record/life.hpp"
-#include "core/record/stock_figures.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -15,145 +11,6 @@ namespace quarterstep
 
 namespace
 {
-
-constexpr double mostRaised = 4.0; ///< a line that was hardly ever there says little about its demand
-
-std::string fieldOf(const Entry& entry, const char* name)
-{
-    const auto found = entry.fields.find(name);
-    return found == entry.fields.end() ? std::string() : found->second;
-}
-
-/// "R -1.00 L -1.25" into both eyes.
-bool readFinal(const std::string& text, PersonRecord& record)
-{
-    const auto left = text.find(" L ");
-    if (text.rfind("R ", 0) != 0 || left == std::string::npos)
-        return false;
-    const auto rightEye = parseEye(text.substr(2, left - 2), Eye::right);
-    const auto leftEye = parseEye(text.substr(left + 3), Eye::left);
-    if (!rightEye || !leftEye)
-        return false;
-    record.eyes.right.final = rightEye.value();
-    record.eyes.left.final = leftEye.value();
-    return true;
-}
-
-Purpose purposeOf(const std::string& word)
-{
-    return word == "near"           ? Purpose::near
-           : word == "intermediate" ? Purpose::intermediate
-           : word == "bifocal"      ? Purpose::bifocal
-                                    : Purpose::distance;
-}
-
-/// The rules of the entry tell the age that decided them.
-double ageBy(const std::string& profile)
-{
-    if (profile.rfind("school", 0) == 0)
-        return 11.0;
-    return profile == "adult-near" ? 54.0 : 35.0;
-}
-
-class LedgerDemand
-{
-  public:
-    LedgerDemand(std::span<const Entry> entries, const std::string& site, std::span<const StockLine> stock,
-                 std::int64_t offsetMs)
-        : stock_(stock)
-    {
-        for (std::size_t i = 0; i < stock.size(); ++i)
-            byName_.emplace(stock[i].name, i);
-        raise(stockFigures(entries, site, stock, {offsetMs, 100}));
-        const auto gone = takenBack(entries);
-        for (const auto& entry : entries)
-            if (entry.site == site && gone.count(entry.id) == 0)
-                take(entry);
-    }
-
-    Demand demand;
-
-  private:
-    void raise(const StockFigures& figures)
-    {
-        for (std::size_t i = 0; i < stock_.size(); ++i) {
-            const auto& line = figures.lines[i];
-            if (line.issued > 0 && line.daysInStock > 0 && line.daysInStock < figures.camp.days)
-                demand.raised[stock_[i].name] =
-                    std::min(mostRaised, static_cast<double>(figures.camp.days) / line.daysInStock);
-        }
-    }
-
-    void take(const Entry& entry)
-    {
-        switch (entry.kind) {
-        case EntryKind::handedOver:
-            return add(entry, Unmet::served, "");
-        case EntryKind::ordered:
-            return add(entry, Unmet::ordered, "ordered");
-        case EntryKind::declined:
-            return add(entry, Unmet::declined, "declined");
-        case EntryKind::incomplete:
-            return add(entry, Unmet::incomplete, "incomplete");
-        default:
-            return;
-        }
-    }
-
-    void add(const Entry& entry, Unmet cause, const char* word)
-    {
-        demand.seen += 1.0;
-        if (cause != Unmet::served)
-            ++demand.unmet[word];
-        DemandPerson one;
-        one.cause = cause;
-        auto& record = one.record;
-        record.person = entry.person;
-        record.purpose = purposeOf(fieldOf(entry, "purpose"));
-        record.age = ageBy(fieldOf(entry, "profile"));
-        record.prescriber = "ledger";
-        record.vertexMm = 12.0;
-        if (!readFinal(fieldOf(entry, "final"), record)) {
-            ++demand.unread;
-            return;
-        }
-        takeFromPair(entry, one);
-        demand.people.push_back(std::move(one));
-    }
-
-    /// Near powers and the PD are not in an entry: those of the pair that was found acceptable stand for
-    /// them.
-    void takeFromPair(const Entry& entry, DemandPerson& one)
-    {
-        for (const auto& movement : entry.movements) {
-            const auto found = byName_.find(movement.line);
-            if (found == byName_.end() || movement.delta >= 0)
-                continue;
-            const auto& line = stock_[found->second];
-            if (const auto raised = demand.raised.find(line.name); raised != demand.raised.end())
-                one.weight = std::max(one.weight, raised->second);
-            if (line.kind != LineKind::lens)
-                (one.record.purpose == Purpose::near ? one.record.nearPd : one.record.distancePd) =
-                    centresOf(line);
-            if (line.kind == LineKind::frame)
-                continue;
-            for (const Eye eye : bothEyes) {
-                auto& record = one.record.eyes.of(eye);
-                const bool ofThisEye = line.kind == LineKind::readyMade ||
-                                       movement.part == (eye == Eye::right ? "right" : "left");
-                if (!ofThisEye)
-                    continue;
-                if (one.record.purpose == Purpose::near || one.record.purpose == Purpose::intermediate)
-                    record.nearPower = line.power.of(eye);
-                else if (one.record.purpose == Purpose::bifocal)
-                    record.addition = line.bifocalAddition;
-            }
-        }
-    }
-
-    std::span<const StockLine> stock_;
-    std::map<std::string, std::size_t> byName_;
-};
 
 void addPrior(std::vector<DemandPerson>& people, Purpose purpose, double power, double share)
 {
@@ -205,12 +62,6 @@ Demand demandOfTable(const std::vector<PersonRecord>& people)
         demand.people.push_back({record, 1.0, Unmet::served});
     demand.seen = static_cast<double>(people.size());
     return demand;
-}
-
-Demand demandOfLedger(std::span<const Entry> entries, const std::string& site,
-                      std::span<const StockLine> stock, std::int64_t offsetMs)
-{
-    return LedgerDemand(entries, site, stock, offsetMs).demand;
 }
 
 std::vector<DemandPerson> publishedDemand()

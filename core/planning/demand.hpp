@@ -7,6 +7,7 @@
 #include "core/fitting/stock_line.hpp"
 #include "core/record/entry.hpp"
 
+#include <functional>
 #include <map>
 #include <span>
 
@@ -14,7 +15,7 @@ namespace quarterstep
 {
 
 /// Why somebody seen left without a pair from the box.
-enum class Unmet { served, stockOut, ordered, declined, incomplete };
+enum class Unmet { served, stockOut, heldBack, notInBox, ordered, declined, incomplete };
 
 struct DemandPerson {
     PersonRecord record;
@@ -29,6 +30,7 @@ struct Demand {
     std::map<std::string, double>
         raised;                       ///< line -> by how much its demand was raised, for days without stock
     std::map<std::string, int> unmet; ///< cause -> people
+    int records = 0;                  ///< entries with the whole record that was judged
     int unread = 0;                   ///< entries whose prescription could not be read
 
     [[nodiscard]] double weight() const;
@@ -36,13 +38,18 @@ struct Demand {
 
 [[nodiscard]] Demand demandOfTable(const std::vector<PersonRecord>& people);
 
-/// From the entries of a site, in the order of arrival: everyone handed a pair, and everyone who was ordered
-/// for, declined or incomplete. A hand-over holds the final prescription; its near power is that of the pair
-/// given, PDs are those of its centres. A line that lay empty for part of the days counts as if it had sold
-/// at the pace of the days when it was there (correction for stock-outs as in The Logistics Handbook, USAID
-/// DELIVER), at most fourfold.
+/// The record kept with an entry; empty where none is (older entries, a person who was forgotten).
+using RecordReader = std::function<std::optional<PersonRecord>(const Entry&)>;
+
+/// From the entries of a site, in the order of arrival: everyone handed a pair, and everyone who went without
+/// (nothing left, nothing that fits, held back, ordered for, declined, incomplete); who went without and was
+/// served later is counted once. Where no record was kept, the entry's own fields stand for it, and then the
+/// pair given: near power and centres. A line that lay empty for part of the days counts as if it had gone at
+/// the pace of the days when it was there (correction for stock-outs as in The Logistics Handbook, USAID
+/// DELIVER), at most fourfold, less those who are known to have gone without for want of stock.
 [[nodiscard]] Demand demandOfLedger(std::span<const Entry> entries, const std::string& site,
-                                    std::span<const StockLine> stock, std::int64_t offsetMs);
+                                    std::span<const StockLine> stock, std::int64_t offsetMs,
+                                    const RecordReader& recordOf = {});
 
 /// The published mix of a camp's readers and distance wearers as people: near 84 %, minus 10 %, plus 6 %
 /// (Vincent JE, Optom Vis Sci 2006;83:803-810); near powers for clients of 49.5 ± 5.8 years (derived); powers

@@ -80,7 +80,10 @@ bool Packer::fillOnce(std::vector<CurvePoint>* curve, const std::vector<double>&
     std::priority_queue<Worth> queue;
     for (std::size_t move = 0; move < moves_.moves.size(); ++move)
         queue.push({std::numeric_limits<double>::infinity(), 0.0, move});
+    const double budget = std::max(1.0, static_cast<double>(problem_.limits.budget));
     while (!queue.empty()) {
+        if (goOn && !goOn(static_cast<double>(spending_.cost) / budget))
+            return false;
         const auto top = queue.top();
         queue.pop();
         const auto& move = moves_.moves[top.move];
@@ -98,9 +101,6 @@ bool Packer::fillOnce(std::vector<CurvePoint>* curve, const std::vector<double>&
         bought = true;
         if (curve != nullptr)
             curve->push_back({spending_.cost, share(), packs_});
-        const double budget = std::max(1.0, static_cast<double>(problem_.limits.budget));
-        if (goOn && !goOn(static_cast<double>(spending_.cost) / budget))
-            return false;
         queue.push({worth, gain, top.move});
     }
     return bought;

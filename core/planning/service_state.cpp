@@ -2,9 +2,18 @@
 #include "core/planning/service_state.hpp"
 
 #include <algorithm>
+#include <set>
 
 namespace quarterstep
 {
+
+namespace
+{
+
+constexpr std::size_t mostTried = 60; ///< choices of one who goes without
+constexpr int mostHolders = 40; ///< of a part that are asked to move, for one who lacks it
+
+} // namespace
 
 ServiceState::ServiceState(const std::vector<Waiting>& needs, const Scenario& scenario, std::size_t resources)
     : firstWay_(resources + 1, 0), bundled_(resources, false), left_(resources, 0), closed_(resources, false),
@@ -149,11 +158,16 @@ void ServiceState::drop(std::uint32_t need)
 /// Somebody who holds the lacking part takes something else, so that `need` gets `choice`.
 bool ServiceState::moveAway(std::uint32_t need, std::uint32_t choice, std::uint32_t lacking)
 {
-    for (auto i = firstWay_[lacking]; i < firstWay_[lacking + 1]; ++i) {
-        const auto holder = ways_[i].need;
+    int holders = 0;
+    for (std::size_t i = 0; i < holders_[lacking].size() && holders < mostHolders; ++i) {
+        const auto holder = holders_[lacking][i];
         const auto held = given_[holder];
-        if (held != static_cast<std::int32_t>(ways_[i].choice) || holder == need)
+        if (held == -1 || holder == need)
             continue;
+        const auto used = choiceOf(holder, static_cast<std::uint32_t>(held)).used();
+        if (std::find(used.begin(), used.end(), lacking) == used.end())
+            continue; // has moved meanwhile
+        ++holders;
         drop(holder);
         if (partsFree(choiceOf(need, choice))) {
             hold(need, static_cast<std::int32_t>(choice));
@@ -174,7 +188,8 @@ bool ServiceState::moveAway(std::uint32_t need, std::uint32_t choice, std::uint3
 bool ServiceState::makeRoomFor(std::uint32_t need)
 {
     const auto& choices = needs_[need]->choices;
-    for (std::uint32_t choice = 0; choice < choices.size(); ++choice) {
+    const auto tried = static_cast<std::uint32_t>(std::min<std::size_t>(choices.size(), mostTried));
+    for (std::uint32_t choice = 0; choice < tried; ++choice) {
         std::uint32_t lacking = 0;
         int lacks = 0;
         for (const auto part : choices[choice].used())
@@ -198,9 +213,15 @@ int ServiceState::makeRoom()
     const int before = served_;
     if (!bundles_)
         return 0;
+    holders_.assign(left_.size(), {});
     for (std::uint32_t need = 0; need < needs_.size(); ++need)
-        if (given_[need] == -1)
-            makeRoomFor(need);
+        if (given_[need] != -1)
+            for (const auto part : choiceOf(need, static_cast<std::uint32_t>(given_[need])).used())
+                holders_[part].push_back(need);
+    std::set<const Waiting*> inVain; // the same person may have been drawn many times
+    for (std::uint32_t need = 0; need < needs_.size(); ++need)
+        if (given_[need] == -1 && inVain.count(needs_[need]) == 0 && !makeRoomFor(need))
+            inVain.insert(needs_[need]);
     return served_ - before;
 }
 

@@ -58,6 +58,7 @@ class ServiceState
     std::vector<Way> ways_;               ///< of each resource
     std::vector<bool> bundled_;           ///< resource takes part in a bundle
     bool bundles_ = false;
+    std::vector<std::vector<std::uint32_t>> holders_; ///< of each resource, while room is made
     std::vector<int> left_;
     std::vector<std::int32_t> given_; ///< choice of each need or -1
     std::vector<bool> closed_;        ///< no way of exchange leads from here to somebody unserved

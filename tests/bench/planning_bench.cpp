@@ -159,6 +159,63 @@ void planMixed(Plan& plan)
     plan.keep({"planning/mixed-gap", [=](const Medians&) { return *gap; }, Bound::atMost, 0.005});
 }
 
+/// A line that was planned, and one more person: begun where the plan before ended.
+void planAgain(Plan& plan)
+{
+    const auto line = std::make_shared<DrawnLine>(
+        drawLine(3001, {static_cast<int>(plan.size(2000, 60)), static_cast<int>(plan.size(450, 12)),
+                        static_cast<int>(plan.size(42, 8)), static_cast<int>(plan.size(8, 3)), 3.0, 60}));
+    auto options = std::make_shared<PlanOptions>();
+    auto before = *line;
+    before.people.pop_back();
+    options->pricesBefore = planLine(before.people, before.available, {}).prices;
+    const auto gap = std::make_shared<double>(1.0);
+    plan.measure("planning/again", 1.0, [=] {
+        const auto found = planLine(line->people, line->available, *options);
+        *gap = found.proof.gap();
+        benchmark::DoNotOptimize(found.served);
+    });
+    plan.keep({"planning/again-seconds",
+               [](const Medians& medians) { return medians.at("planning/again") * 1e-9; }, Bound::atMost,
+               1.0});
+    plan.keep({"planning/again-gap", [=](const Medians&) { return *gap; }, Bound::atMost, 0.005});
+}
+
+/// Lenses in frames among what is offered.
+void planMixedPacking(Plan& plan)
+{
+    const auto people = static_cast<int>(plan.size(200, 30));
+    const int pairs = 60;
+    const int lenses = 30;
+    const int frames = 6;
+    const auto line = drawLine(19, {people, pairs, lenses, frames, 0.0, 60});
+    const auto problem = std::make_shared<PackingProblem>();
+    problem->needs = line.people;
+    problem->onHand.assign(pairs + lenses + frames, 0);
+    problem->limits.budget = 600L * people;
+    for (int i = 0; i < pairs + lenses + frames; ++i)
+        problem->offers.push_back({std::to_string(i),
+                                   {{static_cast<std::uint32_t>(i), 2}},
+                                   i >= pairs && i < pairs + lenses ? 700 : 2000,
+                                   0,
+                                   100000});
+    const auto scenarios = std::make_shared<std::vector<Scenario>>();
+    for (std::uint64_t s = 0; s < plan.size(20, 3); ++s) {
+        Draw draw(6, s);
+        Scenario scenario;
+        for (int i = 0; i < people; ++i)
+            scenario.push_back(static_cast<std::uint32_t>(draw.below(problem->needs.size())));
+        scenarios->push_back(std::move(scenario));
+    }
+    const auto found = std::make_shared<PackingPlan>();
+    plan.measure("planning/packing-mixed", 1.0, [=] { *found = planPacking(*problem, *scenarios, {}); });
+    plan.keep({"planning/packing-mixed-seconds",
+               [](const Medians& medians) { return medians.at("planning/packing-mixed") * 1e-9; },
+               Bound::atMost, 30.0});
+    plan.keep({"planning/packing-mixed-of-bound", [=](const Medians&) { return found->share / found->bound; },
+               Bound::atLeast, 0.97});
+}
+
 void planPackingOf(Plan& plan)
 {
     const auto people = static_cast<int>(plan.size(2000, 60));
@@ -194,7 +251,9 @@ void planPlanning(Plan& plan)
     planLines(plan);
     planGrowthOfLines(plan);
     planMixed(plan);
+    planAgain(plan);
     planPackingOf(plan);
+    planMixedPacking(plan);
 }
 
 } // namespace quarterstep::bench

@@ -8,6 +8,7 @@
 #include <boost/test/data/test_case.hpp>
 #include <boost/test/unit_test.hpp>
 
+#include <algorithm>
 #include <cmath>
 #include <numeric>
 #include <set>
@@ -207,6 +208,101 @@ BOOST_AUTO_TEST_CASE(more_on_hand_never_serves_fewer, *utf::label("PROP"))
     }
 }
 
+namespace
+{
+
+/// Pairs, lenses and frames; a lens costs a third of a pair, a frame as much as one.
+PackingProblem mixedProblem(std::uint32_t seed, long budget)
+{
+    const auto line = drawLine(seed, {40, 5, 5, 2, 1.0, 40});
+    PackingProblem problem;
+    problem.needs = line.people;
+    problem.onHand.assign(12, 0);
+    problem.limits.budget = budget;
+    for (std::uint32_t i = 0; i < 12; ++i)
+        problem.offers.push_back(
+            {"L" + std::to_string(i), {{i, 1}}, i >= 5 && i < 10 ? 300 : 1000, 20, 100000});
+    return problem;
+}
+
+} // namespace
+
+BOOST_AUTO_TEST_CASE(with_lenses_in_frames_more_budget_never_serves_fewer_beyond_the_gap, *utf::label("PROP"))
+{
+    for (std::uint32_t seed = 1; seed <= 8; ++seed) {
+        double before = 0.0;
+        double boundBefore = 0.0;
+        for (const long budget : {4000L, 8000L, 16000L, 32000L}) {
+            const auto problem = mixedProblem(seed, budget);
+            const auto plan = planPacking(problem, drawnScenarios(problem, seed, 5, 20), {});
+            BOOST_TEST_CONTEXT("seed " << seed << ", budget " << budget)
+            {
+                BOOST_TEST(plan.share >= before - (plan.bound - plan.share) - 1e-9);
+                BOOST_TEST(plan.bound >= boundBefore - 1e-4);
+                BOOST_TEST(plan.bound >= plan.share - 1e-9);
+            }
+            before = plan.share;
+            boundBefore = plan.bound;
+        }
+    }
+}
+
+BOOST_AUTO_TEST_CASE(more_on_hand_never_lowers_the_bound_and_buying_nothing_is_within_it, *utf::label("PROP"))
+{
+    for (std::uint32_t seed = 1; seed <= 6; ++seed) {
+        auto problem = mixedProblem(seed, 6000);
+        const auto scenarios = drawnScenarios(problem, seed, 4, 20);
+        const double before = planPacking(problem, scenarios, {}).bound;
+        for (auto& pieces : problem.onHand)
+            ++pieces;
+        const auto more = planPacking(problem, scenarios, {});
+        BOOST_TEST(more.bound >= before - 1e-4);
+        BOOST_TEST(serviceOf(problem, scenarios, problem.onHand).served <= more.bound + 1e-9);
+    }
+}
+
+BOOST_AUTO_TEST_CASE(the_order_of_the_people_changes_no_share_beyond_the_gap, *utf::label("PROP"))
+{
+    for (std::uint32_t seed = 1; seed <= 6; ++seed)
+        for (const bool mixed : {false, true}) {
+            const auto problem = mixed ? mixedProblem(seed, 9000) : drawnProblem(seed, 40, 8, 9000);
+            auto scenarios = drawnScenarios(problem, seed, 4, 20);
+            const auto plan = planPacking(problem, scenarios, {});
+            const double served = serviceOf(problem, scenarios, piecesWith(problem, plan.packs)).served;
+            for (auto& scenario : scenarios)
+                std::reverse(scenario.begin(), scenario.end());
+            const auto turned = planPacking(problem, scenarios, {});
+            BOOST_TEST_CONTEXT("seed " << seed << (mixed ? ", mixed" : ", ready-made"))
+            {
+                BOOST_TEST(std::abs(turned.bound - plan.bound) < 1e-3);
+                BOOST_TEST(turned.share >= plan.share - (plan.bound - plan.share) - 1e-9);
+                if (!mixed)
+                    BOOST_TEST(
+                        std::abs(serviceOf(problem, scenarios, piecesWith(problem, plan.packs)).served -
+                                 served) < 1e-12);
+            }
+        }
+}
+
+BOOST_AUTO_TEST_CASE(packing_that_is_stopped_gives_what_it_had_within_the_limits, *utf::label("PROP"))
+{
+    const auto problem = mixedProblem(3, 16000);
+    const auto scenarios = drawnScenarios(problem, 3, 5, 20);
+    for (const int asked : {0, 5, 40}) {
+        PackingEffort effort;
+        int left = asked;
+        double last = 0.0;
+        effort.goOn = [&](double done) {
+            BOOST_TEST(done >= last - 0.31); // the bound and the repairs begin where the buying ended at most
+            last = done;
+            return left-- > 0;
+        };
+        const auto plan = planPacking(problem, scenarios, effort);
+        BOOST_TEST(left < 0);
+        BOOST_TEST(isWithin(spendingOf(problem, plan.packs), problem.limits));
+    }
+}
+
 BOOST_AUTO_TEST_CASE(weight_and_boxes_are_kept_as_well_as_the_budget, *utf::label("PROP"))
 {
     auto problem = drawnProblem(3, 60, 12, 60000);
@@ -354,6 +450,71 @@ BOOST_AUTO_TEST_CASE(who_left_without_a_pair_is_counted_by_cause, *utf::label("D
     BOOST_TEST(demand.unread == 1);
     BOOST_REQUIRE(demand.people.size() == 1U);
     BOOST_TEST((demand.people.front().cause == Unmet::ordered));
+}
+
+BOOST_AUTO_TEST_CASE(
+    who_found_the_line_empty_is_demand_and_the_raise_adds_only_the_rest,
+    *utf::label("DER") *
+        utf::description("A there on 2 of 4 days, 2 issued: 2 missed; 1 of them is known: 1 + 1/2"))
+{
+    const std::vector<StockLine> stock{lineNamed("A", 2.0, 0), lineNamed("B", 2.5, 6)};
+    std::vector<Entry> entries;
+    entries.push_back(entryOf(EntryKind::received, 0, {{"A", 2, "pair", 0, 0}}));
+    entries.push_back(entryOf(EntryKind::received, 0, {{"B", 10, "pair", 0, 0}}));
+    for (const int day : {1, 2, 3, 4}) {
+        if (day <= 2)
+            entries.push_back(entryOf(EntryKind::handedOver, day, {{"A", -1, "pair", 0, 0}}));
+        entries.push_back(entryOf(EntryKind::handedOver, day, {{"B", -1, "pair", 0, 0}}));
+    }
+    auto without = entryOf(EntryKind::notServed, 3, {{"A", 0, "", 0, 0}});
+    without.movements.clear();
+    without.fields = {{"purpose", "near"},
+                      {"profile", "adult-near"},
+                      {"final", "R 0.00 L 0.00"},
+                      {"why", "stock_out"},
+                      {"age_years", "61"},
+                      {"add_right_thousandths", "2000"},
+                      {"add_left_thousandths", "2250"},
+                      {"pd_thousandths", "58500"}};
+    entries.push_back(without);
+    const auto demand = demandOfLedger(entries, "box", stock, 0);
+    BOOST_TEST(demand.unmet.at("stock-out") == 1);
+    BOOST_TEST(demand.raised.at("A") == 1.5);
+    BOOST_TEST(demand.weight() == 2 * 1.5 + 4.0 + 1.0);
+    const auto& last = demand.people.back().record;
+    BOOST_TEST(last.age.value() == 61.0);
+    BOOST_TEST(last.eyes.right.addition->value() == 2.0);
+    BOOST_TEST(last.eyes.left.addition->value() == 2.25);
+    BOOST_TEST(last.nearPd.value() == 58.5);
+
+    auto later = entryOf(EntryKind::handedOver, 5, {{"B", -1, "pair", 0, 0}}); // served in the end
+    later.person = without.person;
+    entries.push_back(later);
+    const auto served = demandOfLedger(entries, "box", stock, 0);
+    BOOST_TEST(served.unmet.count("stock-out") == 0U);
+    BOOST_TEST(served.seen == 7.0);
+}
+
+BOOST_AUTO_TEST_CASE(a_kept_record_comes_before_what_the_pair_tells, *utf::label("DER"))
+{
+    const std::vector<Entry> entries{entryOf(EntryKind::handedOver, 1, {{"A", -1, "pair", 0, 0}})};
+    const auto demand =
+        demandOfLedger(entries, "box", std::vector<StockLine>{lineNamed("A", 2.0, 3)}, 0, [](const Entry&) {
+            PersonRecord record;
+            record.age = 47.0;
+            record.distancePd = 66.0;
+            for (const Eye eye : bothEyes)
+                record.eyes.of(eye).addition = Dioptres{1.75};
+            return std::optional(record);
+        });
+    BOOST_REQUIRE(demand.people.size() == 1U);
+    const auto& record = demand.people.front().record;
+    BOOST_TEST(demand.records == 1);
+    BOOST_TEST(record.age.value() == 47.0);
+    BOOST_TEST(record.distancePd.value() == 66.0);
+    BOOST_TEST(!record.nearPd.has_value());
+    BOOST_TEST(!record.eyes.right.nearPower.has_value());
+    BOOST_TEST((record.purpose == Purpose::near));
 }
 
 BOOST_AUTO_TEST_CASE(the_prior_is_the_published_mix_and_weighs_what_it_is_said_to,
