@@ -272,7 +272,14 @@ Camp::WriteBackPause::~WriteBackPause()
 
 bool Camp::isBehind() const
 {
-    return ledger_ && ledger_->position() != position_;
+    if (!ledger_)
+        return false;
+    const auto location = ledgerLocation(folder_, file_.ledger);
+    if (!isSharedLedger(location))
+        return ledger_->position() != position_;
+    if (!news_)
+        news_ = std::make_unique<LedgerNews>(location);
+    return news_->position() > position_;
 }
 
 void Camp::refresh()

@@ -5,6 +5,7 @@
 
 #include "core/fitting/recommendation.hpp"
 #include "core/fitting/stock_index.hpp"
+#include "inventory/store/ledger_news.hpp"
 #include "inventory/store/write_back.hpp"
 #include "inventory/text/prescription_table.hpp"
 #include "inventory/text/rules_file.hpp"
@@ -56,7 +57,8 @@ class Camp
     std::vector<Entry> postAll(std::vector<Entry> entries,
                                std::optional<std::int64_t> expected = std::nullopt);
     /// Whether something was posted since this camp looked last, by another station or program. One question
-    /// to the ledger.
+    /// to a file; of a shared ledger what a look in the background found within the last half a second, so
+    /// that nobody waits for a server.
     [[nodiscard]] bool isBehind() const;
     /// Reads file and balances again (a person, another station or verb may have written).
     void refresh();
@@ -105,6 +107,7 @@ class Camp
     mutable std::optional<StockIndex> index_;
     FittingRules rules_;
     std::optional<Ledger> ledger_;
+    mutable std::unique_ptr<LedgerNews> news_; ///< of a shared ledger, once somebody asks
     std::vector<Finding> findings_;
     std::vector<EditedCount> edited_;
     std::int64_t position_ = 0; ///< of the ledger when its counts were taken last
