@@ -20,7 +20,7 @@ struct AuditStep {
 
 constexpr AuditStep steps[] = {
     {"draw", false, runAuditDraw}, {"sheet", false, runAuditSheet}, {"read", true, runAuditRead},
-    {"lots", false, runAuditLots}, {"due", false, runAuditDue},     
+    {"lots", false, runAuditLots}, {"due", false, runAuditDue},     {"report", false, runAuditReport},
 };
 
 QDate parsedDay(const CommandLine& line, const char* option)

@@ -3,7 +3,7 @@
 #pragma once
 
 #include "app/command/command_line.hpp"
-#include "app/session/audit.hpp"
+#include "app/session/audit_report.hpp"
 
 namespace quarterstep
 {
@@ -17,6 +17,9 @@ int runAuditRead(const CommandLine& line, Output& out);
 int runAuditLots(const CommandLine& line, Output& out);
 int runAuditDue(const CommandLine& line, Output& out);
 int runAuditReport(const CommandLine& line, Output& out);
+
+/// The report that the options ask for.
+[[nodiscard]] AuditReport reportOf(const CommandLine& line, const Camp& camp, Output& out);
 
 /// --as-of as a moment, the end of that day in local time; now when left out. Throws Error option-value (2).
 [[nodiscard]] std::int64_t asOfMs(const CommandLine& line);

@@ -23,7 +23,7 @@ namespace
 {
 
 /// Counts for the closing line.
-struct Tally {
+struct VerdictCounts {
     int stock = 0;
     int onTrial = 0;
     int custom = 0;
@@ -77,7 +77,7 @@ QString badRowLine(const TableRow& row)
         .arg(ltr(row.person), finding != nullptr ? say(finding->sentence) : QString());
 }
 
-QString closing(const Tally& tally)
+QString closing(const VerdictCounts& tally)
 {
     const auto part = [](const char* text, int count) { return commandWords(text).arg(count); };
     QStringList parts{part(QT_TRANSLATE_NOOP("command", "from stock %1"), tally.stock),
@@ -125,7 +125,7 @@ void checkExplain(const CommandLine& line)
 }
 
 /// Which rules were chosen by age and purpose, or by --profile.
-QString rulesLine(const Tally& tally)
+QString rulesLine(const VerdictCounts& tally)
 {
     QStringList parts;
     for (const auto& [profile, count] : tally.profiles)
@@ -156,7 +156,7 @@ int runMatch(const CommandLine& line, Output& out)
     if (line.has("--explain"))
         return runExplain(line, box, options, people, out);
     const bool json = line.has("--json");
-    Tally tally;
+    VerdictCounts tally;
     QJsonArray entries;
     for (const auto& row : table.rows) {
         if (!row.record) {

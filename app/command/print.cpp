@@ -38,18 +38,6 @@ PaperKind kindOf(const std::string& word)
     refuseUsage("option-value", {QS_SAY("core", "“%1” is not a paper; write one of %2"), {word, words}});
 }
 
-const Language& languageOf(const CommandLine& line)
-{
-    const auto* language = languageNamed(line.has("--language") ? line.value("--language") : "en");
-    if (language != nullptr)
-        return *language;
-    std::string codes;
-    for (const auto& each : languagesShipped())
-        codes += (codes.empty() ? "" : ", ") + std::string(each.code);
-    refuseUsage("option-value", {QS_SAY("core", "there is no catalogue for “%1”; there are %2"),
-                                 {line.value("--language"), codes}});
-}
-
 /// "63.5x38.1", millimetres.
 LabelSize labelSizeOf(const CommandLine& line)
 {
@@ -149,7 +137,7 @@ PrintBox openPrintBox(const CommandLine& line, Output& out)
 const char* blockWord(BlockKind kind)
 {
     constexpr const char* words[] = {"title", "heading", "text",  "caution", "field", "power",
-                                     "table", "bars",    "blank", "cut",     "small"};
+                                     "table", "bars",    "blank", "cut",     "small", "picture"};
     return words[static_cast<std::size_t>(kind)];
 }
 
@@ -243,6 +231,18 @@ QByteArray pathOfDrawingProgram()
 }
 
 } // namespace
+
+const Language& languageOf(const CommandLine& line)
+{
+    const auto* language = languageNamed(line.has("--language") ? line.value("--language") : "en");
+    if (language != nullptr)
+        return *language;
+    std::string codes;
+    for (const auto& each : languagesShipped())
+        codes += (codes.empty() ? "" : ", ") + std::string(each.code);
+    refuseUsage("option-value", {QS_SAY("core", "there is no catalogue for “%1”; there are %2"),
+                                 {line.value("--language"), codes}});
+}
 
 void drawPapersWith(DrawPapers draw)
 {

@@ -26,6 +26,9 @@ struct PrintBox {
 [[nodiscard]] std::vector<Paper> boxPapers(PaperKind kind, const CommandLine& line, const PrintBox& box,
                                            Output& out);
 
+/// --language, English when left out. Throws Error option-value (2).
+[[nodiscard]] const Language& languageOf(const CommandLine& line);
+
 /// Draws a job; throws Error. Null in the program that has no drawing of its
 /// own: `print` then goes on in the one that has (quarterstep-paper, beside it), so that no other verb waits
 /// for fonts and a window system to be loaded.

@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Papers about the box: labels, packing, counts, the audit, cards.
+#include "app/command/audit_steps.hpp"
 #include "app/command/kept_work.hpp"
 #include "app/command/picked.hpp"
 #include "app/command/print.hpp"
+#include "app/session/lot.hpp"
 #include "core/fitting/line_code.hpp"
 #include "core/record/life.hpp"
 
@@ -125,9 +127,31 @@ AuditRow auditRowOf(const Entry& entry)
     return row;
 }
 
+/// The worksheet of a lot, in the order of its draw.
+std::vector<AuditRow> lotRows(const Camp& camp, const std::string& id)
+{
+    const auto lot = lotNamed(camp, id);
+    std::vector<AuditRow> rows;
+    for (const auto& handOver : lot.handOvers)
+        if (const auto entry = camp.ledger().entry(handOver)) {
+            auto row = auditRowOf(*entry);
+            const auto place = rows.size() + 1;
+            row.entry =
+                std::to_string(place) + (place > static_cast<std::size_t>(lot.plan.plan.sample) ? "*" : "");
+            if (const auto facts = factsOf(*entry); facts.supply) {
+                row.labelRight = writePower(facts.supply->power.right);
+                row.labelLeft = writePower(facts.supply->power.left);
+            }
+            rows.push_back(std::move(row));
+        }
+    return rows;
+}
+
 std::vector<Paper> auditing(const CommandLine& line, const PrintBox& box)
 {
     std::vector<AuditRow> rows;
+    if (box.camp && line.has("--lot"))
+        return {auditSheet(lotRows(*box.camp, line.value("--lot")), box.source)};
     if (box.camp && box.camp->hasLedger()) {
         const auto entries = box.camp->ledger().entriesAfter(0);
         const auto gone = takenBack(entries);
@@ -139,6 +163,16 @@ std::vector<Paper> auditing(const CommandLine& line, const PrintBox& box)
     if (rows.empty())
         return {};
     return {auditSheet(rows, box.source)};
+}
+
+std::vector<Paper> reporting(const CommandLine& line, const PrintBox& box, Output& out)
+{
+    if (!box.camp)
+        refuseUsage("option-missing", {QS_SAY("core", "`print %1` needs --camp FOLDER"), {"audit-report"}});
+    const auto report = reportOf(line, *box.camp, out);
+    auto source = box.source;
+    source.day = report.day;
+    return {auditReportPaper(report, source)};
 }
 
 Paper card(const CommandLine& line, const PrintBox& box)
@@ -165,6 +199,8 @@ std::vector<Paper> boxPapers(PaperKind kind, const CommandLine& line, const Prin
         return {counting(line, box)};
     case PaperKind::auditSheet:
         return auditing(line, box);
+    case PaperKind::auditReport:
+        return reporting(line, box, out);
     default:
         return {card(line, box)};
     }

@@ -3,6 +3,7 @@
 #include "app/session/slip_window.hpp"
 
 #include "core/fitting/stock_index.hpp"
+#include "core/fitting/words.hpp"
 #include "core/record/judgement.hpp"
 #include "inventory/text/rules_archive.hpp"
 
@@ -260,7 +261,10 @@ class Replay
             add("actor", facts.actor);
         add("week", mondayOf(facts.atMs));
         add("profile", facts.profile);
-        add("kind", facts.movements.size() == 1 ? "ready-made" : "lenses in a frame");
+        add("purpose", wordOf(facts.purpose));
+        add("kind", facts.supply && facts.supply->bifocalAddition ? "bifocal"
+                    : facts.movements.size() == 1                 ? "ready-made"
+                                                                  : "lenses in a frame");
     }
 
     void takeRates()

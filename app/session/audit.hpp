@@ -22,7 +22,7 @@ struct AuditOptions {
 
 /// Hand-overs of one site, week, profile or kind of pair.
 struct AuditRate {
-    std::string by;   ///< "all" "site" "actor" "week" "profile" "kind": stable, in JSON
+    std::string by;   ///< "all" "site" "actor" "week" "profile" "purpose" "kind": stable, in JSON
     std::string name; ///< ISO date of the Monday for a week
     Tally tally;
     ShareLimits limits;             ///< exact, 95 %

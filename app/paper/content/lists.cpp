@@ -33,6 +33,15 @@ QString purposeOf(const std::string& word)
     return typed(word);
 }
 
+/// The lines, and for a lot what the pair should read.
+QString pairWords(const AuditRow& row)
+{
+    if (row.labelRight.empty())
+        return ltr(row.lines);
+    return ltr(row.lines) + QLatin1Char('\n') + ltr("R " + row.labelRight) + QLatin1Char('\n') +
+           ltr("L " + row.labelLeft);
+}
+
 } // namespace
 
 Paper packingList(std::vector<PackingRow> rows, const PaperSource& source)
@@ -114,7 +123,7 @@ Paper auditSheet(const std::vector<AuditRow>& rows, const PaperSource& source)
                               ltr("R " + row.right) + QLatin1Char('\n') + ltr("L " + row.left) +
                                   QLatin1Char('\n') + purposeOf(row.purpose) + QStringLiteral(" · ") +
                                   ltr(row.profile),
-                              ltr(row.lines),
+                              pairWords(row),
                               {},
                               {},
                               {},

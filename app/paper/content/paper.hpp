@@ -7,10 +7,13 @@
 #include <QString>
 #include <QStringList>
 
+#include <memory>
 #include <vector>
 
 namespace quarterstep
 {
+
+struct Picture;
 
 enum class BlockKind {
     title,
@@ -20,10 +23,11 @@ enum class BlockKind {
     field,   ///< `text`: `value`
     power,   ///< the largest there is; `value` in a box beside it (a bin)
     table,
-    bars,  ///< `value` as a bar code with its text below
-    blank, ///< `text`, then a line to write on
-    cut,   ///< here the paper is cut; what follows comes back
-    small  ///< rules, version, what this paper is not
+    bars,   ///< `value` as a bar code with its text below
+    blank,  ///< `text`, then a line to write on
+    cut,    ///< here the paper is cut; what follows comes back
+    small,  ///< rules, version, what this paper is not
+    picture ///< `picture`; its table follows
 };
 
 struct Block {
@@ -32,6 +36,7 @@ struct Block {
     QString value;
     std::vector<QStringList> rows; ///< table: the first row names the columns
     std::vector<int> widths;       ///< table: shares of the width, one a column
+    std::shared_ptr<const Picture> picture = {};
 };
 
 enum class PaperKind {
@@ -46,9 +51,10 @@ enum class PaperKind {
     collection,
     guardianNote,
     teacherNote,
-    quickCard
+    quickCard,
+    auditReport
 };
-inline constexpr std::size_t paperKinds = 12;
+inline constexpr std::size_t paperKinds = 13;
 
 struct Paper {
     PaperKind kind = PaperKind::note;

@@ -52,9 +52,9 @@ QString nearWords(const EyeRecord& eye)
 
 const char* wordOf(PaperKind kind)
 {
-    constexpr const char* words[paperKinds] = {"note",        "label",         "bin-label",    "packing-list",
-                                               "count-sheet", "audit-sheet",   "lab-order",    "letter",
-                                               "collection",  "guardian-note", "teacher-note", "quick-card"};
+    constexpr const char* words[paperKinds] = {
+        "note",   "label",      "bin-label",     "packing-list", "count-sheet", "audit-sheet", "lab-order",
+        "letter", "collection", "guardian-note", "teacher-note", "quick-card",  "audit-report"};
     return words[static_cast<std::size_t>(kind)];
 }
 
@@ -73,6 +73,7 @@ QString paperName(PaperKind kind)
         QT_TRANSLATE_NOOP("paper", "Note for the guardian"),
         QT_TRANSLATE_NOOP("paper", "Note for the teacher"),
         QT_TRANSLATE_NOOP("paper", "Quick card"),
+        QT_TRANSLATE_NOOP("paper", "Audit of hand-overs"),
     };
     return paperWords(names[static_cast<std::size_t>(kind)]);
 }

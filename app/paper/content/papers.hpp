@@ -84,10 +84,16 @@ struct AuditRow {
     std::string right;   ///< final as recorded
     std::string left;
     std::string lines;
-    std::string profile; ///< with its version
+    std::string profile;         ///< with its version
+    std::string labelRight = {}; ///< what the pair should read, for a lot
+    std::string labelLeft = {};
 };
 /// To be filled in at the table; nobody who handed over is named.
 [[nodiscard]] Paper auditSheet(const std::vector<AuditRow>& rows, const PaperSource& source);
+
+struct AuditReport;
+/// One page for the site where the report hides small counts, else everything for the supervisor.
+[[nodiscard]] Paper auditReportPaper(const AuditReport& report, const PaperSource& source);
 
 [[nodiscard]] Paper quickCard(Role role, const PaperSource& source);
 

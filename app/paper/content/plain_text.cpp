@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/paper/content/plain_text.hpp"
 
+#include "app/paper/content/picture.hpp"
+
 #include <algorithm>
 
 namespace quarterstep
@@ -93,6 +95,8 @@ QString blockText(const Block& block, int width)
         return block.text + QStringLiteral(": ") + QString(blankLength, QLatin1Char('_')) + QLatin1Char('\n');
     case BlockKind::cut:
         return QStringLiteral("\n- - - - ") + block.text + QStringLiteral(" - - - -\n");
+    case BlockKind::picture: // its table follows
+        return hanging({}, block.picture->says, width);
     case BlockKind::text:
     case BlockKind::small:
         break;

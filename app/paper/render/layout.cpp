@@ -58,6 +58,9 @@ PaperType typeOf(PaperKind kind, bool large)
     case PaperKind::auditSheet:
         type = {16.0, 12.0, 9.0, 8.0, 30.0, 10.0, 1.6, 12.0};
         break;
+    case PaperKind::auditReport:
+        type = {15.0, 11.0, 9.0, 7.5, 30.0, 9.0, 1.2, 5.0};
+        break;
     case PaperKind::quickCard:
         type = {22.0, 17.0, 16.0, 9.0, 40.0, 12.0, 3.5, 10.0};
         break;

@@ -25,7 +25,8 @@ enum class MarkKind {
     dashes, ///< cut here
     frame,  ///< an empty box
     bar,    ///< filled
-    bars    ///< a bar code
+    bars,   ///< a bar code
+    picture
 };
 
 struct Mark {
@@ -39,6 +40,7 @@ struct Mark {
     std::vector<bool> modules; ///< bars: dark or light
     double moduleWidth = 0.0;  ///< bars: units
     bool sideways = false;     ///< bars: along the roll
+    std::shared_ptr<const Picture> picture = {};
 };
 
 struct Page {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/paper/render/pieces.hpp"
 
+#include "app/paper/content/picture.hpp"
 #include "app/paper/render/bar_code.hpp"
 #include "app/paper/render/words_shape.hpp"
 
@@ -72,6 +73,9 @@ class Maker
             return;
         case BlockKind::cut:
             cut(block);
+            return;
+        case BlockKind::picture:
+            picture(block);
             return;
         }
     }
@@ -254,6 +258,21 @@ class Maker
         put(made, ruled(MarkKind::dashes, column_.width), 0.0, mm(3.0));
         put(made, std::move(mark), 0.0, mm(3.6));
         cut_ = made_.pieces.size() - 1;
+    }
+
+    /// As wide as the column, with what it says below.
+    void picture(const Block& block)
+    {
+        Mark mark;
+        mark.kind = MarkKind::picture;
+        mark.picture = block.picture;
+        const double height = column_.width * block.picture->height / block.picture->width;
+        mark.place = {0.0, 0.0, column_.width, height};
+        auto& made = piece(0.0);
+        made.keepWithNext = true; // its table
+        put(made, std::move(mark), 0.0, 0.0);
+        put(made, wordsMark(block.picture->says, type_.small, false, column_.width, column_), 0.0,
+            height + mm(0.4));
     }
 
     /// Width of a module that fits into `room`, whole dots where dots are known; 0 = none does.

@@ -2,6 +2,7 @@
 #include "app/paper/render/render.hpp"
 
 #include "app/paper/render/layout.hpp"
+#include "app/paper/render/paint_picture.hpp"
 #include "app/paper/render/printer.hpp"
 #include "app/paper/render/words_shape.hpp"
 #include "inventory/store/write_back.hpp"
@@ -72,6 +73,12 @@ void paintMark(QPainter& painter, const Mark& mark, double scale)
         painter.setPen(
             QPen(Qt::black, thin * scale, mark.kind == MarkKind::line ? Qt::SolidLine : Qt::DashLine));
         painter.drawLine(area.topLeft(), area.topRight());
+        return;
+    case MarkKind::picture:
+        painter.save();
+        painter.scale(scale, scale);
+        paintPicture(painter, *mark.picture, mark.place);
+        painter.restore();
         return;
     case MarkKind::frame:
         painter.setPen(QPen(Qt::black, thin * scale));
