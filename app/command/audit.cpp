@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // audit: every hand-over of the ledger judged again, and what the course of events shows.
 #include "app/command/audit.hpp"
+#include "app/command/audit_steps.hpp"
 
 #include "app/command/inputs.hpp"
 #include "app/command/output.hpp"
@@ -15,24 +16,6 @@ namespace quarterstep
 {
 namespace
 {
-
-AuditOptions auditOptions(const CommandLine& line, const Camp& camp, Output& out)
-{
-    AuditOptions options;
-    options.nowMs = QDateTime::currentMSecsSinceEpoch();
-    options.profile = line.value("--profile");
-    if (!options.profile.empty() && camp.rules().find(options.profile) == nullptr)
-        throw usageError("profile-unknown",
-                         {QS_SAY("core", "there is no profile named %1 in these rules"), {options.profile}});
-    if (line.has("--priors")) {
-        auto read = readAuditFile(line.value("--priors"));
-        out.tell(read.findings);
-        if (!read.usable())
-            throw FilesNotRead();
-        options.settings = std::move(read.value);
-    }
-    return options;
-}
 
 QJsonObject jsonFinding(const ToldFinding& told)
 {
@@ -115,6 +98,24 @@ void tellChain(const AuditSummary& summary, const Camp& camp, Output& out)
 
 } // namespace
 
+AuditOptions auditOptions(const CommandLine& line, const Camp& camp, Output& out)
+{
+    AuditOptions options;
+    options.nowMs = QDateTime::currentMSecsSinceEpoch();
+    options.profile = line.value("--profile");
+    if (!options.profile.empty() && camp.rules().find(options.profile) == nullptr)
+        throw usageError("profile-unknown",
+                         {QS_SAY("core", "there is no profile named %1 in these rules"), {options.profile}});
+    if (line.has("--priors")) {
+        auto read = readAuditFile(line.value("--priors"));
+        out.tell(read.findings);
+        if (!read.usable())
+            throw FilesNotRead();
+        options.settings = std::move(read.value);
+    }
+    return options;
+}
+
 void showAuditJson(const AuditAnswer& answer, Output& out)
 {
     QJsonArray findings;
@@ -167,6 +168,8 @@ void showAuditText(const AuditAnswer& answer, Output& out)
 
 int runAudit(const CommandLine& line, Output& out)
 {
+    if (!line.arguments.empty())
+        return runAuditStep(line, out);
     const auto camp = Camp::open(line.value("--camp"), Ledger::Mode::readOnly);
     out.tell(camp.findings());
     const auto options = auditOptions(line, camp, out);

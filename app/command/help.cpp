@@ -90,16 +90,19 @@ int runHelp(const CommandLine& line, Output& out)
         return Exit::done;
     }
     const std::string& word = line.arguments.front();
+    const VerbRow* verb = verbNamed(word);
+    if (verb != nullptr)
+        showHelp(verb, out);
     for (const auto& topic : helpTopics())
         if (word == topic.name) {
+            if (verb != nullptr)
+                out.line({});
             out.line(QString::fromUtf8(topic.text().data(), static_cast<qsizetype>(topic.text().size()))
                          .trimmed());
             return Exit::done;
         }
-    const VerbRow* verb = verbNamed(word);
     if (verb == nullptr)
         throw unknownVerb(word);
-    showHelp(verb, out);
     return Exit::done;
 }
 

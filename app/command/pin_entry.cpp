@@ -27,7 +27,7 @@ Role roleFor(const CommandLine& line)
     const auto is = [&](std::initializer_list<const char*> words, const std::string& word) {
         return std::find(words.begin(), words.end(), word) != words.end();
     };
-    if (is({"import", "export", "forget"}, line.verb))
+    if (is({"import", "export", "forget", "audit"}, line.verb))
         return Role::supervisor;
     if (line.verb == "stock")
         return line.has("--accept-edits") || line.has("--discard-edits") ? Role::keeper : Role::supervisor;

@@ -9,6 +9,7 @@
 
 #include <QCoreApplication>
 #include <QDate>
+#include <QFileInfo>
 
 #include <array>
 #include <cerrno>
@@ -212,12 +213,19 @@ void draw(const PaperJob& job, Output& out)
         out.line(QString::fromStdString(file));
 }
 
+/// Beside this program where it was built, in a folder of its own where it was installed.
+QByteArray pathOfDrawingProgram()
+{
+    const QString here = QCoreApplication::applicationDirPath();
+    const QString name = QString::fromUtf8(drawingProgram);
+    const QString installed = here + QStringLiteral("/" QUARTERSTEP_LIBEXEC_FROM_BIN "/") + name;
+    return (QFileInfo::exists(installed) ? installed : here + QLatin1Char('/') + name).toLocal8Bit();
+}
+
 /// Goes on in the program that draws, with the same words. Returns only by an error.
 [[noreturn]] void goOnInDrawingProgram()
 {
-    const auto path =
-        (QCoreApplication::applicationDirPath() + QLatin1Char('/') + QString::fromUtf8(drawingProgram))
-            .toLocal8Bit();
+    const auto path = pathOfDrawingProgram();
     std::vector<QByteArray> words;
     for (const auto& argument : QCoreApplication::arguments())
         words.push_back(argument.toLocal8Bit());

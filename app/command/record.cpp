@@ -3,6 +3,7 @@
 // went without, and what was entered in error.
 #include "app/command/kept_work.hpp"
 #include "app/command/output.hpp"
+#include "app/session/follow_up.hpp"
 
 #include <QDate>
 
@@ -20,12 +21,13 @@ struct SingleRow {
 };
 
 constexpr SingleRow singles[] = {
-    {EntryKind::returned, true, false},    {EntryKind::exchanged, true, true},
-    {EntryKind::writtenOff, true, false},  {EntryKind::held, true, false},
-    {EntryKind::quarantined, true, false}, {EntryKind::released, true, false},
-    {EntryKind::notNeeded, false, true},   {EntryKind::declined, false, true},
-    {EntryKind::incomplete, false, true},  {EntryKind::adjusted, false, true},
-    {EntryKind::referred, false, true},    {EntryKind::enteredInError, false, false},
+    {EntryKind::returned, true, false},        {EntryKind::exchanged, true, true},
+    {EntryKind::writtenOff, true, false},      {EntryKind::held, true, false},
+    {EntryKind::quarantined, true, false},     {EntryKind::released, true, false},
+    {EntryKind::notNeeded, false, true},       {EntryKind::declined, false, true},
+    {EntryKind::incomplete, false, true},      {EntryKind::adjusted, false, true},
+    {EntryKind::referred, false, true},        {EntryKind::followedUp, false, true},
+    {EntryKind::enteredInError, false, false},
 };
 
 std::string kindsListed()
@@ -71,6 +73,8 @@ void checkOptions(const CommandLine& line, const SingleRow& row)
         need(line, "--reason", kind);
     if (row.kind == EntryKind::writtenOff)
         need(line, "--cause", kind);
+    if (row.kind == EntryKind::followedUp)
+        need(line, "--wear", kind);
     if (line.has("--cause") && !isCauseOfLoss(line.value("--cause")))
         refuseCause(line.value("--cause"));
     if (line.has("--until") &&
@@ -84,6 +88,38 @@ void checkOptions(const CommandLine& line, const SingleRow& row)
              {kind}});
     if (row.kind == EntryKind::enteredInError)
         need(line, "--reason", kind);
+}
+
+/// An acuity as typed, checked. Throws Error (2) with its place.
+std::string acuityOf(const CommandLine& line, const char* option)
+{
+    if (!line.has(option))
+        return {};
+    const auto read = parseAcuity(line.value(option));
+    if (read)
+        return line.value(option);
+    Finding finding;
+    finding.position = {option, 1, read.complaint().offset + 1};
+    finding.code = read.complaint().code;
+    finding.sentence = read.complaint().sentence;
+    throw Error(std::move(finding), Exit::usage);
+}
+
+FollowUpLook lookOf(const CommandLine& line)
+{
+    const auto wear = wearNamed(line.value("--wear"));
+    if (!wear)
+        refuseUsage(
+            "option-value",
+            {QS_SAY("core",
+                    "“%1” is no outcome; write one of worn, with-them, at-home, broken, lost, stopped, "
+                    "not-found"),
+             {line.value("--wear")}});
+    return {line.value("--person"),
+            *wear,
+            {acuityOf(line, "--acuity-right"), acuityOf(line, "--acuity-left")},
+            line.value("--note"),
+            line.value("--actor")};
 }
 
 SingleWork workOf(const CommandLine& line, EntryKind kind)
@@ -132,9 +168,12 @@ int runRecord(const CommandLine& line, Output& out)
     const auto& row = rowOf(line.arguments.front());
     checkOptions(line, row);
     auto work = workOf(line, row.kind);
+    const auto look = row.kind == EntryKind::followedUp ? std::optional(lookOf(line)) : std::nullopt;
     auto camp = openForWork(line, out);
     if (row.kind == EntryKind::enteredInError)
         return carryOutAndShow(line, camp, {cancelled(line, camp)}, out);
+    if (look)
+        return carryOutAndShow(line, camp, {followUpEntry(camp, *look)}, out);
     if (isLot(line, row.kind))
         return carryOutAndShow(line, camp, {quarantineOfLot(camp, work)}, out);
     std::vector<QuantityRow> rows;

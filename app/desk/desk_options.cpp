@@ -5,6 +5,7 @@
 
 #include <QCommandLineParser>
 #include <QCoreApplication>
+#include <QFileInfo>
 #include <QRegularExpression>
 
 namespace quarterstep
@@ -24,33 +25,19 @@ void describe(QCommandLineParser& parser)
                                                "stock of ready-made spectacles and lenses.")));
     parser.addHelpOption();
     parser.addVersionOption();
-    const auto option = [&parser](const char* name, const char* text, const char* value) {
-        parser.addOption({QLatin1String(name), words(text), QLatin1String(value)});
-    };
-    option("theme", QT_TRANSLATE_NOOP("DeskOptions", "light, dark or sun (black on white, large)"), "NAME");
-    parser.addOption(
-        {QStringLiteral("right-to-left"),
-         words(QT_TRANSLATE_NOOP("DeskOptions", "mirrors the window; prescriptions stay left-to-right"))});
-    option("language", QT_TRANSLATE_NOOP("DeskOptions", "language of the window, for example ar"), "CODE");
-    option("text-scale", QT_TRANSLATE_NOOP("DeskOptions", "size of the letters in per cent, 100 to 200"),
-           "PERCENT");
-    option("screenshot", QT_TRANSLATE_NOOP("DeskOptions", "paints the window into a PNG file and leaves"),
-           "FILE");
-    option("size", QT_TRANSLATE_NOOP("DeskOptions", "size of the window in pixels, for example 1366x768"),
-           "WxH");
-    option("person", QT_TRANSLATE_NOOP("DeskOptions", "loads this person of people.csv at the start"),
-           "CODE");
-    option("place",
-           QT_TRANSLATE_NOOP("DeskOptions",
-                             "page to show at the start: dispense, stock, stock-ladder, stock-box, opening, "
-                             "trays, settings, help or keys"),
-           "NAME");
-    option("line", QT_TRANSLATE_NOOP("DeskOptions", "chooses this line of the stock at the start"), "LINE");
+    parser.addOptions(deskCommandLineOptions());
     parser.addPositionalArgument(
         QStringLiteral("FOLDER"),
         words(QT_TRANSLATE_NOOP("DeskOptions", "camp folder to open (stock.yaml, rules.yaml, "
                                                "ledger.sqlite)")),
         QStringLiteral("[FOLDER]"));
+}
+
+/// A file manager opens a camp by its stock file.
+QString folderOf(const QString& path)
+{
+    const QFileInfo info(path);
+    return info.isFile() && info.fileName() == QLatin1String("stock.yaml") ? info.absolutePath() : path;
 }
 
 void takeSize(DeskOptions& options, const QString& text)
@@ -83,6 +70,34 @@ void takeScale(DeskOptions& options, const QString& text)
             words(QT_TRANSLATE_NOOP("DeskOptions", "--text-scale %1 is not from 100 to 200")).arg(text);
 }
 } // namespace
+
+QList<QCommandLineOption> deskCommandLineOptions()
+{
+    QList<QCommandLineOption> options;
+    const auto option = [&options](const char* name, const char* text, const char* value) {
+        options.push_back({QLatin1String(name), words(text), QLatin1String(value)});
+    };
+    option("theme", QT_TRANSLATE_NOOP("DeskOptions", "light, dark or sun (black on white, large)"), "NAME");
+    options.push_back(
+        {QStringLiteral("right-to-left"),
+         words(QT_TRANSLATE_NOOP("DeskOptions", "mirrors the window; prescriptions stay left-to-right"))});
+    option("language", QT_TRANSLATE_NOOP("DeskOptions", "language of the window, for example ar"), "CODE");
+    option("text-scale", QT_TRANSLATE_NOOP("DeskOptions", "size of the letters in per cent, 100 to 200"),
+           "PERCENT");
+    option("screenshot", QT_TRANSLATE_NOOP("DeskOptions", "paints the window into a PNG file and leaves"),
+           "FILE");
+    option("size", QT_TRANSLATE_NOOP("DeskOptions", "size of the window in pixels, for example 1366x768"),
+           "WxH");
+    option("person", QT_TRANSLATE_NOOP("DeskOptions", "loads this person of people.csv at the start"),
+           "CODE");
+    option("place",
+           QT_TRANSLATE_NOOP("DeskOptions",
+                             "page to show at the start: dispense, stock, stock-ladder, stock-box, opening, "
+                             "trays, settings, help or keys"),
+           "NAME");
+    option("line", QT_TRANSLATE_NOOP("DeskOptions", "chooses this line of the stock at the start"), "LINE");
+    return options;
+}
 
 DeskOptions readDeskOptions(const QStringList& arguments)
 {
@@ -122,7 +137,7 @@ DeskOptions readDeskOptions(const QStringList& arguments)
         options.problem =
             words(QT_TRANSLATE_NOOP("DeskOptions", "one camp folder at a time, not %1")).arg(folders.size());
     else if (!folders.isEmpty())
-        options.folder = folders.front();
+        options.folder = folderOf(folders.front());
     return options;
 }
 

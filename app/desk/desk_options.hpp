@@ -4,6 +4,7 @@
 
 #include "app/desk/theme.hpp"
 
+#include <QCommandLineOption>
 #include <QSize>
 #include <QStringList>
 
@@ -28,6 +29,9 @@ struct DeskOptions {
     QString problem; ///< what cannot be understood; empty = nothing
 };
 
+/// All but --help and --version, in the language installed.
+[[nodiscard]] QList<QCommandLineOption> deskCommandLineOptions();
+/// A stock.yaml named instead of a folder stands for the folder it is in.
 [[nodiscard]] DeskOptions readDeskOptions(const QStringList& arguments);
 [[nodiscard]] QString deskHelp();
 

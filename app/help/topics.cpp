@@ -10,7 +10,15 @@ namespace quarterstep
 std::span<const HelpTopic> helpTopics()
 {
     static constexpr HelpTopic topics[] = {
-        {"desk", QT_TRANSLATE_NOOP("command", "the window: beginning, drafts, settings, languages"), deskHelpText},
+        {"first-day",
+         QT_TRANSLATE_NOOP("command", "the first day of the optician, the keeper, the supervisor"),
+         firstDayHelpText},
+        {"desk", QT_TRANSLATE_NOOP("command", "the window: beginning, drafts, settings, languages"),
+         deskHelpText},
+        {"power-vectors", QT_TRANSLATE_NOOP("command", "powers as vectors, in pictures"),
+         powerVectorsHelpText},
+        {"cautions", QT_TRANSLATE_NOOP("command", "children, signs, driving, high powers: what to mind"),
+         cautionsHelpText},
         {"matching",
          QT_TRANSLATE_NOOP("command", "how a pair is judged: every limit, its source, every flag"),
          matchingHelpText},
@@ -30,6 +38,10 @@ std::span<const HelpTopic> helpTopics()
          auditHelpText},
         {"durability", QT_TRANSLATE_NOOP("command", "what is promised about records, and how it is tested"),
          durabilityHelpText},
+        {"privacy", QT_TRANSLATE_NOOP("command", "what is kept of persons, what leaves, how to forget"),
+         privacyHelpText},
+        {"evidence", QT_TRANSLATE_NOOP("command", "how firm the published ground is, and what nobody knows"),
+         evidenceHelpText},
         {"files", QT_TRANSLATE_NOOP("command", "files, exit codes and the codes of findings"), filesHelpText},
     };
     return topics;

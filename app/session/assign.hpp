@@ -2,10 +2,7 @@
 // The waiting line: who should get which pair of what is in the box. Nothing is handed over.
 #pragma once
 
-#include "app/session/jobs.hpp"
-#include "core/planning/waiting_line.hpp"
-
-#include <map>
+#include "app/session/line_answer.hpp"
 
 namespace quarterstep
 {
@@ -16,44 +13,6 @@ struct Told {
     std::optional<Purpose> purpose; ///< empty: the only one of the person
     std::vector<std::string> lines; ///< ready-made pair; or frame, right lens, left lens
     Position position;
-};
-
-struct Assignment {
-    std::string person;
-    Purpose purpose = Purpose::distance;
-    std::vector<Part> parts;
-    double lossLogMar = 0.0; ///< 0 for who was told before: not judged again
-    double prism = 0.0;      ///< Δ, base in positive
-    bool caution = false;
-    bool told = false;
-};
-
-/// In the line and without a pair. reasonKey as in `match`, or "others_served".
-struct Unserved {
-    std::string person;
-    Purpose purpose = Purpose::distance;
-    std::string reasonKey;
-};
-
-/// What one more piece of lines that are the same to the eye would change.
-struct LinePrice {
-    std::vector<std::string> lines;
-    int available = 0;
-    int wantedBy = 0; ///< people of the line for whom it would do
-    OneMore oneMore;
-};
-
-struct LineAnswer {
-    std::vector<Assignment> assignments; ///< in the order of the table
-    std::vector<Unserved> unserved;
-    std::vector<NotInLine> others; ///< not in the line: nothing needed, incomplete, clinic first
-    int people = 0;                ///< persons and purposes in the line, those told included
-    int served = 0;
-    int servedFirstCome = 0; ///< if each took the best that is left, in the order of the table
-    double lossLogMar = 0.0;
-    double lossFirstCome = 0.0;
-    Proof proof;
-    std::vector<LinePrice> prices; ///< when asked for: where one more would help, most first
 };
 
 struct LineQuestion {

@@ -43,6 +43,9 @@ QString kindWords(EntryKind kind)
         QT_TRANSLATE_NOOP("entry", "referred"),
         QT_TRANSLATE_NOOP("entry", "not served from stock"),
         QT_TRANSLATE_NOOP("entry", "exported"),
+        QT_TRANSLATE_NOOP("entry", "drawn for the bench"),
+        QT_TRANSLATE_NOOP("entry", "read at the bench"),
+        QT_TRANSLATE_NOOP("entry", "seen again"),
         QT_TRANSLATE_NOOP("entry", "entered in error"),
     };
     return entryWords(words[static_cast<std::size_t>(kind)]);

@@ -3,6 +3,7 @@
 
 #include "app/session/keeping.hpp"
 #include "core/fitting/words.hpp"
+#include "inventory/text/record_text.hpp"
 
 #include <QDateTime>
 
@@ -82,6 +83,7 @@ Entry unservedEntry(const Camp& camp, const PersonRecord& person, const Recommen
         fields["add_left_thousandths"] = thousandths(person.eyes.left.addition->value());
     if (answer.need && answer.need->pdKnown)
         fields["pd_thousandths"] = thousandths(answer.need->pd.least);
+    entry.texts["record"] = recordText(person); // beside the chain: how the person saw counts for coverage
     return entry;
 }
 

@@ -115,7 +115,8 @@ void lineUp(const PersonRecord& person, std::span<const StockLine> stock, const 
 {
     for (const auto& answer : recommend(person, stock, rules, options)) {
         if (answer.verdict != Verdict::stock && answer.verdict != Verdict::custom) {
-            entries.others.push_back({answer.person, answer.purpose, answer.verdict, answer.reasonKey});
+            entries.others.push_back(
+                {answer.person, answer.purpose, answer.verdict, answer.reasonKey, answer.reason});
             continue;
         }
         Waiting waiting;
@@ -125,6 +126,7 @@ void lineUp(const PersonRecord& person, std::span<const StockLine> stock, const 
         waiting.secondPair = answer.secondPair;
         waiting.bareLoss = answer.bareEyes ? answer.bareEyes->cost : 0.0;
         waiting.reasonKey = answer.reasonKey;
+        waiting.reason = answer.reason;
         if (answer.verdict == Verdict::stock)
             waiting.choices = choicesOf(answer.candidates, resources);
         entries.waiting.push_back(std::move(waiting));

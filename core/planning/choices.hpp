@@ -39,6 +39,7 @@ struct Waiting {
     double bareLoss = 0.0;       ///< logMAR lost without any pair, sum over the seeing eyes
     std::vector<Choice> choices; ///< in the order of `match`; empty: nothing acceptable is left
     std::string reasonKey;       ///< of the recommendation
+    Sentence reason;
 };
 
 /// Persons and purposes that are not in the line: nothing needed, something missing, the clinic first.
@@ -47,6 +48,7 @@ struct NotInLine {
     Purpose purpose = Purpose::distance;
     Verdict verdict = Verdict::none;
     std::string reasonKey;
+    Sentence reason;
 };
 
 /// The stock as planning counts it.

@@ -104,6 +104,15 @@ void LinearProgram::setMost(std::size_t row, double most)
     glp_set_row_bnds(inside_->problem, indexOf(row), GLP_UP, 0.0, most);
 }
 
+void LinearProgram::beginAt(const std::vector<std::size_t>& columns, const std::vector<std::size_t>& rows)
+{
+    glp_std_basis(inside_->problem);
+    for (const auto column : columns)
+        glp_set_col_stat(inside_->problem, indexOf(column), GLP_BS);
+    for (const auto row : rows)
+        glp_set_row_stat(inside_->problem, indexOf(row), GLP_NU);
+}
+
 bool LinearProgram::solve()
 {
     glp_smcp settings;

@@ -37,6 +37,10 @@ class LinearProgram
                           bool whole = false);
     void setMost(std::size_t row, double most);
 
+    /// Begins from a point that is known: these columns take all of these rows, one each (a column's first
+    /// row), everything else is 0.
+    void beginAt(const std::vector<std::size_t>& columns, const std::vector<std::size_t>& rows);
+
     /// False when no optimum was reached (numbers beyond what the solver bears).
     [[nodiscard]] bool solve();
     [[nodiscard]] double best() const;

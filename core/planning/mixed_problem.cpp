@@ -95,6 +95,47 @@ double MixedProblem::lossBound(const LinePrices& prices, double weight) const
     return std::max(0.0, units * unit);
 }
 
+/// The first columns: the best two of everybody, and the best three at the prices of a plan before.
+void MixedProblem::beginWith(const std::vector<double>& pricesBefore)
+{
+    const LinePrices prices{pricesBefore, {}};
+    const bool known = pricesBefore.size() == available_.size();
+    for (std::size_t member = 0; member < members_.size(); ++member) {
+        const auto& choices = choicesOf(member);
+        if (known) {
+            std::vector<std::pair<double, std::size_t>> worth;
+            worth.reserve(choices.size());
+            for (std::size_t i = 0; i < choices.size(); ++i)
+                worth.emplace_back(priceOf(choices[i], prices) - gainOf(members_[member], choices[i]), i);
+            const auto most = std::min(oncePriced, worth.size());
+            std::partial_sort(worth.begin(), worth.begin() + static_cast<std::ptrdiff_t>(most), worth.end());
+            for (std::size_t i = 0; i < most; ++i)
+                addColumn(member, worth[i].second);
+        }
+        for (std::size_t i = 0; i < std::min<std::size_t>(2, choices.size()); ++i)
+            addColumn(member, i);
+    }
+}
+
+/// A plan to begin from: everybody in turn takes what seems best of what is left.
+void MixedProblem::beginAtPlan()
+{
+    std::vector<std::size_t> columns;
+    std::vector<std::size_t> rows;
+    auto left = available_;
+    std::vector<bool> placed(members_.size(), false);
+    for (const auto& column : columns_) {
+        const auto& choice = choicesOf(column.member)[column.choice];
+        if (placed[column.member] || !isFree(choice, left))
+            continue;
+        placed[column.member] = true;
+        take(choice, left);
+        columns.push_back(column.column);
+        rows.push_back(personRow_[column.member]);
+    }
+    program_.beginAt(columns, rows);
+}
+
 /// Lets columns in that are worth more than their price. False when there are none.
 bool MixedProblem::priceIn()
 {
@@ -131,10 +172,15 @@ MixedResult MixedProblem::solve(const PlanOptions& options)
     for (std::size_t member = 0; member < members_.size(); ++member)
         all += choicesOf(member).size();
     const bool small = all <= searchedWhole;
-    for (std::size_t member = 0; member < members_.size(); ++member)
-        for (std::size_t i = 0;
-             i < (small ? choicesOf(member).size() : std::min<std::size_t>(2, choicesOf(member).size())); ++i)
-            addColumn(member, i, small);
+    if (small) {
+        for (std::size_t member = 0; member < members_.size(); ++member)
+            for (std::size_t i = 0; i < choicesOf(member).size(); ++i)
+                addColumn(member, i, true);
+    } else {
+        beginWith(options.pricesBefore);
+        if (floors_.empty()) // a promised part that is not reached yet would make it no plan
+            beginAtPlan();
+    }
     bool solved = program_.solve();
     for (int round = 0; solved && !small && round < rounds && priceIn(); ++round)
         solved = program_.solve();

@@ -92,6 +92,8 @@ class MixedProblem
     [[nodiscard]] std::vector<std::size_t> worstPlaced(const MixedResult& result) const;
     [[nodiscard]] double worthOf(const MixedResult& result) const;
     void makeRows();
+    void beginAtPlan();
+    void beginWith(const std::vector<double>& pricesBefore);
     void addColumn(std::size_t member, std::size_t choice, bool wholeNumber = false);
     [[nodiscard]] LinePrices prices() const;
     bool priceIn();

@@ -34,6 +34,9 @@ struct PlanOptions {
     bool proof = true;  ///< work out the bound also where classes make it a question of its own
     bool gains = false; ///< work out what one more of each line would change
     int nodes = 300;    ///< of the search after the linear bound; ten times as many for small lines
+    /// Of each resource, from a plan before (LinePlan::prices), to begin near its end: lines with lenses in
+    /// frames alone. Changes the time, and among equally good plans which one is found.
+    std::vector<double> pricesBefore;
 };
 
 enum class PlanMethod { flow, linear, wholeNumbers };
@@ -62,6 +65,7 @@ struct LinePlan {
     double prism = 0.0;      ///< sum of sizes, Δ
     Proof proof;
     std::vector<OneMore> oneMore; ///< of each resource, when asked for
+    std::vector<double> prices;   ///< of each resource in the linear program; empty where there was none
 };
 
 /// Plans for a line. `available` of each resource, after what is kept for people already told. Pure; the

@@ -107,6 +107,7 @@ LinePlan planSorted(const std::vector<Waiting>& line, const std::vector<int>& av
     auto prices = result.prices;
     if (!oneClass && options.proof)
         prices = all.solve(options).prices;
+    plan.prices = prices.resource;
     plan.proof.bound = all.bound(prices);
     plan.proof.lossBound = all.lossBound(prices, plan.proof.reached);
     if (oneClass && result.proved) {

@@ -40,6 +40,16 @@ const std::vector<KindRule>& rules()
         {EntryKind::referred, "referred", none, none, none, true, true, {}},
         {EntryKind::notServed, "not-served", none, none, none, true, true, {}},
         {EntryKind::exported, "exported", none, none, none, true, false, {"level"}},
+        {EntryKind::lotDrawn,
+         "lot-drawn",
+         none,
+         none,
+         none,
+         true,
+         false,
+         {"hand_overs", "sample", "allowed", "seed"}},
+        {EntryKind::lotRead, "lot-read", none, none, none, true, false, {"lot", "readings"}},
+        {EntryKind::followedUp, "followed-up", none, none, none, true, true, {"wear"}},
         {EntryKind::enteredInError, "entered-in-error", either, either, either, true, false, {}},
     };
     return table;

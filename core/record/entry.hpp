@@ -40,9 +40,12 @@ enum class EntryKind {
     referred,
     notServed,     ///< nothing in the stock is good enough, or none was left
     exported,      ///< rows of persons left the ledger
+    lotDrawn,      ///< hand-overs drawn for the bench
+    lotRead,       ///< what the bench read of them
+    followedUp,    ///< a person seen again: worn or not
     enteredInError ///< takes another entry back
 };
-inline constexpr std::size_t entryKinds = 26;
+inline constexpr std::size_t entryKinds = 29;
 
 /// A change of one line's counts at one site. Held and quarantined pieces are part of those on hand.
 struct Movement {

@@ -7,7 +7,8 @@ import sys
 
 ROUTES = ["chi_square", "student", "f", "hotelling", "grubbs_two", "grubbs_one", "readings", "matrix", "crossed",
           "decentre", "vertex", "reproducibility", "chance_alike", "chance",
-          "exact_limits", "funnel", "g_chart"]
+          "exact_limits", "funnel", "g_chart", "accepted", "accepted_in_lot", "smallest_plan", "funnel_lower",
+          "p_chart", "p_chart_needs"]
 
 try:
     import numpy as np
@@ -102,6 +103,27 @@ def exact_limits(v):
     return [interval.low, interval.high]
 
 
+def smallest_plan(v):
+    """Every sample from 1 up with every number allowed, until one keeps both risks."""
+    fine, bad, risk = v
+    for sample in range(1, 2001):
+        allowed = np.arange(sample)
+        kept = (stats.binom.sf(allowed, sample, fine) <= risk) & (stats.binom.cdf(allowed, sample, bad) <= risk)
+        if kept.any():
+            return [sample, int(allowed[kept][0])]
+    return []
+
+
+def p_chart(v):
+    wide = 3 * stats.binom.std(v[1], v[0]) / v[1]
+    return [max(0, v[0] - wide), min(1, v[0] + wide)]
+
+
+def p_chart_needs(v):
+    """The first size at which the lower limit is above nought."""
+    return [next(n for n in range(1, 10000) if v[0] - 3 * np.sqrt(v[0] * (1 - v[0]) / n) > 1e-12)]
+
+
 WORK = {
     "chi_square": lambda v: [stats.chi2.ppf(*v)],
     "student": lambda v: [stats.t.ppf(*v)],
@@ -119,6 +141,12 @@ WORK = {
     "chance": chance,
     "exact_limits": exact_limits,
     "funnel": lambda v: [stats.binom.ppf(1 - v[2], v[0], v[1])],
+    "accepted": lambda v: [stats.binom.cdf(*v)],
+    "accepted_in_lot": lambda v: [stats.hypergeom.cdf(*v)],
+    "smallest_plan": smallest_plan,
+    "funnel_lower": lambda v: [stats.binom.ppf(v[2], v[0], v[1])],
+    "p_chart": p_chart,
+    "p_chart_needs": p_chart_needs,
     "g_chart": lambda v: [stats.geom.isf(0.5, v[0]) - 1, stats.geom.isf(v[1], v[0]) - 1],
 }
 WITHIN = {"crossed": 1e-7, "decentre": 1e-6, "reproducibility": 0.005, "readings": 1e-8, "chance_alike": 1e-4, "chance": 2e-4}

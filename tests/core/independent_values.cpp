@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Prints inputs and what the project makes of them, one line a value, for independent_routes.py to work out
 // again by another route: name | inputs | result, numbers in full.
-#include "core/auditing/rates.hpp"
+#include "core/auditing/charts.hpp"
+#include "core/auditing/lot.hpp"
 #include "core/optics/chance_within.hpp"
 #include "core/optics/combined_power.hpp"
 #include "core/optics/covariance.hpp"
@@ -62,6 +63,38 @@ void putRates()
     for (const double share : {0.005, 0.02, 0.05, 0.2})
         for (const double tail : {0.05, 0.00135})
             put("g_chart", {share, tail}, {gChart(share, tail).centre, double(gChart(share, tail).upper)});
+}
+
+/// Plans, their curves in large and small lots, and the limits of the charts.
+void putPlans()
+{
+    for (const int sample : {5, 14, 19, 50})
+        for (const double share : {0.02, 0.05, 0.25, 0.5})
+            for (const int most : {0, 2, sample / 2})
+                put("accepted", {double(most), double(sample), share}, {acceptedAt({sample, most}, share)});
+    for (const int lot : {20, 60, 400})
+        for (const int failing : {0, 1, lot / 20, lot / 4, lot})
+            for (const int allowed : {0, 2, 5})
+                put("accepted_in_lot", {double(allowed), double(lot), double(failing), 19.0},
+                    {acceptedInLot({19, allowed}, lot, failing)});
+    for (const double fine : {0.01, 0.05, 0.1})
+        for (const double bad : {0.15, 0.25, 0.5})
+            for (const double risk : {0.05, 0.1, 0.15}) {
+                const auto found = smallestPlan(fine, bad, {risk, risk});
+                put("smallest_plan", {fine, bad, risk},
+                    {double(found->plan.sample), double(found->plan.allowed)});
+            }
+    for (const std::int64_t trials : {1, 20, 60, 200, 3000})
+        for (const double share : {0.005, 0.02, 0.05, 0.2})
+            for (const double tail : {alertTail, alarmTail})
+                put("funnel_lower", {double(trials), share, tail},
+                    {double(funnelLower(trials, share, tail))});
+    for (const double share : {0.02, 0.05, 0.2})
+        for (const std::int64_t trials : {60, 172, 442}) {
+            const auto limits = pChartLimits(share, trials);
+            put("p_chart", {share, double(trials)}, {limits.lower, limits.upper});
+            put("p_chart_needs", {share}, {double(*pChartNeeds(share))});
+        }
 }
 
 void putEllipsoids(std::mt19937& engine)
@@ -146,6 +179,7 @@ int main()
     std::mt19937 engine(20261125);
     putQuantiles();
     putRates();
+    putPlans();
     putEllipsoids(engine);
     putPowers(engine);
     putChances(engine);

@@ -32,6 +32,7 @@ zint is seen in bar_code.cpp alone	core/|inventory/|app/	app/paper/render/bar_co
 printers are seen in printer.cpp alone	core/|inventory/|app/	app/paper/render/printer[.]cpp	QPrint
 command does not know the desk	app/command/		app/desk/
 the desk does not know command	app/desk/		app/command/
+nobody knows what is installed	core/|inventory/|app/(session|paper|command|desk|help|translations)/		app/install/
 programs know nothing of samples and tests	app/		samples/|tests/
 END
     printf 'no widgets outside the desk and paper\tinventory/|app/session/|app/command/\t\t%s\n' "$widgets"

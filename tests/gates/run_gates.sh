@@ -60,12 +60,24 @@ tidy_is_clean() {
     return 1
 }
 
+# Macros of translation are plain words to it.
+cppcheck_is_clean() {
+    grep -E '[.]cpp$' "$work/tidy" > "$work/checked"
+    [ -s "$work/checked" ] || return 0
+    cppcheck --std=c++20 --language=c++ --enable=warning,performance,portability --inline-suppr --quiet -j2 -I . \
+        '-DQS_SAY(context,text)=text' '-DQT_TRANSLATE_NOOP(context,text)=text' \
+        --suppress=missingIncludeSystem --suppressions-list=tests/gates/cppcheck_suppressions --suppress=unmatchedSuppression \
+        --error-exitcode=1 --file-list="$work/checked"
+}
+
 every_source > "$work/every"
 if [ "$which" = all ]; then cp "$work/every" "$work/changed"; else changed_sources > "$work/changed"; fi
 tidy_sources < "$work/changed" > "$work/tidy"
 gate "layout of $(wc -l < "$work/every") source files (clang-format)" format_is_clean
 gate "clang-tidy on $(wc -l < "$work/tidy") source files" tidy_is_clean
-for name in include_directions source_texts top_level codes_in_help packages; do
+gate "cppcheck on $(wc -l < "$work/tidy") source files" cppcheck_is_clean
+[ "$which" != all ] || gate "lines of core that tests run" sh tests/gates/coverage.sh .
+for name in include_directions source_texts top_level codes_in_help house_picture names_in_guide packages; do
     gate "$name" sh "tests/gates/$name.sh" .
 done
 echo "$passed passed, $failed failed"

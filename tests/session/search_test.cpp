@@ -191,17 +191,51 @@ std::string briefDisagreement(const Need& need, const std::vector<StockLine>& st
     return "";
 }
 
+using MakeStock = std::vector<StockLine> (*)(Dice& dice, Purpose purpose);
+
+std::vector<StockLine> smallStock(Dice& dice, Purpose purpose)
+{
+    std::vector<StockLine> stock;
+    const int lines = 4 + dice.below(26);
+    for (int i = 0; i < lines; ++i)
+        stock.push_back(someLine(dice, i, purpose == Purpose::bifocal));
+    return stock;
+}
+
+/// So many lenses that frames are searched beyond the patience of the plain way.
+std::vector<StockLine> crowdedLenses(Dice& dice, Purpose /*purpose*/)
+{
+    std::vector<StockLine> stock;
+    while (stock.size() < 110) {
+        auto line = someLine(dice, static_cast<int>(stock.size()), false);
+        if (line.kind == LineKind::lens || (line.kind == LineKind::frame && stock.size() < 4))
+            stock.push_back(line);
+    }
+    return stock;
+}
+
+/// So many powers that whole blocks of them are passed over.
+std::vector<StockLine> crowdedPairs(Dice& dice, Purpose purpose)
+{
+    std::vector<StockLine> stock;
+    while (stock.size() < 1500) {
+        auto line = someLine(dice, static_cast<int>(stock.size()), purpose == Purpose::bifocal);
+        if (line.kind == LineKind::readyMade) {
+            line.power.left = someLens(dice);
+            stock.push_back(line);
+        }
+    }
+    return stock;
+}
+
 /// One random person against one random stock; empty when both searches agree.
-std::string disagreement(unsigned seed)
+std::string disagreement(unsigned seed, MakeStock make = smallStock)
 {
     Dice dice(seed);
     const Purpose purposes[] = {Purpose::distance, Purpose::distance, Purpose::near, Purpose::intermediate,
                                 Purpose::bifocal};
     const Purpose purpose = purposes[dice.below(5)];
-    std::vector<StockLine> stock;
-    const int lines = 4 + dice.below(26);
-    for (int i = 0; i < lines; ++i)
-        stock.push_back(someLine(dice, i, purpose == Purpose::bifocal));
+    const auto stock = make(dice, purpose);
     Settings settings;
     settings.useUsedPairs = !dice.once(3);
     auto need = needFor(somePerson(dice, purpose), purpose, settings).value();
@@ -229,6 +263,16 @@ BOOST_AUTO_TEST_CASE(the_search_agrees_with_an_exhaustive_one, *utf::label("PROP
     for (unsigned seed = 1; seed <= seeds(); ++seed) {
         const auto difference = disagreement(seed);
         BOOST_TEST_REQUIRE(difference == "", "seed " << seed << ": " << difference);
+    }
+}
+
+BOOST_AUTO_TEST_CASE(many_lenses_and_many_powers_are_searched_as_well_as_few, *utf::label("PROP"))
+{
+    for (unsigned seed = 1; seed <= (seeds() > 3000 ? 400U : 12U); ++seed) {
+        const auto ofLenses = disagreement(seed, crowdedLenses);
+        BOOST_TEST_REQUIRE(ofLenses == "", "lenses, seed " << seed << ": " << ofLenses);
+        const auto ofPairs = disagreement(seed, crowdedPairs);
+        BOOST_TEST_REQUIRE(ofPairs == "", "pairs, seed " << seed << ": " << ofPairs);
     }
 }
 
