@@ -13,6 +13,8 @@ std::span<const HelpTopic> helpTopics()
         {"first-day",
          QT_TRANSLATE_NOOP("command", "the first day of the optician, the keeper, the supervisor"),
          firstDayHelpText},
+        {"desk", QT_TRANSLATE_NOOP("command", "the window: beginning, drafts, settings, languages"),
+         deskHelpText},
         {"power-vectors", QT_TRANSLATE_NOOP("command", "powers as vectors, in pictures"),
          powerVectorsHelpText},
         {"cautions", QT_TRANSLATE_NOOP("command", "children, signs, driving, high powers: what to mind"),

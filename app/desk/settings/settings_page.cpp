@@ -109,7 +109,7 @@ QFrame* SettingsPage::buildPerson()
     scale_ = choice(*form, "textScaleBox", tr("Size of the letters"),
                     tr("In per cent of the usual; also Ctrl++ and Ctrl+-"));
     for (int scale = leastTextScale; scale <= mostTextScale; scale += textScaleStep)
-        scale_->addItem(tr("%1 %").arg(scale), scale);
+        scale_->addItem(ltr(tr("%1 %").arg(scale)), scale);
     language_ = choice(*form, "languageBox", tr("Language"), tr("Language of the window, at once"));
     printer_ = choice(*form, "printerBox", tr("Printer"), tr("Printer for cards and letters of this laptop"));
     fillLanguages();

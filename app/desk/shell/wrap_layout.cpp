@@ -95,6 +95,9 @@ void WrapLayout::setGeometry(const QRect& area)
         }
         y += line.height + std::max(0, spacing());
     }
+    // Said outright, since whoever lays out the parent may remember the height of another moment.
+    if (auto* around = parentWidget(); around && around->minimumHeight() != heightForWidth(area.width()))
+        around->setMinimumHeight(heightForWidth(area.width()));
 }
 
 } // namespace quarterstep
