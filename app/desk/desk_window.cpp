@@ -3,6 +3,7 @@
 
 #include "app/desk/commands.hpp"
 #include "app/desk/message_bar.hpp"
+#include "app/desk/places/audit_place.hpp"
 #include "app/desk/places/dispense_place.hpp"
 #include "app/desk/places/stock_place.hpp"
 #include "app/session/wording.hpp"
@@ -23,7 +24,7 @@ namespace quarterstep
 
 DeskWindow::DeskWindow(QWidget* parent)
     : QMainWindow(parent), messages_(new MessageBar), dispense_(new DispensePlace(*messages_)),
-      stock_(new StockPlace(*messages_)), pages_(new QStackedWidget)
+      stock_(new StockPlace(*messages_)), audit_(new AuditPlace(*messages_)), pages_(new QStackedWidget)
 {
     setObjectName(QStringLiteral("deskWindow"));
     setWindowTitle(tr("Quarterstep"));
@@ -34,16 +35,19 @@ DeskWindow::DeskWindow(QWidget* parent)
     pages_->addWidget(buildEmptyState());
     pages_->addWidget(dispense_);
     pages_->addWidget(stock_);
+    pages_->addWidget(audit_);
     column->addWidget(buildHeader());
     column->addWidget(messages_);
     column->addWidget(pages_, 1);
     setCentralWidget(whole);
     connect(dispense_, &DispensePlace::campChanged, this, [this] {
         stock_->refresh();
+        audit_->campMoved();
         showCamp();
     });
     connect(stock_, &StockPlace::campChanged, this, [this] {
         dispense_->refresh();
+        audit_->campMoved();
         showCamp();
     });
     auto* twin = new QAction(tr("Power plane as a table"), this);
@@ -115,7 +119,9 @@ void DeskWindow::buildPlaceButtons(QHBoxLayout& row)
     const std::tuple<QString, QString, QString> places[] = {
         {QStringLiteral("dispensePlaceButton"), tr("Dispense"), tr("Who is served, and with what")},
         {QStringLiteral("stockPlaceButton"), tr("Stock"),
-         tr("What lies in the box, and what happened to it")}};
+         tr("What lies in the box, and what happened to it")},
+        {QStringLiteral("auditPlaceButton"), tr("Audit"),
+         tr("Which pairs went wrong, and what slip did it")}};
     for (const auto& [name, words, tooltip] : places) {
         const int place = static_cast<int>(placeButtons_->buttons().size());
         auto* action = new QAction(words, this);
@@ -178,8 +184,10 @@ bool DeskWindow::openCamp(const QString& folder)
         auto opening = Camp::open(folder.toStdString(), Ledger::Mode::readWrite);
         dispense_->take(nullptr);
         stock_->take(nullptr);
+        audit_->take(nullptr);
         camp_.emplace(std::move(opening));
         stock_->take(&*camp_);
+        audit_->take(&*camp_);
         dispense_->take(&*camp_);
     });
     showCamp();
@@ -241,6 +249,7 @@ void DeskWindow::takeTheme(int index)
     applyTheme(*qApp, static_cast<Theme>(index));
     dispense_->restyle();
     stock_->restyle();
+    audit_->restyle();
 }
 
 } // namespace quarterstep

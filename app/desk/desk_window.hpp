@@ -17,6 +17,7 @@ class QStackedWidget;
 namespace quarterstep
 {
 
+class AuditPlace;
 class DispensePlace;
 class MessageBar;
 class StockPlace;
@@ -31,13 +32,14 @@ class DeskWindow final : public QMainWindow
     /// Opens a camp folder; what goes wrong is said in the window. Returns whether it is open.
     bool openCamp(const QString& folder);
     /// The places, in the order of their buttons and keys.
-    enum class Place { dispense, stock };
+    enum class Place { dispense, stock, audit };
     void showPlace(Place place);
     /// Loads a person of the waiting list; false when there is none of that code.
     bool choosePerson(const QString& code);
     [[nodiscard]] MessageBar& messages() { return *messages_; }
     [[nodiscard]] DispensePlace& dispense() { return *dispense_; }
     [[nodiscard]] StockPlace& stock() { return *stock_; }
+    [[nodiscard]] AuditPlace& audit() { return *audit_; }
 
   private:
     QWidget* buildHeader();
@@ -55,6 +57,7 @@ class DeskWindow final : public QMainWindow
     MessageBar* messages_;
     DispensePlace* dispense_;
     StockPlace* stock_;
+    AuditPlace* audit_;
     QButtonGroup* placeButtons_ = nullptr;
     QStackedWidget* pages_;
     QLabel* site_ = nullptr;
