@@ -6,16 +6,22 @@
 #include "app/command/inputs.hpp"
 #include "app/command/output.hpp"
 #include "app/session/wording.hpp"
+#include "inventory/text/witness_table.hpp"
 
 #include <QCoreApplication>
 #include <QDateTime>
 
+#include <algorithm>
 #include <set>
+#include <thread>
 
 namespace quarterstep
 {
 namespace
 {
+
+/// Reading the ledger keeps one processor busy; more judges than this would wait for it.
+constexpr unsigned mostThreads = 4;
 
 QJsonObject jsonFinding(const ToldFinding& told)
 {
@@ -113,6 +119,19 @@ AuditOptions auditOptions(const CommandLine& line, const Camp& camp, Output& out
             throw FilesNotRead();
         options.settings = std::move(read.value);
     }
+    if (line.has("--witnesses")) {
+        auto read = readWitnessFile(line.value("--witnesses"));
+        out.tell(read.findings);
+        if (!read.usable())
+            throw FilesNotRead();
+        for (const auto& [entry, later] : read.value)
+            if (!camp.ledger().entry(entry))
+                throw errorSaying("entry-gone",
+                                  {QS_SAY("core", "no standing hand-over with the id %1"), {entry}},
+                                  Exit::badData);
+        options.later = std::move(read.value);
+    }
+    options.threads = static_cast<int>(std::clamp(std::thread::hardware_concurrency(), 1U, mostThreads));
     return options;
 }
 

@@ -71,6 +71,15 @@ void showClasses(const SlipAnswer& slips, Output& out)
         out.line(commandWords(QT_TRANSLATE_NOOP(
             "command", "slips of the record are not testable here: nothing was measured beside it (objective "
                        "reading, own pair, acuity with the pair)")));
+    if (!slips.additionWitnessed)
+        out.line(commandWords(QT_TRANSLATE_NOOP(
+            "command", "slips of the addition are not testable here (own pair's addition, near acuity)")));
+    if (!slips.pdWitnessed)
+        out.line(commandWords(QT_TRANSLATE_NOOP(
+            "command", "slips of the PD are not testable here (near PD, card read again)")));
+    if (!slips.pairWitnessed)
+        out.line(
+            commandWords(QT_TRANSLATE_NOOP("command", "the pair itself was not read again by focimeter")));
 }
 
 } // namespace
@@ -108,6 +117,9 @@ int explainAudit(const CommandLine& line, const Camp& camp, const AuditOptions& 
         answer = {{"entry", jsonText(wanted)},
                   {"findings", findings},
                   {"witnessed", slips.witnessed},
+                  {"addition_witnessed", slips.additionWitnessed},
+                  {"pd_witnessed", slips.pdWitnessed},
+                  {"pair_witnessed", slips.pairWitnessed},
                   {"classes", classes}};
         if (!line.has("--json"))
             showClasses(slips, out);

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // export: a copy of the camp folder, or a table at one of three levels of privacy.
+#include "app/command/exchange.hpp"
 #include "app/command/kept_work.hpp"
 #include "app/command/output.hpp"
 #include "app/command/pin_entry.hpp"
@@ -78,6 +79,11 @@ void writeTable(const CommandLine& line, const ExportTable& table, Output& out)
 
 int runExport(const CommandLine& line, Output& out)
 {
+    if (line.has("--as"))
+        return exportPrescriptions(line, out);
+    needCamp(line);
+    if (!line.arguments.empty())
+        refuseUsage("arguments-too-many", {QS_SAY("core", "a TABLE goes with --as FORMAT"), {}});
     if (line.has("--folder") == line.has("--level"))
         refuseUsage(
             "option-missing",

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // import: another ledger merged into the camp's, by the ids of its entries.
+#include "app/command/exchange.hpp"
 #include "app/command/kept_work.hpp"
 #include "app/command/output.hpp"
 #include "app/session/leaving.hpp"
@@ -80,6 +81,13 @@ int takeNames(const CommandLine& line, Output& out)
 
 int runImport(const CommandLine& line, Output& out)
 {
+    if (line.has("--as"))
+        return importPrescriptions(line, out);
+    needCamp(line);
+    if (line.arguments.size() > 1)
+        refuseUsage("arguments-too-many",
+                    {QS_SAY("core", "“%1” is one too many; put a text with blanks into quotes"),
+                     {line.arguments[1]}});
     if (line.arguments.empty() != line.has("--names"))
         refuseUsage("option-missing", {QS_SAY("core", "`import` needs either a LEDGER or --names FILE"), {}});
     if (line.has("--names"))

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // order: custom spectacles from the order to the person: ordered, arrived, checked, delivered, remade or not
 // collected; without a step, the orders that are open.
+#include "app/command/exchange.hpp"
 #include "app/command/kept_work.hpp"
+#include "app/command/order_file.hpp"
 #include "app/command/output.hpp"
 #include "app/session/wording.hpp"
 
@@ -109,6 +111,11 @@ int placeOrder(const CommandLine& line, Output& out)
 
 int runOrder(const CommandLine& line, Output& out)
 {
+    if (!line.arguments.empty() && line.arguments.front() == "file")
+        return writeOrder(line, out);
+    needCamp(line);
+    if (line.arguments.size() > 1)
+        refuseUsage("arguments-too-many", {QS_SAY("core", "a TABLE goes with `order file`"), {}});
     if (line.arguments.empty())
         return listOrders(line, out);
     const auto step = stepOf(line.arguments.front());

@@ -62,9 +62,9 @@ std::optional<int> placeLedger(const CommandLine& line, Output& out)
     for (const char* other :
          {"--accept-edits", "--discard-edits", "--moved-here", "--second-station", "--line", "--check"})
         if (line.has(other) || (sets && moves))
-            refuseUsage("option-value",
-                        {QS_SAY("core", "only one of %1 at a time"),
-                         {std::string("--set-up, --move-ledger, ") + (sets && moves ? "--camp" : other)}});
+            refuseUsage("option-value", {QS_SAY("core", "only one of %1 at a time"),
+                                         {std::string("--set-up, --move-ledger") +
+                                          (sets && moves ? std::string() : std::string(", ") + other)}});
     if (sets)
         setUp(line, out);
     else

@@ -10,7 +10,9 @@ namespace quarterstep
 
 class MessageBar;
 
-/// Runs `command`; returns whether it ended without an error.
+/// Runs `command`; returns whether it ended without an error. While another program holds the ledger it is
+/// run again for up to ten seconds, with the window alive: a command must do nothing before it writes, or
+/// nothing that cannot be done twice.
 bool runCommand(MessageBar& messages, const std::function<void()>& command);
 
 } // namespace quarterstep

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desk/desk_options.hpp"
 
+#include "app/desk/settings/preferences.hpp"
+
 #include <QCommandLineParser>
 #include <QCoreApplication>
 #include <QFileInfo>
@@ -49,6 +51,25 @@ void takeSize(DeskOptions& options, const QString& text)
             words(QT_TRANSLATE_NOOP("DeskOptions", "--size %1 is not a size; write for example 1366x768"))
                 .arg(text);
 }
+
+QStringList deskPages()
+{
+    return {QStringLiteral("dispense"),  QStringLiteral("stock"), QStringLiteral("stock-ladder"),
+            QStringLiteral("stock-box"), QStringLiteral("audit"), QStringLiteral("audit-charts"),
+            QStringLiteral("opening"),   QStringLiteral("trays"), QStringLiteral("settings"),
+            QStringLiteral("help"),      QStringLiteral("keys")};
+}
+
+void takeScale(DeskOptions& options, const QString& text)
+{
+    bool number = false;
+    const int scale = text.toInt(&number);
+    if (number && scale >= leastTextScale && scale <= mostTextScale)
+        options.textScale = scale;
+    else
+        options.problem =
+            words(QT_TRANSLATE_NOOP("DeskOptions", "--text-scale %1 is not from 100 to 200")).arg(text);
+}
 } // namespace
 
 QList<QCommandLineOption> deskCommandLineOptions()
@@ -62,6 +83,8 @@ QList<QCommandLineOption> deskCommandLineOptions()
         {QStringLiteral("right-to-left"),
          words(QT_TRANSLATE_NOOP("DeskOptions", "mirrors the window; prescriptions stay left-to-right"))});
     option("language", QT_TRANSLATE_NOOP("DeskOptions", "language of the window, for example ar"), "CODE");
+    option("text-scale", QT_TRANSLATE_NOOP("DeskOptions", "size of the letters in per cent, 100 to 200"),
+           "PERCENT");
     option("screenshot", QT_TRANSLATE_NOOP("DeskOptions", "paints the window into a PNG file and leaves"),
            "FILE");
     option("size", QT_TRANSLATE_NOOP("DeskOptions", "size of the window in pixels, for example 1366x768"),
@@ -70,7 +93,9 @@ QList<QCommandLineOption> deskCommandLineOptions()
            "CODE");
     option("place",
            QT_TRANSLATE_NOOP("DeskOptions",
-                             "place to show at the start: dispense, stock, stock-ladder or stock-box"),
+                             "page to show at the start: dispense, stock, stock-ladder, stock-box, audit, "
+                             "audit-charts, opening, "
+                             "trays, settings, help or keys"),
            "NAME");
     option("line", QT_TRANSLATE_NOOP("DeskOptions", "chooses this line of the stock at the start"), "LINE");
     return options;
@@ -93,14 +118,11 @@ DeskOptions readDeskOptions(const QStringList& arguments)
     options.person = parser.value(QStringLiteral("person"));
     options.place = parser.value(QStringLiteral("place"));
     options.line = parser.value(QStringLiteral("line"));
-    if (!options.place.isEmpty() && options.place != QLatin1String("dispense") &&
-        options.place != QLatin1String("stock") && options.place != QLatin1String("stock-ladder") &&
-        options.place != QLatin1String("stock-box"))
-        options.problem =
-            words(QT_TRANSLATE_NOOP(
-                      "DeskOptions",
-                      "--place %1 is not known; write dispense, stock, stock-ladder or stock-box"))
-                .arg(options.place);
+    if (!options.place.isEmpty() && !deskPages().contains(options.place))
+        options.problem = words(QT_TRANSLATE_NOOP("DeskOptions", "--place %1 is not known; write one of %2"))
+                              .arg(options.place, deskPages().join(QStringLiteral(", ")));
+    if (parser.isSet(QStringLiteral("text-scale")))
+        takeScale(options, parser.value(QStringLiteral("text-scale")));
     if (parser.isSet(QStringLiteral("size")))
         takeSize(options, parser.value(QStringLiteral("size")));
     if (parser.isSet(QStringLiteral("theme"))) {

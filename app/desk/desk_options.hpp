@@ -8,18 +8,21 @@
 #include <QSize>
 #include <QStringList>
 
+#include <optional>
+
 namespace quarterstep
 {
 
 struct DeskOptions {
     QString folder;
-    Theme theme = Theme::light;
+    std::optional<Theme> theme;   ///< empty = the person's own, as the next
+    std::optional<int> textScale; ///< per cent
     bool rightToLeft = false;
     QString language;   ///< empty = the system's
     QString screenshot; ///< file to paint the window into, then leave
     QSize size{1366, 768};
     QString person; ///< camp code to load at the start
-    QString place;  ///< "dispense", "stock" or empty
+    QString place;  ///< page to show at the start; empty = the usual one
     QString line;   ///< stock line to choose at the start
     bool help = false;
     bool version = false;

@@ -6,6 +6,9 @@
 #include <QPainter>
 #include <QStyleFactory>
 #include <QStyleOption>
+#include <QWidget>
+
+#include <algorithm>
 
 namespace quarterstep
 {
@@ -35,6 +38,26 @@ void DeskStyle::drawPrimitive(PrimitiveElement element, const QStyleOption* opti
         painter->drawPolyline(QPolygonF{at(0.2, 0.55), at(0.42, 0.78), at(0.82, 0.25)});
     }
     painter->restore();
+}
+
+/// Boxes to tick grow with the letters beside them.
+int DeskStyle::pixelMetric(PixelMetric metric, const QStyleOption* option, const QWidget* widget) const
+{
+    const int usual = QProxyStyle::pixelMetric(metric, option, widget);
+    if (metric != PM_IndicatorWidth && metric != PM_IndicatorHeight)
+        return usual;
+    return widget ? std::max(usual, widget->fontMetrics().ascent() + 2) : usual;
+}
+
+/// Whatever is pressed or chosen is at least as large as a fingertip needs: WCAG 2.2, 2.5.8.
+QSize DeskStyle::sizeFromContents(ContentsType type, const QStyleOption* option, const QSize& size,
+                                  const QWidget* widget) const
+{
+    constexpr int leastTarget = 24;
+    const auto usual = QProxyStyle::sizeFromContents(type, option, size, widget);
+    const bool pressed = type == CT_CheckBox || type == CT_RadioButton || type == CT_ComboBox ||
+                         type == CT_PushButton || type == CT_ToolButton || type == CT_TabBarTab;
+    return pressed ? usual.expandedTo({leastTarget, leastTarget}) : usual;
 }
 
 void DeskStyle::drawComplexControl(ComplexControl control, const QStyleOptionComplex* option,

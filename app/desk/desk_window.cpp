@@ -3,45 +3,58 @@
 
 #include "app/desk/commands.hpp"
 #include "app/desk/message_bar.hpp"
+#include "app/desk/opening/opening_page.hpp"
+#include "app/desk/opening/practice.hpp"
+#include "app/desk/opening/sample_camp.hpp"
+#include "app/desk/opening/tray_page.hpp"
 #include "app/desk/places/audit_place.hpp"
 #include "app/desk/places/dispense_place.hpp"
 #include "app/desk/places/stock_place.hpp"
+#include "app/desk/settings/settings_page.hpp"
+#include "app/desk/shell/draft_keeper.hpp"
+#include "app/desk/shown.hpp"
+#include "app/desk/work/long_work.hpp"
 #include "app/session/wording.hpp"
 
-#include <QAction>
-#include <QApplication>
+#include <QAbstractButton>
 #include <QButtonGroup>
-#include <QComboBox>
+#include <QDir>
 #include <QFileDialog>
-#include <QHBoxLayout>
 #include <QLabel>
+#include <QLineEdit>
 #include <QPushButton>
+#include <QScrollArea>
 #include <QStackedWidget>
-#include <QVBoxLayout>
 
 namespace quarterstep
 {
 
+namespace
+{
+/// How long the window waits for others who write in the ledger before it looks after its own events again.
+constexpr int deskPatienceMs = 30;
+} // namespace
+
 DeskWindow::DeskWindow(QWidget* parent)
-    : QMainWindow(parent), messages_(new MessageBar), dispense_(new DispensePlace(*messages_)),
-      stock_(new StockPlace(*messages_)), audit_(new AuditPlace(*messages_)), pages_(new QStackedWidget)
+    : QMainWindow(parent), person_(readPreferences()), messages_(new MessageBar), work_(new LongWork),
+      dispense_(new DispensePlace(*messages_)), stock_(new StockPlace(*messages_)),
+      audit_(new AuditPlace(*messages_, *work_)), opening_(new OpeningPage), trays_(new TrayPage(*messages_)),
+      settingsPage_(new SettingsPage(*messages_)), practice_(new PracticeStrip(*this)),
+      pages_(new QStackedWidget)
 {
     setObjectName(QStringLiteral("deskWindow"));
     setWindowTitle(tr("Quarterstep"));
-    auto* whole = new QWidget(this);
-    auto* column = new QVBoxLayout(whole);
-    column->setContentsMargins(10, 6, 10, 10);
-    column->setSpacing(6);
-    pages_->addWidget(buildEmptyState());
-    pages_->addWidget(dispense_);
-    pages_->addWidget(stock_);
-    pages_->addWidget(audit_);
-    column->addWidget(buildHeader());
-    column->addWidget(messages_);
-    column->addWidget(pages_, 1);
-    setCentralWidget(whole);
+    person_.theme = themeNow();
+    person_.textScale = textScaleNow();
+    buildPages();
+    buildActions();
+    nameKeysAndHelp();
+    givePlacesRoom();
+    draft_ = new DraftKeeper(*findChild<QWidget*>(QStringLiteral("prescriptionCard")), this);
     connect(dispense_, &DispensePlace::campChanged, this, [this] {
         stock_->refresh();
+        settleDraft();
+        practice_->stockMoved();
         audit_->campMoved();
         showCamp();
     });
@@ -50,148 +63,166 @@ DeskWindow::DeskWindow(QWidget* parent)
         audit_->campMoved();
         showCamp();
     });
-    auto* twin = new QAction(tr("Power plane as a table"), this);
-    twin->setShortcut(Qt::CTRL | Qt::Key_T);
-    connect(twin, &QAction::triggered, dispense_, &DispensePlace::togglePlaneTable);
-    auto* leave = new QAction(tr("Leave"), this);
-    leave->setShortcut(QKeySequence::Quit);
-    connect(leave, &QAction::triggered, this, &QWidget::close);
-    addActions({twin, leave});
+    connect(opening_, &OpeningPage::sampleWanted, this, [this] { openSample(false, false); });
+    connect(opening_, &OpeningPage::sampleAfreshWanted, this, [this] { openSample(true, false); });
+    connect(opening_, &OpeningPage::practiceWanted, this, [this] { openSample(false, true); });
+    connect(opening_, &OpeningPage::ownWanted, this, &DeskWindow::showTrays);
+    connect(opening_, &OpeningPage::folderWanted, this, &DeskWindow::openCampLater);
+    connect(opening_, &OpeningPage::askFolderWanted, this, &DeskWindow::askFolder);
+    connect(opening_, &OpeningPage::backWanted, this, &DeskWindow::showWork);
+    connect(trays_, &TrayPage::backWanted, this, &DeskWindow::showOpening);
+    connect(trays_, &TrayPage::campMade, this, &DeskWindow::openCamp);
+    connect(settingsPage_, &SettingsPage::preferencesChosen, this, &DeskWindow::takePreferences);
+    connect(settingsPage_, &SettingsPage::campSettingsChosen, this, &DeskWindow::takeCampSettings);
     showCamp();
 }
 
-/// A button and the action behind it; keys go to the action, which acts at once.
-QPushButton* DeskWindow::command(QHBoxLayout& row, const QString& name, const QString& text,
-                                 const QString& tooltip, const QKeySequence& keys, void (DeskWindow::*run)())
+DeskWindow::~DeskWindow()
 {
-    auto* action = new QAction(text, this);
-    action->setShortcut(keys);
-    connect(action, &QAction::triggered, this, run);
-    addAction(action);
-    auto* button = new QPushButton(text, this);
-    button->setObjectName(name);
-    button->setToolTip(QStringLiteral("%1 (%2)").arg(tooltip, keys.toString(QKeySequence::NativeText)));
-    connect(button, &QPushButton::clicked, action, &QAction::trigger);
-    row.addWidget(button);
-    return button;
+    draft_->flush();
+    setShownNow({});
 }
 
-QWidget* DeskWindow::buildHeader()
+QString DeskWindow::campFolder() const
 {
-    auto* header = new QWidget(this);
-    auto* row = new QHBoxLayout(header);
-    row->setContentsMargins(4, 0, 0, 0);
-    site_ = new QLabel(header);
-    site_->setObjectName(QStringLiteral("siteLabel"));
-    site_->setProperty("role", QStringLiteral("heading"));
-    auto large = font();
-    large.setPointSizeF(large.pointSizeF() * 1.3);
-    site_->setFont(large);
-    summary_ = new QLabel(header);
-    summary_->setObjectName(QStringLiteral("summaryLabel"));
-    summary_->setProperty("role", QStringLiteral("hint"));
-    row->addWidget(site_);
-    row->addSpacing(12);
-    buildPlaceButtons(*row);
-    row->addSpacing(12);
-    row->addWidget(summary_, 1);
-    newPersonButton_ = command(*row, QStringLiteral("newPersonButton"), tr("New person"),
-                               tr("Empties the card"), QKeySequence::New, &DeskWindow::newPerson);
-    tableButton_ = command(*row, QStringLiteral("loadPeopleButton"), tr("Load people…"),
-                           tr("Puts the people of a prescription table into the waiting list"),
-                           QKeySequence(Qt::CTRL | Qt::Key_L), &DeskWindow::askTable);
-    command(*row, QStringLiteral("openFolderButton"), tr("Open camp…"), tr("Opens a camp folder"),
-            QKeySequence::Open, &DeskWindow::askFolder);
-    theme_ = new QComboBox(header);
-    theme_->setObjectName(QStringLiteral("themeBox"));
-    theme_->setAccessibleName(tr("Look of the window"));
-    theme_->setToolTip(tr("Light, dark, or sun: black on white and large, for outdoors"));
-    theme_->addItems({tr("Light"), tr("Dark"), tr("Sun")});
-    theme_->setCurrentIndex(static_cast<int>(themeNow()));
-    connect(theme_, &QComboBox::activated, this, &DeskWindow::takeTheme);
-    row->addWidget(theme_);
-    return header;
+    return camp_ ? QString::fromStdString(camp_->folder()) : QString();
 }
 
-void DeskWindow::buildPlaceButtons(QHBoxLayout& row)
+void DeskWindow::forgetCamps()
 {
-    placeButtons_ = new QButtonGroup(this);
-    const std::tuple<QString, QString, QString> places[] = {
-        {QStringLiteral("dispensePlaceButton"), tr("Dispense"), tr("Who is served, and with what")},
-        {QStringLiteral("stockPlaceButton"), tr("Stock"),
-         tr("What lies in the box, and what happened to it")},
-        {QStringLiteral("auditPlaceButton"), tr("Audit"),
-         tr("Which pairs went wrong, and what slip did it")}};
-    for (const auto& [name, words, tooltip] : places) {
-        const int place = static_cast<int>(placeButtons_->buttons().size());
-        auto* action = new QAction(words, this);
-        action->setShortcut(QKeySequence(Qt::ALT | Qt::Key(Qt::Key_1 + place)));
-        connect(action, &QAction::triggered, this, [this, place] { showPlace(static_cast<Place>(place)); });
-        addAction(action);
-        auto* button = new QPushButton(words, this);
-        button->setObjectName(name);
-        button->setCheckable(true);
-        button->setToolTip(
-            QStringLiteral("%1 (%2)").arg(tooltip, action->shortcut().toString(QKeySequence::NativeText)));
-        connect(button, &QPushButton::clicked, action, &QAction::trigger);
-        placeButtons_->addButton(button, place);
-        row.addWidget(button);
-    }
-}
-
-void DeskWindow::showPlace(Place place)
-{
-    if (!camp_)
-        return;
-    pages_->setCurrentIndex(1 + static_cast<int>(place));
-    placeButtons_->button(static_cast<int>(place))->setChecked(true);
-}
-
-QWidget* DeskWindow::buildEmptyState()
-{
-    auto* page = new QWidget(this);
-    page->setObjectName(QStringLiteral("emptyState"));
-    auto* column = new QVBoxLayout(page);
-    auto* heading = new QLabel(tr("Open a camp folder"), page);
-    heading->setProperty("role", QStringLiteral("heading"));
-    auto large = font();
-    large.setPointSizeF(large.pointSizeF() * 2.0);
-    heading->setFont(large);
-    auto* text =
-        new QLabel(tr("A camp folder holds stock.yaml (what exists and how many) and, when there is one, "
-                      "rules.yaml and people.csv.\nThe ledger of what was handed over is made in it."),
-                   page);
-    text->setProperty("role", QStringLiteral("hint"));
-    text->setAlignment(Qt::AlignCenter);
-    auto* open = new QPushButton(tr("Open a camp folder…"), page);
-    open->setObjectName(QStringLiteral("emptyOpenButton"));
-    open->setProperty("primary", true);
-    open->setToolTip(tr("Chooses the folder with stock.yaml (Ctrl+O)"));
-    connect(open, &QPushButton::clicked, this, &DeskWindow::askFolder);
-    page->setFocusProxy(open);
-    column->addStretch(2);
-    for (auto* widget : std::initializer_list<QWidget*>{heading, text, open})
-        column->addWidget(widget, 0, Qt::AlignHCenter);
-    column->setSpacing(14);
-    column->addStretch(3);
-    return page;
+    remembers_ = false;
+    person_.camps.clear();
+    showCamp();
 }
 
 bool DeskWindow::openCamp(const QString& folder)
 {
     messages_->dismiss();
-    const bool opened = runCommand(*messages_, [this, &folder] {
-        auto opening = Camp::open(folder.toStdString(), Ledger::Mode::readWrite);
-        dispense_->take(nullptr);
-        stock_->take(nullptr);
-        audit_->take(nullptr);
-        camp_.emplace(std::move(opening));
-        stock_->take(&*camp_);
-        audit_->take(&*camp_);
-        dispense_->take(&*camp_);
-    });
+    CampFiles files;
+    try {
+        files = readCampFiles(folder.toStdString());
+    } catch (const CampNotOpened& problem) {
+        tellNotOpened(folder, problem.findings(), problem.finding());
+        return false;
+    }
+    const bool opened = runCommand(*messages_, [this, &files] { take(files); });
     showCamp();
+    if (opened)
+        bringDraftBack();
     return opened;
+}
+
+void DeskWindow::openCampLater(const QString& folder)
+{
+    messages_->dismiss();
+    const auto files = std::make_shared<CampFiles>();
+    const auto work = [files, folder = folder.toStdString()](WorkProgress&) {
+        *files = readCampFiles(folder);
+    };
+    const auto ended = [this, files, folder](const std::exception_ptr& problem, bool stopped) {
+        bool opened = false;
+        try {
+            if (problem)
+                std::rethrow_exception(problem);
+            opened = !stopped && runCommand(*messages_, [this, &files] { take(*files); });
+        } catch (const CampNotOpened& found) {
+            tellNotOpened(folder, found.findings(), found.finding());
+        } catch (const std::exception& unknown) {
+            messages_->showError(QString::fromLocal8Bit(unknown.what()), QStringLiteral("unexpected"));
+        }
+        showCamp();
+        if (opened)
+            bringDraftBack();
+        Q_EMIT campOpened(opened);
+    };
+    work_->start(tr("Reading %1…").arg(ltr(QDir(folder).dirName())), work, ended);
+}
+
+/// The files are read; the ledger is opened on the thread that will use it.
+void DeskWindow::take(CampFiles files)
+{
+    auto opening = Camp::open(std::move(files), Ledger::Mode::readWrite);
+    if (opening.hasLedger())
+        opening.ledger().setPatience(deskPatienceMs);
+    dispense_->take(nullptr);
+    stock_->take(nullptr);
+    audit_->take(nullptr);
+    camp_.emplace(std::move(opening));
+    readSettings();
+    stock_->take(&*camp_);
+    audit_->take(&*camp_);
+    dispense_->take(&*camp_);
+    opening_->showProblems({}, {});
+    if (remembers_) {
+        rememberCamp(person_, campFolder());
+        keepPreferences(person_);
+    }
+    if (!settings_.sample)
+        practice_->leave();
+    if (const auto* page = pages_->currentWidget(); page == openingPage_ || page == traysPage_)
+        showPlace(Place::dispense);
+}
+
+void DeskWindow::tellNotOpened(const QString& folder, const std::vector<Finding>& findings,
+                               const Finding& first)
+{
+    opening_->showProblems(folder, findings);
+    showOpening();
+    messages_->showError(
+        tr("%1 was not opened; what was found stands below.").arg(ltr(QDir::toNativeSeparators(folder))),
+        QString::fromStdString(first.code));
+}
+
+void DeskWindow::readSettings()
+{
+    const auto read = readCampSettings(camp_->folder());
+    settings_ = read.value;
+    setShownNow(settings_);
+    for (const auto& finding : read.findings)
+        messages_->showError(say(finding), QString::fromStdString(finding.code));
+}
+
+void DeskWindow::takeCampSettings(const CampSettings& settings)
+{
+    const bool kept = camp_ && runCommand(*messages_, [this, &settings] {
+                          replaceFile(campSettingsPath(camp_->folder()), writeCampSettings(settings));
+                      });
+    if (!kept)
+        return;
+    settings_ = settings;
+    setShownNow(settings_);
+    draft_->flush();
+    dispense_->refresh();
+}
+
+void DeskWindow::bringDraftBack()
+{
+    const auto draft = draft_->begin(campFolder());
+    if (draft.isEmpty())
+        return;
+    showPlace(Place::dispense);
+    const auto person = draft.value(QStringLiteral("personEdit"));
+    if (!person.isEmpty())
+        dispense_->choosePerson(person.toStdString()); // what the card does not show comes from the table
+    draft_->restore(draft);
+    messages_->showDone(
+        tr("The card that was not handed over when the window went is back. Ctrl+N empties it."));
+}
+
+/// The draft of a person goes with the hand-over to that person; what other stations do leaves it alone.
+void DeskWindow::settleDraft()
+{
+    std::optional<Entry> last;
+    try {
+        last = camp_->ledger().lastOf(EntryKind::handedOver);
+    } catch (const Error&) { // the ledger is not to be had now: the draft stays, which harms nobody
+    }
+    if (!last || last->id == lastGiven_)
+        return;
+    lastGiven_ = last->id;
+    const auto* person = findChild<QLineEdit*>(QStringLiteral("personEdit"));
+    if (person && person->text().trimmed().toStdString() == last->person)
+        draft_->settled();
 }
 
 bool DeskWindow::choosePerson(const QString& code)
@@ -199,15 +230,33 @@ bool DeskWindow::choosePerson(const QString& code)
     return dispense_->choosePerson(code.toStdString());
 }
 
+void DeskWindow::openSample(bool afresh, bool withPractice)
+{
+    if (afresh && camp_ && campFolder() == sampleFolder()) { // its ledger must be closed before it goes
+        dispense_->take(nullptr);
+        stock_->take(nullptr);
+        audit_->take(nullptr);
+        camp_.reset();
+    }
+    if (!runCommand(*messages_, [afresh] { afresh ? renewSampleCamp() : makeSampleCamp(); }) ||
+        !openCamp(sampleFolder()))
+        return;
+    showPlace(Place::dispense);
+    if (withPractice)
+        practice_->begin();
+}
+
 void DeskWindow::askFolder()
 {
     const auto folder = QFileDialog::getExistingDirectory(this, tr("Open a camp folder"));
     if (!folder.isEmpty())
-        openCamp(folder);
+        openCampLater(folder);
 }
 
 void DeskWindow::askTable()
 {
+    if (!camp_)
+        return;
     const auto path =
         QFileDialog::getOpenFileName(this, tr("Load people"), {}, tr("Prescription tables (*.csv)"));
     if (!path.isEmpty())
@@ -220,36 +269,28 @@ void DeskWindow::newPerson()
         return;
     showPlace(Place::dispense);
     dispense_->newPerson();
+    draft_->settled();
 }
 
 void DeskWindow::showCamp()
 {
     const auto* camp = camp_ ? &*camp_ : nullptr;
-    if (camp && pages_->currentIndex() == 0)
-        showPlace(Place::dispense);
-    if (!camp)
-        pages_->setCurrentIndex(0);
+    if (!camp && pages_->currentWidget() != traysPage_ && pages_->currentWidget() != settingsScroll_)
+        showOpening();
     for (auto* button : placeButtons_->buttons())
         button->setVisible(camp);
-    if (!camp)
-        pages_->currentWidget()->setFocus();
     newPersonButton_->setVisible(camp);
     tableButton_->setVisible(camp);
     site_->setText(camp ? ltr(camp->site()) : tr("Quarterstep"));
+    sample_->setVisible(camp && settings_.sample);
     int pieces = 0;
     for (const auto& line : camp ? camp->stock() : std::vector<StockLine>{})
         pieces += line.onHand;
     summary_->setText(camp ? tr("%n on hand", nullptr, pieces) : tr("No camp is open"));
-    setWindowTitle(camp ? tr("%1: Quarterstep").arg(QString::fromStdString(camp->site()))
-                        : tr("Quarterstep"));
-}
-
-void DeskWindow::takeTheme(int index)
-{
-    applyTheme(*qApp, static_cast<Theme>(index));
-    dispense_->restyle();
-    stock_->restyle();
-    audit_->restyle();
+    const auto name = camp ? QString::fromStdString(camp->site()) : QString();
+    setWindowTitle(!camp              ? tr("Quarterstep")
+                   : settings_.sample ? tr("SAMPLE: %1: Quarterstep").arg(name)
+                                      : tr("%1: Quarterstep").arg(name));
 }
 
 } // namespace quarterstep

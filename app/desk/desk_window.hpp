@@ -1,17 +1,21 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The window of the desk: which camp is open, messages, and the places. Without a camp it offers to open one.
+// The window of the desk: which camp is open, messages, the places, and what is there in every place:
+// opening, settings, help, keys, look and size of the letters. Without a camp it offers ways to begin.
 #pragma once
 
+#include "app/desk/settings/preferences.hpp"
 #include "app/desk/theme.hpp"
 #include "app/session/camp.hpp"
+#include "inventory/text/camp_settings.hpp"
 
 #include <QMainWindow>
 
+class QAction;
 class QButtonGroup;
 class QComboBox;
-class QHBoxLayout;
 class QLabel;
 class QPushButton;
+class QScrollArea;
 class QStackedWidget;
 
 namespace quarterstep
@@ -19,8 +23,17 @@ namespace quarterstep
 
 class AuditPlace;
 class DispensePlace;
+class DraftKeeper;
+class HelpWindow;
+class KeySheet;
+class LongWork;
 class MessageBar;
+class OpeningPage;
+class PracticeStrip;
+class SettingsPage;
 class StockPlace;
+class TrayPage;
+class WrapLayout;
 
 class DeskWindow final : public QMainWindow
 {
@@ -28,9 +41,16 @@ class DeskWindow final : public QMainWindow
 
   public:
     explicit DeskWindow(QWidget* parent = nullptr);
+    ~DeskWindow() override;
 
-    /// Opens a camp folder; what goes wrong is said in the window. Returns whether it is open.
+    /// Opens a camp folder at once; what goes wrong is said in the window. Returns whether it is open.
     bool openCamp(const QString& folder);
+    /// The same with the files read on another thread while the window is alive; ends with campOpened.
+    void openCampLater(const QString& folder);
+    /// Neither reads nor keeps which camps were opened: for pictures.
+    void forgetCamps();
+    /// The folder of the open camp, empty without one.
+    [[nodiscard]] QString campFolder() const;
     /// The places, in the order of their buttons and keys.
     enum class Place { dispense, stock, audit };
     void showPlace(Place place);
@@ -40,27 +60,84 @@ class DeskWindow final : public QMainWindow
     [[nodiscard]] DispensePlace& dispense() { return *dispense_; }
     [[nodiscard]] StockPlace& stock() { return *stock_; }
     [[nodiscard]] AuditPlace& audit() { return *audit_; }
+    [[nodiscard]] PracticeStrip& practice() { return *practice_; }
+    [[nodiscard]] LongWork& work() { return *work_; }
+    [[nodiscard]] DraftKeeper& draft() { return *draft_; }
+
+  public Q_SLOTS:
+    void showOpening();
+    void showTrays(const QString& folder);
+    void showSettings();
+    void showHelp();
+    void showKeys();
+    /// Opens the sample; with practice, tells a hand-over step by step.
+    void openSample(bool afresh, bool withPractice);
+    /// Puts on a look and a size of the letters, and keeps them.
+    void takePreferences(const Preferences& preferences);
+
+  Q_SIGNALS:
+    void campOpened(bool opened);
+    void languageChosen(const QString& language);
 
   private:
+    // desk_layout.cpp
+    void buildPages();
     QWidget* buildHeader();
-    void buildPlaceButtons(QHBoxLayout& row);
-    QWidget* buildEmptyState();
-    QPushButton* command(QHBoxLayout& row, const QString& name, const QString& text, const QString& tooltip,
-                         const QKeySequence& keys, void (DeskWindow::*run)());
+    void buildPlaceButtons(WrapLayout& row);
+    void buildActions();
+    QAction* command(const QString& text, const QKeySequence& keys, void (DeskWindow::*run)());
+    QPushButton* commandButton(WrapLayout& row, const char* name, const QString& tooltip, QAction* action);
+    QScrollArea* page(QWidget* inside, const char* name, const QString& keyPart, const QString& topic);
+    void nameKeysAndHelp();
+
+    // desk_window.cpp
+    void take(CampFiles files);
+    void tellNotOpened(const QString& folder, const std::vector<Finding>& findings, const Finding& first);
+    void bringDraftBack();
+    void settleDraft();
+    void readSettings();
+    void takeCampSettings(const CampSettings& settings);
     void askFolder();
     void askTable();
     void newPerson();
     void showCamp();
+    void showPage(QWidget* page);
+    void showWork();
     void takeTheme(int index);
+    void takeNextLook();
+    void scaleText(int steps);
+    void largerText() { scaleText(1); }
+    void smallerText() { scaleText(-1); }
+    void usualText();
+    void givePlacesRoom();
+    void restyle(const Preferences& before);
 
+    Preferences person_;
+    bool remembers_ = true; ///< which camps were opened
+    CampSettings settings_;
     std::optional<Camp> camp_; ///< before the places that show it
+    std::string lastGiven_;    ///< the last hand-over of the ledger that was looked at
     MessageBar* messages_;
+    LongWork* work_;
     DispensePlace* dispense_;
     StockPlace* stock_;
     AuditPlace* audit_;
+    OpeningPage* opening_;
+    TrayPage* trays_;
+    SettingsPage* settingsPage_;
+    PracticeStrip* practice_;
+    DraftKeeper* draft_;
+    HelpWindow* help_ = nullptr; ///< made when first asked for
+    KeySheet* keys_ = nullptr;
     QButtonGroup* placeButtons_ = nullptr;
     QStackedWidget* pages_;
+    QList<QScrollArea*> placePages_;
+    QScrollArea* openingPage_ = nullptr;
+    QScrollArea* traysPage_ = nullptr;
+    QScrollArea* settingsScroll_ = nullptr;
+    QWidget* before_ = nullptr; ///< the page to go back to from settings and opening
     QLabel* site_ = nullptr;
+    QLabel* sample_ = nullptr;
     QLabel* summary_ = nullptr;
     QPushButton* newPersonButton_ = nullptr;
     QPushButton* tableButton_ = nullptr;

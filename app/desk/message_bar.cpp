@@ -47,6 +47,18 @@ void MessageBar::showError(const QString& text, const QString& code)
     put(tr("Not done"), text, code, true);
 }
 
+void MessageBar::showWaiting(const QString& text)
+{
+    put(tr("Waiting"), text, {}, false);
+    waiting_ = true;
+}
+
+void MessageBar::dismissWaiting()
+{
+    if (waiting_)
+        dismiss();
+}
+
 void MessageBar::dismiss()
 {
     code_.clear();
@@ -60,6 +72,7 @@ QString MessageBar::text() const
 
 void MessageBar::put(const QString& word, const QString& text, const QString& code, bool error)
 {
+    waiting_ = false;
     code_ = code;
     word_->setText(word);
     text_->setText(text);

@@ -21,6 +21,10 @@ class MessageBar final : public QFrame
     void showDone(const QString& text);
     /// `code` is the stable code of the finding; empty hides the copy button.
     void showError(const QString& text, const QString& code);
+    /// Something is being tried again; told at once, without waiting for the event loop.
+    void showWaiting(const QString& text);
+    /// Puts away what showWaiting said, unless something else was said since.
+    void dismissWaiting();
     void dismiss();
     [[nodiscard]] QString text() const;
     [[nodiscard]] QString code() const { return code_; }
@@ -33,6 +37,7 @@ class MessageBar final : public QFrame
     QLabel* text_;
     QPushButton* copy_;
     QString code_;
+    bool waiting_ = false;
 };
 
 } // namespace quarterstep

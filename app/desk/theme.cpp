@@ -13,6 +13,7 @@ namespace quarterstep
 namespace
 {
 constexpr auto themeProperty = "quarterstepTheme";
+constexpr auto scaleProperty = "quarterstepTextScale";
 
 QColor rgb(unsigned value)
 {
@@ -51,16 +52,25 @@ QPalette paletteOf(const Colours& c)
 }
 
 /// %1 base, %2 border, %3 text, %4 muted, %5 accent, %6 text on accent, %7 caution, %8 width of the focus
-/// line
-QString sheetOf(const Colours& c, Theme theme)
+/// line, %9 and %10 points of titles and banners
+QString sheetOf(const Colours& c, Theme theme, double points)
 {
     return QStringLiteral(
-               "QFrame#cardFrame,QFrame#answerFrame,QFrame#handOverFrame,QFrame#planeFrame,QFrame#"
+               "QFrame[panel=\"true\"],QFrame#cardFrame,QFrame#answerFrame,QFrame#handOverFrame,QFrame#"
+               "planeFrame,QFrame#"
                "waitingFrame,"
                "QFrame#whyFrame,QFrame#linesFrame,QFrame#stockCardFrame,QFrame#stockWorkFrame,QFrame#"
                "editsFrame{background:%1;border:1px solid %2;border-radius:8px;}"
                "QLabel[role=\"heading\"]{font-weight:700;color:%3;}"
                "QLabel[role=\"hint\"]{color:%4;}"
+               "QLabel[role=\"title\"]{font-weight:700;color:%3;font-size:%9pt;}"
+               "QLabel[role=\"banner\"]{font-weight:700;color:%3;font-size:%10pt;}"
+               "QLabel[role=\"badge\"]{font-weight:700;color:%7;border:2px solid "
+               "%7;border-radius:4px;padding:2px 8px;}"
+               "QPlainTextEdit,QTextBrowser,QListWidget{background:%1;color:%3;border:1px solid "
+               "%4;border-radius:4px;}"
+               "QListWidget::item{padding:6px;}"
+               "QPlainTextEdit:focus,QTextBrowser:focus,QListWidget:focus{border:%8px solid %5;}"
                "QLabel[role=\"complaint\"]{color:%7;}"
                "QLineEdit{background:%1;color:%3;border:1px solid %4;border-radius:4px;padding:3px "
                "6px;}"
@@ -85,7 +95,9 @@ QString sheetOf(const Colours& c, Theme theme)
                "QFrame#messageBar[tone=\"error\"]{border:2px solid %7;}")
         .arg(c.base.name(), c.border.name(), c.text.name(), c.muted.name(), c.accent.name(),
              c.accentText.name(), c.caution.name(),
-             theme == Theme::sun ? QStringLiteral("3") : QStringLiteral("2"));
+             theme == Theme::sun ? QStringLiteral("3") : QStringLiteral("2"))
+        .arg(points * 1.3)
+        .arg(points * 2.0);
 }
 } // namespace
 
@@ -105,16 +117,28 @@ Colours coloursOf(Theme theme)
             rgb(0x0e5a78), rgb(0xffffff), rgb(0x954600), rgb(0x5a3d8c), rgb(0x53626a)};
 }
 
-void applyTheme(QApplication& application, Theme theme)
+double pointsOf(Theme theme)
+{
+    return theme == Theme::sun ? 14.0 : 10.0;
+}
+
+void applyTheme(QApplication& application, Theme theme, int textScale)
 {
     const auto colours = coloursOf(theme);
     application.setProperty(themeProperty, static_cast<int>(theme));
+    application.setProperty(scaleProperty, textScale);
     application.setStyle(new DeskStyle); // the application takes it over; the analyser does not see that
     application.setPalette(paletteOf(colours)); // NOLINT(clang-analyzer-cplusplus.NewDeleteLeaks)
     auto font = application.font();
-    font.setPointSizeF(theme == Theme::sun ? 14.0 : 10.0);
+    font.setPointSizeF(pointsOf(theme) * textScale / 100.0);
     application.setFont(font);
-    application.setStyleSheet(sheetOf(colours, theme));
+    application.setStyleSheet(sheetOf(colours, theme, font.pointSizeF()));
+}
+
+int textScaleNow()
+{
+    const int set = qApp ? qApp->property(scaleProperty).toInt() : 0;
+    return set > 0 ? set : 100;
 }
 
 Theme themeNow()

@@ -31,8 +31,12 @@ struct Colours {
 };
 
 [[nodiscard]] Colours coloursOf(Theme theme);
-/// Sets style, palette, font and style sheet of the whole program.
-void applyTheme(QApplication& application, Theme theme);
+/// Sets style, palette, font and style sheet of the whole program; letters at `textScale` per cent.
+void applyTheme(QApplication& application, Theme theme, int textScale = 100);
+/// Size of the letters last applied, per cent.
+[[nodiscard]] int textScaleNow();
+/// Points of ordinary letters in a look before they are scaled.
+[[nodiscard]] double pointsOf(Theme theme);
 /// The look last applied; light when none was.
 [[nodiscard]] Theme themeNow();
 /// "light", "dark", "sun"; empty for anything else.

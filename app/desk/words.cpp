@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desk/words.hpp"
 
+#include "app/desk/shown.hpp"
 #include "app/session/wording.hpp"
 #include "core/fitting/reasons.hpp"
 
@@ -35,8 +36,8 @@ QString DeskWords::size(double value)
 
 QString DeskWords::powers(const Supply& supply)
 {
-    const auto right = ltr(writePower(supply.power.right));
-    const auto left = ltr(writePower(supply.power.left));
+    const auto right = ltr(shownPower(supply.power.right));
+    const auto left = ltr(shownPower(supply.power.left));
     auto text = together(right);
     if (right != left) // right before left in any language, as it is written on a prescription
         text = together(tr("R %1").arg(right)) + QStringLiteral("  ") + together(tr("L %1").arg(left));
@@ -105,6 +106,13 @@ QString DeskWords::verdict(const Fit& fit)
         break;
     }
     return tr("Outside limit");
+}
+
+QString DeskWords::triedVerdict(const Fit& fit)
+{
+    if (fit.onTrial())
+        return verdict(fit);
+    return fit.acceptable() ? tr("Tried on: acceptable") : tr("Tried on: outside limit");
 }
 
 QString DeskWords::unit(Criterion criterion)

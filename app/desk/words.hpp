@@ -29,6 +29,8 @@ class DeskWords
     [[nodiscard]] static QString prism(const Fit& fit);
     /// Suggested / Fits with caution / On trial: type the acuity / Outside limit.
     [[nodiscard]] static QString verdict(const Fit& fit);
+    /// The same after the pair was tried on with the acuity typed: accepted, or not.
+    [[nodiscard]] static QString triedVerdict(const Fit& fit);
     /// The first criterion in the band that decides; empty when everything fits.
     [[nodiscard]] static QString reason(const Fit& fit);
     /// "D", "Δ", "mm" … for a criterion's unit.

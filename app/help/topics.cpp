@@ -17,6 +17,7 @@ std::span<const HelpTopic> helpTopics()
          powerVectorsHelpText},
         {"cautions", QT_TRANSLATE_NOOP("command", "children, signs, driving, high powers: what to mind"),
          cautionsHelpText},
+        {"desk", QT_TRANSLATE_NOOP("command", "the window: beginning, drafts, settings, languages"), deskHelpText},
         {"matching",
          QT_TRANSLATE_NOOP("command", "how a pair is judged: every limit, its source, every flag"),
          matchingHelpText},
@@ -40,6 +41,8 @@ std::span<const HelpTopic> helpTopics()
          privacyHelpText},
         {"evidence", QT_TRANSLATE_NOOP("command", "how firm the published ground is, and what nobody knows"),
          evidenceHelpText},
+        {"exchange", QT_TRANSLATE_NOOP("command", "prescriptions from elsewhere, and in open standards"),
+         exchangeHelpText},
         {"files", QT_TRANSLATE_NOOP("command", "files, exit codes and the codes of findings"), filesHelpText},
     };
     return topics;

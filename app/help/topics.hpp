@@ -19,8 +19,10 @@ struct HelpTopic {
 // The texts, one file of app/help each.
 [[nodiscard]] std::string_view auditHelpText();
 [[nodiscard]] std::string_view cautionsHelpText();
+[[nodiscard]] std::string_view deskHelpText();
 [[nodiscard]] std::string_view durabilityHelpText();
 [[nodiscard]] std::string_view evidenceHelpText();
+[[nodiscard]] std::string_view exchangeHelpText();
 [[nodiscard]] std::string_view filesHelpText();
 [[nodiscard]] std::string_view firstDayHelpText();
 [[nodiscard]] std::string_view matchingHelpText();

@@ -75,7 +75,8 @@ class Replay
         : camp_(camp), options_(options), ears_(ears), takenBack_(camp.ledger().takenBackIds()),
           index_(camp.stock()), now_(camp.stock(), index_, camp.site()),
           watch_(options.settings.thresholds, options.nowMs, takenBack_),
-          window_(options.settings.slips, camp.rules().settings, now_.box(camp.site()),
+          window_(options.settings.slips, camp.rules().settings, now_.box(camp.site()), lines_,
+                  options.settings.thresholds.duplicateDays,
                   [this](JudgedHandOver& judged, const SlipAnswer& slips) { tellJudged(judged, slips); })
     {
         rules_[camp.rules().hash] = camp.rules();
@@ -86,6 +87,8 @@ class Replay
     AuditSummary run()
     {
         summary_.chain = camp_.ledger().checkChain();
+        if (summary_.chain.ok) // beyond a break nothing is a witness
+            readLineHistory();
         const auto end = summary_.chain.badPosition;
         camp_.ledger().eachStored(0, [&](StoredEntry stored) {
             if (end && stored.position >= *end)
@@ -103,6 +106,15 @@ class Replay
     }
 
   private:
+    void readLineHistory()
+    {
+        for (const auto& entry :
+             camp_.ledger().entriesOfKinds({EntryKind::counted, EntryKind::returned, EntryKind::exchanged,
+                                            EntryKind::quarantined, EntryKind::writtenOff}))
+            if (entry.site == camp_.site() && takenBack_.count(entry.id) == 0)
+                lines_.take(entry);
+    }
+
     /// One entry of a batch on its way.
     struct Step {
         std::optional<Entry> entry;
@@ -175,6 +187,8 @@ class Replay
         const auto& entry = *step.entry;
         if (entry.kind == EntryKind::handedOver && takenBack_.count(entry.id) == 0) {
             auto facts = factsOf(entry);
+            if (const auto later = options_.later.find(entry.id); later != options_.later.end())
+                facts.later = later->second;
             const FittingRules* rules = rulesOf(facts);
             step.judged =
                 judgeAgain(std::move(facts), rules, stock.box(entry.site), options_.settings.thresholds);
@@ -212,10 +226,7 @@ class Replay
     void tellJudged(JudgedHandOver& judged, const SlipAnswer& slips)
     {
         if (const auto* told = slips.told(options_.settings.slips); told != nullptr && !judged.mismatch())
-            judged.findings.push_back(
-                {judged.facts.entry,
-                 infoOf(told->kind()).entry ? AuditClass::witnessAgainstRecord : AuditClass::betterPairInBox,
-                 told->detail});
+            judged.findings.push_back({judged.facts.entry, classOf(told->kind()), told->detail});
         summary_.mismatches += judged.mismatch() ? 1 : 0;
         if (judged.fit)
             count(judged);
@@ -223,6 +234,16 @@ class Replay
             ++summary_.byClass[finding.kind];
         if (ears_.judged)
             ears_.judged(judged, slips);
+    }
+
+    /// Where the record itself is wrong, by its numbers or by its line, and where it is the pair.
+    [[nodiscard]] static AuditClass classOf(SlipKind kind)
+    {
+        if (infoOf(kind).entry || kind == SlipKind::recordedTwice || kind == SlipKind::otherLineScanned)
+            return AuditClass::witnessAgainstRecord;
+        const bool pair = kind == SlipKind::lineOffLabel || kind == SlipKind::returnedWrongBin ||
+                          kind == SlipKind::axisTurnedMounting;
+        return pair ? AuditClass::offLabel : AuditClass::betterPairInBox;
     }
 
     void count(const JudgedHandOver& judged)
@@ -262,6 +283,7 @@ class Replay
     std::vector<StockThen> workers_;
     std::map<std::string, FittingRules> rules_;
     LedgerWatch watch_;
+    LineHistory lines_;
     SlipWindow window_;
     AuditSummary summary_;
     std::map<std::pair<std::string, std::string>, Tally> tallies_; ///< by what, and name

@@ -16,6 +16,8 @@ struct AuditOptions {
     std::int64_t nowMs = 0; ///< later entries are from the future
     AuditSettings settings = defaultAuditSettings();
     int threads = 1; ///< that judge; the answer is the same for any number
+    /// What was read again afterwards, by entry.
+    std::map<std::string, std::shared_ptr<const LaterWitness>> later;
 };
 
 /// Hand-overs of one site, week, profile or kind of pair.

@@ -17,6 +17,27 @@ bool nearInTime(const JudgedHandOver& one, const JudgedHandOver& other)
 
 } // namespace
 
+std::optional<EarlierHandOver> SlipWindow::earlierThan(const JudgedHandOver& judged)
+{
+    constexpr double dayMs = 86'400'000.0;
+    const auto& facts = judged.facts;
+    while (!givenInTime_.empty() &&
+           double(facts.atMs - givenInTime_.front().first) > duplicateDays_ * dayMs) {
+        const auto old = given_.find(givenInTime_.front().second);
+        if (old != given_.end() && old->second.atMs == givenInTime_.front().first)
+            given_.erase(old);
+        givenInTime_.pop_front();
+    }
+    if (facts.person.empty())
+        return std::nullopt;
+    const auto key = facts.person + "\t" + std::to_string(static_cast<int>(facts.purpose));
+    auto& place = given_[key];
+    auto earlier = place.entry.empty() ? std::nullopt : std::optional(std::move(place));
+    place = {facts.entry, facts.atMs, facts.movements};
+    givenInTime_.emplace_back(facts.atMs, key);
+    return earlier;
+}
+
 void SlipWindow::answer(std::size_t which)
 {
     auto& judged = *waiting_[which];
@@ -29,6 +50,9 @@ void SlipWindow::answer(std::size_t which)
             scene.near.push_back(waiting_[i].get());
     scene.box = box_;
     scene.settings = &settings_;
+    scene.lines = &lines_;
+    const auto earlier = earlierThan(judged);
+    scene.earlier = earlier ? &*earlier : nullptr;
     done_(judged, slipOf(judged, scene, model_));
 }
 

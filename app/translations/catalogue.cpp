@@ -19,6 +19,20 @@ std::span<const Language> languagesShipped()
     return languages;
 }
 
+std::span<const Language> languagesOfDesk()
+{
+    static constexpr std::array languages{
+        Language{"en", "English", false, "fonts-dejavu-core"},
+        Language{"ar", "العربية", true, "fonts-dejavu-core"},
+        Language{"es", "Español", false, "fonts-dejavu-core"},
+        Language{"fr", "Français", false, "fonts-dejavu-core"},
+        Language{"hi", "हिन्दी", false, "fonts-lohit-deva"},
+        Language{"pt", "Português", false, "fonts-dejavu-core"},
+        Language{"sw", "Kiswahili", false, "fonts-dejavu-core"},
+    };
+    return languages;
+}
+
 const Language* languageNamed(const std::string& code)
 {
     for (const auto& language : languagesShipped())

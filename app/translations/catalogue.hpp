@@ -18,8 +18,10 @@ struct Language {
     const char* fontPackage; ///< Debian package with a font for it
 };
 
-/// English first.
+/// Those of papers, English first.
 [[nodiscard]] std::span<const Language> languagesShipped();
+/// Those of the window, English first: more than those of papers.
+[[nodiscard]] std::span<const Language> languagesOfDesk();
 /// Null when the code is none of them.
 [[nodiscard]] const Language* languageNamed(const std::string& code);
 

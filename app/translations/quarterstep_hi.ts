@@ -2,6 +2,289 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="hi" sourcelanguage="en">
 <context>
+    <name>Commands</name>
+    <message numerus="yes">
+        <source>and %n more</source>
+        <translation>
+            <numerusform>और %n</numerusform>
+            <numerusform>और %n</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Another program is writing in the ledger. Trying again; Escape gives up. Nothing is lost.</source>
+        <translation>कोई दूसरा प्रोग्राम बही में लिख रहा है। फिर कोशिश हो रही है; Escape से छोड़ें। कुछ भी नहीं खोया।</translation>
+    </message>
+    <message>
+        <source>The program met something it does not know: %1. Nothing was written; close the program and open the folder again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>DeskOptions</name>
+    <message>
+        <source>Matches final spectacle prescriptions with a stock of ready-made spectacles and lenses.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>light, dark or sun (black on white, large)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mirrors the window; prescriptions stay left-to-right</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>language of the window, for example ar</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>size of the letters in per cent, 100 to 200</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>paints the window into a PNG file and leaves</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>size of the window in pixels, for example 1366x768</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>loads this person of people.csv at the start</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>page to show at the start: dispense, stock, stock-ladder, stock-box, opening, trays, settings, help or keys</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>chooses this line of the stock at the start</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>camp folder to open (stock.yaml, rules.yaml, ledger.sqlite)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>--size %1 is not a size; write for example 1366x768</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>--text-scale %1 is not from 100 to 200</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>--place %1 is not known; write one of %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>--theme %1 is not known; write light, dark or sun</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>one camp folder at a time, not %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no readable person %1 in people.csv</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no line %1 in this stock</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cannot write %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>DeskWords</name>
+    <message>
+        <source>R %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>L %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 add %2</source>
+        <translation>%1 add %2</translation>
+    </message>
+    <message>
+        <source>not judged</source>
+        <translation>जाँचा नहीं गया</translation>
+    </message>
+    <message>
+        <source>%1 too strong</source>
+        <translation>%1 ज़्यादा तेज़</translation>
+    </message>
+    <message>
+        <source>%1 too plus</source>
+        <translation>%1 ज़्यादा प्लस</translation>
+    </message>
+    <message>
+        <source>%1 too weak</source>
+        <translation>%1 ज़्यादा कमज़ोर</translation>
+    </message>
+    <message>
+        <source>%1 too minus</source>
+        <translation>%1 ज़्यादा माइनस</translation>
+    </message>
+    <message>
+        <source>cylinder %1 left</source>
+        <translation>सिलिंडर %1 बाकी</translation>
+    </message>
+    <message>
+        <source>nothing left</source>
+        <translation>कुछ बाकी नहीं</translation>
+    </message>
+    <message>
+        <source>, </source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Suggested</source>
+        <translation>सुझाया गया</translation>
+    </message>
+    <message>
+        <source>Fits with caution</source>
+        <translation>सावधानी के साथ ठीक</translation>
+    </message>
+    <message>
+        <source>On trial: type the acuity</source>
+        <translation>परीक्षण पर: दृष्टि लिखें</translation>
+    </message>
+    <message>
+        <source>Outside limit</source>
+        <translation>सीमा से बाहर</translation>
+    </message>
+    <message>
+        <source>right eye: %1</source>
+        <translation>दाईं आँख: %1</translation>
+    </message>
+    <message>
+        <source>left eye: %1</source>
+        <translation>बाईं आँख: %1</translation>
+    </message>
+</context>
+<context>
+    <name>PrescriptionCard</name>
+    <message>
+        <source>Person</source>
+        <translation>व्यक्ति</translation>
+    </message>
+    <message>
+        <source>Camp code of the person, as on the paper card</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Age</source>
+        <translation>उम्र</translation>
+    </message>
+    <message>
+        <source>Age in years; unknown age is judged by the strictest rules</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Right</source>
+        <translation>दाईं</translation>
+    </message>
+    <message>
+        <source>Right eye: sphere, cylinder (dioptres) and axis (degrees). Up and Down step the sphere by 0.25, Page Up and Page Down by 1.00</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Left</source>
+        <translation>बाईं</translation>
+    </message>
+    <message>
+        <source>Left eye: sphere, cylinder (dioptres) and axis (degrees). Up and Down step the sphere by 0.25, Page Up and Page Down by 1.00</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Addition</source>
+        <translation>ऐडिशन</translation>
+    </message>
+    <message>
+        <source>Near addition of both eyes, dioptres</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>PD far</source>
+        <translation>PD दूर</translation>
+    </message>
+    <message>
+        <source>Distance between the pupils looking far, millimetres</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>PD near</source>
+        <translation>PD पास</translation>
+    </message>
+    <message>
+        <source>Distance between the pupils looking near, millimetres; worked out from the far one when empty</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Near, R</source>
+        <translation>पास, दायाँ</translation>
+    </message>
+    <message>
+        <source>Right eye: whole near power found by trial, dioptres, instead of an addition</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Near, L</source>
+        <translation>पास, बायाँ</translation>
+    </message>
+    <message>
+        <source>Left eye: whole near power found by trial, dioptres, instead of an addition</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Unaided, R</source>
+        <translation>बिना चश्मे, दायाँ</translation>
+    </message>
+    <message>
+        <source>Right eye: acuity without spectacles, for example 6/18</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Unaided, L</source>
+        <translation>बिना चश्मे, बायाँ</translation>
+    </message>
+    <message>
+        <source>Left eye: acuity without spectacles, for example 6/18</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Best, R</source>
+        <translation>सर्वोत्तम, दायाँ</translation>
+    </message>
+    <message>
+        <source>Right eye: acuity with this prescription, for example 6/6</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Best, L</source>
+        <translation>सर्वोत्तम, बायाँ</translation>
+    </message>
+    <message>
+        <source>Left eye: acuity with this prescription, for example 6/6</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Prescriber</source>
+        <translation>लिखने वाला</translation>
+    </message>
+    <message>
+        <source>Who signed the prescription; needed under 16 years</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>core</name>
     <message>
         <source>the PD of each eye</source>
@@ -777,6 +1060,14 @@
     </message>
     <message>
         <source>would do with lenses made to the prescription, cylinder included</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the folder %1 for the sample cannot be made; check rights and free space</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this is not the PIN; nothing was changed</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -1680,6 +1971,1821 @@
     </message>
 </context>
 <context>
+    <name>quarterstep::AnswerPanel</name>
+    <message>
+        <source>Needed: %1</source>
+        <translation>ज़रूरत: %1</translation>
+    </message>
+    <message>
+        <source>Referral: %1, %2</source>
+        <translation>रेफ़रल: %1, %2</translation>
+    </message>
+    <message>
+        <source>Measure again before handing over.</source>
+        <translation>देने से पहले फिर नापें।</translation>
+    </message>
+    <message>
+        <source>Purpose shown</source>
+        <translation>दिखाया गया उपयोग</translation>
+    </message>
+    <message>
+        <source>Each purpose is judged alone</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rules: %1</source>
+        <translation>नियम: %1</translation>
+    </message>
+    <message>
+        <source>%1  (rules: %2)</source>
+        <translation>%1  (नियम: %2)</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::BoxModel</name>
+    <message>
+        <source>unequal eyes</source>
+        <translation>आँखें असमान</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>कोई नहीं</translation>
+    </message>
+    <message>
+        <source>%1 lines</source>
+        <translation>%1 पंक्तियाँ</translation>
+    </message>
+    <message>
+        <source>%1 low</source>
+        <translation>%1 कम</translation>
+    </message>
+    <message>
+        <source>bin %1, %2, available %3</source>
+        <translation>खाना %1, %2, उपलब्ध %3</translation>
+    </message>
+    <message>
+        <source>no row</source>
+        <translation>कोई कतार नहीं</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::CardModel</name>
+    <message>
+        <source>held %1</source>
+        <translation>रोका %1</translation>
+    </message>
+    <message>
+        <source>in quarantine %1</source>
+        <translation>अलग रखा %1</translation>
+    </message>
+    <message>
+        <source>by %1</source>
+        <translation>%1 द्वारा</translation>
+    </message>
+    <message>
+        <source>When</source>
+        <translation>कब</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>क्या</translation>
+    </message>
+    <message>
+        <source>Change</source>
+        <translation>बदलाव</translation>
+    </message>
+    <message>
+        <source>On hand</source>
+        <translation>मौजूद</translation>
+    </message>
+    <message>
+        <source>Words</source>
+        <translation>शब्द</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::CriteriaModel</name>
+    <message>
+        <source>%1, right</source>
+        <translation>%1, दायाँ</translation>
+    </message>
+    <message>
+        <source>%1, left</source>
+        <translation>%1, बायाँ</translation>
+    </message>
+    <message>
+        <source>not measured</source>
+        <translation>नापा नहीं</translation>
+    </message>
+    <message>
+        <source>Criterion</source>
+        <translation>कसौटी</translation>
+    </message>
+    <message>
+        <source>Value</source>
+        <translation>मान</translation>
+    </message>
+    <message>
+        <source>Limit</source>
+        <translation>सीमा</translation>
+    </message>
+    <message>
+        <source>Unit</source>
+        <translation>इकाई</translation>
+    </message>
+    <message>
+        <source>Band</source>
+        <translation>दर्जा</translation>
+    </message>
+    <message>
+        <source>Source</source>
+        <translation>स्रोत</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::DeskWindow</name>
+    <message>
+        <source>Choosing a camp</source>
+        <translation>शिविर चुनना</translation>
+    </message>
+    <message>
+        <source>Dispense</source>
+        <translation>चश्मा देना</translation>
+    </message>
+    <message>
+        <source>Stock</source>
+        <translation>स्टॉक</translation>
+    </message>
+    <message>
+        <source>Starting a camp</source>
+        <translation>शिविर शुरू करना</translation>
+    </message>
+    <message>
+        <source>Settings</source>
+        <translation>सेटिंग</translation>
+    </message>
+    <message>
+        <source>SAMPLE: invented people, nothing here counts</source>
+        <translation>नमूना: काल्पनिक लोग, यहाँ कुछ असली नहीं</translation>
+    </message>
+    <message>
+        <source>Empties the card</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>New person</source>
+        <translation>नया व्यक्ति</translation>
+    </message>
+    <message>
+        <source>Puts the people of a prescription table into the waiting list</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Load people…</source>
+        <translation>लोग जोड़ें…</translation>
+    </message>
+    <message>
+        <source>Opens another camp, the sample, or starts one</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Camps…</source>
+        <translation>शिविर…</translation>
+    </message>
+    <message>
+        <source>Look, language, printer, camp, PINs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The manual, at the page for where you are</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Help</source>
+        <translation>सहायता</translation>
+    </message>
+    <message>
+        <source>Look of the window</source>
+        <translation>खिड़की का रूप</translation>
+    </message>
+    <message>
+        <source>Light, dark, or sun: black on white and large, for outdoors</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Light</source>
+        <translation>हल्का</translation>
+    </message>
+    <message>
+        <source>Dark</source>
+        <translation>गहरा</translation>
+    </message>
+    <message>
+        <source>Sun</source>
+        <translation>धूप</translation>
+    </message>
+    <message>
+        <source>Who is served, and with what</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What lies in the box, and what happened to it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Every key of the window</source>
+        <translation>खिड़की की सब कुंजियाँ</translation>
+    </message>
+    <message>
+        <source>Next look: light, dark, sun</source>
+        <translation>अगला रूप: हल्का, गहरा, धूप</translation>
+    </message>
+    <message>
+        <source>Larger letters</source>
+        <translation>बड़े अक्षर</translation>
+    </message>
+    <message>
+        <source>Smaller letters</source>
+        <translation>छोटे अक्षर</translation>
+    </message>
+    <message>
+        <source>Usual letters</source>
+        <translation>सामान्य अक्षर</translation>
+    </message>
+    <message>
+        <source>Power plane as a table</source>
+        <translation>पावर-चित्र तालिका में</translation>
+    </message>
+    <message>
+        <source>Leave</source>
+        <translation>बाहर जाएँ</translation>
+    </message>
+    <message>
+        <source>Quarterstep</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reading %1…</source>
+        <translation>%1 पढ़ा जा रहा है…</translation>
+    </message>
+    <message>
+        <source>%1 was not opened; what was found stands below.</source>
+        <translation>%1 नहीं खुला; जो मिला वह नीचे है।</translation>
+    </message>
+    <message>
+        <source>The card that was not handed over when the window went is back. Ctrl+N empties it.</source>
+        <translation>खिड़की बंद होने पर जो कार्ड अधूरा था वह वापस है। Ctrl+N उसे खाली करता है।</translation>
+    </message>
+    <message>
+        <source>Open a camp folder</source>
+        <translation>शिविर का फ़ोल्डर खोलें</translation>
+    </message>
+    <message>
+        <source>Load people</source>
+        <translation>लोग जोड़ें</translation>
+    </message>
+    <message>
+        <source>Prescription tables (*.csv)</source>
+        <translation>नुस्ख़ा तालिकाएँ (*.csv)</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n on hand</source>
+        <translation>
+            <numerusform>%n मौजूद</numerusform>
+            <numerusform>%n मौजूद</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>No camp is open</source>
+        <translation>कोई शिविर नहीं खुला</translation>
+    </message>
+    <message>
+        <source>SAMPLE: %1: Quarterstep</source>
+        <translation>नमूना: %1: Quarterstep</translation>
+    </message>
+    <message>
+        <source>%1: Quarterstep</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::DispensePlace</name>
+    <message numerus="yes">
+        <source>%1: %n left</source>
+        <translation>
+            <numerusform>%1: %n बाकी</numerusform>
+            <numerusform>%1: %n बाकी</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 has %2. %3.</source>
+        <translation>%1 को %2 मिला। %3।</translation>
+    </message>
+    <message>
+        <source>Put back if pulled: %1</source>
+        <translation>निकाला हो तो वापस रखें: %1</translation>
+    </message>
+    <message>
+        <source>taken back at the desk</source>
+        <translation>मेज़ पर वापस लिया</translation>
+    </message>
+    <message>
+        <source>Taken back from %1: %2 is in stock again.</source>
+        <translation>%1 से वापस लिया: %2 फिर स्टॉक में है।</translation>
+    </message>
+    <message>
+        <source>People of the table</source>
+        <translation>तालिका के लोग</translation>
+    </message>
+    <message>
+        <source>Choose a person: the card fills and pairs are suggested</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Prescription</source>
+        <translation>नुस्ख़ा</translation>
+    </message>
+    <message>
+        <source>Suggest pairs</source>
+        <translation>चश्मे सुझाएँ</translation>
+    </message>
+    <message>
+        <source>Searches the stock for this prescription (Enter in any field)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pairs to pull</source>
+        <translation>निकालने के चश्मे</translation>
+    </message>
+    <message>
+        <source>Best first: power in dioptres, where to fetch it, what it leaves in each eye, prism</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Power plane</source>
+        <translation>पावर-चित्र</translation>
+    </message>
+    <message>
+        <source>Table</source>
+        <translation>तालिका</translation>
+    </message>
+    <message>
+        <source>Shows the same values as a table (Ctrl+T)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Power plane as a table</source>
+        <translation>पावर-चित्र तालिका में</translation>
+    </message>
+    <message>
+        <source>Powers in dioptres and how many can be given</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>R, L: the person&apos;s eyes · disc: pairs · diamond: lenses · cross: none left · open ring: chosen pair. The larger, the more there are.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Why this pair</source>
+        <translation>यह चश्मा क्यों</translation>
+    </message>
+    <message>
+        <source>Why: criteria of the chosen pair</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Measured values and limits, each with its unit and source</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This folder has no people.csv. Type a prescription below, or load a table.</source>
+        <translation>इस फ़ोल्डर में people.csv नहीं है। नीचे नुस्ख़ा लिखें या तालिका जोड़ें।</translation>
+    </message>
+    <message numerus="yes">
+        <source>Counts in stock.yaml were edited by hand in %n line(s). The ledger&apos;s counts are used until the edits are accepted or discarded in Stock.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The table has no rows. Type a prescription below.</source>
+        <translation>तालिका खाली है। नीचे नुस्ख़ा लिखें।</translation>
+    </message>
+    <message>
+        <source>Choose a person or type a prescription; Enter suggests pairs.</source>
+        <translation>व्यक्ति चुनें या नुस्ख़ा लिखें; Enter चश्मे सुझाता है।</translation>
+    </message>
+    <message>
+        <source>The pairs to pull will stand here, best first, with their bins.</source>
+        <translation>निकालने के चश्मे यहाँ दिखेंगे, सबसे अच्छा पहले, खाने के साथ।</translation>
+    </message>
+    <message>
+        <source>Nothing to pull for this purpose.</source>
+        <translation>इस काम के लिए कुछ नहीं निकालना।</translation>
+    </message>
+    <message>
+        <source>No pairs are shown until this is settled.</source>
+        <translation>जब तक यह न सुलझे चश्मे नहीं दिखेंगे।</translation>
+    </message>
+    <message>
+        <source>No pair of this stock comes near this need.</source>
+        <translation>इस स्टॉक में ज़रूरत के पास का कोई चश्मा नहीं।</translation>
+    </message>
+    <message>
+        <source>Picture</source>
+        <translation>चित्र</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::HandOverPanel</name>
+    <message>
+        <source>Hand over</source>
+        <translation>दे दें</translation>
+    </message>
+    <message>
+        <source>Take back</source>
+        <translation>वापस लें</translation>
+    </message>
+    <message>
+        <source>Gives the chosen pair to this person and counts it down (Ctrl+Return)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Takes back the last hand-over of this window (Ctrl+Z)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Power read by focimeter</source>
+        <translation>फ़ोसीमीटर से पावर देखी</translation>
+    </message>
+    <message>
+        <source>The power of this very pair was read</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fit on the face</source>
+        <translation>चेहरे पर सही बैठा</translation>
+    </message>
+    <message>
+        <source>Sits well at nose and ears, pupils behind the centres</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Acuity with the pair</source>
+        <translation>चश्मे के साथ दृष्टि</translation>
+    </message>
+    <message>
+        <source>Each eye read the chart with this pair on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Instructions given</source>
+        <translation>समझा दिया</translation>
+    </message>
+    <message>
+        <source>What it is for, how to care for it, when to come back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With pair, R</source>
+        <translation>चश्मे के साथ, दायाँ</translation>
+    </message>
+    <message>
+        <source>Right eye: acuity with this pair on, for example 6/9</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>L</source>
+        <translation>बायाँ</translation>
+    </message>
+    <message>
+        <source>Left eye: acuity with this pair on, for example 6/9</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>near</source>
+        <translation>पास</translation>
+    </message>
+    <message>
+        <source>Smallest print read with this pair on, for example N8</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reason</source>
+        <translation>कारण</translation>
+    </message>
+    <message>
+        <source>Why this pair is given all the same; kept with the entry</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Your initials</source>
+        <translation>आपके आद्याक्षर</translation>
+    </message>
+    <message>
+        <source>Who hands over; kept with the entry, may stay empty</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::HelpWindow</name>
+    <message>
+        <source>Help: Quarterstep</source>
+        <translation>सहायता: Quarterstep</translation>
+    </message>
+    <message>
+        <source>Pages of the manual</source>
+        <translation>पुस्तिका के पन्ने</translation>
+    </message>
+    <message>
+        <source>Chooses a page of the manual</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Text of the page</source>
+        <translation>पन्ने का पाठ</translation>
+    </message>
+    <message>
+        <source>The manual; links lead to other pages</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>बंद करें</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::KeySheet</name>
+    <message>
+        <source>Keys: Quarterstep</source>
+        <translation>कुंजियाँ: Quarterstep</translation>
+    </message>
+    <message>
+        <source>All keys of the window</source>
+        <translation>खिड़की की सब कुंजियाँ</translation>
+    </message>
+    <message>
+        <source>All keys of the window; Escape closes it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>बंद करें</translation>
+    </message>
+    <message>
+        <source>Everywhere</source>
+        <translation>हर जगह</translation>
+    </message>
+    <message>
+        <source>Tab and Shift+Tab go from field to field; Space presses the button that is framed.</source>
+        <translation>Tab और Shift+Tab एक खाने से दूसरे में ले जाते हैं; Space घेरे वाला बटन दबाता है।</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::LadderView</name>
+    <message>
+        <source>Stock ladder</source>
+        <translation>स्टॉक की सीढ़ी</translation>
+    </message>
+    <message>
+        <source>A picture of how many pieces of each power there are; the same numbers stand in the table of lines</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>power (D)</source>
+        <translation>पावर (D)</translation>
+    </message>
+    <message>
+        <source>pieces</source>
+        <translation>नग</translation>
+    </message>
+    <message>
+        <source>%1: available %2, kept aside %3, keep at least %4</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::LinesModel</name>
+    <message>
+        <source>none left</source>
+        <translation>कुछ नहीं बचा</translation>
+    </message>
+    <message>
+        <source>below least</source>
+        <translation>न्यूनतम से कम</translation>
+    </message>
+    <message>
+        <source>enough</source>
+        <translation>पर्याप्त</translation>
+    </message>
+    <message>
+        <source>above most</source>
+        <translation>अधिकतम से ऊपर</translation>
+    </message>
+    <message>
+        <source>held %1</source>
+        <translation>रोका %1</translation>
+    </message>
+    <message>
+        <source>in quarantine %1</source>
+        <translation>अलग रखा %1</translation>
+    </message>
+    <message>
+        <source>keep at least %1, at most %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>reorder %n</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>lasts %1 camp days as used so far</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How many camps of 100 people the available pieces last, as used so far</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bin</source>
+        <translation>खाना</translation>
+    </message>
+    <message>
+        <source>Line</source>
+        <translation>पंक्ति</translation>
+    </message>
+    <message>
+        <source>Power</source>
+        <translation>पावर</translation>
+    </message>
+    <message>
+        <source>On hand</source>
+        <translation>मौजूद</translation>
+    </message>
+    <message>
+        <source>Available</source>
+        <translation>उपलब्ध</translation>
+    </message>
+    <message>
+        <source>Kept aside</source>
+        <translation>अलग रखा</translation>
+    </message>
+    <message>
+        <source>Level</source>
+        <translation>स्तर</translation>
+    </message>
+    <message>
+        <source>Camps</source>
+        <translation>शिविर</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::LongWork</name>
+    <message>
+        <source>Stop</source>
+        <translation>रोकें</translation>
+    </message>
+    <message>
+        <source>How far it is</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ends this work; nothing is changed by it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stopping…</source>
+        <translation>रुक रहा है…</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::MessageBar</name>
+    <message>
+        <source>Copy code</source>
+        <translation>कोड कॉपी करें</translation>
+    </message>
+    <message>
+        <source>Copies the code of this message, to look it up in the help</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>बंद करें</translation>
+    </message>
+    <message>
+        <source>Puts this message away</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation>हो गया</translation>
+    </message>
+    <message>
+        <source>Not done</source>
+        <translation>नहीं हुआ</translation>
+    </message>
+    <message>
+        <source>Waiting</source>
+        <translation>प्रतीक्षा</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::OpeningPage</name>
+    <message>
+        <source>Which camp?</source>
+        <translation>कौन सा शिविर?</translation>
+    </message>
+    <message>
+        <source>A camp is a folder: stock.yaml says what exists and how many; the ledger of what was handed over is kept beside it.</source>
+        <translation>शिविर एक फ़ोल्डर है: stock.yaml बताता है क्या और कितना है; जो दिया गया उसकी बही पास में रहती है।</translation>
+    </message>
+    <message>
+        <source>Look around</source>
+        <translation>देखकर समझें</translation>
+    </message>
+    <message>
+        <source>A sample camp of invented people. What you do there stays in a copy of your own.</source>
+        <translation>काल्पनिक लोगों का नमूना शिविर। आपका काम आपकी अपनी प्रति में रहता है।</translation>
+    </message>
+    <message>
+        <source>Practise a hand-over, 3 minutes</source>
+        <translation>चश्मा देने का अभ्यास, 3 मिनट</translation>
+    </message>
+    <message>
+        <source>Opens the sample and tells each step beside the work</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open the sample camp</source>
+        <translation>नमूना शिविर खोलें</translation>
+    </message>
+    <message>
+        <source>Opens your copy of the sample as you left it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Begin the sample anew</source>
+        <translation>नमूना नए सिरे से</translation>
+    </message>
+    <message>
+        <source>Throws away what was done in your copy of the sample</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Start my own camp</source>
+        <translation>अपना शिविर शुरू करें</translation>
+    </message>
+    <message>
+        <source>Describe the trays of your box in a few lines; the desk writes the stock file.</source>
+        <translation>अपने बक्से की ट्रे कुछ पंक्तियों में बताएँ; स्टॉक फ़ाइल बन जाएगी।</translation>
+    </message>
+    <message>
+        <source>Describe my trays…</source>
+        <translation>मेरी ट्रे बताएँ…</translation>
+    </message>
+    <message>
+        <source>A page where you type the trays and see the lines they make</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open a camp</source>
+        <translation>शिविर खोलें</translation>
+    </message>
+    <message>
+        <source>A folder with a stock.yaml, on this laptop or on a stick.</source>
+        <translation>stock.yaml वाला फ़ोल्डर, इस लैपटॉप या पेन ड्राइव पर।</translation>
+    </message>
+    <message>
+        <source>Choose a folder…</source>
+        <translation>फ़ोल्डर चुनें…</translation>
+    </message>
+    <message>
+        <source>Chooses the folder with stock.yaml</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Back to the open camp</source>
+        <translation>खुले शिविर पर लौटें</translation>
+    </message>
+    <message>
+        <source>Leaves everything as it is</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What was found, with file, line and column</source>
+        <translation>जो मिला, फ़ाइल, पंक्ति और स्तंभ के साथ</translation>
+    </message>
+    <message>
+        <source>File, line and column of everything found; can be copied</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Start a camp in this folder…</source>
+        <translation>इस फ़ोल्डर में शिविर शुरू करें…</translation>
+    </message>
+    <message>
+        <source>Describe the trays; the stock file is written into this folder</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 was not opened</source>
+        <translation>%1 नहीं खुला</translation>
+    </message>
+    <message>
+        <source>This folder has no stock.yaml. Choose the folder that has one, or start a camp here.</source>
+        <translation>इस फ़ोल्डर में stock.yaml नहीं है। जिसमें हो उसे चुनें, या यहाँ शिविर शुरू करें।</translation>
+    </message>
+    <message>
+        <source>Mend the file at the line and column named, with any text editor, and open the folder again. Nothing was written.</source>
+        <translation>बताई पंक्ति और स्तंभ पर फ़ाइल को किसी टेक्स्ट एडिटर से सुधारें और फ़ोल्डर फिर खोलें। कुछ लिखा नहीं गया।</translation>
+    </message>
+    <message>
+        <source>Open %1</source>
+        <translation>%1 खोलें</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::PairsModel</name>
+    <message numerus="yes">
+        <source>%n here</source>
+        <translation>
+            <numerusform>यहाँ %n</numerusform>
+            <numerusform>यहाँ %n</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>R and L %1  ·  prism %2</source>
+        <translation>दायाँ-बायाँ %1  ·  प्रिज़्म %2</translation>
+    </message>
+    <message>
+        <source>R %1  ·  L %2  ·  prism %3</source>
+        <translation>दायाँ %1  ·  बायाँ %2  ·  प्रिज़्म %3</translation>
+    </message>
+    <message>
+        <source>Nearest outside the limits</source>
+        <translation>सीमा से बाहर सबसे पास</translation>
+    </message>
+    <message>
+        <source>same power: %1</source>
+        <translation>वही पावर: %1</translation>
+    </message>
+    <message>
+        <source>Power (D)</source>
+        <translation>पावर (D)</translation>
+    </message>
+    <message>
+        <source>Pull</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Right eye (D)</source>
+        <translation>दाईं आँख (D)</translation>
+    </message>
+    <message>
+        <source>Left eye (D)</source>
+        <translation>बाईं आँख (D)</translation>
+    </message>
+    <message>
+        <source>Prism (Δ)</source>
+        <translation>प्रिज़्म (Δ)</translation>
+    </message>
+    <message>
+        <source>Verdict</source>
+        <translation>निर्णय</translation>
+    </message>
+    <message>
+        <source>Reason</source>
+        <translation>कारण</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::PlaneModel</name>
+    <message>
+        <source>need, both eyes</source>
+        <translation>ज़रूरत, दोनों आँखें</translation>
+    </message>
+    <message>
+        <source>need, right eye</source>
+        <translation>ज़रूरत, दाईं आँख</translation>
+    </message>
+    <message>
+        <source>need, left eye</source>
+        <translation>ज़रूरत, बाईं आँख</translation>
+    </message>
+    <message>
+        <source>chosen pair, right eye</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>chosen pair, left eye</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>lenses</source>
+        <translation>लेंस</translation>
+    </message>
+    <message>
+        <source>ready-made pairs</source>
+        <translation>तैयार चश्मे</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>क्या</translation>
+    </message>
+    <message>
+        <source>Mean (D)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Half cylinder (D)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Available</source>
+        <translation>उपलब्ध</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::PlotView</name>
+    <message>
+        <source>Power plane</source>
+        <translation>पावर-चित्र</translation>
+    </message>
+    <message>
+        <source>A picture of the stock around this person&apos;s eyes; the same values stand in the table</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mean power (D)</source>
+        <translation>औसत पावर (D)</translation>
+    </message>
+    <message>
+        <source>half the cylinder (D)</source>
+        <translation>आधा सिलिंडर (D)</translation>
+    </message>
+    <message>
+        <source>fits %1</source>
+        <translation>ठीक %1</translation>
+    </message>
+    <message>
+        <source>on trial %1</source>
+        <translation>परीक्षण %1</translation>
+    </message>
+    <message>
+        <source>R %1 D</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>L %1 D</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>lenses %1: %n available</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>pairs %1: %n available</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::PracticeStrip</name>
+    <message>
+        <source>Next</source>
+        <translation>आगे</translation>
+    </message>
+    <message>
+        <source>Leave practice</source>
+        <translation>अभ्यास छोड़ें</translation>
+    </message>
+    <message>
+        <source>Goes on without this step</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ends the practice; the sample stays open</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Somebody sits down. Press Ctrl+N for an empty card, and type the code %1 under Person.</source>
+        <translation>कोई आकर बैठता है। खाली कार्ड के लिए Ctrl+N दबाएँ और व्यक्ति में कोड %1 लिखें।</translation>
+    </message>
+    <message>
+        <source>Tab to Age: type 30.</source>
+        <translation>Tab से उम्र पर: 30 लिखें।</translation>
+    </message>
+    <message>
+        <source>Right eye: type %1. Tab to the left eye and type the same.</source>
+        <translation>दाईं आँख: %1 लिखें। Tab से बाईं आँख पर, वही लिखें।</translation>
+    </message>
+    <message>
+        <source>PD far: type 62. Enter asks for pairs.</source>
+        <translation>PD दूर: 62 लिखें। Enter चश्मे माँगता है।</translation>
+    </message>
+    <message>
+        <source>The best pair stands first, with its bin. You would fetch it, and one neighbour. Tick the four checks once the pair is on the face.</source>
+        <translation>सबसे अच्छा चश्मा पहले है, खाने के साथ। उसे और एक पड़ोसी को लाएँ। चश्मा चेहरे पर हो तो चारों जाँच पर निशान लगाएँ।</translation>
+    </message>
+    <message>
+        <source>Ctrl+Enter hands it over: the count goes down.</source>
+        <translation>Ctrl+Enter से दे दें: गिनती घटती है।</translation>
+    </message>
+    <message>
+        <source>A mistake? Ctrl+Z takes the hand-over back the same day. Try it.</source>
+        <translation>ग़लती? Ctrl+Z उसी दिन वापस लेता है। आज़माएँ।</translation>
+    </message>
+    <message>
+        <source>That was all. F1 opens the manual, Shift+F1 shows every key.</source>
+        <translation>बस इतना ही। F1 पुस्तिका खोलता है, Shift+F1 सब कुंजियाँ दिखाता है।</translation>
+    </message>
+    <message>
+        <source>Practice, step %1 of %2</source>
+        <translation>अभ्यास, कदम %1 / %2</translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation>हो गया</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::PrescriptionCard</name>
+    <message>
+        <source>Wanted for</source>
+        <translation>किसलिए</translation>
+    </message>
+    <message>
+        <source>What the spectacles are for; left open, the prescription decides</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>open</source>
+        <translation>खुला</translation>
+    </message>
+    <message>
+        <source>Right eye, prescription</source>
+        <translation>दाईं आँख, नुस्ख़ा</translation>
+    </message>
+    <message>
+        <source>Left eye, prescription</source>
+        <translation>बाईं आँख, नुस्ख़ा</translation>
+    </message>
+    <message>
+        <source>Pain</source>
+        <translation>दर्द</translation>
+    </message>
+    <message>
+        <source>Sudden loss of sight</source>
+        <translation>अचानक दिखना बंद</translation>
+    </message>
+    <message>
+        <source>Red eye</source>
+        <translation>लाल आँख</translation>
+    </message>
+    <message>
+        <source>New flashes or floaters</source>
+        <translation>नई चमक या धब्बे</translation>
+    </message>
+    <message>
+        <source>Double vision</source>
+        <translation>दोहरा दिखना</translation>
+    </message>
+    <message>
+        <source>White pupil</source>
+        <translation>सफ़ेद पुतली</translation>
+    </message>
+    <message>
+        <source>Squint</source>
+        <translation>भेंगापन</translation>
+    </message>
+    <message>
+        <source>Drops asked for</source>
+        <translation>बूँदें माँगी गईं</translation>
+    </message>
+    <message>
+        <source>Lines look bent</source>
+        <translation>रेखाएँ टेढ़ी दिखें</translation>
+    </message>
+    <message>
+        <source>Part of the view missing</source>
+        <translation>दृश्य का भाग ग़ायब</translation>
+    </message>
+    <message>
+        <source>Halos around lights</source>
+        <translation>रोशनी के चारों ओर घेरे</translation>
+    </message>
+    <message>
+        <source>Signs seen or told</source>
+        <translation>दिखे या बताए लक्षण</translation>
+    </message>
+    <message>
+        <source>Tick when this was seen or told; it decides about a letter to the clinic</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is empty; a person, the right and the left eye are needed</source>
+        <translation>%1 खाली है; व्यक्ति, दाईं और बाईं आँख चाहिए</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::SettingsPage</name>
+    <message>
+        <source>Optician: hands over, orders</source>
+        <translation>ऑप्टिशियन: देता, मँगाता है</translation>
+    </message>
+    <message>
+        <source>Keeper: counts, receives, moves stock</source>
+        <translation>भंडारी: गिनता, लेता, हटाता है</translation>
+    </message>
+    <message>
+        <source>Supervisor: names, exports, PINs</source>
+        <translation>निरीक्षक: नाम, निर्यात, PIN</translation>
+    </message>
+    <message>
+        <source>This laptop</source>
+        <translation>यह लैपटॉप</translation>
+    </message>
+    <message>
+        <source>Kept for you on this laptop.</source>
+        <translation>आपके लिए इस लैपटॉप पर रखा जाता है।</translation>
+    </message>
+    <message>
+        <source>Look</source>
+        <translation>रूप</translation>
+    </message>
+    <message>
+        <source>Light, dark, or sun: black on white and large, for outdoors</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Light</source>
+        <translation>हल्का</translation>
+    </message>
+    <message>
+        <source>Dark</source>
+        <translation>गहरा</translation>
+    </message>
+    <message>
+        <source>Sun</source>
+        <translation>धूप</translation>
+    </message>
+    <message>
+        <source>Size of the letters</source>
+        <translation>अक्षरों का आकार</translation>
+    </message>
+    <message>
+        <source>In per cent of the usual; also Ctrl++ and Ctrl+-</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>Language</source>
+        <translation>भाषा</translation>
+    </message>
+    <message>
+        <source>Language of the window, at once</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Printer</source>
+        <translation>प्रिंटर</translation>
+    </message>
+    <message>
+        <source>Printer for cards and letters of this laptop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This camp</source>
+        <translation>यह शिविर</translation>
+    </message>
+    <message>
+        <source>Kept in the camp folder, for everybody who opens it.</source>
+        <translation>शिविर के फ़ोल्डर में रहता है, हर खोलने वाले के लिए।</translation>
+    </message>
+    <message>
+        <source>Cylinders are written</source>
+        <translation>सिलिंडर लिखे जाते हैं</translation>
+    </message>
+    <message>
+        <source>Form in which pairs and orders show a cylinder; typed prescriptions stay as typed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>minus</source>
+        <translation>माइनस</translation>
+    </message>
+    <message>
+        <source>plus</source>
+        <translation>प्लस</translation>
+    </message>
+    <message>
+        <source>Acuities are shown</source>
+        <translation>दृष्टि दिखाई जाती है</translation>
+    </message>
+    <message>
+        <source>Notation on the card; the record keeps what was typed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>as recorded</source>
+        <translation>जैसा लिखा गया</translation>
+    </message>
+    <message>
+        <source>decimal</source>
+        <translation>दशमलव</translation>
+    </message>
+    <message>
+        <source>Judged by</source>
+        <translation>किससे जाँचें</translation>
+    </message>
+    <message>
+        <source>Profile of limits for everybody; by itself the desk chooses by age and purpose</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>PINs</source>
+        <translation>PIN</translation>
+    </message>
+    <message>
+        <source>A guard against slips at the command line, no lock. Kept with the ledger.</source>
+        <translation>कमांड लाइन पर चूक से बचाव, ताला नहीं। बही के साथ रहता है।</translation>
+    </message>
+    <message>
+        <source>Role</source>
+        <translation>भूमिका</translation>
+    </message>
+    <message>
+        <source>Whose PIN is set or taken away</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>PIN that is needed now</source>
+        <translation>अभी ज़रूरी PIN</translation>
+    </message>
+    <message>
+        <source>The supervisor&apos;s PIN when there is one, else the present one of this role</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>New PIN</source>
+        <translation>नया PIN</translation>
+    </message>
+    <message>
+        <source>%1 to %2 characters</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take the PIN away</source>
+        <translation>PIN हटाएँ</translation>
+    </message>
+    <message>
+        <source>This role is asked for no PIN any more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Set the PIN</source>
+        <translation>PIN रखें</translation>
+    </message>
+    <message>
+        <source>This role is asked for this PIN from now on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>as the system</source>
+        <translation>सिस्टम जैसा</translation>
+    </message>
+    <message>
+        <source>none chosen</source>
+        <translation>कोई नहीं चुना</translation>
+    </message>
+    <message>
+        <source>%1 (not here now)</source>
+        <translation>%1 (अभी यहाँ नहीं)</translation>
+    </message>
+    <message>
+        <source>chosen by age and purpose</source>
+        <translation>उम्र और काम से चुना</translation>
+    </message>
+    <message>
+        <source>No role has a PIN.</source>
+        <translation>किसी भूमिका का PIN नहीं है।</translation>
+    </message>
+    <message>
+        <source>With a PIN: %1</source>
+        <translation>PIN के साथ: %1</translation>
+    </message>
+    <message>
+        <source>, </source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The PIN was taken away.</source>
+        <translation>PIN हटा दिया गया।</translation>
+    </message>
+    <message>
+        <source>The PIN was set.</source>
+        <translation>PIN रख दिया गया।</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::StockPlace</name>
+    <message>
+        <source>Stock</source>
+        <translation>स्टॉक</translation>
+    </message>
+    <message>
+        <source>Look for a line</source>
+        <translation>पंक्ति खोजें</translation>
+    </message>
+    <message>
+        <source>Look for a line, a power, a bin</source>
+        <translation>पंक्ति, पावर, खाना खोजें</translation>
+    </message>
+    <message>
+        <source>Shows only lines in which these words stand (Ctrl+F)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Table</source>
+        <translation>तालिका</translation>
+    </message>
+    <message>
+        <source>The lines one below the other</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ladder</source>
+        <translation>सीढ़ी</translation>
+    </message>
+    <message>
+        <source>How many pieces of each power</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Box</source>
+        <translation>बक्सा</translation>
+    </message>
+    <message>
+        <source>The bins as they stand in the box</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lines of the stock</source>
+        <translation>स्टॉक की पंक्तियाँ</translation>
+    </message>
+    <message>
+        <source>Choose a line to see its card and to enter what happened</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bins of the box</source>
+        <translation>बक्से के खाने</translation>
+    </message>
+    <message>
+        <source>Choose a bin: its line is shown beside</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ready-made pairs</source>
+        <translation>तैयार चश्मे</translation>
+    </message>
+    <message>
+        <source>Lenses</source>
+        <translation>लेंस</translation>
+    </message>
+    <message>
+        <source>Bar: available · hatched: kept aside · line across: keep at least this many. A click looks for that power.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stock card of the line</source>
+        <translation>पंक्ति का कार्ड</translation>
+    </message>
+    <message>
+        <source>Everything that happened to this line, newest first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A count is blind: what the book says comes back into sight once the count is entered.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Counts edited in stock.yaml by hand</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reason</source>
+        <translation>कारण</translation>
+    </message>
+    <message>
+        <source>Reason, for taking them over</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Why the counts in the file are the right ones; kept with the entry</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Put the ledger&apos;s counts back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The file gets the counts of the ledger again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take the file&apos;s counts over</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The ledger gets an entry with the difference and the reason</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No line is chosen</source>
+        <translation>कोई पंक्ति नहीं चुनी</translation>
+    </message>
+    <message>
+        <source>Choose a line in the table or a bin in the box.</source>
+        <translation>तालिका में पंक्ति या बक्से में खाना चुनें।</translation>
+    </message>
+    <message>
+        <source>bin %1</source>
+        <translation>खाना %1</translation>
+    </message>
+    <message>
+        <source>lines %1</source>
+        <translation>पंक्तियाँ %1</translation>
+    </message>
+    <message>
+        <source>none left in %1</source>
+        <translation>ख़त्म %1</translation>
+    </message>
+    <message>
+        <source>within keep levels %1 of %2</source>
+        <translation>स्तर के भीतर %1 / %2</translation>
+    </message>
+    <message>
+        <source>to reorder %1</source>
+        <translation>मँगाना %1</translation>
+    </message>
+    <message>
+        <source>handed over %1</source>
+        <translation>दिया %1</translation>
+    </message>
+    <message>
+        <source>Nothing matches “%1”; empty the field to see all %2 lines.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 of %2 lines</source>
+        <translation>%2 में से %1 पंक्तियाँ</translation>
+    </message>
+    <message>
+        <source>on hand %1, was %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>taken back at the desk</source>
+        <translation>मेज़ पर वापस लिया</translation>
+    </message>
+    <message>
+        <source>Taken back: the counts are as before.</source>
+        <translation>वापस लिया: गिनती पहले जैसी है।</translation>
+    </message>
+    <message>
+        <source>%1: the file says %2, the ledger %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Write why the counts in the file are the right ones.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n count(s) taken over from the file.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n count(s) put back to the ledger&apos;s.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::StockWorkPanel</name>
+    <message>
+        <source>Enter in the ledger</source>
+        <translation>बही में लिखें</translation>
+    </message>
+    <message>
+        <source>Take back</source>
+        <translation>वापस लें</translation>
+    </message>
+    <message>
+        <source>What happened</source>
+        <translation>क्या हुआ</translation>
+    </message>
+    <message>
+        <source>What is entered about the chosen line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Received</source>
+        <translation>मिला</translation>
+    </message>
+    <message>
+        <source>Counted by two</source>
+        <translation>दो ने गिना</translation>
+    </message>
+    <message>
+        <source>Written off</source>
+        <translation>हटाया</translation>
+    </message>
+    <message>
+        <source>Hold</source>
+        <translation>रोकें</translation>
+    </message>
+    <message>
+        <source>Let go</source>
+        <translation>छोड़ें</translation>
+    </message>
+    <message>
+        <source>Quarantine</source>
+        <translation>अलग रखें</translation>
+    </message>
+    <message>
+        <source>Release from quarantine</source>
+        <translation>वापस स्टॉक में</translation>
+    </message>
+    <message>
+        <source>Cause</source>
+        <translation>वजह</translation>
+    </message>
+    <message>
+        <source>Why the count changes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not said</source>
+        <translation>नहीं बताया</translation>
+    </message>
+    <message>
+        <source>Pieces</source>
+        <translation>नग</translation>
+    </message>
+    <message>
+        <source>How many pieces</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>For</source>
+        <translation>के लिए</translation>
+    </message>
+    <message>
+        <source>Camp code of the person they are kept for; may stay empty</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Words</source>
+        <translation>शब्द</translation>
+    </message>
+    <message>
+        <source>The reason, or from whom they came; kept with the entry</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Your initials</source>
+        <translation>आपके आद्याक्षर</translation>
+    </message>
+    <message>
+        <source>Who enters this; stays for the next entry</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Second initials</source>
+        <translation>दूसरे आद्याक्षर</translation>
+    </message>
+    <message>
+        <source>The other person who counted; stays for the next entry</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Takes the last entry of this place back (Ctrl+Z)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Writes it into the ledger (Enter in a field)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation>किससे</translation>
+    </message>
+    <message>
+        <source>Reason</source>
+        <translation>कारण</translation>
+    </message>
+    <message>
+        <source>Enter about %1</source>
+        <translation>%1 के बारे में लिखें</translation>
+    </message>
+    <message>
+        <source>Choose a line</source>
+        <translation>पंक्ति चुनें</translation>
+    </message>
+    <message>
+        <source>Choose a line first.</source>
+        <translation>पहले पंक्ति चुनें।</translation>
+    </message>
+    <message>
+        <source>Write the number of pieces in digits.</source>
+        <translation>नग अंकों में लिखें।</translation>
+    </message>
+    <message>
+        <source>Nothing happens with 0 pieces.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A count needs the initials of two persons.</source>
+        <translation>गिनती में दो लोगों के आद्याक्षर चाहिए।</translation>
+    </message>
+    <message>
+        <source>Two different persons count.</source>
+        <translation>दो अलग लोग गिनते हैं।</translation>
+    </message>
+    <message>
+        <source>Choose the cause.</source>
+        <translation>वजह चुनें।</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::TrayPage</name>
+    <message>
+        <source>Start my own camp</source>
+        <translation>अपना शिविर शुरू करें</translation>
+    </message>
+    <message>
+        <source>Name of the camp or box</source>
+        <translation>शिविर या बक्से का नाम</translation>
+    </message>
+    <message>
+        <source>Stands on every paper and at the top of the window</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The trays, one a line: powers, a colon, how many in each bin</source>
+        <translation>ट्रे, हर पंक्ति में एक: पावर, कोलन, हर खाने में कितने</translation>
+    </message>
+    <message>
+        <source>The trays</source>
+        <translation>ट्रे</translation>
+    </message>
+    <message>
+        <source>Powers in dioptres with their sign, from … to … by a step; then a colon and the count. After the count: centres in mm, bin, round lens size in mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Folder it goes into</source>
+        <translation>किस फ़ोल्डर में</translation>
+    </message>
+    <message>
+        <source>Made when it is missing; a stock.yaml that is there is never overwritten</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose the folder…</source>
+        <translation>फ़ोल्डर चुनें…</translation>
+    </message>
+    <message>
+        <source>Looks for a folder on this laptop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add readers</source>
+        <translation>पढ़ने के चश्मे जोड़ें</translation>
+    </message>
+    <message>
+        <source>Add distance pairs</source>
+        <translation>दूर के चश्मे जोड़ें</translation>
+    </message>
+    <message>
+        <source>Add lenses and frames</source>
+        <translation>लेंस और फ़्रेम जोड़ें</translation>
+    </message>
+    <message>
+        <source>Writes an example below the trays, to be changed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The stock it makes</source>
+        <translation>इससे बना स्टॉक</translation>
+    </message>
+    <message>
+        <source>Bin, line, power in dioptres and count of every line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>वापस</translation>
+    </message>
+    <message>
+        <source>Leaves this page; what is typed stays while the window is open</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Make this camp</source>
+        <translation>यह शिविर बनाएँ</translation>
+    </message>
+    <message>
+        <source>Writes stock.yaml into the folder and opens it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>my camp</source>
+        <translation>मेरा शिविर</translation>
+    </message>
+    <message>
+        <source>Folder for the new camp</source>
+        <translation>नए शिविर का फ़ोल्डर</translation>
+    </message>
+    <message>
+        <source>Line %1, character %2: %3</source>
+        <translation>पंक्ति %1, अक्षर %2: %3</translation>
+    </message>
+    <message>
+        <source>The camp has no name yet.</source>
+        <translation>शिविर का नाम अभी नहीं है।</translation>
+    </message>
+    <message>
+        <source>%1 lines, %2 pieces</source>
+        <translation>%1 पंक्तियाँ, %2 नग</translation>
+    </message>
+    <message>
+        <source>Nothing is typed yet. The buttons under the trays write examples to change.</source>
+        <translation>अभी कुछ नहीं लिखा। ट्रे के नीचे के बटन बदलने योग्य उदाहरण लिखते हैं।</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::WaitingModel</name>
+    <message>
+        <source>row %1</source>
+        <translation>पंक्ति %1</translation>
+    </message>
+    <message>
+        <source>cannot be read</source>
+        <translation>पढ़ा नहीं जाता</translation>
+    </message>
+    <message>
+        <source>given %1</source>
+        <translation>दिया %1</translation>
+    </message>
+    <message>
+        <source>waiting</source>
+        <translation>प्रतीक्षा में</translation>
+    </message>
+    <message>
+        <source>Right %1</source>
+        <translation>दायाँ %1</translation>
+    </message>
+    <message>
+        <source>Left %1</source>
+        <translation>बायाँ %1</translation>
+    </message>
+    <message>
+        <source>Person</source>
+        <translation>व्यक्ति</translation>
+    </message>
+    <message>
+        <source>Age</source>
+        <translation>उम्र</translation>
+    </message>
+    <message>
+        <source>State</source>
+        <translation>स्थिति</translation>
+    </message>
+</context>
+<context>
     <name>words</name>
     <message>
         <source>distance</source>
@@ -1783,7 +3889,7 @@
     </message>
     <message>
         <source>not measured</source>
-        <translation type="unfinished">नापा नहीं गया</translation>
+        <translation>नापा नहीं</translation>
     </message>
     <message>
         <source>ready-made</source>

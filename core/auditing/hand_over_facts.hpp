@@ -5,8 +5,19 @@
 #include "core/fitting/fit.hpp"
 #include "core/record/entry.hpp"
 
+#include <memory>
+
 namespace quarterstep
 {
+
+/// What was measured or read after the hand-over, by somebody who had not seen the record. Each part may be
+/// missing.
+struct LaterWitness {
+    PerEye<std::optional<SpheroCylinder>> pair;  ///< focimeter reading of the pair given
+    PerEye<std::optional<SpheroCylinder>> final; ///< the card read again
+    PerEye<std::optional<Dioptres>> addition;    ///< of the card
+    std::optional<double> distancePd;            ///< of the card, both eyes together, mm
+};
 
 struct HandOverFacts {
     std::string entry; ///< id
@@ -25,9 +36,10 @@ struct HandOverFacts {
     std::string checks;                        ///< as stored; "none"
     std::string referral;                      ///< as stored: "no" "with" "before"
     bool reasonGiven = false;
-    std::optional<PersonRecord> record; ///< empty: forgotten, or written before records were kept
-    std::optional<Supply> supply;       ///< the pair as it was judged
-    std::optional<TrialAcuity> acuity;  ///< typed with the pair on the face
+    std::optional<PersonRecord> record;        ///< empty: forgotten, or written before records were kept
+    std::optional<Supply> supply;              ///< the pair as it was judged
+    std::optional<TrialAcuity> acuity;         ///< typed with the pair on the face
+    std::shared_ptr<const LaterWitness> later; ///< null: nothing was read again
 };
 
 } // namespace quarterstep

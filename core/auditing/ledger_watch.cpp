@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/auditing/ledger_watch.hpp"
 
+#include "core/auditing/line_history.hpp"
 #include "core/record/judgement.hpp"
 
 #include <cmath>
@@ -13,11 +14,6 @@ namespace
 
 constexpr double dayMs = 86'400'000.0;
 constexpr double recallDays = 180.0; ///< how far back pairs of a line are told when it turns out bad
-
-bool badLabel(const std::string& cause)
-{
-    return cause == "off-label" || cause == "mislabelled" || cause == "recalled";
-}
 
 std::string days(double count)
 {

@@ -4,6 +4,8 @@
 #include "core/fitting/order.hpp"
 #include "core/fitting/reasons.hpp"
 #include "core/fitting/stock_index.hpp"
+#include "core/optics/notation.hpp"
+#include "core/optics/power_vector.hpp"
 #include "core/record/judgement.hpp"
 
 #include <algorithm>
@@ -119,6 +121,25 @@ void tellAcuity(JudgedHandOver& judged, double shortfall)
     }
 }
 
+/// A focimeter reading of the pair itself, where one was taken afterwards.
+void tellReading(JudgedHandOver& judged, double limit)
+{
+    const auto& facts = judged.facts;
+    if (!facts.later)
+        return;
+    for (const Eye eye : bothEyes) {
+        const auto& reading = facts.later->pair.of(eye);
+        if (!reading)
+            continue;
+        const auto off = toPowerVector(*reading) - toPowerVector(facts.supply->power.of(eye));
+        if (std::max({std::abs(off.m), std::abs(off.j0), std::abs(off.j45)}) > limit + neverBetter)
+            add(judged, K::offLabel,
+                {eye == Eye::right ? QS_SAY("core", "right eye: read %1, recorded %2")
+                                   : QS_SAY("core", "left eye: read %1, recorded %2"),
+                 {writePower(*reading), writePower(facts.supply->power.of(eye))}});
+    }
+}
+
 /// Looks into the box only where something there could have been better by a step of cost: the cost of a pair
 /// is never below nought.
 void lookInBox(JudgedHandOver& judged, const FittingRules& rules, const BoxThen& box, double regret)
@@ -130,6 +151,7 @@ void lookInBox(JudgedHandOver& judged, const FittingRules& rules, const BoxThen&
     CandidateOptions options;
     options.index = box.index;
     options.alike = false;
+    options.misses = false;
     auto lists = findCandidates(*judged.need, box.lines, *judged.profile, rules.settings, options);
     const auto acceptable = [](const Candidate& candidate) { return candidate.fit.acceptable(); };
     judged.acceptableGroups =
@@ -272,6 +294,7 @@ JudgedHandOver judgeAgain(HandOverFacts facts, const FittingRules* rules, const 
     tellFit(judged);
     tellDifference(judged);
     tellAcuity(judged, thresholds.acuityShortfall);
+    tellReading(judged, thresholds.offLabel);
     lookInBox(judged, *rules, box, thresholds.regret);
     return judged;
 }

@@ -69,6 +69,7 @@ struct AuditThresholds {
     double letterDays = 1;        ///< a letter of referral that was not written
     double duplicateDays = 7;     ///< a second hand-over for the same purpose
     double correctionsADay = 3;   ///< taken back by one person on one day
+    double offLabel = 0.13;       ///< D: a reading of the pair away from its label, in M, J0 or J45
 };
 
 /// One hand-over, judged again.

@@ -24,36 +24,67 @@ void sortMembers(SlipClass& group)
                      [](const SlipMember& a, const SlipMember& b) { return a.weight() > b.weight(); });
 }
 
+/// Log of the density of all witnesses under one hypothesis.
+double densityOf(const EntryHypothesis& hypothesis, const JudgedHandOver& judged, const WitnessFit& null,
+                 const SlipModel& model)
+{
+    if (hypothesis.truths.empty())
+        return hypothesis.member.witnesses + null.logBeside;
+    const auto& onFace = judged.facts.supply->power;
+    if (hypothesis.truths.size() == 1)
+        return witnessesOf(judged, hypothesis.truths.front().second, onFace, model).logDensity;
+    double sum = 0.0;
+    for (const auto& [share, truth] : hypothesis.truths)
+        sum += share * std::exp(witnessesOf(judged, truth, onFace, model).logDensity - null.logDensity);
+    return null.logDensity + std::log(sum + 1e-290);
+}
+
+Sentence recordDetail(const Truth& recorded, const EntryHypothesis& hypothesis)
+{
+    if (hypothesis.truths.size() == 1)
+        return {QS_SAY("core", "recorded %1; what was measured beside it fits %2"),
+                {truthText(recorded), truthText(hypothesis.truths.front().second)}};
+    return {QS_SAY("core", "recorded %1; what was measured beside it does not fit"), {truthText(recorded)}};
+}
+
+/// Whether anything was measured that could speak of a slip of this kind; otherwise it is not testable, and
+/// left out.
+bool testable(SlipKind kind, const WitnessFit& recorded)
+{
+    if (kind == S::additionLeftOut || kind == S::additionAsNearPower)
+        return recorded.addition;
+    if (kind == S::monocularPd || kind == S::nearPdAsDistance)
+        return recorded.pd;
+    return recorded.powers;
+}
+
 /// Hypotheses of one truth into one class.
 std::vector<SlipClass> entryClasses(const JudgedHandOver& judged, const SlipScene& scene,
-                                    const SlipModel& model)
+                                    const WitnessFit& null, const SlipModel& model)
 {
-    const auto asRecorded = finalsOf(*judged.facts.record);
-    const auto null = witnessesOf(judged, asRecorded, model);
-    if (!null.any || null.worst < worthAsking)
+    if (!null.any() || null.worst < worthAsking)
         return {};
+    const auto asRecorded = truthOf(*judged.facts.record);
     std::vector<SlipClass> classes;
-    std::vector<std::optional<Finals>> truths;
+    std::vector<std::optional<Truth>> truths;
     for (auto& hypothesis : entryHypotheses(judged, scene, model)) {
         auto& member = hypothesis.member;
-        const double density = hypothesis.truth ? witnessesOf(judged, *hypothesis.truth, model).logDensity
-                                                : member.witnesses + null.logBeside;
+        if (!testable(member.kind, null))
+            continue;
+        const double density = densityOf(hypothesis, judged, null, model);
         member.witnesses = std::exp(std::clamp(density - null.logDensity, -600.0, 600.0));
+        const auto truth =
+            hypothesis.truths.size() == 1 ? std::optional(hypothesis.truths.front().second) : std::nullopt;
         std::size_t place = 0;
         for (; place < classes.size(); ++place)
-            if (hypothesis.truth && truths[place] && sameTruth(*truths[place], *hypothesis.truth))
+            if (truth && truths[place] && sameTruth(*truths[place], *truth))
                 break;
         if (place == classes.size()) {
             SlipClass group;
             group.other = hypothesis.other;
-            group.detail =
-                hypothesis.truth
-                    ? Sentence{QS_SAY("core", "recorded %1; what was measured beside it fits %2"),
-                               {finalsText(asRecorded), finalsText(*hypothesis.truth)}}
-                    : Sentence{QS_SAY("core", "recorded %1; what was measured beside it does not fit"),
-                               {finalsText(asRecorded)}};
+            group.detail = recordDetail(asRecorded, hypothesis);
             classes.push_back(std::move(group));
-            truths.push_back(hypothesis.truth);
+            truths.push_back(truth);
         }
         classes[place].members.push_back(member);
     }
@@ -84,6 +115,12 @@ const std::array<SlipInfo, slipKinds>& slipTable()
         {S::rightIntoLeft, "right-into-left", QS_SAY("core", "the right eye written for the left as well"),
          true},
         {S::previousPerson, "previous-person", QS_SAY("core", "the prescription of the person before"), true},
+        {S::additionLeftOut, "addition-left-out", QS_SAY("core", "the addition left out"), true},
+        {S::additionAsNearPower, "addition-as-near-power",
+         QS_SAY("core", "the addition taken as the whole near power"), true},
+        {S::monocularPd, "monocular-pd", QS_SAY("core", "the PD of one eye recorded as that of both"), true},
+        {S::nearPdAsDistance, "near-pd-as-distance", QS_SAY("core", "the near PD recorded as distance PD"),
+         true},
         {S::otherEntry, "other-entry", QS_SAY("core", "the record, in a way that is none of those listed"),
          true},
         {S::neighbouringBin, "neighbouring-bin", QS_SAY("core", "a pair from a bin beside the one meant"),
@@ -99,6 +136,13 @@ const std::array<SlipInfo, slipKinds>& slipTable()
         {S::otherPurpose, "other-purpose", QS_SAY("core", "the pair for the person's other purpose"), false},
         {S::pairsExchanged, "pairs-exchanged", QS_SAY("core", "the pairs of two persons exchanged"), false},
         {S::lensesExchanged, "lenses-exchanged", QS_SAY("core", "right and left lens exchanged"), false},
+        {S::axisTurnedMounting, "axis-turned", QS_SAY("core", "a lens turned when it was mounted"), false},
+        {S::returnedWrongBin, "returned-wrong-bin", QS_SAY("core", "a piece that lay in another line's bin"),
+         false},
+        {S::otherLineScanned, "other-line-scanned", QS_SAY("core", "another line recorded than given"),
+         false},
+        {S::lineOffLabel, "line-off-label", QS_SAY("core", "the piece or its lot off the label"), false},
+        {S::recordedTwice, "recorded-twice", QS_SAY("core", "one pair recorded twice"), false},
         {S::otherPick, "other-pick", QS_SAY("core", "another pair than the one meant, in a way not listed"),
          false},
     }};
@@ -131,11 +175,19 @@ const SlipClass* SlipAnswer::told(const SlipModel& model) const
 SlipAnswer slipOf(const JudgedHandOver& judged, const SlipScene& scene, const SlipModel& model)
 {
     SlipAnswer answer;
-    if (!judged.fit || !judged.facts.record)
+    if (!judged.fit || !judged.facts.record || !judged.facts.supply)
         return answer;
-    answer.witnessed = witnessesOf(judged, finalsOf(*judged.facts.record), model).any;
-    auto classes = entryClasses(judged, scene, model);
+    const auto recorded =
+        witnessesOf(judged, truthOf(*judged.facts.record), judged.facts.supply->power, model);
+    answer.witnessed = recorded.powers;
+    answer.additionWitnessed = recorded.addition;
+    answer.pdWitnessed = recorded.pd;
+    answer.pairWitnessed =
+        judged.facts.later && (judged.facts.later->pair.right || judged.facts.later->pair.left);
+    auto classes = entryClasses(judged, scene, recorded, model);
     for (auto& group : pickClasses(judged, scene, model))
+        classes.push_back(std::move(group));
+    for (auto& group : faceClasses(judged, scene, model))
         classes.push_back(std::move(group));
     if (classes.empty())
         return answer;

@@ -6,8 +6,14 @@
 // Posterior of a hypothesis = prior x P(witnesses | truth it implies) x P(pair | hypothesis), over their sum.
 // Hypotheses that imply the same truth (to 0.06 D in every component of both eyes) or the same intended pair
 // cannot be told apart: they form one class, and probabilities are told per class with its members.
+//
+// Witnesses of the record: objective reading, own pair (powers and addition), acuity with the pair against
+// the predicted, near PD beside the distance PD, the card read again. Witnesses of the pair: the pair against
+// the fit, a focimeter reading of it, acuity with it, neighbours in time, counts of the lines, pieces that
+// came back, other hand-overs of the line.
 #pragma once
 
+#include "core/auditing/line_history.hpp"
 #include "core/auditing/mismatch.hpp"
 
 namespace quarterstep
@@ -30,6 +36,10 @@ enum class SlipKind {
     eyesSwapped,
     rightIntoLeft,
     previousPerson,
+    additionLeftOut,
+    additionAsNearPower,
+    monocularPd,
+    nearPdAsDistance,
     otherEntry, ///< the record is wrong in a way that is none of these
     // picking slips
     neighbouringBin,
@@ -40,6 +50,11 @@ enum class SlipKind {
     otherPurpose,
     pairsExchanged,
     lensesExchanged,
+    axisTurnedMounting,
+    returnedWrongBin,
+    otherLineScanned,
+    lineOffLabel,
+    recordedTwice,
     otherPick ///< another pair than meant, in no way listed
 };
 inline constexpr std::size_t slipKinds = static_cast<std::size_t>(SlipKind::otherPick) + 1;
@@ -61,7 +76,15 @@ struct SlipModel {
     double farShare = 0.02;                ///< share of readings that are off by more, at three times the SD
     double wornM = 0.90;                   ///< SD of own pair minus final, D (own pairs are outdated)
     double wornJ = 0.40;
-    double acuity = 0.12; ///< SD of acuity typed minus predicted, logMAR
+    double acuity = 0.12;       ///< SD of acuity typed minus predicted, logMAR
+    double wornAddition = 0.60; ///< SD of the own pair's addition minus the final one, D
+    double nearAcuity = 0.15;   ///< SD of near acuity typed minus predicted, logMAR
+    double pd = 0.85;           ///< SD between two PD readings of one person, mm
+    double focimeterM = 0.09;   ///< SD of a focimeter reading minus the label, D, where the label is right
+    double focimeterJ = 0.08;   ///< each of J0 and J45, with the setting of the axis
+    double cardWrong = 0.01;    ///< share of cards read again that are read wrongly
+    double countDiffers = 0.05; ///< share of counts of a line that differ from the book for other reasons
+    double secondPair = 0.003;  ///< share of hand-overs that repeat an earlier one within days on purpose
     double suggestedGiven =
         0.97; ///< share of hand-overs that give what would be suggested, where nothing slipped
     double outsideGiven = 0.002;    ///< share that give a pair outside a limit on purpose, without a reason
@@ -93,11 +116,21 @@ struct SlipClass {
 /// worked out.
 struct SlipAnswer {
     std::vector<SlipClass> classes;
-    bool witnessed = false; ///< whether entry slips could be tested at all
+    bool witnessed = false;         ///< whether slips of the powers recorded could be tested at all
+    bool additionWitnessed = false; ///< the same of an addition
+    bool pdWitnessed = false;       ///< the same of the PD
+    bool pairWitnessed = false;     ///< whether anything was read of the pair that was given
 
     [[nodiscard]] bool empty() const { return classes.empty(); }
     /// The class told in the report: the likeliest, when it is no null and likely enough.
     [[nodiscard]] const SlipClass* told(const SlipModel& model) const;
+};
+
+/// A hand-over to the same person for the same purpose before, within the days of a duplicate.
+struct EarlierHandOver {
+    std::string entry;
+    std::int64_t atMs = 0;
+    std::vector<Movement> movements;
 };
 
 /// What lies around a hand-over.
@@ -106,6 +139,8 @@ struct SlipScene {
     std::vector<const JudgedHandOver*> near; ///< hand-overs close in time at the same site
     BoxThen box;                             ///< lines of the camp; counts do not matter here
     const Settings* settings = nullptr;
+    const EarlierHandOver* earlier = nullptr;
+    const LineHistory* lines = nullptr; ///< null: nothing is known of counts and returns
 };
 
 [[nodiscard]] SlipAnswer slipOf(const JudgedHandOver& judged, const SlipScene& scene, const SlipModel& model);

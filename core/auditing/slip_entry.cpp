@@ -17,28 +17,8 @@ namespace
 
 using S = SlipKind;
 
-constexpr double sameComponent = 0.06; ///< D: under half of the smallest step, 0.125
-constexpr double largestPower = 20.0;  ///< D: nothing beyond is proposed as a truth
+constexpr double largestPower = 20.0; ///< D: nothing beyond is proposed as a truth
 constexpr double smallest = 1e-6;
-
-double gauss(double difference, double spread)
-{
-    return std::exp(-0.5 * (difference / spread) * (difference / spread)) / spread;
-}
-
-/// Density in (M, J0, J45) up to a constant: most readings scatter, a few are off by more.
-double logScatter(const PowerVector& off, double m, double j, double farShare)
-{
-    const auto all = [&](double times) {
-        return gauss(off.m, m * times) * gauss(off.j0, j * times) * gauss(off.j45, j * times);
-    };
-    return std::log((1.0 - farShare) * all(1.0) + farShare * all(3.0) + 1e-290);
-}
-
-double squaredDistance(const PowerVector& off, double m, double j)
-{
-    return (off.m / m) * (off.m / m) + (off.j0 / j) * (off.j0 / j) + (off.j45 / j) * (off.j45 / j);
-}
 
 AxisDegrees axisOf(double degrees)
 {
@@ -129,17 +109,18 @@ class Hypotheses
 {
   public:
     Hypotheses(const PersonRecord& record, const SlipModel& model)
-        : record_(record), model_(model), written_(finalsOf(record))
+        : record_(record), model_(model), recorded_(truthOf(record)), written_(recorded_.finals)
     {
     }
 
     void add(SlipKind kind, std::optional<Eye> eye, double share, const Finals& truth)
     {
-        if (sameTruth(truth, written_) || !plausible(truth.right) || !plausible(truth.left))
+        if (sameFinals(truth, written_) || !plausible(truth.right) || !plausible(truth.left))
             return;
         EntryHypothesis hypothesis;
         hypothesis.member = {kind, eye, model_.priorOf(kind) * share, 1.0, 1.0};
-        hypothesis.truth = truth;
+        hypothesis.truths.emplace_back(1.0, recorded_);
+        hypothesis.truths.back().second.finals = truth;
         all_.push_back(std::move(hypothesis));
     }
 
@@ -190,6 +171,7 @@ class Hypotheses
 
     const PersonRecord& record_;
     const SlipModel& model_;
+    Truth recorded_;
     Finals written_;
     std::vector<EntryHypothesis> all_;
 };
@@ -211,74 +193,6 @@ constexpr double anySlipJ = 0.7;
 
 } // namespace
 
-Finals finalsOf(const PersonRecord& record)
-{
-    return {record.eyes.right.final.power, record.eyes.left.final.power};
-}
-
-std::string finalsText(const Finals& finals)
-{
-    return "R " + writePower(finals.right) + " L " + writePower(finals.left);
-}
-
-bool sameTruth(const Finals& one, const Finals& other)
-{
-    for (const Eye eye : bothEyes) {
-        const auto off = toPowerVector(one.of(eye)) - toPowerVector(other.of(eye));
-        if (std::abs(off.m) > sameComponent || std::abs(off.j0) > sameComponent ||
-            std::abs(off.j45) > sameComponent)
-            return false;
-    }
-    return true;
-}
-
-WitnessFit witnessesOf(const JudgedHandOver& judged, const Finals& truth, const SlipModel& model)
-{
-    WitnessFit fit;
-    const auto& facts = judged.facts;
-    for (const Eye eye : bothEyes) {
-        const auto& record = facts.record->eyes.of(eye);
-        if (!record.seeing())
-            continue;
-        const auto true1 = toPowerVector(truth.of(eye));
-        const auto hear = [&](const SpheroCylinder& reading, double m, double j, bool beside) {
-            const auto off = toPowerVector(reading) - true1;
-            const double density = logScatter(off, m, j, model.farShare);
-            fit.logDensity += density;
-            fit.logBeside += beside ? density : 0.0;
-            fit.worst = std::max(fit.worst, squaredDistance(off, m, j));
-            fit.any = true;
-        };
-        if (record.objective)
-            hear(*record.objective, model.objectiveM, model.objectiveJ, false);
-        if (record.worn)
-            hear(*record.worn, model.wornM, model.wornJ, true);
-        const auto& typed = facts.acuity ? facts.acuity->distance.of(eye) : std::optional<Acuity>{};
-        const auto& best = record.acuity.best;
-        if (!typed || !typed->logMar || !best || !best->logMar || !facts.supply ||
-            facts.purpose != Purpose::distance)
-            continue;
-        const auto error = toPowerVector(facts.supply->power.of(eye)) - true1;
-        const double off = *typed->logMar - *best->logMar - expectedLoss(blurStrength(error));
-        const double density = std::log((1.0 - model.farShare) * gauss(off, model.acuity) +
-                                        model.farShare * gauss(off, 3.0 * model.acuity) + 1e-290);
-        fit.logDensity += density;
-        fit.logBeside += density;
-        fit.worst = std::max(fit.worst, (off / model.acuity) * (off / model.acuity));
-        fit.any = true;
-    }
-    return fit;
-}
-
-double logDensityAround(const PersonRecord& record, Eye eye, const PowerVector& centre, double spreadM,
-                        double spreadJ)
-{
-    const auto& reading = record.eyes.of(eye).objective;
-    if (!reading || !record.eyes.of(eye).seeing())
-        return 0.0;
-    return logScatter(toPowerVector(*reading) - centre, spreadM, spreadJ, 0.0);
-}
-
 std::vector<EntryHypothesis> entryHypotheses(const JudgedHandOver& judged, const SlipScene& scene,
                                              const SlipModel& model)
 {
@@ -290,29 +204,33 @@ std::vector<EntryHypothesis> entryHypotheses(const JudgedHandOver& judged, const
     const auto right = toPowerVector(written.right);
     const auto left = toPowerVector(written.left);
     const auto kept = [&](Eye eye) { // the density of an eye that is as recorded
-        return logDensityAround(record, eye, toPowerVector(written.of(eye)), model.objectiveM,
-                                model.objectiveJ);
+        return logDensityOfEye(judged, eye, toPowerVector(written.of(eye)), model);
+    };
+    const auto around = [&](Eye eye, const PowerVector& centre, double m, double j) {
+        return logDensityAround(judged, eye, centre, m, j, model);
     };
     if (written.right == written.left)
-        all.addUnknown(
-            S::rightIntoLeft, Eye::left, model.priorOf(S::rightIntoLeft) / agreesByChance(written.left),
-            kept(Eye::right) + logDensityAround(record, Eye::left, right, betweenEyesM, betweenEyesJ));
+        all.addUnknown(S::rightIntoLeft, Eye::left,
+                       model.priorOf(S::rightIntoLeft) / agreesByChance(written.left),
+                       kept(Eye::right) + around(Eye::left, right, betweenEyesM, betweenEyesJ));
     if (scene.before != nullptr && scene.before->facts.record) {
-        const auto earlier = finalsOf(*scene.before->facts.record);
+        const auto earlier = truthOf(*scene.before->facts.record).finals;
         if (earlier == written)
             all.addUnknown(S::previousPerson, {},
                            model.priorOf(S::previousPerson) /
                                (agreesByChance(written.right) * agreesByChance(written.left)),
-                           logDensityAround(record, Eye::right, {}, betweenPeopleM, betweenPeopleJ) +
-                               logDensityAround(record, Eye::left, {}, betweenPeopleM, betweenPeopleJ),
+                           around(Eye::right, {}, betweenPeopleM, betweenPeopleJ) +
+                               around(Eye::left, {}, betweenPeopleM, betweenPeopleJ),
                            scene.before->facts.entry);
     }
     const double half = model.priorOf(S::otherEntry) / 2.0;
     all.addUnknown(S::otherEntry, Eye::right, half,
-                   logDensityAround(record, Eye::right, right, anySlipM, anySlipJ) + kept(Eye::left));
+                   around(Eye::right, right, anySlipM, anySlipJ) + kept(Eye::left));
     all.addUnknown(S::otherEntry, Eye::left, half,
-                   kept(Eye::right) + logDensityAround(record, Eye::left, left, anySlipM, anySlipJ));
-    return all.take();
+                   kept(Eye::right) + around(Eye::left, left, anySlipM, anySlipJ));
+    auto found = all.take();
+    addNearHypotheses(judged, scene, model, found);
+    return found;
 }
 
 } // namespace quarterstep

@@ -18,10 +18,9 @@ namespace
 
 using S = SlipKind;
 
-constexpr double samePower = 0.01;       ///< D
-constexpr double nearPower = 0.13;       ///< D: a stock step of 0.25 rounded to the nearest
-constexpr double enoughCylinder = 0.5;   ///< D: a smaller one hardly moves the pick
-constexpr double linesToPickFrom = 30.0; ///< of an ordinary box, within reach (common practice)
+constexpr double samePower = 0.01;     ///< D
+constexpr double nearPower = 0.13;     ///< D: a stock step of 0.25 rounded to the nearest
+constexpr double enoughCylinder = 0.5; ///< D: a smaller one hardly moves the pick
 
 /// "C4" -> "C", 4; empty number where there is none.
 struct BinPlace {
@@ -40,25 +39,6 @@ BinPlace placeOf(const std::string& bin)
     return place;
 }
 
-bool besides(const std::string& one, const std::string& other)
-{
-    const auto a = placeOf(one);
-    const auto b = placeOf(other);
-    return !one.empty() && a.shelf == b.shelf && a.number && b.number && std::abs(*a.number - *b.number) <= 1;
-}
-
-/// P(pair given | the person was to have what fits best), where `fit` is how the pair given fits.
-double givenWhenMeant(const JudgedHandOver& judged, bool suggested, const Fit& fit, const SlipModel& model)
-{
-    if (suggested)
-        return model.suggestedGiven;
-    if (fit.acceptable() || fit.onTrial()) {
-        const auto others = std::max<std::size_t>(1, judged.acceptableGroups);
-        return (1.0 - model.suggestedGiven) / static_cast<double>(others);
-    }
-    return (judged.facts.reasonGiven ? model.outsideWithReason : model.outsideGiven) / linesToPickFrom;
-}
-
 class Picks
 {
   public:
@@ -73,6 +53,7 @@ class Picks
         if (judged_.best)
             insteadOfBest();
         otherPurpose();
+        additionAsNearPower();
         lensesExchanged();
         for (const auto* other : scene_.near)
             exchangedWith(*other);
@@ -179,6 +160,8 @@ class Picks
             group.members.push_back(member(S::cylinderSubtracted, model_.suggestedGiven));
         if (judged_.suggested)
             return;
+        if (!scanWitnessed(judged_, scene_))
+            group.members.push_back(member(S::otherLineScanned, model_.suggestedGiven / linesToPickFrom));
         group.members.push_back(member(S::otherPick, 1.0 / linesToPickFrom));
         std::string lines;
         for (const auto& name : judged_.bestLines)
@@ -212,6 +195,8 @@ class Picks
                 continue;
             SlipClass group;
             group.members.push_back(member(S::otherPurpose, model_.suggestedGiven / 2.0));
+            if (judged_.facts.purpose == Purpose::near)
+                group.members.push_back(member(S::additionLeftOut, model_.suggestedGiven));
             group.detail = {purpose == Purpose::near
                                 ? QS_SAY("core", "the pair given fits this person's near need")
                                 : QS_SAY("core", "the pair given fits this person's distance "
@@ -219,6 +204,29 @@ class Picks
                             {}};
             classes_.push_back(std::move(group));
         }
+    }
+
+    /// The addition taken for the whole near power: a pair of that sphere, whatever the distance power.
+    void additionAsNearPower()
+    {
+        if (judged_.suggested || judged_.facts.purpose != Purpose::near)
+            return;
+        bool moved = false;
+        for (const Eye eye : bothEyes) {
+            const auto& need = judged_.need->eyes.of(eye);
+            if (!need.seeing)
+                continue;
+            if (need.addition <= 0.0 ||
+                std::abs(toPowerVector(given().power.of(eye)).m - need.addition) > nearPower)
+                return;
+            moved = moved || std::abs(toPowerVector(need.power).m - need.addition) > nearPower;
+        }
+        if (!moved)
+            return;
+        SlipClass group;
+        group.members.push_back(member(S::additionAsNearPower, model_.suggestedGiven));
+        group.detail = {QS_SAY("core", "the pair given is a reader of the addition alone"), {}};
+        classes_.push_back(std::move(group));
     }
 
     void lensesExchanged()
@@ -265,6 +273,24 @@ class Picks
 };
 
 } // namespace
+
+bool besides(const std::string& one, const std::string& other)
+{
+    const auto a = placeOf(one);
+    const auto b = placeOf(other);
+    return !one.empty() && a.shelf == b.shelf && a.number && b.number && std::abs(*a.number - *b.number) <= 1;
+}
+
+double givenWhenMeant(const JudgedHandOver& judged, bool suggested, const Fit& fit, const SlipModel& model)
+{
+    if (suggested)
+        return model.suggestedGiven;
+    if (fit.acceptable() || fit.onTrial()) {
+        const auto others = std::max<std::size_t>(1, judged.acceptableGroups);
+        return (1.0 - model.suggestedGiven) / static_cast<double>(others);
+    }
+    return (judged.facts.reasonGiven ? model.outsideWithReason : model.outsideGiven) / linesToPickFrom;
+}
 
 std::vector<SlipClass> pickClasses(const JudgedHandOver& judged, const SlipScene& scene,
                                    const SlipModel& model)

@@ -75,7 +75,7 @@ class Search
                     ranking_.judge(supply, makings);
             });
         rank();
-        if (!query_.options.everyRanked || !ranking_.anyAcceptable())
+        if (query_.options.misses && (!query_.options.everyRanked || !ranking_.anyAcceptable()))
             findMisses();
         return ranking_.lists();
     }

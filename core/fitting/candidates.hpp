@@ -35,6 +35,7 @@ struct CandidateOptions {
     bool alike = true;         ///< fill Candidate::alike (frames and lenses multiply)
     /// All that ranks, however long the list, without sources; misses only where nothing acceptable ranks.
     bool everyRanked = false;
+    bool misses = true;           ///< look for the nearest that fail, too
     std::vector<double> scarcity; ///< per line, higher = keep; empty = none
     /// Of this very stock (its counts may have changed since), to spare making it for every person; null =
     /// made for this once.

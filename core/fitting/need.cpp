@@ -15,17 +15,6 @@ namespace quarterstep
 namespace
 {
 
-constexpr double childPdSpread = 7.0; // mm either side of the mean: two standard deviations of 3.5 mm
-
-/// Mean distance PD of a child, mm. MacLachlan C, Howland HC, Ophthalmic Physiol Opt 2002;22:175-182;
-/// coefficients from memory, the mean of boys and girls.
-double meanChildPd(double age)
-{
-    const double boys = 43.36 + 1.663 * age - 0.034 * age * age;
-    const double girls = 41.76 + 1.891 * age - 0.052 * age * age;
-    return (boys + girls) / 2.0;
-}
-
 bool hasNearNeed(const PersonRecord& person)
 {
     for (const Eye eye : bothEyes) {
@@ -183,6 +172,15 @@ void setMeanSphereLoss(const PersonRecord& person, Need& need)
 }
 
 } // namespace
+
+/// MacLachlan C, Howland HC, Ophthalmic Physiol Opt 2002;22:175-182; coefficients from memory, the mean of
+/// boys and girls.
+double meanChildPd(double age)
+{
+    const double boys = 43.36 + 1.663 * age - 0.034 * age * age;
+    const double girls = 41.76 + 1.891 * age - 0.052 * age * age;
+    return (boys + girls) / 2.0;
+}
 
 std::vector<Purpose> purposesOf(const PersonRecord& person)
 {

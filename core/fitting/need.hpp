@@ -15,4 +15,8 @@ namespace quarterstep
 /// The need, or what is missing for it (an addition).
 [[nodiscard]] Parsed<Need> needFor(const PersonRecord& person, Purpose purpose, const Settings& settings);
 
+/// Mean distance PD of a child of this age in years, mm; two standard deviations are childPdSpread.
+[[nodiscard]] double meanChildPd(double age);
+inline constexpr double childPdSpread = 7.0; // mm: two standard deviations of 3.5 mm
+
 } // namespace quarterstep

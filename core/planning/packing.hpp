@@ -7,6 +7,7 @@
 #include "core/planning/choices.hpp"
 #include "core/planning/draw.hpp"
 
+#include <functional>
 #include <optional>
 
 namespace quarterstep
@@ -74,18 +75,21 @@ struct PackingEffort {
     int repairs = 40;     ///< rounds of taking packs out at random and filling up again
     int boundRounds = 40; ///< of cuts for the bound; 0 = no bound
     std::uint64_t seed = 1;
+    /// Asked again and again with the part that is done, 0 to 1; false: no more is tried, and the best found
+    /// by then comes back. Empty: nobody asks.
+    std::function<bool(double done)> goOn;
 };
 
 /// Pure; the same question has the same answer.
 [[nodiscard]] PackingPlan planPacking(const PackingProblem& problem, const std::vector<Scenario>& scenarios,
                                       const PackingEffort& effort);
 
-/// What no packs within the limits can pass, by a linear program over the packs with a cut a scenario and
-/// round (Benders; each cut is a smallest cut of that scenario's network). Ready-made choices only: needs
-/// with lenses in frames count as served where they can be. `packs`: a point within the limits to begin from,
-/// or empty; receives the best point found, in parts.
+/// What no packs within the limits can pass, as a share of the needs: a linear program over the packs with a
+/// cut a scenario and round (Benders), lenses in frames included. `from`: packs within the limits to begin
+/// at. `packs`: receives the best point found, in parts. `goOn` false: ends with the bound known by then.
 [[nodiscard]] double packingBound(const PackingProblem& problem, const std::vector<Scenario>& scenarios,
-                                  int rounds, std::vector<double>& packs);
+                                  int rounds, const std::vector<int>& from, const std::function<bool()>& goOn,
+                                  std::vector<double>& packs);
 
 /// Served needs of each scenario with these pieces: everybody placed as well as can be, or first come.
 struct Service {

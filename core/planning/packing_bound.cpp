@@ -1,15 +1,18 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// With x packs, scenario s serves at most the capacity of any cut of its network: needs outside the cut's
-// reach, and the pieces of the resources inside it. The program picks x within the limits and one served
-// number a scenario below all cuts known; where its point serves less than it says, a smallest cut there is
-// the next to be known.
-#include "core/planning/flow.hpp"
+// What no packs within the limits can pass. The program picks packs in parts and one served number a scenario
+// below all cuts known; where its point serves less than it says, the cut of that scenario at that point is
+// the next to be known (Benders J, Numer Math 1962;4:238-252).
+//
+// A scenario has no use for more pieces of a resource than are wanted there. So the first, second … pack of
+// an offer are columns of their own, each counted in each scenario with the pieces that could still find
+// somebody: min(pieces, wanted) drawn straight between whole packs. That is never less than what whole packs
+// give, and much less than what parts of packs would.
 #include "core/planning/linear_program.hpp"
 #include "core/planning/packing.hpp"
+#include "core/planning/scenario_cut.hpp"
 
 #include <algorithm>
 #include <cmath>
-#include <map>
 
 namespace quarterstep
 {
@@ -17,219 +20,237 @@ namespace quarterstep
 namespace
 {
 
-constexpr double units = 1e6; ///< of capacity for a whole piece, so that parts of packs keep six digits
-
-/// Needs of a scenario with the same choices together.
-struct Group {
-    std::vector<std::uint32_t> resources;
-    int needs = 0;
-};
-
-struct Network {
-    std::vector<Group> groups;
-    int always = 0; ///< needs that bundles could serve: taken as served
-    int never = 0;
-};
-
-Network networkOf(const PackingProblem& problem, const Scenario& scenario)
-{
-    Network network;
-    std::map<std::vector<std::uint32_t>, int> counts;
-    for (const auto need : scenario) {
-        std::vector<std::uint32_t> resources;
-        bool bundle = false;
-        for (const auto& choice : problem.needs[need].choices) {
-            bundle = bundle || choice.parts > 1;
-            resources.push_back(choice.resources[0]);
-        }
-        if (bundle) {
-            ++network.always;
-            continue;
-        }
-        std::sort(resources.begin(), resources.end());
-        if (resources.empty())
-            ++network.never;
-        else
-            ++counts[resources];
-    }
-    for (auto& [resources, count] : counts)
-        network.groups.push_back({resources, count});
-    return network;
-}
-
-/// A cut: served <= fixed + Σ over `resources` of their pieces.
-struct Cut {
-    double flow = 0.0;
-    double fixed = 0.0;
-    std::vector<std::uint32_t> resources;
-};
-
-Cut smallestCut(const Network& network, const std::vector<double>& pieces)
-{
-    std::vector<CapacityArc> arcs;
-    const auto groups = static_cast<std::uint32_t>(network.groups.size());
-    const auto resourceNode = [&](std::uint32_t resource) { return 2 + groups + resource; };
-    std::int64_t most = 0;
-    for (const auto& group : network.groups)
-        most += group.needs;
-    most *= static_cast<std::int64_t>(units);
-    for (std::uint32_t g = 0; g < groups; ++g) {
-        arcs.push_back({0, 2 + g, static_cast<std::int64_t>(units) * network.groups[g].needs});
-        for (const auto resource : network.groups[g].resources)
-            arcs.push_back({2 + g, resourceNode(resource), most});
-    }
-    for (std::uint32_t resource = 0; resource < pieces.size(); ++resource)
-        arcs.push_back(
-            {resourceNode(resource), 1, static_cast<std::int64_t>(std::llround(units * pieces[resource]))});
-    const auto flow = maximumFlow(2 + groups + pieces.size(), arcs);
-    Cut cut;
-    cut.flow = static_cast<double>(flow.value) / units + network.always;
-    cut.fixed = network.always;
-    for (std::uint32_t g = 0; g < groups; ++g)
-        if (!flow.onSourceSide[2 + g])
-            cut.fixed += network.groups[g].needs;
-    for (std::uint32_t resource = 0; resource < pieces.size(); ++resource)
-        if (flow.onSourceSide[resourceNode(resource)])
-            cut.resources.push_back(resource);
-    return cut;
-}
-
 class Benders
 {
   public:
     Benders(const PackingProblem& problem, const std::vector<Scenario>& scenarios) : problem_(problem)
     {
         for (const auto& scenario : scenarios) {
-            networks_.push_back(networkOf(problem, scenario));
+            services_.emplace_back(problem, scenario);
             needs_ += static_cast<double>(scenario.size());
         }
-        const auto cost = program_.addRow(static_cast<double>(problem.limits.budget) / 1000.0);
-        const auto weight =
-            program_.addRow(static_cast<double>(problem.limits.weight.value_or(1'000'000'000)) / 1000.0);
-        const auto pieces = program_.addRow(problem.limits.pieces.value_or(1'000'000'000));
-        offersOf_.resize(problem.onHand.size());
-        for (const auto& offer : problem.offers) {
-            packs_.push_back(program_.addColumn(0.0, offer.most,
-                                                {{cost, static_cast<double>(offer.cost) / 1000.0},
-                                                 {weight, static_cast<double>(offer.weight) / 1000.0},
-                                                 {pieces, static_cast<double>(offer.pieces())}}));
-            for (const auto& [resource, count] : offer.holds)
-                offersOf_[resource].emplace_back(packs_.back(), count);
-        }
-        for (std::size_t s = 0; s < scenarios.size(); ++s)
-            served_.push_back(program_.addColumn(
-                1.0, static_cast<double>(scenarios[s].size() - static_cast<std::size_t>(networks_[s].never)),
-                {}));
+        findOnlyOffers();
+        addPacks();
+        for (const auto& service : services_)
+            served_.push_back(program_.addColumn(1.0, static_cast<double>(service.servable()), {}));
     }
 
-    /// The bound after at most `rounds`, as a share of the needs. Cuts are made halfway between the program's
-    /// point and the best point known (Ben-Ameur W, Neto J, Networks 2007;49:3-17): they bite deeper there.
-    double run(int rounds, std::vector<double>& point)
+    /// The bound after at most `rounds`, as a share of the needs. Cuts are made at the program's point and
+    /// halfway between it and the best point known (Ben-Ameur W, Neto J, Networks 2007;49:3-17): they bite
+    /// deeper there.
+    double run(int rounds, const std::vector<int>& from, const std::function<bool()>& goOn,
+               std::vector<double>& best)
     {
         double bound = 1.0;
-        double bestReached = 0.0;
-        if (!point.empty())
-            bestReached = reachedAt(point);
-        for (int round = 0; round < rounds && program_.solve(); ++round) {
+        auto point = stepsOf(from);
+        double bestReached = cutAt(point, true);
+        for (int round = 0; round < rounds && (!goOn || goOn()) && program_.solve(); ++round) {
             bound = std::min(bound, needs_ > 0.0 ? program_.best() / needs_ : 0.0);
             if (program_.best() - bestReached <= 1e-4 * (1.0 + needs_))
                 break;
-            std::vector<double> packs;
-            packs.reserve(packs_.size());
-            for (const auto column : packs_)
-                packs.push_back(std::max(0.0, program_.value(column)));
-            auto between = packs;
-            for (std::size_t i = 0; i < between.size() && !point.empty(); ++i)
+            std::vector<double> solved;
+            solved.reserve(steps_.size());
+            for (const auto& step : steps_)
+                solved.push_back(
+                    std::clamp(program_.value(step.column), 0.0, static_cast<double>(step.packs)));
+            auto between = solved;
+            for (std::size_t i = 0; i < between.size(); ++i)
                 between[i] = (between[i] + point[i]) / 2.0;
-            auto outcome = cutAt(between, packs);
-            if (outcome.added == 0 && !point.empty()) {
-                between = packs;
-                outcome = cutAt(packs, packs);
+            keepSolved();
+            const double atSolved = cutAt(solved, false);
+            const double atBetween = cutAt(between, false);
+            if (std::max(atSolved, atBetween) > bestReached) {
+                bestReached = std::max(atSolved, atBetween);
+                point = atSolved > atBetween ? solved : between;
             }
-            if (point.empty() || outcome.reached > bestReached) {
-                bestReached = outcome.reached;
-                point = between;
-            }
-            if (outcome.added == 0)
+            if (added_ == 0)
                 break;
         }
+        best = packsAt(point);
         return bound;
     }
 
   private:
-    struct Outcome {
-        double reached = 0.0; ///< served at the point, parts allowed
-        int added = 0;
+    /// Some more packs of an offer; all of them count as the first of them does.
+    struct Step {
+        std::size_t offer = 0;
+        int number = 0; ///< of the first pack, from 0
+        int packs = 1;
+        std::size_t column = 0;
     };
 
-    [[nodiscard]] std::vector<double> piecesAt(const std::vector<double>& packs) const
+    /// Resources that a single offer holds, alone: their pieces can be counted pack by pack.
+    void findOnlyOffers()
     {
-        std::vector<double> pieces;
-        pieces.reserve(problem_.onHand.size());
-        for (std::size_t resource = 0; resource < problem_.onHand.size(); ++resource)
-            pieces.push_back(problem_.onHand[resource]);
-        for (std::size_t i = 0; i < packs.size(); ++i)
+        onlyOffer_.assign(problem_.onHand.size(), nobody);
+        for (std::size_t i = 0; i < problem_.offers.size(); ++i)
             for (const auto& [resource, count] : problem_.offers[i].holds)
-                pieces[resource] += count * packs[i];
-        return pieces;
+                onlyOffer_[resource] = onlyOffer_[resource] == nobody ? i : several;
     }
 
-    [[nodiscard]] double reachedAt(const std::vector<double>& packs) const
+    /// Packs of an offer that could be of use to any scenario, and those that are wholly of use to every
+    /// scenario that has a use for them at all.
+    [[nodiscard]] std::pair<int, int> usefulPacks(std::size_t offer) const
     {
-        const auto pieces = piecesAt(packs);
+        int most = 0;
+        int least = problem_.offers[offer].most;
+        for (const auto& [resource, count] : problem_.offers[offer].holds)
+            for (const auto& service : services_) {
+                const auto found = service.wanted().find(resource);
+                if (found == service.wanted().end() || found->second <= problem_.onHand[resource])
+                    continue;
+                const int lacking = found->second - problem_.onHand[resource];
+                most = std::max(most, (lacking + count - 1) / count);
+                least = std::min(least, lacking / count);
+            }
+        most = std::min(most, problem_.offers[offer].most);
+        return {most, std::min(least, most)};
+    }
+
+    void addPacks()
+    {
+        constexpr int columns = 3000; // of all offers, about
+        const auto& limits = problem_.limits;
+        cost_ = program_.addRow(static_cast<double>(limits.budget) / 1000.0);
+        weight_ = program_.addRow(static_cast<double>(limits.weight.value_or(1'000'000'000)) / 1000.0);
+        pieces_ = program_.addRow(limits.pieces.value_or(1'000'000'000));
+        const int ofOffer = std::max(3, columns / static_cast<int>(problem_.offers.size() + 1));
+        for (std::size_t i = 0; i < problem_.offers.size(); ++i) {
+            const auto [most, least] = usefulPacks(i);
+            if (least > 0)
+                addStep(i, 0, least);
+            const int each = std::max(1, (most - least + ofOffer - 1) / ofOffer);
+            for (int number = least; number < most; number += each)
+                addStep(i, number, std::min(each, most - number));
+        }
+    }
+
+    void addStep(std::size_t offer, int number, int packs)
+    {
+        const auto& sold = problem_.offers[offer];
+        steps_.push_back({offer, number, packs,
+                          program_.addColumn(0.0, packs,
+                                             {{cost_, static_cast<double>(sold.cost) / 1000.0},
+                                              {weight_, static_cast<double>(sold.weight) / 1000.0},
+                                              {pieces_, static_cast<double>(sold.pieces())}})});
+    }
+
+    [[nodiscard]] std::vector<double> stepsOf(const std::vector<int>& packs) const
+    {
+        std::vector<double> values;
+        values.reserve(steps_.size());
+        for (const auto& step : steps_)
+            values.push_back(std::clamp(packs[step.offer] - step.number, 0, step.packs));
+        return values;
+    }
+
+    [[nodiscard]] std::vector<double> packsAt(const std::vector<double>& values) const
+    {
+        std::vector<double> packs(problem_.offers.size(), 0.0);
+        for (std::size_t i = 0; i < steps_.size(); ++i)
+            packs[steps_[i].offer] += values[i];
+        return packs;
+    }
+
+    /// Pieces of a resource that one more pack adds to what a scenario has a use for.
+    [[nodiscard]] double adds(const Step& step, std::uint32_t resource, int count, int wanted) const
+    {
+        if (onlyOffer_[resource] == several)
+            return count;
+        const int before = problem_.onHand[resource] + count * step.number;
+        return std::clamp(wanted - before, 0, count);
+    }
+
+    [[nodiscard]] int wantedIn(std::size_t scenario, std::uint32_t resource) const
+    {
+        const auto& wanted = services_[scenario].wanted();
+        const auto found = wanted.find(resource);
+        return found == wanted.end() ? 0 : found->second;
+    }
+
+    void keepSolved()
+    {
+        solvedServed_.clear();
+        for (const auto column : served_)
+            solvedServed_.push_back(program_.value(column));
+        solvedSteps_.clear();
+        for (const auto& step : steps_)
+            solvedSteps_.push_back(program_.value(step.column));
+        added_ = 0;
+    }
+
+    /// Cuts of every scenario at a point; those that the program's last point is above go in (`all`: every
+    /// one). Returns what the point serves.
+    double cutAt(const std::vector<double>& values, bool all)
+    {
         double reached = 0.0;
-        for (const auto& network : networks_)
-            reached += smallestCut(network, pieces).flow;
+        for (std::size_t s = 0; s < services_.size(); ++s) {
+            std::vector<double> pieces(problem_.onHand.begin(), problem_.onHand.end());
+            for (std::size_t i = 0; i < steps_.size(); ++i)
+                if (values[i] > 0.0)
+                    for (const auto& [resource, count] : problem_.offers[steps_[i].offer].holds)
+                        pieces[resource] +=
+                            values[i] * adds(steps_[i], resource, count, wantedIn(s, resource));
+            const auto cut = services_[s].cutAt(pieces);
+            reached += cut.flow;
+            addCut(s, cut, all);
+        }
         return reached;
     }
 
-    /// Smallest cuts at `packs`; those that the program's point `solved` is above go in.
-    Outcome cutAt(const std::vector<double>& packs, const std::vector<double>& solved)
+    void addCut(std::size_t scenario, const ScenarioCut& cut, bool always)
     {
-        const auto pieces = piecesAt(packs);
-        const auto there = piecesAt(solved);
-        Outcome outcome;
-        std::vector<std::pair<double, std::vector<ColumnEntry>>> rows;
-        for (std::size_t s = 0; s < networks_.size(); ++s) {
-            const auto cut = smallestCut(networks_[s], pieces);
-            outcome.reached += cut.flow;
-            double fixed = cut.fixed;
-            double allowed = cut.fixed;
-            std::map<std::size_t, double> factors;
-            for (const auto resource : cut.resources) {
-                fixed += problem_.onHand[resource];
-                allowed += there[resource];
-                for (const auto& [column, count] : offersOf_[resource])
-                    factors[column] -= count;
-            }
-            if (program_.value(served_[s]) <= allowed + 1e-6)
-                continue;
-            std::vector<ColumnEntry> entries{{served_[s], 1.0}};
-            for (const auto& [column, factor] : factors)
-                entries.push_back({column, factor});
-            rows.emplace_back(fixed, std::move(entries));
+        double fixed = cut.fixed;
+        std::vector<double> price(problem_.onHand.size(), 0.0);
+        for (const auto& [resource, each] : cut.prices) {
+            price[resource] = each;
+            fixed += each * problem_.onHand[resource];
         }
-        for (const auto& [fixed, entries] : rows)
-            program_.addRow(fixed, entries);
-        outcome.added = static_cast<int>(rows.size());
-        return outcome;
+        std::vector<ColumnEntry> entries{{served_[scenario], 1.0}};
+        double allowed = fixed;
+        for (std::size_t i = 0; i < steps_.size(); ++i) {
+            double factor = 0.0;
+            for (const auto& [resource, count] : problem_.offers[steps_[i].offer].holds)
+                if (price[resource] > 0.0)
+                    factor +=
+                        price[resource] * adds(steps_[i], resource, count, wantedIn(scenario, resource));
+            if (factor <= 0.0)
+                continue;
+            entries.push_back({steps_[i].column, -factor});
+            if (!always)
+                allowed += factor * solvedSteps_[i];
+        }
+        if (!always && solvedServed_[scenario] <= allowed + 1e-6)
+            return;
+        program_.addRow(fixed, entries);
+        ++added_;
     }
 
+    static constexpr std::size_t nobody = static_cast<std::size_t>(-1);
+    static constexpr std::size_t several = static_cast<std::size_t>(-2);
+
     const PackingProblem& problem_;
-    std::vector<Network> networks_;
+    std::vector<ScenarioService> services_;
     double needs_ = 0.0;
     LinearProgram program_;
-    std::vector<std::size_t> packs_;
+    std::vector<std::size_t> onlyOffer_; ///< of each resource
+    std::vector<Step> steps_;
     std::vector<std::size_t> served_;
-    std::vector<std::vector<std::pair<std::size_t, int>>> offersOf_; ///< column, pieces; of each resource
+    std::vector<double> solvedServed_;
+    std::vector<double> solvedSteps_;
+    int added_ = 0;
+    std::size_t cost_ = 0; ///< rows of the limits
+    std::size_t weight_ = 0;
+    std::size_t pieces_ = 0;
 };
 
 } // namespace
 
 double packingBound(const PackingProblem& problem, const std::vector<Scenario>& scenarios, int rounds,
+                    const std::vector<int>& from, const std::function<bool()>& goOn,
                     std::vector<double>& packs)
 {
-    return Benders(problem, scenarios).run(rounds, packs);
+    return Benders(problem, scenarios).run(rounds, from, goOn, packs);
 }
 
 } // namespace quarterstep

@@ -17,6 +17,7 @@ ServiceState::ServiceState(const std::vector<Waiting>& needs, const Scenario& sc
             for (const auto resource : choice.used()) {
                 ++firstWay_[resource + 1];
                 bundled_[resource] = bundled_[resource] || choice.parts > 1;
+                bundles_ = bundles_ || choice.parts > 1;
             }
     }
     for (std::size_t i = 0; i < resources; ++i)
@@ -128,6 +129,78 @@ int ServiceState::addAll(const std::vector<std::pair<std::uint32_t, int>>& piece
     for (const auto& [resource, count] : pieces)
         while (left_[resource] > 0 && augment(resource)) {
         }
+    return served_ - before;
+}
+
+void ServiceState::hold(std::uint32_t need, std::int32_t choice)
+{
+    for (const auto part : choiceOf(need, static_cast<std::uint32_t>(choice)).used())
+        setLeft(part, left_[part] - 1);
+    give(need, choice);
+}
+
+void ServiceState::drop(std::uint32_t need)
+{
+    for (const auto part : choiceOf(need, static_cast<std::uint32_t>(given_[need])).used())
+        setLeft(part, left_[part] + 1);
+    give(need, -1);
+}
+
+/// Somebody who holds the lacking part takes something else, so that `need` gets `choice`.
+bool ServiceState::moveAway(std::uint32_t need, std::uint32_t choice, std::uint32_t lacking)
+{
+    for (auto i = firstWay_[lacking]; i < firstWay_[lacking + 1]; ++i) {
+        const auto holder = ways_[i].need;
+        const auto held = given_[holder];
+        if (held != static_cast<std::int32_t>(ways_[i].choice) || holder == need)
+            continue;
+        drop(holder);
+        if (partsFree(choiceOf(need, choice))) {
+            hold(need, static_cast<std::int32_t>(choice));
+            const auto& others = needs_[holder]->choices;
+            for (std::uint32_t other = 0; other < others.size(); ++other)
+                if (partsFree(others[other])) {
+                    hold(holder, static_cast<std::int32_t>(other));
+                    ++served_;
+                    return true;
+                }
+            drop(need);
+        }
+        hold(holder, held);
+    }
+    return false;
+}
+
+bool ServiceState::makeRoomFor(std::uint32_t need)
+{
+    const auto& choices = needs_[need]->choices;
+    for (std::uint32_t choice = 0; choice < choices.size(); ++choice) {
+        std::uint32_t lacking = 0;
+        int lacks = 0;
+        for (const auto part : choices[choice].used())
+            if (left_[part] <= 0 && (lacks == 0 || part != lacking)) {
+                lacking = part;
+                ++lacks;
+            }
+        if (lacks == 0 && partsFree(choices[choice])) {
+            hold(need, static_cast<std::int32_t>(choice));
+            ++served_;
+            return true;
+        }
+        if (lacks == 1 && moveAway(need, choice, lacking))
+            return true;
+    }
+    return false;
+}
+
+int ServiceState::makeRoom()
+{
+    const int before = served_;
+    if (!bundles_)
+        return 0;
+    for (std::uint32_t need = 0; need < needs_.size(); ++need)
+        if (given_[need] == -1)
+            makeRoomFor(need);
     return served_ - before;
 }
 

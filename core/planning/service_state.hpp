@@ -18,6 +18,9 @@ class ServiceState
     int add(std::uint32_t resource, int pieces);
     /// Adds pieces of several, then serves: for parts that only serve together.
     int addAll(const std::vector<std::pair<std::uint32_t, int>>& pieces);
+    /// Lenses in frames: whoever holds a part that somebody unserved lacks moves to something else that is
+    /// free. Returns how many more needs are served. Nothing without such choices.
+    int makeRoom();
     [[nodiscard]] int served() const { return served_; }
     [[nodiscard]] std::size_t needs() const { return needs_.size(); }
 
@@ -44,12 +47,17 @@ class ServiceState
     {
         return needs_[need]->choices[choice];
     }
+    void hold(std::uint32_t need, std::int32_t choice);
+    void drop(std::uint32_t need);
+    bool moveAway(std::uint32_t need, std::uint32_t choice, std::uint32_t lacking);
+    bool makeRoomFor(std::uint32_t need);
     [[nodiscard]] bool partsFree(const Choice& choice) const;
 
     std::vector<const Waiting*> needs_;
     std::vector<std::uint32_t> firstWay_; ///< by resource
     std::vector<Way> ways_;               ///< of each resource
     std::vector<bool> bundled_;           ///< resource takes part in a bundle
+    bool bundles_ = false;
     std::vector<int> left_;
     std::vector<std::int32_t> given_; ///< choice of each need or -1
     std::vector<bool> closed_;        ///< no way of exchange leads from here to somebody unserved

@@ -126,19 +126,6 @@ const char* faultOf(const Statement& row, Link& link, Beside& beside, const std:
                                                        : "a reason or note is not as it was written";
 }
 
-/// One snapshot for everything read while it lives.
-class ReadTransaction
-{
-  public:
-    explicit ReadTransaction(Connection& connection) : connection_(connection) { connection_.beginReading(); }
-    ReadTransaction(const ReadTransaction&) = delete;
-    ReadTransaction& operator=(const ReadTransaction&) = delete;
-    ~ReadTransaction() { connection_.rollback(); }
-
-  private:
-    Connection& connection_;
-};
-
 std::string countsDiffer(Connection& connection)
 {
     return connection.textOf(

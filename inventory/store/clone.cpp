@@ -52,7 +52,8 @@ const Table tables[] = {
     {"SELECT entry, name, salt, words FROM remark",
      "INSERT INTO remark (entry, name, salt, words) VALUES (?, ?, ?, ?)",
      {whole, text, bytes, text}},
-    {"SELECT code, name FROM person", "INSERT INTO person (code, name) VALUES (?, ?)", {text, text}}};
+    {"SELECT code, name FROM person", "INSERT INTO person (code, name) VALUES (?, ?)", {text, text}},
+    {"SELECT name, value FROM setting", "INSERT INTO setting (name, value) VALUES (?, ?)", {text, text}}};
 
 void copyTable(Connection& from, Connection& into, const Table& table)
 {

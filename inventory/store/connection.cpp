@@ -2,13 +2,8 @@
 #include "inventory/store/connection.hpp"
 
 #include "inventory/store/engine.hpp"
+#include "inventory/store/link.hpp"
 
-#include <QSqlDatabase>
-#include <QSqlError>
-#include <QSqlQuery>
-#include <QVariant>
-
-#include <atomic>
 #include <chrono>
 
 namespace quarterstep
@@ -17,48 +12,25 @@ namespace quarterstep
 namespace
 {
 
-StoreFailure failureOf(const StoreEngine& engine, const QSqlError& error)
-{
-    StoreFailure failure;
-    failure.code = error.nativeErrorCode().toStdString();
-    failure.text = error.text().toStdString();
-    failure.kind = engine.kindOf(failure.code);
-    return failure;
-}
-
-QVariant variantOf(const StoreValue& value)
-{
-    if (const auto* whole = std::get_if<std::int64_t>(&value))
-        return QVariant(static_cast<qlonglong>(*whole));
-    if (const auto* text = std::get_if<std::string>(&value)) {
-        const auto converted = QString::fromStdString(*text);
-        return converted.isNull() ? QVariant(QStringLiteral("")) : QVariant(converted); // a null text is NULL
-    }
-    if (const auto* blob = std::get_if<Blob>(&value))
-        return QVariant(QByteArray::fromStdString(blob->bytes));
-    return QVariant();
-}
-
-/// Runs `exec` of a query; repeats it while others hold the ledger and the engine has patience.
-template <class Exec>
-bool patiently(const StoreEngine& engine, QSqlQuery& query, const Exec& exec)
+/// Does `work`, which gives what went wrong; repeats it while others hold the ledger and the engine has
+/// patience.
+template <class Work>
+std::optional<StoreFailure> patiently(const StoreEngine& engine, const Work& work)
 {
     using namespace std::chrono;
-    if (exec())
-        return true;
+    const auto trial = [&] {
+        std::optional<StoreFailure> failure = work();
+        if (failure)
+            failure->kind = engine.kindOf(failure->code);
+        return failure;
+    };
+    auto failure = trial();
+    if (!failure)
+        return failure;
     const auto end = steady_clock::now() + milliseconds(engine.patienceMs());
-    while (engine.kindOf(query.lastError().nativeErrorCode().toStdString()) == FailureKind::busy &&
-           steady_clock::now() < end) {
-        query.finish();
-        if (exec())
-            return true;
-    }
-    return false;
-}
-
-QSqlDatabase databaseOf(const std::string& handle)
-{
-    return QSqlDatabase::database(QString::fromStdString(handle), false);
+    while (failure && failure->kind == FailureKind::busy && steady_clock::now() < end)
+        failure = trial();
+    return failure;
 }
 
 } // namespace
@@ -66,8 +38,19 @@ QSqlDatabase databaseOf(const std::string& handle)
 struct Statement::Inside {
     std::string shown;
     const StoreEngine* engine = nullptr;
-    QSqlQuery query;
+    std::unique_ptr<LinkStatement> link;
     StoreFailure failure;
+
+    [[nodiscard]] bool run(const StoreValue* values, std::size_t count)
+    {
+        const auto said = patiently(*engine, [&] {
+            return link->run(values, count) ? std::optional<StoreFailure>() : link->failure();
+        });
+        if (!said)
+            return true;
+        failure = *said;
+        return false;
+    }
 };
 
 Statement::Statement(std::unique_ptr<Inside> inside) : inside_(std::move(inside)) {}
@@ -77,14 +60,7 @@ Statement::~Statement() = default;
 
 bool Statement::tryRun(std::initializer_list<StoreValue> values)
 {
-    int place = 0;
-    for (const auto& value : values)
-        inside_->query.bindValue(place++, variantOf(value));
-    if (patiently(*inside_->engine, inside_->query, [this] { return inside_->query.exec(); }))
-        return true;
-    inside_->failure = failureOf(*inside_->engine, inside_->query.lastError());
-    inside_->query.finish();
-    return false;
+    return inside_->run(values.begin(), values.size());
 }
 
 void Statement::run(std::initializer_list<StoreValue> values)
@@ -95,19 +71,17 @@ void Statement::run(std::initializer_list<StoreValue> values)
 
 void Statement::run(const std::vector<StoreValue>& values)
 {
-    int place = 0;
-    for (const auto& value : values)
-        inside_->query.bindValue(place++, variantOf(value));
-    run();
+    if (!inside_->run(values.data(), values.size()))
+        throw storeError(inside_->shown, inside_->failure);
 }
 
 bool Statement::next()
 {
-    if (inside_->query.next())
+    if (inside_->link->next())
         return true;
-    if (inside_->query.lastError().isValid()) {
-        inside_->failure = failureOf(*inside_->engine, inside_->query.lastError());
-        inside_->query.finish();
+    if (const auto& said = inside_->link->failure()) {
+        inside_->failure = *said;
+        inside_->failure.kind = inside_->engine->kindOf(said->code);
         throw storeError(inside_->shown, inside_->failure);
     }
     return false;
@@ -115,27 +89,27 @@ bool Statement::next()
 
 void Statement::finish()
 {
-    inside_->query.finish();
+    inside_->link->finish();
 }
 
 std::int64_t Statement::whole(int column) const
 {
-    return inside_->query.value(column).toLongLong();
+    return inside_->link->whole(column);
 }
 
 std::string Statement::text(int column) const
 {
-    return inside_->query.value(column).toString().toStdString();
+    return inside_->link->text(column);
 }
 
 std::string Statement::bytes(int column) const
 {
-    return inside_->query.value(column).toByteArray().toStdString();
+    return inside_->link->bytes(column);
 }
 
 bool Statement::isNull(int column) const
 {
-    return inside_->query.isNull(column);
+    return inside_->link->isNull(column);
 }
 
 const StoreFailure& Statement::failure() const
@@ -148,34 +122,22 @@ struct Connection::Transactions {
     Statement beginWriting;
     Statement beginReading;
     Statement commit;
-    Statement rollback;
 };
 
 Connection::Connection(const std::string& location, Access access, int busyMs)
     : engine_(StoreEngine::of(location)), shown_(engine_->shown())
 {
-    static std::atomic<unsigned> count{0};
-    handle_ = "ledger " + std::to_string(++count);
-    const auto driver = QString::fromLatin1(engine_->driver());
-    if (!QSqlDatabase::isDriverAvailable(driver))
-        throw errorAt(
-            shown_, "ledger-failed",
-            {QS_SAY("core", "the database driver of Qt is missing; install %1"), {engine_->package()}}, 4);
-    auto database = QSqlDatabase::addDatabase(driver, QString::fromStdString(handle_));
-    if (engine_->open(handle_, access, busyMs)) {
-        if (engine_->preparesTransactions())
-            transactions_ = std::make_unique<Transactions>(
-                Transactions{prepare(engine_->beginWriting()), prepare(engine_->beginReading()),
-                             prepare("COMMIT"), prepare("ROLLBACK")});
-        return;
+    StoreFailure failure;
+    link_ = engine_->connect(access, busyMs, failure);
+    if (!link_) {
+        failure.kind = engine_->kindOf(failure.code);
+        if (failure.kind == FailureKind::lost)
+            failure.kind = FailureKind::unreachable;
+        throw storeError(shown_, failure);
     }
-    auto failure = failureOf(*engine_, database.lastError());
-    if (failure.kind == FailureKind::lost)
-        failure.kind = FailureKind::unreachable;
-    const auto error = storeError(shown_, failure);
-    database = QSqlDatabase();
-    QSqlDatabase::removeDatabase(QString::fromStdString(handle_));
-    throw error;
+    if (engine_->preparesTransactions())
+        transactions_ = std::make_unique<Transactions>(Transactions{
+            prepare(engine_->beginWriting()), prepare(engine_->beginReading()), prepare("COMMIT")});
 }
 
 void Connection::setPatience(int ms)
@@ -183,48 +145,54 @@ void Connection::setPatience(int ms)
     engine_->setPatience(ms);
 }
 
-Connection::~Connection()
+Connection::~Connection() = default;
+
+StoreError Connection::failed() const
 {
-    transactions_.reset();
-    databaseOf(handle_).close();
-    QSqlDatabase::removeDatabase(QString::fromStdString(handle_));
+    auto failure = link_->failure();
+    failure.kind = engine_->kindOf(failure.code);
+    return storeError(shown_, failure);
 }
 
 Statement Connection::prepare(const char* sql)
 {
-    auto inside = std::make_unique<Statement::Inside>(
-        Statement::Inside{shown_, engine_.get(), QSqlQuery(databaseOf(handle_)), {}});
-    inside->query.setForwardOnly(engine_->readsRowByRow());
-    if (!inside->query.prepare(QString::fromUtf8(sql)))
-        throw storeError(shown_, failureOf(*engine_, inside->query.lastError()));
-    return Statement(std::move(inside));
+    auto link = link_->prepare(sql);
+    if (!link)
+        throw failed();
+    return Statement(
+        std::make_unique<Statement::Inside>(Statement::Inside{shown_, engine_.get(), std::move(link), {}}));
 }
 
 void Connection::execute(const std::string& sql)
 {
-    QSqlQuery query(databaseOf(handle_));
-    bool done = patiently(*engine_, query, [&] { return query.exec(QString::fromStdString(sql)); });
-    while (done && query.nextResult()) { // of several statements in one text each has its own
-    }
-    done = done && !query.lastError().isValid();
-    if (!done)
-        throw storeError(shown_, failureOf(*engine_, query.lastError()));
+    const auto said = patiently(
+        *engine_, [&] { return link_->execute(sql) ? std::optional<StoreFailure>() : link_->failure(); });
+    if (said)
+        throw storeError(shown_, *said);
+}
+
+std::unique_ptr<LinkStatement> Connection::firstRow(const std::string& sql)
+{
+    std::unique_ptr<LinkStatement> rows;
+    const auto said = patiently(*engine_, [&] {
+        rows = link_->ask(sql);
+        return rows ? std::optional<StoreFailure>() : link_->failure();
+    });
+    if (said)
+        throw storeError(shown_, *said);
+    return rows->next() ? std::move(rows) : nullptr;
 }
 
 std::int64_t Connection::wholeOf(const std::string& sql)
 {
-    QSqlQuery query(databaseOf(handle_));
-    if (!patiently(*engine_, query, [&] { return query.exec(QString::fromStdString(sql)); }))
-        throw storeError(shown_, failureOf(*engine_, query.lastError()));
-    return query.next() ? query.value(0).toLongLong() : 0;
+    const auto row = firstRow(sql);
+    return row ? row->whole(0) : 0;
 }
 
 std::string Connection::textOf(const std::string& sql)
 {
-    QSqlQuery query(databaseOf(handle_));
-    if (!patiently(*engine_, query, [&] { return query.exec(QString::fromStdString(sql)); }))
-        throw storeError(shown_, failureOf(*engine_, query.lastError()));
-    return query.next() ? query.value(0).toString().toStdString() : std::string();
+    const auto row = firstRow(sql);
+    return row ? row->text(0) : std::string();
 }
 
 std::string Connection::damage()
@@ -243,7 +211,6 @@ void Connection::beginWriting()
         }
     }
     transactions_->beginWriting.run();
-    transactions_->beginWriting.finish();
 }
 
 void Connection::beginReading()
@@ -251,32 +218,19 @@ void Connection::beginReading()
     if (!transactions_)
         return execute(engine_->beginReading());
     transactions_->beginReading.run();
-    transactions_->beginReading.finish();
 }
 
 void Connection::commit()
 {
-    if (!transactions_) {
-        auto database = databaseOf(handle_);
-        if (!database.commit())
-            throw storeError(shown_, failureOf(*engine_, database.lastError()));
-        return;
-    }
-    const bool done = transactions_->commit.tryRun();
-    transactions_->commit.finish();
-    if (!done)
-        throw storeError(shown_, transactions_->commit.failure());
+    if (transactions_)
+        return transactions_->commit.run();
+    if (!link_->commit())
+        throw failed();
 }
 
 void Connection::rollback() noexcept
 {
-    if (!transactions_) {
-        if (auto database = databaseOf(handle_); database.isOpen())
-            (void)database.rollback();
-        return;
-    }
-    (void)transactions_->rollback.tryRun();
-    transactions_->rollback.finish();
+    link_->rollback();
 }
 
 } // namespace quarterstep

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// One connection to a ledger and its prepared statements. The only place that knows the SQL library, and,
-// with the engines behind it, the only one that knows which database it speaks to. A connection belongs to
-// the thread that opened it; statements must go before their connection.
+// One connection to a ledger and its prepared statements. With the engines and links behind it (engine.hpp,
+// link.hpp) the only one that knows which database it speaks to. A connection belongs to the thread that
+// opened it; statements must go before their connection.
 #pragma once
 
 #include "inventory/store/finding_at.hpp"
@@ -60,7 +60,9 @@ class StoreError : public Error
 };
 
 class Connection;
+class LinkStatement;
 class StoreEngine;
+class StoreLink;
 
 class Statement
 {
@@ -129,10 +131,14 @@ class Connection
 
   private:
     struct Transactions;
+    /// Null when there is no row.
+    [[nodiscard]] std::unique_ptr<LinkStatement> firstRow(const std::string& sql);
+    [[nodiscard]] StoreError failed() const;
+
     std::unique_ptr<StoreEngine> engine_;
     std::string shown_;
-    std::string handle_; ///< of the SQL library
-    std::unique_ptr<Transactions> transactions_;
+    std::unique_ptr<StoreLink> link_;
+    std::unique_ptr<Transactions> transactions_; ///< after the link: goes first
 };
 
 /// The Error people are told for a failure of the ledger at `path`.

@@ -61,9 +61,17 @@ std::string idText(std::string_view bytes)
 {
     if (bytes.size() != 16)
         return {};
-    return QUuid::fromRfc4122(QByteArrayView(bytes.data(), static_cast<qsizetype>(bytes.size())))
-        .toString(QUuid::WithoutBraces)
-        .toStdString();
+    static constexpr char digits[] = "0123456789abcdef";
+    std::string text;
+    text.reserve(36);
+    for (std::size_t i = 0; i < bytes.size(); ++i) {
+        if (i == 4 || i == 6 || i == 8 || i == 10)
+            text += '-';
+        const auto byte = static_cast<unsigned char>(bytes[i]);
+        text += digits[byte >> 4U];
+        text += digits[byte & 15U];
+    }
+    return text;
 }
 
 std::string idBytes(const std::string& text)

@@ -118,6 +118,19 @@ struct Ledger::Inside {
     };
 };
 
+/// One snapshot for everything read while it lives.
+class ReadTransaction
+{
+  public:
+    explicit ReadTransaction(Connection& connection) : connection_(connection) { connection_.beginReading(); }
+    ReadTransaction(const ReadTransaction&) = delete;
+    ReadTransaction& operator=(const ReadTransaction&) = delete;
+    ~ReadTransaction() { connection_.rollback(); }
+
+  private:
+    Connection& connection_;
+};
+
 /// Nobody else writes while it lives; rolled back unless committed.
 class LedgerTransaction
 {

@@ -91,22 +91,24 @@ std::vector<Balance> Ledger::balances(const std::string& site) const
 std::vector<Balance> Ledger::balancesAt(const std::string& site, std::int64_t position) const
 {
     return inside_->reading([&] {
+        auto& connection = inside_->live();
+        const ReadTransaction transaction(connection);
+        auto query = connection.prepare("SELECT line, on_hand, held, quarantined FROM balance WHERE site = ? "
+                                        "AND EXISTS (SELECT 1 FROM movement AS "
+                                        "earlier WHERE earlier.site = balance.site AND earlier.line = "
+                                        "balance.line AND earlier.entry <= ?) "
+                                        "ORDER BY line");
+        query.run({site, position});
+        auto counts = allBalances(query);
         // From the counts of today back: what came later is usually little.
-        auto query = inside_->live().prepare(
-            "SELECT balance.line, on_hand - coalesce(later.delta, 0), balance.held - coalesce(later.held, "
-            "0), "
-            "balance.quarantined - coalesce(later.quarantined, 0) FROM balance LEFT JOIN (SELECT line, "
-            "sum(delta) AS "
-            "delta, sum(held) AS held, sum(quarantined) AS quarantined FROM movement WHERE entry > ? AND "
-            "site = "
-            "? "
-            "GROUP BY line) AS later ON later.line = balance.line WHERE site = ? AND EXISTS (SELECT 1 FROM "
-            "movement AS "
-            "earlier WHERE earlier.site = balance.site AND earlier.line = balance.line AND earlier.entry <= "
-            "?) "
-            "ORDER BY balance.line");
-        query.run({position, site, site, position});
-        return allBalances(query);
+        const auto later = connection.engine().movedSince(connection, site, position);
+        for (auto& count : counts)
+            if (const auto moved = later.find(count.line); moved != later.end()) {
+                count.onHand -= static_cast<int>(moved->second.onHand);
+                count.held -= static_cast<int>(moved->second.held);
+                count.quarantined -= static_cast<int>(moved->second.quarantined);
+            }
+        return counts;
     });
 }
 

@@ -140,14 +140,15 @@ void Ledger::Inside::write(const std::string& site, Entry& entry)
     const auto id = idBytes(entry.id);
     entry.site = site;
     std::erase_if(entry.texts, [](const auto& text) { return text.second.empty(); });
-    PayloadEntry stored{entry, site, idText(stationId), {}};
+    PayloadEntry stored{std::move(entry), site, idText(stationId), {}}; // lent, not copied
     std::map<std::string, std::string> salts;
-    for (auto& [name, words] : entry.texts) {
+    for (auto& [name, words] : stored.entry.texts) {
         words = validUtf8(words); // what is hashed is what will be read back
         salts[name] = randomSalt();
         stored.textHashes[name] = saltedHash(salts[name], words);
     }
     const auto payload = payloadOf(stored);
+    entry = std::move(stored.entry);
     const StoreValue cancels =
         entry.cancels.empty() ? StoreValue{} : StoreValue{Blob{idBytes(entry.cancels)}};
     auto& insert = inserts->entry;

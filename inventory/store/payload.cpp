@@ -1,10 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "inventory/store/payload.hpp"
 
-#include <QCryptographicHash>
 #include <QJsonArray>
 #include <QJsonDocument>
 #include <QJsonObject>
+
+#include <sodium.h>
+
+#include <algorithm>
 
 namespace quarterstep
 {
@@ -12,33 +15,74 @@ namespace quarterstep
 namespace
 {
 
-QString textOf(const std::string& text)
+/// Adds a text in quotes as QJsonDocument writes it: short names of control characters where JSON has them,
+/// everything beyond ASCII as it is.
+void addText(std::string& json, std::string_view text)
 {
-    return QString::fromStdString(text);
-}
-
-QJsonArray movementsOf(const std::vector<Movement>& movements)
-{
-    QJsonArray array;
-    for (const auto& movement : movements) {
-        QJsonObject object{{QStringLiteral("delta"), movement.delta},
-                           {QStringLiteral("line"), textOf(movement.line)},
-                           {QStringLiteral("part"), textOf(movement.part)}};
-        if (movement.held != 0)
-            object.insert(QStringLiteral("held"), movement.held);
-        if (movement.quarantined != 0)
-            object.insert(QStringLiteral("quarantined"), movement.quarantined);
-        array.append(object);
+    static constexpr char digits[] = "0123456789abcdef";
+    json += '"';
+    for (const char byte : text) {
+        static constexpr std::string_view escaped = "\"\\\b\f\n\r\t";
+        static constexpr std::string_view names = "\"\\bfnrt";
+        if (const auto place = escaped.find(byte); place != std::string_view::npos) {
+            json += '\\';
+            json += names[place];
+        } else if (const auto code = static_cast<unsigned char>(byte); code < 0x20) {
+            json.append("\\u00");
+            json += digits[code >> 4U];
+            json += digits[code & 15U];
+        } else {
+            json += byte;
+        }
     }
-    return array;
+    json += '"';
 }
 
-QJsonObject objectOf(const std::map<std::string, std::string>& texts)
+void addKey(std::string& json, std::string_view key)
 {
-    QJsonObject object;
-    for (const auto& [key, value] : texts)
-        object.insert(textOf(key), textOf(value));
-    return object;
+    if (json.back() != '{')
+        json += ',';
+    addText(json, key);
+    json += ':';
+}
+
+void add(std::string& json, std::string_view key, std::string_view text)
+{
+    addKey(json, key);
+    isAscii(text) ? addText(json, text) : addText(json, validUtf8(std::string(text)));
+}
+
+void add(std::string& json, std::string_view key, std::int64_t whole)
+{
+    addKey(json, key);
+    json += std::to_string(whole);
+}
+
+void add(std::string& json, std::string_view key, const std::map<std::string, std::string>& texts)
+{
+    addKey(json, key);
+    json += '{';
+    for (const auto& [name, value] : texts) // names are ours and ASCII: sorted as JSON's are
+        add(json, name, value);
+    json += '}';
+}
+
+void add(std::string& json, std::string_view key, const std::vector<Movement>& movements)
+{
+    addKey(json, key);
+    json += '[';
+    for (const auto& movement : movements) {
+        json.append(json.back() == '[' ? "{" : ",{");
+        add(json, "delta", std::int64_t{movement.delta});
+        if (movement.held != 0)
+            add(json, "held", std::int64_t{movement.held});
+        add(json, "line", movement.line);
+        add(json, "part", movement.part);
+        if (movement.quarantined != 0)
+            add(json, "quarantined", std::int64_t{movement.quarantined});
+        json += '}';
+    }
+    json += ']';
 }
 
 std::map<std::string, std::string> textsIn(const QJsonObject& object, const char* key)
@@ -74,22 +118,24 @@ std::string stringIn(const QJsonObject& object, const char* key)
 std::string payloadOf(const PayloadEntry& stored)
 {
     const auto& entry = stored.entry;
-    QJsonObject object{{QStringLiteral("actor"), textOf(entry.actor)},
-                       {QStringLiteral("at"), static_cast<qint64>(entry.atMs)},
-                       {QStringLiteral("cancels"), textOf(entry.cancels)},
-                       {QStringLiteral("fields"), objectOf(entry.fields)},
-                       {QStringLiteral("id"), textOf(entry.id)},
-                       {QStringLiteral("kind"), QLatin1String(wordOf(entry.kind))},
-                       {QStringLiteral("movements"), movementsOf(entry.movements)},
-                       {QStringLiteral("number"), static_cast<qint64>(entry.number)},
-                       {QStringLiteral("person"), textOf(entry.person)},
-                       {QStringLiteral("site"), textOf(stored.site)},
-                       {QStringLiteral("station"), textOf(stored.station)}};
+    std::string json;
+    json.reserve(768);
+    json += '{'; // keys sorted
+    add(json, "actor", entry.actor);
+    add(json, "at", entry.atMs);
+    add(json, "cancels", entry.cancels);
+    add(json, "fields", entry.fields);
+    add(json, "id", entry.id);
+    add(json, "kind", std::string_view(wordOf(entry.kind)));
+    add(json, "movements", entry.movements);
+    add(json, "number", entry.number);
+    add(json, "person", entry.person);
+    add(json, "site", stored.site);
+    add(json, "station", stored.station);
     if (!stored.textHashes.empty())
-        object.insert(QStringLiteral("texts"), objectOf(stored.textHashes));
-    return QJsonDocument(object)
-        .toJson(QJsonDocument::Compact)
-        .toStdString(); // QJsonObject keeps keys sorted
+        add(json, "texts", stored.textHashes);
+    json += '}';
+    return json;
 }
 
 std::optional<PayloadEntry> readPayload(std::string_view payload)
@@ -120,10 +166,23 @@ std::optional<PayloadEntry> readPayload(std::string_view payload)
 
 std::string chainHash(std::string_view before, std::string_view payload)
 {
-    QCryptographicHash hash(QCryptographicHash::Sha256);
-    hash.addData(QByteArrayView(before.data(), static_cast<qsizetype>(before.size())));
-    hash.addData(QByteArrayView(payload.data(), static_cast<qsizetype>(payload.size())));
-    return hash.result().toStdString();
+    // The hash is the dearest step of a hand-over that is no statement, and that of Qt 6.4 is slower.
+    const auto bytesOf = [](std::string_view text) {
+        return reinterpret_cast<const unsigned char*>(text.data()); // NOLINT
+    };
+    crypto_hash_sha256_state state;
+    crypto_hash_sha256_init(&state);
+    crypto_hash_sha256_update(&state, bytesOf(before), before.size());
+    crypto_hash_sha256_update(&state, bytesOf(payload), payload.size());
+    std::string hash(crypto_hash_sha256_BYTES, '\0');
+    crypto_hash_sha256_final(&state, reinterpret_cast<unsigned char*>(hash.data())); // NOLINT
+    return hash;
+}
+
+bool isAscii(std::string_view text)
+{
+    return std::none_of(text.begin(), text.end(),
+                        [](char byte) { return (static_cast<unsigned char>(byte) & 0x80U) != 0; });
 }
 
 std::string validUtf8(const std::string& text)

@@ -29,6 +29,7 @@ struct PayloadEntry {
 /// before it.
 [[nodiscard]] std::string chainHash(std::string_view before, std::string_view payload);
 [[nodiscard]] std::string chainStart();
+[[nodiscard]] bool isAscii(std::string_view text);
 /// Bytes that are not UTF-8 become U+FFFD, as they do in a payload.
 [[nodiscard]] std::string validUtf8(const std::string& text);
 /// SHA-256 over salt and words, 64 hex digits.

@@ -9,8 +9,9 @@
 #include "inventory/store/entry_id.hpp"
 #include "inventory/store/migrations.hpp"
 #include "inventory/store/place.hpp"
+#include "inventory/store/sql_link.hpp"
 
-#include <QSqlDatabase>
+#include <QString>
 
 #include <mutex>
 
@@ -62,28 +63,24 @@ Error noLedger(const std::string& shown)
 
 } // namespace
 
-bool PostgresqlEngine::open(const std::string& handle, Connection::Access /*access*/, int busyMs)
+std::unique_ptr<StoreLink> PostgresqlEngine::connect(Connection::Access /*access*/, int busyMs,
+                                                     StoreFailure& failure)
 {
     static std::once_flag once;
     std::call_once(once, [] { handlerBefore = qInstallMessageHandler(withoutComplaints); });
-    auto database = QSqlDatabase::database(QString::fromStdString(handle), false);
-    database.setUserName(QString::fromStdString(address_.login));
-    database.setHostName(QString::fromStdString(address_.host));
-    if (address_.port != 0)
-        database.setPort(address_.port);
-    database.setDatabaseName(QString::fromStdString(address_.database));
     // A machine that falls asleep within a transaction must not hold the others up; a network that is gone is
     // noticed.
     const std::string settings =
         "-c search_path=quarterstep -c synchronous_commit=on -c client_min_messages=error "
         "-c default_transaction_isolation=read\\\\ committed -c lock_timeout=" +
         std::to_string(busyMs) + " -c idle_in_transaction_session_timeout=10000 -c statement_timeout=0";
-    database.setConnectOptions(QString::fromStdString(
+    const auto options =
         address_.options +
         "application_name=quarterstep keepalives_idle=5 keepalives_interval=2 keepalives_count=3 "
         "tcp_user_timeout=10000 options='" +
-        settings + "'"));
-    return database.open();
+        settings + "'";
+    return openSqlLink("QPSQL", "libqt6sql6-psql", address_.shown,
+                       {address_.login, address_.host, address_.port, address_.database, options}, failure);
 }
 
 FailureKind PostgresqlEngine::kindOf(const std::string& code) const
@@ -191,6 +188,19 @@ void PostgresqlEngine::readOlderForm(Connection& /*connection*/) {} // form 2 wa
 std::string PostgresqlEngine::bringUp(Connection& /*connection*/)
 {
     return {};
+}
+
+LineSums PostgresqlEngine::movedSince(Connection& connection, const std::string& site,
+                                      std::int64_t position) const
+{
+    auto rows = connection.prepare(
+        "SELECT line, sum(delta), sum(held), sum(quarantined) FROM movement WHERE entry > ? "
+        "AND site = ? GROUP BY line");
+    rows.run({position, site});
+    LineSums sums;
+    while (rows.next())
+        sums[rows.text(0)] = {rows.whole(1), rows.whole(2), rows.whole(3)};
+    return sums;
 }
 
 std::string PostgresqlEngine::identity(Connection& connection) const

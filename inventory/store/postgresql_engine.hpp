@@ -14,12 +14,10 @@ class PostgresqlEngine : public StoreEngine
     /// Throws Error ledger-address (3).
     explicit PostgresqlEngine(const std::string& location) : address_(readLedgerAddress(location)) {}
 
-    [[nodiscard]] const char* driver() const override { return "QPSQL"; }
-    [[nodiscard]] const char* package() const override { return "libqt6sql6-psql"; }
     [[nodiscard]] std::string shown() const override { return address_.shown; }
-    [[nodiscard]] bool open(const std::string& handle, Connection::Access access, int busyMs) override;
+    [[nodiscard]] std::unique_ptr<StoreLink> connect(Connection::Access access, int busyMs,
+                                                     StoreFailure& failure) override;
     [[nodiscard]] FailureKind kindOf(const std::string& code) const override;
-    [[nodiscard]] bool readsRowByRow() const override { return false; }
     [[nodiscard]] int patienceMs() const override { return 0; }
     void setPatience(int /*ms*/) override {} // the server waits as it was told when it was connected to
     [[nodiscard]] bool preparesTransactions() const override { return false; }
@@ -37,6 +35,8 @@ class PostgresqlEngine : public StoreEngine
     void claim(Connection& connection, bool asSecondStation) override;
     void readOlderForm(Connection& connection) override;
     [[nodiscard]] std::string bringUp(Connection& connection) override;
+    [[nodiscard]] LineSums movedSince(Connection& connection, const std::string& site,
+                                      std::int64_t position) const override;
     [[nodiscard]] std::string identity(Connection& connection) const override;
     void overwriteErased(Connection& connection) override;
     [[nodiscard]] bool emptyJournal(Connection& connection) override;

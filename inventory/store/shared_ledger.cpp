@@ -46,6 +46,8 @@ LedgerAddress readLedgerAddress(const std::string& location)
     LedgerAddress address;
     address.location = location;
     address.shown = url.toString(QUrl::RemovePassword | QUrl::RemoveQuery).toStdString();
+    if (!isSharedLedger(location))
+        throw badAddress(address.shown, "no postgresql://");
     if (!url.isValid())
         throw badAddress(location.substr(0, location.find(':') + 3), url.errorString().toStdString());
     const QUrlQuery query(url);
@@ -84,6 +86,7 @@ std::string_view sharedLedgerScript()
 
 void setUpSharedLedger(const std::string& address)
 {
+    (void)readLedgerAddress(address); // anything else would be taken for a file
     Connection connection(address, Connection::Access::readWrite, 2000);
     connection.beginWriting();
     try {

@@ -4,8 +4,8 @@
 #include "inventory/store/clone.hpp"
 #include "inventory/store/entry_id.hpp"
 #include "inventory/store/migrations.hpp"
+#include "inventory/store/sqlite_link.hpp"
 
-#include <QSqlDatabase>
 #include <QUrl>
 
 #include <fcntl.h>
@@ -26,7 +26,7 @@ namespace quarterstep
 namespace
 {
 
-/// Result codes of SQLite (sqlite3.h): the low byte is the primary one.
+/// Result codes of SQLite (its manual): the low byte is the primary one.
 enum Result {
     busy = 5,
     locked = 6,
@@ -118,22 +118,19 @@ void switchToWal(Connection& connection, const std::string& path, int waitMs)
 
 } // namespace
 
-bool SqliteEngine::open(const std::string& handle, Connection::Access access, int busyMs)
+std::unique_ptr<StoreLink> SqliteEngine::connect(Connection::Access access, int busyMs, StoreFailure& failure)
 {
     const char* modes[] = {"?mode=ro", "?mode=rw", "?mode=ro&immutable=1"};
     const auto url =
         QUrl::fromLocalFile(QString::fromStdString(path_)).toEncoded(); // space, %, #, ? and beyond
-    auto database = QSqlDatabase::database(QString::fromStdString(handle), false);
     // The library looks again ever more seldom, up to ten times a second, and among many writers who always
     // come back at once it may never find the moment. So it waits a few milliseconds only, and the statement
     // is repeated (patienceMs).
     constexpr int libraryWaitsMs = 5;
-    database.setConnectOptions(
-        QStringLiteral("QSQLITE_OPEN_URI;QSQLITE_BUSY_TIMEOUT=%1").arg(std::min(busyMs, libraryWaitsMs)));
-    database.setDatabaseName(QString::fromLatin1(url + modes[static_cast<std::size_t>(access)]));
     busyMs_ = busyMs;
     identity_ = identityOf(path_);
-    return database.open();
+    return openSqliteLink(url.toStdString() + modes[static_cast<std::size_t>(access)],
+                          std::min(busyMs, libraryWaitsMs), failure);
 }
 
 FailureKind SqliteEngine::kindOf(const std::string& code) const
@@ -279,6 +276,22 @@ std::string SqliteEngine::bringUp(Connection& connection)
 {
     forgetOlderForm(connection);
     return migrateLedger(connection, path_);
+}
+
+LineSums SqliteEngine::movedSince(Connection& connection, const std::string& site,
+                                  std::int64_t position) const
+{
+    auto rows = connection.prepare( // + keeps to the order of arrival, where the later rows stand together
+        "SELECT line, delta, held, quarantined FROM movement WHERE entry > ? AND +site = ?");
+    rows.run({position, site});
+    LineSums sums;
+    while (rows.next()) {
+        auto& sum = sums[rows.text(0)];
+        sum.onHand += rows.whole(1);
+        sum.held += rows.whole(2);
+        sum.quarantined += rows.whole(3);
+    }
+    return sums;
 }
 
 std::string SqliteEngine::identity(Connection& /*connection*/) const

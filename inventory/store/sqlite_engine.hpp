@@ -13,12 +13,10 @@ class SqliteEngine : public StoreEngine
   public:
     explicit SqliteEngine(std::string path) : path_(std::move(path)) {}
 
-    [[nodiscard]] const char* driver() const override { return "QSQLITE"; }
-    [[nodiscard]] const char* package() const override { return "libqt6sql6-sqlite"; }
     [[nodiscard]] std::string shown() const override { return path_; }
-    [[nodiscard]] bool open(const std::string& handle, Connection::Access access, int busyMs) override;
+    [[nodiscard]] std::unique_ptr<StoreLink> connect(Connection::Access access, int busyMs,
+                                                     StoreFailure& failure) override;
     [[nodiscard]] FailureKind kindOf(const std::string& code) const override;
-    [[nodiscard]] bool readsRowByRow() const override { return true; }
     [[nodiscard]] int patienceMs() const override { return busyMs_; }
     void setPatience(int ms) override { busyMs_ = ms; }
     [[nodiscard]] bool preparesTransactions() const override { return true; }
@@ -36,6 +34,8 @@ class SqliteEngine : public StoreEngine
     void claim(Connection& connection, bool asSecondStation) override;
     void readOlderForm(Connection& connection) override;
     [[nodiscard]] std::string bringUp(Connection& connection) override;
+    [[nodiscard]] LineSums movedSince(Connection& connection, const std::string& site,
+                                      std::int64_t position) const override;
     [[nodiscard]] std::string identity(Connection& connection) const override;
     void overwriteErased(Connection& connection) override;
     [[nodiscard]] bool emptyJournal(Connection& connection) override;

@@ -90,22 +90,43 @@ Counts expectedCounts(const StockFile& file, const Ledger& ledger, const Snapsho
     return expected;
 }
 
+/// Whether somebody counted the line after the position the file reflects and said what the file says: the
+/// edit was accepted, and the program ended before it wrote the file; or the line was counted by a sheet as
+/// well. A file that says what the ledger says by now for another reason, since others handed over meanwhile,
+/// is still edited.
+bool isSettled(const EditedCount& edit, const Counts& current, const std::vector<Entry>& later)
+{
+    const auto is = current.find(edit.line);
+    const bool asInLedger = is != current.end() && is->second == edit.inFile;
+    const auto says = [](const Entry& entry, const char* field, int count) {
+        const auto found = entry.fields.find(field);
+        return found != entry.fields.end() && found->second == std::to_string(count);
+    };
+    return std::any_of(later.begin(), later.end(), [&](const Entry& entry) {
+        const auto moves = [&](const Movement& movement) { return movement.line == edit.line; };
+        return entry.kind == EntryKind::counted &&
+               std::any_of(entry.movements.begin(), entry.movements.end(), moves) &&
+               (asInLedger ||
+                (says(entry, "counted", edit.inFile) && says(entry, "expected", edit.inLedger)));
+    });
+}
+
 std::vector<EditedCount> editsIn(const StockFile& file, const Ledger& ledger, const Snapshot& now)
 {
     const bool ledgerBehind = file.writtenAfter > now.position;
     if (!ledgerBehind && file.writtenAfter >= 0 && file.countsHash == countsHash(file.lines))
         return {};
     const auto expected = expectedCounts(file, ledger, now);
-    const auto current = countsOf(now.balances);
     std::vector<EditedCount> edited;
-    for (const auto& line : file.lines) {
-        const auto should = expected.find(line.name);
-        if (should == expected.end() || should->second == line.onHand)
-            continue;
-        if (const auto is = current.find(line.name); is != current.end() && is->second == line.onHand)
-            continue; // the file already says what the ledger says
-        edited.push_back({line.name, line.onHand, should->second});
-    }
+    for (const auto& line : file.lines)
+        if (const auto should = expected.find(line.name);
+            should != expected.end() && should->second != line.onHand)
+            edited.push_back({line.name, line.onHand, should->second});
+    if (edited.empty() || ledgerBehind || file.writtenAfter < 0)
+        return edited;
+    const auto later = ledger.entriesAfter(file.writtenAfter);
+    const auto current = countsOf(now.balances);
+    std::erase_if(edited, [&](const EditedCount& edit) { return isSettled(edit, current, later); });
     return edited;
 }
 

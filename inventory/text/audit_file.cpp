@@ -33,15 +33,26 @@ std::vector<AuditName> thresholdNames(AuditSettings& settings)
             {"interim days", 0.0, 3650.0, &limits.interimDays},
             {"letter days", 0.0, 3650.0, &limits.letterDays},
             {"duplicate days", 0.0, 3650.0, &limits.duplicateDays},
-            {"corrections a day", 1.0, 1000.0, &limits.correctionsADay}};
+            {"corrections a day", 1.0, 1000.0, &limits.correctionsADay},
+            {"off label", 0.01, 5.0, &limits.offLabel}};
 }
 
 std::vector<AuditName> witnessNames(AuditSettings& settings)
 {
     auto& model = settings.slips;
-    return {{"objective M", 0.05, 5.0, &model.objectiveM}, {"objective J", 0.05, 5.0, &model.objectiveJ},
-            {"far share", 0.0, 0.5, &model.farShare},      {"worn M", 0.05, 5.0, &model.wornM},
-            {"worn J", 0.05, 5.0, &model.wornJ},           {"acuity", 0.02, 1.0, &model.acuity}};
+    return {{"objective M", 0.05, 5.0, &model.objectiveM},
+            {"objective J", 0.05, 5.0, &model.objectiveJ},
+            {"far share", 0.0, 0.5, &model.farShare},
+            {"worn M", 0.05, 5.0, &model.wornM},
+            {"worn J", 0.05, 5.0, &model.wornJ},
+            {"acuity", 0.02, 1.0, &model.acuity},
+            {"worn addition", 0.05, 5.0, &model.wornAddition},
+            {"near acuity", 0.02, 1.0, &model.nearAcuity},
+            {"PD", 0.1, 10.0, &model.pd},
+            {"focimeter M", 0.01, 1.0, &model.focimeterM},
+            {"focimeter J", 0.01, 1.0, &model.focimeterJ},
+            {"card wrong", 1e-4, 0.5, &model.cardWrong},
+            {"count differs", 1e-4, 0.9, &model.countDiffers}};
 }
 
 std::vector<AuditName> habitNames(AuditSettings& settings)
@@ -50,6 +61,7 @@ std::vector<AuditName> habitNames(AuditSettings& settings)
     return {{"suggested given", 0.5, 0.999, &model.suggestedGiven},
             {"outside given", 1e-6, 0.5, &model.outsideGiven},
             {"outside with reason", 1e-6, 1.0, &model.outsideWithReason},
+            {"second pair", 1e-6, 0.5, &model.secondPair},
             {"told from", 0.1, 1.0, &model.told}};
 }
 

@@ -9,12 +9,14 @@ namespace quarterstep
 namespace
 {
 
-constexpr std::string_view blanks = " \t";
-
 class CsvParser
 {
   public:
-    explicit CsvParser(const SourceText& source) : source_(source), text_(source.text()) {}
+    CsvParser(const SourceText& source, char separator)
+        : source_(source), text_(source.text()), separator_(separator),
+          blanks_(separator == '\t' ? " " : " \t")
+    {
+    }
 
     Reading<std::vector<CsvRow>> parse()
     {
@@ -41,7 +43,7 @@ class CsvParser
         row.line = source_.at(at_).line;
         for (;;) {
             row.cells.push_back(takeCell(row));
-            if (at_ >= text_.size() || text_[at_] != ',')
+            if (at_ >= text_.size() || text_[at_] != separator_)
                 break;
             ++at_;
         }
@@ -58,7 +60,7 @@ class CsvParser
     CsvCell takeCell(CsvRow& row)
     {
         const std::size_t begin = at_;
-        while (at_ < text_.size() && blanks.find(text_[at_]) != std::string_view::npos)
+        while (at_ < text_.size() && blanks_.find(text_[at_]) != std::string_view::npos)
             ++at_;
         if (at_ < text_.size() && text_[at_] == '"')
             return takeQuoted(row);
@@ -72,7 +74,7 @@ class CsvParser
     {
         const std::size_t begin = at_;
         bool toldQuote = false;
-        for (; !atLineEnd() && text_[at_] != ','; ++at_) {
+        for (; !atLineEnd() && text_[at_] != separator_; ++at_) {
             if (text_[at_] == '"' && !toldQuote) {
                 tell(row.findings, at_, "csv-quote-inside",
                      {QS_SAY("core",
@@ -113,16 +115,16 @@ class CsvParser
             ++at_;
         }
         skipAfterQuote(row);
-        const std::size_t lead = std::min(content.find_first_not_of(blanks), content.size());
+        const std::size_t lead = std::min(content.find_first_not_of(blanks_), content.size());
         return {trimmed(content), source_.at(quote + 1 + lead)};
     }
 
     void skipAfterQuote(CsvRow& row)
     {
         const std::size_t begin = at_;
-        while (!atLineEnd() && text_[at_] != ',')
+        while (!atLineEnd() && text_[at_] != separator_)
             ++at_;
-        const std::size_t extra = text_.substr(begin, at_ - begin).find_first_not_of(blanks);
+        const std::size_t extra = text_.substr(begin, at_ - begin).find_first_not_of(blanks_);
         if (extra != std::string_view::npos)
             tell(row.findings, begin + extra, "csv-after-quote",
                  {QS_SAY("core",
@@ -130,25 +132,27 @@ class CsvParser
                   {}});
     }
 
-    static std::string trimmed(std::string_view text)
+    [[nodiscard]] std::string trimmed(std::string_view text) const
     {
-        const std::size_t begin = text.find_first_not_of(blanks);
+        const std::size_t begin = text.find_first_not_of(blanks_);
         if (begin == std::string_view::npos)
             return {};
-        return std::string(text.substr(begin, text.find_last_not_of(blanks) - begin + 1));
+        return std::string(text.substr(begin, text.find_last_not_of(blanks_) - begin + 1));
     }
 
     const SourceText& source_;
     std::string_view text_;
+    char separator_;
+    std::string_view blanks_; ///< around a cell; a tab that separates is none
     std::size_t at_ = 0;
     Reading<std::vector<CsvRow>> reading_;
 };
 
 } // namespace
 
-Reading<std::vector<CsvRow>> parseCsv(const SourceText& source)
+Reading<std::vector<CsvRow>> parseCsv(const SourceText& source, char separator)
 {
-    return CsvParser(source).parse();
+    return CsvParser(source, separator).parse();
 }
 
 } // namespace quarterstep

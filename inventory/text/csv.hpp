@@ -22,6 +22,6 @@ struct CsvRow {
 };
 
 /// All records; wholly empty lines are left out. Findings of the file: csv-quote-open, csv-lone-return.
-[[nodiscard]] Reading<std::vector<CsvRow>> parseCsv(const SourceText& source);
+[[nodiscard]] Reading<std::vector<CsvRow>> parseCsv(const SourceText& source, char separator = ',');
 
 } // namespace quarterstep

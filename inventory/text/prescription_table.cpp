@@ -2,6 +2,7 @@
 #include "inventory/text/prescription_table.hpp"
 
 #include "inventory/text/csv.hpp"
+#include "inventory/text/csv_writing.hpp"
 #include "inventory/text/row_checks.hpp"
 #include "inventory/text/source_text.hpp"
 #include "inventory/text/survey_table.hpp"
@@ -155,7 +156,7 @@ class TableReader
             const bool known =
                 reading_.value.survey ? isSurveyColumn(columns_[i]) : columnNamed(columns_[i]) != nullptr;
             if (!known && !csv.cells[i].text.empty())
-                record.otherColumns.emplace_back(columns_[i], csv.cells[i].text);
+                record.otherColumns.emplace_back(columns_[i], unguarded(csv.cells[i].text));
         }
         row.person = record.person;
         checkPersonTwice(record, cells, row.findings);
@@ -194,11 +195,12 @@ class TableReader
             const auto cell = cells.find(column.name);
             if (cell == cells.end() || cell->second.text.empty())
                 continue;
-            const auto said = column.set(record, onOneLine(cell->second.text));
+            const auto text = unguarded(cell->second.text);
+            const auto said = column.set(record, onOneLine(text));
             if (!said)
                 continue;
             Position at = cell->second.place;
-            at.column += said->offset;
+            at.column += said->offset + (text == cell->second.text ? 0 : 1);
             findings.push_back(errorAt(std::move(at), said->code, said->sentence));
         }
         checkRecord(record, cells, findings);

@@ -14,14 +14,14 @@ namespace quarterstep
 namespace
 {
 
-/// Collects "column: cell" lines; empty cells are left out.
+/// Collects columns and cells; empty cells are left out.
 class RecordWriter
 {
   public:
     void put(const std::string& column, const std::string& cell)
     {
         if (!cell.empty())
-            text_ += column + ": " + cell + "\n";
+            cells_.emplace_back(column, cell);
     }
     void put(const std::string& column, const std::optional<double>& number)
     {
@@ -43,10 +43,10 @@ class RecordWriter
     {
         put(column, acuity ? acuity->asRecorded : std::string());
     }
-    [[nodiscard]] std::string take() { return std::move(text_); }
+    [[nodiscard]] std::vector<std::pair<std::string, std::string>> take() { return std::move(cells_); }
 
   private:
-    std::string text_;
+    std::vector<std::pair<std::string, std::string>> cells_;
 };
 
 /// The text as written where it says the same; a record made elsewhere may have none.
@@ -148,7 +148,7 @@ std::string powerWords(const SpheroCylinder& power)
 
 } // namespace
 
-std::string recordText(const PersonRecord& person)
+std::vector<std::pair<std::string, std::string>> recordCells(const PersonRecord& person)
 {
     RecordWriter writer;
     writer.put("person", person.person);
@@ -169,17 +169,29 @@ std::string recordText(const PersonRecord& person)
     writer.put("near_best", person.nearBest);
     writer.put("lens_implant", std::string(implantWord(person)));
     writer.put("signs", signWords(person.signs));
-    writer.put("symptoms", std::string(person.symptoms.empty() ? "" : "yes"));
+    writer.put("symptoms", person.symptoms);
     writer.put("worn_add", person.wornAddition);
     if (person.cycloplegia)
         writer.put("cycloplegia", std::string(*person.cycloplegia ? "yes" : "no"));
     if (person.objectiveOnly)
         writer.put("source", std::string("objective"));
-    writer.put("prescriber", std::string(person.prescriber.empty() ? "" : "yes"));
+    writer.put("prescriber", person.prescriber);
     writer.put("written_on", person.writtenOn);
     writer.put("frame_size", person.frameSize);
-    writer.put("guardian", std::string(person.guardian.empty() ? "" : "yes"));
+    writer.put("frame", person.frame);
+    writer.put("guardian", person.guardian);
     return writer.take();
+}
+
+std::string recordText(const PersonRecord& person)
+{
+    std::string text;
+    for (const auto& [column, cell] : recordCells(person)) {
+        const bool words = column == "symptoms" || column == "prescriber" || column == "guardian";
+        if (column != "frame")
+            text.append(column).append(": ").append(words ? "yes" : cell).append("\n");
+    }
+    return text;
 }
 
 std::optional<PersonRecord> readRecordText(const std::string& text)

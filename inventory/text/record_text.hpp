@@ -8,6 +8,10 @@
 namespace quarterstep
 {
 
+/// Every filled column of the prescription table with its cell, in one order; without the columns that the
+/// table does not know.
+[[nodiscard]] std::vector<std::pair<std::string, std::string>> recordCells(const PersonRecord& person);
+
 /// One "column: cell" a line, in the notation of the prescription table. Free words stay out: a symptom, a
 /// prescriber and a guardian are kept as "yes". Repeated readings are left out (they bear on the chance
 /// alone).

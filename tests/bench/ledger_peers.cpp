@@ -2,10 +2,13 @@
 #include "tests/bench/ledger_peers.hpp"
 
 #include <fcntl.h>
+#include <linux/magic.h>
 #include <sqlite3.h>
+#include <sys/vfs.h>
 #include <unistd.h>
 
 #include <algorithm>
+#include <array>
 #include <random>
 #include <stdexcept>
 #include <unordered_map>
@@ -49,6 +52,13 @@ double medianOf(std::vector<double> values)
     return *middle;
 }
 
+bool isInMemory(const std::string& path)
+{
+    struct statfs system {
+    };
+    return statfs(path.c_str(), &system) == 0 && system.f_type == TMPFS_MAGIC;
+}
+
 struct BareLedger::Inside {
     sqlite3* database = nullptr;
     sqlite3_stmt* begin = nullptr;
@@ -78,7 +88,8 @@ BareLedger::BareLedger(const std::string& path, std::string payload) : inside_(s
 {
     auto& in = *inside_;
     in.payload = std::move(payload);
-    require(sqlite3_open_v2(path.c_str(), &in.database, SQLITE_OPEN_READWRITE, nullptr) == SQLITE_OK);
+    require(sqlite3_open_v2(path.c_str(), &in.database, SQLITE_OPEN_READWRITE | SQLITE_OPEN_NOMUTEX,
+                            nullptr) == SQLITE_OK);
     for (const char* sql :
          {"PRAGMA journal_mode = WAL", "PRAGMA synchronous = FULL", "PRAGMA foreign_keys = ON"})
         require(sqlite3_exec(in.database, sql, nullptr, nullptr, nullptr) == SQLITE_OK);
@@ -145,14 +156,20 @@ void BareLedger::handOver(const std::string& line)
 std::map<std::string, std::int64_t> BareLedger::sumsAfter(const std::string& site, std::int64_t position)
 {
     auto* rows =
-        inside_->prepare("SELECT site, line, delta FROM movement WHERE entry > ? ORDER BY entry, place");
+        inside_->prepare("SELECT line, delta, held, quarantined FROM movement WHERE entry > ? AND +site = ?");
     sqlite3_bind_int64(rows, 1, position);
-    std::unordered_map<std::string, std::int64_t> sums;
-    while (sqlite3_step(rows) == SQLITE_ROW)
-        if (textIn(rows, 0) == site)
-            sums[textIn(rows, 1)] += sqlite3_column_int64(rows, 2);
+    bindText(rows, 2, site);
+    std::unordered_map<std::string, std::array<std::int64_t, 3>> sums;
+    while (sqlite3_step(rows) == SQLITE_ROW) {
+        auto& sum = sums[textIn(rows, 0)];
+        for (int i = 0; i < 3; ++i)
+            sum[static_cast<std::size_t>(i)] += sqlite3_column_int64(rows, i + 1);
+    }
     sqlite3_finalize(rows);
-    return {sums.begin(), sums.end()};
+    std::map<std::string, std::int64_t> onHand;
+    for (const auto& [line, sum] : sums)
+        onHand[line] = sum[0];
+    return onHand;
 }
 
 SyncedFile::SyncedFile(const std::string& path)

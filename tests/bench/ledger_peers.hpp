@@ -23,6 +23,8 @@ double nanosecondsOf(const Work& work)
 }
 
 double medianOf(std::vector<double> values);
+/// Whether the file system of a path keeps its files in memory, so that a sync waits for nothing.
+bool isInMemory(const std::string& path);
 
 /// Hands over one pair with the statements of the ledger, prepared once, bytes ready made: nothing is put
 /// together, hashed or checked.
@@ -34,7 +36,8 @@ class BareLedger
     BareLedger& operator=(const BareLedger&) = delete;
     ~BareLedger();
     void handOver(const std::string& line);
-    /// Sums of a site's movements after a position: a loop over the rows.
+    /// Sums of a site's movements on hand after a position: a loop over the rows of the ledger's own
+    /// statement, which also reads and adds what is held and in quarantine.
     [[nodiscard]] std::map<std::string, std::int64_t> sumsAfter(const std::string& site,
                                                                 std::int64_t position);
 

@@ -55,6 +55,11 @@ class Plan
     {
         return filter_.empty() || filter_.substr(0, filter_.find('/')) == group;
     }
+    /// The same for one measurement that is made while planning.
+    [[nodiscard]] bool wantsNamed(const std::string& name) const
+    {
+        return name.find(filter_) != std::string::npos;
+    }
     /// Runs what was planned (only names that contain the filter), prints medians and budgets. 0 when all are
     /// kept, 1 otherwise.
     [[nodiscard]] int run();
@@ -83,6 +88,10 @@ void planPlanning(Plan& plan);
 void planSearch(Plan& plan);
 /// Measured at once, by the clock on the wall: a commit waits for the disk, which takes no processor time.
 void planLedger(Plan& plan);
+/// The same on a server, beside its own client program.
+void planShared(Plan& plan);
+/// Measured at once, by the clock on the wall as well.
+void planAudit(Plan& plan);
 /// Whatever the plan wants.
 inline void planGroup(Plan& plan)
 {
@@ -95,6 +104,10 @@ inline void planGroup(Plan& plan)
     planSearch(plan);
     if (plan.wants("ledger"))
         planLedger(plan);
+    if (plan.wants("shared"))
+        planShared(plan);
+    if (plan.wants("audit"))
+        planAudit(plan);
 }
 
 } // namespace quarterstep::bench

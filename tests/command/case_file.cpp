@@ -136,7 +136,11 @@ std::vector<std::string> wordsOf(const std::string& command)
 
 bool matches(const std::vector<std::string>& expected, const std::string& text)
 {
-    return allMatch(expected, 0, linesOf(text), 0);
+    auto lines = linesOf(text);
+    for (auto& line : lines) // some formats end lines with CR LF; a case cannot write that
+        if (!line.empty() && line.back() == '\r')
+            line.pop_back();
+    return allMatch(expected, 0, lines, 0);
 }
 
 std::string contentOf(const std::string& path)

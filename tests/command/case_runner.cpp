@@ -1,9 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tests/command/case_runner.hpp"
 
-#include <QSqlDatabase>
-#include <QSqlError>
-#include <QSqlQuery>
+#include "inventory/store/connection.hpp"
+#include "tests/command/case_ledger.hpp"
 
 #include <filesystem>
 #include <fstream>
@@ -52,7 +51,7 @@ void redirect(const std::string& path, int flags, int descriptor)
 
 struct CaseRunner::Locks {
     int folder = -1;
-    QString connection;
+    std::unique_ptr<Connection> ledger;
 };
 
 CaseRunner::CaseRunner(const CaseFile& file)
@@ -97,6 +96,15 @@ bool CaseRunner::makeChange(const std::vector<std::string>& words)
                                      ran.err);
         return true;
     }
+    if (words[0] == "rewrite") {
+        rewriteEntry(path.string(), words.at(2), words.at(3));
+        return true;
+    }
+    if (words[0] == "fill") {
+        const auto filled = withEntries(contentOf(path.string()), folder_ + "/camp/ledger.sqlite");
+        std::ofstream(path, std::ios::binary) << filled;
+        return true;
+    }
     if (words[0] == "edit") {
         replaceOnce(path, words.at(2), words.at(3));
         return true;
@@ -130,12 +138,8 @@ void CaseRunner::makeReady(const std::string& line)
         if (::flock(locks_->folder, LOCK_EX) != 0)
             throw std::runtime_error("the folder could not be locked");
     } else if (words[0] == "lock-ledger") {
-        locks_->connection = QString::fromStdString(results_);
-        auto ledger = QSqlDatabase::addDatabase(QStringLiteral("QSQLITE"), locks_->connection);
-        ledger.setDatabaseName(QString::fromStdString(path.string()));
-        if (!ledger.open() || !QSqlQuery(ledger).exec(QStringLiteral("BEGIN EXCLUSIVE")))
-            throw std::runtime_error("the ledger could not be locked: " +
-                                     ledger.lastError().text().toStdString());
+        locks_->ledger = std::make_unique<Connection>(path.string(), Connection::Access::readWrite, 200);
+        locks_->ledger->execute("BEGIN EXCLUSIVE");
     } else {
         throw std::runtime_error("unknown word in prepare: " + words[0]);
     }
@@ -166,11 +170,7 @@ void CaseRunner::unblock()
     if (locks_->folder >= 0)
         ::close(locks_->folder);
     locks_->folder = -1;
-    if (!locks_->connection.isEmpty()) {
-        QSqlDatabase::database(locks_->connection, false).close();
-        QSqlDatabase::removeDatabase(locks_->connection);
-    }
-    locks_->connection.clear();
+    locks_->ledger.reset();
 }
 
 Ran CaseRunner::run(const std::vector<std::string>& words, const std::string& input) const
@@ -178,6 +178,8 @@ Ran CaseRunner::run(const std::vector<std::string>& words, const std::string& in
     const std::string in = results_ + "/in";
     std::ofstream(in, std::ios::binary) << input;
     std::vector<std::string> texts = words;
+    for (auto& text : texts)
+        text = withEntries(text, folder_ + "/camp/ledger.sqlite");
     texts.at(0) = std::string(QS_BINARY_DIR) + "/bin/quarterstep";
     const pid_t child = ::fork();
     if (child == 0) {

@@ -33,6 +33,7 @@ class CaseRunner
     /// closing a file drops the locks that this process has on it.
     void block();
     void unblock();
+    /// "{entry-N}" among the words is the id of entry N of the camp.
     [[nodiscard]] Ran run(const std::vector<std::string>& words, const std::string& input = {}) const;
     /// Bytes of every file below the folder, by path.
     [[nodiscard]] std::map<std::string, std::string> snapshot() const;
@@ -40,8 +41,8 @@ class CaseRunner
   private:
     void makeFiles(const CaseSection& section);
     void makeReady(const std::string& line);
-    /// "copy FROM TO", "edit FILE TEXT OTHER_TEXT" or "say INPUT COMMAND…" among the commands that come
-    /// before.
+    /// "copy FROM TO", "edit FILE TEXT OTHER_TEXT", "say INPUT COMMAND…", "rewrite LEDGER TEXT OTHER_TEXT"
+    /// (past every safeguard) or "fill FILE" (its {entry-N} become ids) among the commands that come before.
     bool makeChange(const std::vector<std::string>& words);
     void replaceOnce(const std::filesystem::path& path, const std::string& from, const std::string& to) const;
 

@@ -75,7 +75,7 @@ BOOST_AUTO_TEST_CASE(a_malformed_eye_gets_a_complaint_under_its_field_and_no_rec
 {
     ShownCard shown;
     shown.type("personEdit", "P-1");
-    shown.type("rightEyeEdit", "1.25");
+    shown.type("rightEyeEdit", "-1.25 -0.50"); // no axis
     shown.type("leftEyeEdit", "-1.25");
     auto& complaint = named<QLabel>(shown.card, "rightEyeEditComplaint");
     BOOST_TEST(complaint.isVisible()); // the field was left
@@ -134,11 +134,11 @@ BOOST_AUTO_TEST_CASE(a_record_loaded_and_read_again_keeps_what_the_card_does_not
     BOOST_TEST((again->purpose == Purpose::distance));
 }
 
-BOOST_AUTO_TEST_CASE(tab_walks_right_left_addition_and_pd_in_that_order, *utf::label("PROP"))
+BOOST_AUTO_TEST_CASE(tab_walks_right_left_pd_and_addition_in_that_order, *utf::label("PROP"))
 {
     ShownCard shown;
     shown.field("rightEyeEdit").setFocus();
-    for (const auto* next : {"leftEyeEdit", "additionEdit", "distancePdEdit", "nearPdEdit"}) {
+    for (const auto* next : {"leftEyeEdit", "distancePdEdit", "nearPdEdit", "additionEdit"}) {
         QTest::keyClick(QApplication::focusWidget(), Qt::Key_Tab);
         BOOST_TEST(QApplication::focusWidget()->objectName().toStdString() == next);
     }

@@ -118,6 +118,10 @@ BOOST_AUTO_TEST_CASE(who_was_served_before_is_known_when_the_folder_is_opened_ag
     auto& waiting = dynamic_cast<WaitingModel&>(*named<QTableView>(desk.window, "waitingView").model());
     BOOST_TEST((waiting.stateAt(0) == WaitingModel::State::given));
     BOOST_TEST(!named<QPushButton>(desk.window, "undoButton").isEnabled());
+    BOOST_TEST_REQUIRE(desk.window.choosePerson(QStringLiteral("P-1"))); // still today: it can be taken back
+    BOOST_TEST_REQUIRE(named<QPushButton>(desk.window, "undoButton").isEnabled());
+    QTest::keyClick(&desk.window, Qt::Key_Z, Qt::ControlModifier);
+    BOOST_TEST(desk.folder.onHand("D-125") == 2);
 }
 
 BOOST_AUTO_TEST_CASE(a_pair_on_trial_waits_for_the_acuity_with_it, *utf::label("PROP"))
@@ -134,8 +138,14 @@ BOOST_AUTO_TEST_CASE(a_pair_on_trial_waits_for_the_acuity_with_it, *utf::label("
     type(desk, "trialRightEdit", "6/7.5");
     type(desk, "trialLeftEdit", "6/7.5");
     BOOST_TEST(button.isEnabled());
+    const auto band = [&] {
+        return static_cast<Band>(pairs(desk).index(0, 0).data(PairsModel::bandRole).toInt());
+    };
+    BOOST_TEST((band() == Band::fits || band() == Band::caution));
+    BOOST_TEST(right.isVisible());
     type(desk, "trialLeftEdit", "6/60");
     BOOST_TEST(!button.isEnabled());
+    BOOST_TEST((band() == Band::fails));
 }
 
 BOOST_AUTO_TEST_CASE(a_pair_outside_a_limit_asks_for_a_reason_under_the_checks, *utf::label("PROP"))

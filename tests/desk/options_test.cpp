@@ -22,6 +22,7 @@ BOOST_AUTO_TEST_CASE(flags_of_the_desk_are_read, *utf::label("PROP"))
                  QStringLiteral("1920x1080"), QStringLiteral("--right-to-left"), QStringLiteral("camp")});
     BOOST_TEST(read.problem.toStdString() == "");
     BOOST_TEST((read.theme == Theme::sun));
+    BOOST_TEST(!read.textScale);
     BOOST_TEST((read.size == QSize(1920, 1080)));
     BOOST_TEST(read.rightToLeft);
     BOOST_TEST(read.folder.toStdString() == "camp");

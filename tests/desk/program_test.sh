@@ -5,7 +5,7 @@ set -u
 desk=$1
 place=$(mktemp -d /tmp/quarterstep-desk.XXXXXX) || exit 1
 trap 'rm -rf "$place"' EXIT
-export XDG_RUNTIME_DIR="$place"
+export XDG_RUNTIME_DIR="$place" XDG_CONFIG_HOME="$place/config" XDG_DATA_HOME="$place/data"
 failed=0
 
 expect() { # code, words to find in stderr, then the command's arguments
@@ -34,6 +34,8 @@ expect 2 "unknown\|Unknown" --no-such-flag
 expect 2 "theme" --theme purple
 expect 2 "size" --size huge
 expect 2 "one camp folder" one two
+expect 2 "text-scale" --text-scale 20
+expect 2 "not known" --place attic
 expect 0 "" --screenshot "$place/empty.png" --size 1366x768
 expect 0 "" --screenshot "$place/camp.png" --size 1366x768 --person P-1 "$place/camp"
 expect 0 "" --screenshot "$place/rtl.png" --size 1366x768 --right-to-left --theme dark "$place/camp"

@@ -4,7 +4,7 @@
 set -u
 cd "$1" || exit 2
 # Codes are the kebab-case texts of the program; these are other words of the same form.
-others='^(ready-made|on-hand|on-trial|handed-over|entered-in-error|adult-near|adult-distance|school-guideline|as-written|survey-id|first-pairs|worst-sight|keep-levels|quarterstep-paper|roll-80|roll-58|(bin|quick|teacher|guardian|packing|count|audit|lab)-(label|card|note|list|sheet|order))$'
+others='^(fhir-alone|json-lines|pupillary-distance|refraction-record|data-absent-reason|ready-made|on-hand|on-trial|handed-over|entered-in-error|adult-near|adult-distance|school-guideline|as-written|survey-id|first-pairs|worst-sight|keep-levels|quarterstep-paper|quarterstep-dicom|roll-80|roll-58|(bin|quick|teacher|guardian|packing|count|audit|lab)-(label|card|note|list|sheet|order))$'
 work=$(mktemp -d) || exit 2
 trap 'rm -rf "$work"' EXIT
 find core inventory app/session app/paper app/command \( -name '*.cpp' -o -name '*.hpp' \) -type f 2> /dev/null |

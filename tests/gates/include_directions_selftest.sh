@@ -6,12 +6,13 @@ gate=$1/include_directions.sh
 tree=$(mktemp -d) || exit 2
 trap 'rm -rf "$tree"' EXIT
 failed=0
-mkdir -p "$tree/core/optics" "$tree/core/fitting" "$tree/core/record" "$tree/core/planning" "$tree/inventory/text" "$tree/inventory/store" \
+mkdir -p "$tree/core/optics" "$tree/core/fitting" "$tree/core/record" "$tree/core/planning" "$tree/inventory/text" "$tree/inventory/store" "$tree/inventory/exchange" \
     "$tree/app/session" "$tree/app/command" "$tree/app/desk/plots" "$tree/app/paper/content" \
     "$tree/app/paper/render" "$tree/samples"
 echo '#include "core/optics/units.hpp"' > "$tree/core/fitting/fit.hpp"
 echo '#include <yaml-cpp/yaml.h>' > "$tree/inventory/text/yaml_map.cpp"
-echo '#include <QSqlDatabase>' > "$tree/inventory/store/ledger.cpp"
+echo '#include <QSqlDatabase>' > "$tree/inventory/store/sql_link.cpp"
+echo '#include <sqlite3.h>' > "$tree/inventory/store/sqlite_link.cpp"
 echo '#include <CLI/CLI.hpp>' > "$tree/app/command/options.cpp"
 echo '#include <qcustomplot.h>' > "$tree/app/desk/plots/plot_view.cpp"
 echo '#include <QString>' > "$tree/app/session/wording.hpp"
@@ -39,6 +40,8 @@ plant core/planning/packing.cpp '#include <glpk.h>'
 plant inventory/text/up.cpp '#include "app/session/camp.hpp"'
 plant inventory/text/side.cpp '#include "inventory/store/ledger.hpp"'
 plant inventory/text/sql.cpp '#include <QSqlQuery>'
+plant inventory/store/ledger.cpp '#include <sqlite3.h>'
+plant inventory/store/connection.cpp '#include <QSqlQuery>'
 plant inventory/text/stock_file.cpp '#include <yaml-cpp/yaml.h>'
 plant inventory/text/csv.hpp '#include <QByteArray>'
 plant inventory/store/lock.cpp '#include <QWidget>'
@@ -51,6 +54,8 @@ plant app/paper/content/note.cpp '#include <QPainter>'
 plant app/paper/render/up.cpp '#include "app/command/print.hpp"'
 plant app/desk/bars.cpp '#include <zint.h>'
 plant app/desk/dialog.cpp '#include <QPrinter>'
+plant inventory/exchange/fhir.cpp '#include <dcmtk/dcmdata/dctk.h>'
+plant inventory/exchange/rows.cpp '#include "inventory/store/ledger.hpp"'
 plant app/desk/plots/ladder.cpp '#include <qcustomplot.h>'
 plant app/desk/main.cpp '#include "app/command/options.hpp"'
 plant app/desk/sample.cpp '#include "samples/generate/samples.hpp"'

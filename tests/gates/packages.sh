@@ -14,8 +14,8 @@ find . -name CMakeLists.txt -not -path './build*' -exec cat {} + |
     sort -u > "$work/wanted"
 # What is needed without being looked for by find_package: compiler, tools, plugins, fonts, GLPK, libsodium, a
 # server and what the bench compares with.
-printf '%s\n' g++ libglpk-dev cmake ninja-build libqt6sql6-sqlite libsodium-dev fonts-dejavu-core ccache zbar-tools \
-    poppler-utils fonts-lohit-deva postgresql-15 libqt6sql6-psql \
+printf '%s\n' g++ libglpk-dev cmake ninja-build libsodium-dev fonts-dejavu-core ccache zbar-tools \
+    poppler-utils fonts-lohit-deva postgresql-15 dcmtk python3-pydicom libqt6sql6-psql \
     > "$work/needed"
 # Libraries that CMake finds without a package of its own.
 find . -name CMakeLists.txt -not -path './build*' -exec cat {} + |
@@ -30,6 +30,7 @@ while IFS= read -r name; do
     QCustomPlotQt6) echo libqcustomplot-dev ;;
     Boost) echo libboost-test-dev ;;
     benchmark) echo libbenchmark-dev ;;
+    DCMTK) echo libdcmtk-dev ;;
     lemon) echo liblemon-dev ;;
     nanoflann) echo libnanoflann-dev ;;
     SQLite3) echo libsqlite3-dev ;;

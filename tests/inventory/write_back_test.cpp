@@ -211,6 +211,57 @@ BOOST_AUTO_TEST_CASE(what_moves_while_an_edited_count_waits_moves_from_that_coun
     }
 }
 
+BOOST_AUTO_TEST_CASE(an_edit_that_others_hand_overs_make_equal_to_the_ledger_is_still_an_edit,
+                     *utf::label("REG"))
+{
+    CampFiles camp;
+    (void)camp.bring();
+    camp.edit("on hand: 10", "on hand: 9"); // one fewer in the box than the book says
+    camp.give("A");                         // by another program, which says 9 too for its own reason
+    const auto result = camp.bring();
+    BOOST_REQUIRE(result.edited.size() == 1U);
+    BOOST_TEST(result.edited[0].inFile == 8);
+    BOOST_TEST(result.edited[0].inLedger == 9);
+    BOOST_TEST(camp.inFile("A") == 8);
+    (void)acceptEdited(camp.folder.path(), camp.ledger, result.edited, "counted");
+    BOOST_TEST(camp.inLedger("A") == 8);
+    BOOST_TEST(camp.bring().edited.empty());
+}
+
+BOOST_AUTO_TEST_CASE(an_edit_accepted_just_before_a_crash_is_not_asked_about_again, *utf::label("REG"))
+{
+    for (const int handedOver : {0, 1}) {
+        CampFiles camp;
+        (void)camp.bring();
+        camp.edit("on hand: 10", "on hand: 9");
+        Entry counted; // as acceptEdited posts it; then the program ended
+        counted.kind = EntryKind::counted;
+        counted.fields = {{"counted", "9"}, {"expected", "10"}};
+        counted.texts = {{"reason", "r"}};
+        counted.movements = {{"A", -1, {}}};
+        camp.ledger.post(camp.site, counted);
+        for (int i = 0; i < handedOver; ++i)
+            camp.give("A");
+        BOOST_TEST(camp.bring().edited.empty());
+        BOOST_TEST(camp.inFile("A") == 9 - handedOver);
+        BOOST_TEST(camp.inLedger("A") == 9 - handedOver);
+    }
+}
+
+BOOST_AUTO_TEST_CASE(an_edit_that_a_count_sheet_confirms_is_settled_by_it, *utf::label("PROP"))
+{
+    CampFiles camp;
+    (void)camp.bring();
+    camp.edit("on hand: 10", "on hand: 9");
+    Entry counted;
+    counted.kind = EntryKind::counted;
+    counted.texts = {{"reason", "r"}};
+    counted.movements = {{"B", 0, {}}, {"A", -1, {}}};
+    camp.ledger.post(camp.site, counted);
+    BOOST_TEST(camp.bring().edited.empty());
+    BOOST_TEST(camp.inFile("A") == 9);
+}
+
 BOOST_AUTO_TEST_CASE(an_accepted_count_becomes_a_counted_entry, *utf::label("PROP"))
 {
     CampFiles camp;

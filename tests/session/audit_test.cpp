@@ -6,6 +6,7 @@
 #include "app/session/audit.hpp"
 #include "app/session/hand_over.hpp"
 #include "app/session/keeping.hpp"
+#include "inventory/store/connection.hpp"
 #include "inventory/text/record_text.hpp"
 #include "inventory/text/rules_archive.hpp"
 #include "inventory/text/rules_hash.hpp"
@@ -13,8 +14,6 @@
 #include "tests/session/people.hpp"
 
 #include <QCoreApplication>
-#include <QSqlDatabase>
-#include <QSqlQuery>
 
 namespace utf = boost::unit_test;
 using namespace quarterstep;
@@ -98,22 +97,13 @@ Entry give(Camp& opened, const PersonRecord& person, const std::string& line, co
 /// Past every safeguard: one verdict after the sixtieth entry says something else.
 void changeOneWord(const std::string& path)
 {
-    {
-        auto database = QSqlDatabase::addDatabase(QStringLiteral("QSQLITE"), QStringLiteral("tamper"));
-        database.setDatabaseName(QString::fromStdString(path));
-        BOOST_REQUIRE(database.open());
-        QSqlQuery query(database);
-        BOOST_REQUIRE(query.exec(QStringLiteral("SELECT sql FROM sqlite_schema WHERE name = 'entry_stays'")));
-        BOOST_REQUIRE(query.next());
-        const auto rule = query.value(0).toString();
-        query.finish();
-        BOOST_REQUIRE(query.exec(QStringLiteral("DROP TRIGGER entry_stays")));
-        BOOST_REQUIRE(query.exec(QStringLiteral(
-            "UPDATE entry SET payload = replace(payload, '\"fits\"', '\"outside\"') WHERE position = (SELECT "
-            "min(position) FROM entry WHERE position > 60 AND payload LIKE '%\"fits\"%')")));
-        BOOST_REQUIRE(query.exec(rule)); // a missing rule is found at opening, a changed word by the chain
-    }
-    QSqlDatabase::removeDatabase(QStringLiteral("tamper"));
+    Connection raw(path, Connection::Access::readWrite, 200);
+    const auto rule = raw.textOf("SELECT sql FROM sqlite_schema WHERE name = 'entry_stays'");
+    raw.execute("DROP TRIGGER entry_stays");
+    raw.execute(
+        "UPDATE entry SET payload = replace(payload, '\"fits\"', '\"outside\"') WHERE position = (SELECT "
+        "min(position) FROM entry WHERE position > 60 AND payload LIKE '%\"fits\"%')");
+    raw.execute(rule); // a missing rule is found at opening, a changed word by the chain
 }
 
 } // namespace

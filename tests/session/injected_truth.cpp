@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tests/session/injected_truth.hpp"
 
+#include "core/auditing/slip_parts.hpp"
 #include "core/fitting/stock_index.hpp"
+#include "core/optics/boxing.hpp"
 #include "core/optics/power_vector.hpp"
 #include "inventory/text/prescription_table.hpp"
 #include "inventory/text/rules_file.hpp"
@@ -41,15 +43,18 @@ class Generator
   public:
     explicit Generator(const TruthPlan& plan) : plan_(plan), random_(plan.seed) {}
 
-    std::vector<TruthCase> all()
+    Truths all()
     {
         for (int round = 0; round < plan_.rounds; ++round)
             for (const auto& survey : people())
                 one(survey);
         exchange();
+        for (std::size_t i = 0; i < cases_.size(); ++i)
+            placeInTime(i);
+        countBoxes();
         for (auto& each : cases_)
             finish(each);
-        return std::move(cases_);
+        return {std::move(cases_), std::move(lines_)};
     }
 
   private:
@@ -85,6 +90,9 @@ class Generator
         person.person = std::to_string(++number_);
         person.prescriber = "yes";
         person.distancePd = std::round(even(56.0, 68.0));
+        person.nearPd.reset();
+        if (even(0.0, 1.0) < 0.5)
+            person.nearPd = std::round(centrationAt(*person.distancePd, person.working()) + normal(0.6));
         person.vertexMm = 12.0;
         for (const Eye eye : bothEyes) {
             auto& record = person.eyes.of(eye);
@@ -94,13 +102,20 @@ class Generator
             record.final.power =
                 writtenAs({reading.m + normal(0.25), reading.j0 + normal(0.12), reading.j45 + normal(0.12)});
             record.worn.reset();
+            record.acuity = {};
+            record.acuity.best = parseAcuity("6/6").value();
         }
+        person.wornAddition.reset();
+        person.nearBest.reset();
         const double age = person.age.value_or(30.0);
         person.purpose = Purpose::distance;
         if (age >= 45.0) {
             const double addition = rounded(std::clamp(1.0 + (age - 45.0) * 0.075, 1.0, 2.5), 0.25);
             for (const Eye eye : bothEyes)
                 person.eyes.of(eye).addition = Dioptres{addition};
+            person.nearBest = parseNearAcuity("N6").value();
+            if (even(0.0, 1.0) < 0.6)
+                person.wornAddition = Dioptres{rounded(std::max(0.0, addition + normal(0.35)), 0.25)};
             if (even(0.0, 1.0) < 0.5)
                 person.purpose = Purpose::near;
         }
@@ -127,10 +142,14 @@ class Generator
 
     S drawn()
     {
-        const double draw = even(0.0, 1.0);
+        double left = even(0.0, 1.0);
         const auto& kinds = slipsPutIn();
-        const auto which = static_cast<std::size_t>(draw / std::max(plan_.rate, 1e-12));
-        return plan_.rate > 0.0 && which < kinds.size() ? kinds[which] : S::none;
+        for (std::size_t i = 0; i < kinds.size(); ++i) {
+            left -= rateOf(plan_, i);
+            if (left < 0.0)
+                return kinds[i];
+        }
+        return S::none;
     }
 
     /// The record as it came to be written; false where the slip changes nothing.
@@ -204,10 +223,38 @@ class Generator
             right = before->eyes.right.final.power;
             left = before->eyes.left.final.power;
             break;
+        case S::additionLeftOut:
+        case S::additionAsNearPower:
+        case S::monocularPd:
+        case S::nearPdAsDistance:
+            return changeNear(slip, person);
         default:
             return false;
         }
         return !(written.right.final.power == right && written.left.final.power == left);
+    }
+
+    /// The near power written without the addition, or the addition as the near power; the PD of one eye, or
+    /// of near.
+    static bool changeNear(S slip, PersonRecord& person)
+    {
+        if (slip == S::monocularPd)
+            person.distancePd = *person.distancePd / 2.0;
+        if (slip == S::nearPdAsDistance)
+            person.distancePd = std::round(centrationAt(*person.distancePd, person.working()));
+        if (slip == S::monocularPd || slip == S::nearPdAsDistance)
+            return true;
+        if (person.purpose != Purpose::near)
+            return false;
+        for (const Eye eye : bothEyes) {
+            auto& record = person.eyes.of(eye);
+            const double addition = record.addition->value();
+            if (slip == S::additionAsNearPower && std::abs(record.final.power.sphere.value()) < 0.5)
+                return false;
+            record.nearPower = slip == S::additionLeftOut ? record.final.power : sphereOf(addition);
+            record.addition.reset();
+        }
+        return true;
     }
 
     /// Another pair than the one meant; empty where the slip gives the same.
@@ -225,6 +272,19 @@ class Generator
             if (slip == S::cylinderSubtracted)
                 power = sphereOf(s - c / 2.0);
         }
+        if (slip == S::additionLeftOut && person.purpose == Purpose::near) {
+            other.purpose = Purpose::distance;
+            return suggestedFor(other);
+        }
+        if (slip == S::additionAsNearPower && person.purpose == Purpose::near) {
+            for (const Eye eye : bothEyes) {
+                other.eyes.of(eye).nearPower = sphereOf(person.eyes.of(eye).addition->value());
+                other.eyes.of(eye).addition.reset();
+            }
+            return suggestedFor(other);
+        }
+        if (slip == S::additionLeftOut || slip == S::additionAsNearPower)
+            return std::nullopt;
         if (slip == S::otherPurpose)
             other.purpose = person.purpose == Purpose::near ? Purpose::distance : Purpose::near;
         if (slip == S::cylinderIgnored || slip == S::cylinderAddedWhole || slip == S::cylinderSubtracted ||
@@ -265,25 +325,115 @@ class Generator
         const PersonRecord* before = records_.empty() ? nullptr : &records_.back();
         std::optional<Candidate> given = meant;
         std::optional<Eye> eye;
-        if (slip != S::none && slip != S::pairsExchanged) {
-            if (infoOf(slip).entry) {
-                if (!changeRecord(slip, person, before, eye))
-                    return; // nothing to slip on
-                given = suggestedFor(person);
-            } else if (meant) {
-                given = pickOther(slip, person, *meant);
-            }
+        const bool pickedSo = // these come about in both ways
+            (slip == S::additionLeftOut || slip == S::additionAsNearPower) && even(0.0, 1.0) < 0.5;
+        if (infoOf(slip).entry && !pickedSo) {
+            if (!changeRecord(slip, person, before, eye))
+                return; // nothing to slip on
+            given = suggestedFor(person);
+            if (!given && slip == S::monocularPd)
+                given = meant; // chosen by what was measured
+        } else if (meant && slip != S::none && slip != S::pairsExchanged && !onFaceOnly(slip)) {
+            given = pickOther(slip, person, *meant);
         }
-        if (!given || (!meant && slip == S::none))
+        if (!given || (!meant && (slip == S::none || onFaceOnly(slip))))
             return; // an order, not a hand-over
         TruthCase made;
         made.slip = slip;
         made.eye = eye;
         made.judged.facts = factsFor(person, given->parts);
+        made.onFace = made.judged.facts.supply->power;
+        for (const auto& part : given->parts)
+            made.gone.push_back(truthBox()[part.line].name);
+        if (onFaceOnly(slip) && slip != S::recordedTwice && !changeFace(made, given->parts))
+            made.slip = S::none;
+        keep(made, person, truth, meant);
+        if (slip == S::recordedTwice || even(0.0, 1.0) < secondPairs) {
+            made.slip = slip == S::recordedTwice ? slip : S::none;
+            made.judged.facts.entry += "-again";
+            if (slip == S::recordedTwice) {
+                cases_.back().slip = S::none;
+                made.gone.clear();
+            } else if (cases_.back().slip != S::none) {
+                return;
+            }
+            keep(made, person, truth, meant);
+        }
+    }
+
+    void keep(const TruthCase& made, const PersonRecord& person, const PersonRecord& truth,
+              const std::optional<Candidate>& meant)
+    {
         meant_.push_back(meant);
         records_.push_back(person);
         truths_.push_back(truth);
-        cases_.push_back(std::move(made));
+        cases_.push_back(made);
+    }
+
+    /// Slips in which the record is right, or right but for the line, and the pair is another.
+    static bool onFaceOnly(S slip)
+    {
+        return slip == S::axisTurnedMounting || slip == S::returnedWrongBin || slip == S::otherLineScanned ||
+               slip == S::lineOffLabel || slip == S::recordedTwice;
+    }
+
+    /// False where there is nothing to slip on.
+    bool changeFace(TruthCase& made, const std::vector<Part>& parts)
+    {
+        const auto& lines = truthBox();
+        if (made.slip == S::axisTurnedMounting) {
+            if (parts.size() != 3)
+                return false;
+            const Eye eye = even(0.0, 1.0) < 0.5 ? Eye::right : Eye::left;
+            auto& power = made.onFace.of(eye);
+            if (std::abs(power.cylinder.value()) < 0.5)
+                return false;
+            const double axis = even(0.0, 1.0) < 0.5 ? power.axis.value() + 90.0 : 180.0 - power.axis.value();
+            power.axis = AxisDegrees{std::fmod(axis + 179.999, 180.0) + 0.001};
+            made.eye = eye;
+            return true;
+        }
+        if (made.slip == S::lineOffLabel) {
+            const double off = (even(0.0, 1.0) < 0.5 ? 1.0 : -1.0) * even(0.25, 0.75);
+            if (parts.size() == 3)
+                made.eye = even(0.0, 1.0) < 0.5 ? Eye::right : Eye::left;
+            for (const Eye eye : bothEyes)
+                if (!made.eye || *made.eye == eye)
+                    made.onFace.of(eye) = withSphereAdded(made.onFace.of(eye), Dioptres{off});
+            return true;
+        }
+        const auto place = parts.size() == 3 ? 1 + anyOf(2) : 0;
+        const auto other = oneOfKind(parts[place].line, made.slip == S::otherLineScanned ? 1.0 : 3.0);
+        if (!other)
+            return false;
+        if (made.slip == S::returnedWrongBin) {
+            if (parts.size() == 3)
+                made.eye = parts[place].side == PartSide::right ? Eye::right : Eye::left;
+            for (const Eye eye : bothEyes)
+                if (!made.eye || *made.eye == eye)
+                    made.onFace.of(eye).sphere = lines[*other].power.of(eye).sphere;
+            made.gone[place] = lines[*other].name;
+            wasBack_.emplace_back(cases_.size(), lines[*other].name);
+            return true;
+        }
+        auto scanned = parts; // what was meant went out
+        scanned[place].line = *other;
+        give(made.judged.facts, scanned);
+        return made.judged.facts.supply.has_value();
+    }
+
+    /// Another line of the kind and cylinder, its sphere within so many dioptres.
+    std::optional<std::size_t> oneOfKind(std::size_t was, double within)
+    {
+        const auto& lines = truthBox();
+        std::vector<std::size_t> ways;
+        for (std::size_t i = 0; i < lines.size(); ++i) {
+            const double off = lines[i].power.right.sphere.value() - lines[was].power.right.sphere.value();
+            if (lines[i].kind == lines[was].kind && off != 0.0 && std::abs(off) <= within &&
+                lines[i].power.right.cylinder == lines[was].power.right.cylinder)
+                ways.push_back(i);
+        }
+        return ways.empty() ? std::nullopt : std::optional(ways[anyOf(ways.size())]);
     }
 
     static HandOverFacts factsFor(const PersonRecord& person, const std::vector<Part>& parts)
@@ -317,14 +467,17 @@ class Generator
         for (std::size_t i = 0; i + 1 < cases_.size(); ++i) {
             auto& one = cases_[i];
             auto& next = cases_[i + 1];
-            if (one.slip != S::pairsExchanged || one.partner || next.slip != S::none || !meant_[i] ||
-                !meant_[i + 1]) {
+            if (one.slip != S::pairsExchanged || one.partner || next.slip != S::none || (i + 1) % aDay == 0 ||
+                !meant_[i] || !meant_[i + 1] || one.judged.facts.person == next.judged.facts.person) {
                 if (one.slip == S::pairsExchanged && !one.partner)
                     one.slip = S::none;
                 continue;
             }
             give(one.judged.facts, meant_[i + 1]->parts);
             give(next.judged.facts, meant_[i]->parts);
+            one.onFace = one.judged.facts.supply->power;
+            next.onFace = next.judged.facts.supply->power;
+            std::swap(one.gone, next.gone);
             next.slip = S::pairsExchanged;
             one.partner = i + 1;
             next.partner = i;
@@ -333,21 +486,135 @@ class Generator
             cases_.back().slip = S::none;
     }
 
+    /// Sixty a day, four minutes each; then what is measured of some pairs.
+    void placeInTime(std::size_t which)
+    {
+        auto& each = cases_[which];
+        auto& facts = each.judged.facts;
+        facts.atMs = static_cast<std::int64_t>(which / aDay) * dayMs +
+                     static_cast<std::int64_t>(which % aDay) * 240'000;
+        if (even(0.0, 1.0) < 0.5)
+            typeAcuity(each, truths_[which]);
+        if (even(0.0, 1.0) >= 0.3)
+            return;
+        auto later = std::make_shared<LaterWitness>();
+        for (const Eye eye : bothEyes) {
+            auto read = toPowerVector(each.onFace.of(eye));
+            read = {read.m + normal(0.06), read.j0 + normal(0.05), read.j45 + normal(0.05)};
+            later->pair.of(eye) = toSpheroCylinder(read);
+        }
+        facts.later = later;
+    }
+
+    void typeAcuity(TruthCase& each, const PersonRecord& truth)
+    {
+        auto& facts = each.judged.facts;
+        TrialAcuity trial;
+        const auto need = needFor(truth, truth.purpose, defaultRules().settings);
+        double near = 9.0;
+        for (const Eye eye : bothEyes) {
+            auto error = toPowerVector(each.onFace.of(eye)) - toPowerVector(need.value().eyes.of(eye).power);
+            if (facts.purpose == Purpose::near && error.m < 0.0)
+                error.m = std::min(0.0, error.m + need.value().eyes.of(eye).accommodation);
+            const double loss = expectedLoss(blurStrength(error));
+            near = std::min(near, loss);
+            if (facts.purpose == Purpose::distance)
+                trial.distance.of(eye) = Acuity{loss + normal(0.10), "as typed"};
+            trial.best.of(eye) = truth.eyes.of(eye).acuity.best;
+        }
+        if (facts.purpose == Purpose::near)
+            trial.near = NearAcuity{6.0 * std::pow(10.0, near + normal(0.12)), {}, "as typed"};
+        facts.acuity = trial;
+    }
+
+    /// Every second day the whole box is counted; pieces come back, the misplaced ones mostly and others too.
+    void countBoxes()
+    {
+        std::map<std::string, int> difference;
+        for (std::size_t i = 0; i < cases_.size(); ++i) {
+            for (const auto& movement : cases_[i].judged.facts.movements)
+                ++difference[movement.line];
+            for (const auto& line : cases_[i].gone)
+                --difference[line];
+            if (i % aDay + 1 == aDay && even(0.0, 1.0) < 0.5)
+                countBox(static_cast<std::int64_t>(i / aDay) * dayMs + dayMs / 2, difference);
+        }
+        for (const auto& [which, line] : wasBack_)
+            if (even(0.0, 1.0) < 0.8)
+                comeBack(line, cases_[which].judged.facts.atMs - 3'600'000);
+        for (std::size_t day = 0; day * aDay < cases_.size(); ++day)
+            if (even(0.0, 1.0) < 0.5)
+                comeBack(truthBox()[anyOf(truthBox().size())].name, static_cast<std::int64_t>(day) * dayMs);
+    }
+
+    void countBox(std::int64_t atMs, std::map<std::string, int>& difference)
+    {
+        Entry counted;
+        counted.kind = EntryKind::counted;
+        counted.atMs = atMs;
+        for (const auto& line : truthBox()) {
+            const double error = even(0.0, 1.0);
+            const int off = error < 0.01 ? -1 : error < 0.02 ? 1 : 0;
+            counted.movements.push_back({line.name, difference[line.name] + off, ""});
+        }
+        difference.clear();
+        lines_.take(counted);
+    }
+
+    void comeBack(const std::string& line, std::int64_t atMs)
+    {
+        Entry back;
+        back.kind = EntryKind::returned;
+        back.atMs = atMs;
+        back.movements.push_back({line, 1, "pair"});
+        lines_.take(back);
+    }
+
+    [[nodiscard]] bool witnessed(const TruthCase& each, const PersonRecord& truth) const
+    {
+        const auto& facts = each.judged.facts;
+        const auto counted = [&](const Movement& movement) {
+            return lines_.nextDifference(movement.line, facts.atMs).has_value();
+        };
+        switch (each.slip) {
+        case S::additionLeftOut:
+        case S::additionAsNearPower: // picked so: the pair itself speaks
+            return !facts.record->eyes.right.nearPower || facts.record->wornAddition || facts.acuity;
+        case S::nearPdAsDistance:
+            return facts.record->nearPd.has_value();
+        case S::returnedWrongBin:
+        case S::lineOffLabel:
+            return facts.later != nullptr;
+        case S::axisTurnedMounting:
+            return facts.later || facts.acuity;
+        case S::recordedTwice:
+            return std::all_of(facts.movements.begin(), facts.movements.end(), counted);
+        default: // a slip of a power that hardly changes it cannot be told from none
+            return !infoOf(each.slip).entry || each.slip == S::monocularPd ||
+                   !sameFinals(truthOf(truth).finals, truthOf(*facts.record).finals);
+        }
+    }
+
     void finish(TruthCase& each)
     {
         const auto which = static_cast<std::size_t>(&each - cases_.data());
         const auto& meant = meant_[which];
         each.judged = judgeAgain(std::move(each.judged.facts), &defaultRules(), {truthBox(), &index()}, {});
+        each.witnessed = witnessed(each, truths_[which]);
         if (!meant) {
             each.moved = 9.0; // nothing of the box was to be given at all
             return;
         }
-        for (const Eye eye : bothEyes) {
-            const auto off = toPowerVector(each.judged.facts.supply->power.of(eye)) -
-                             toPowerVector(meant->supply.power.of(eye));
-            each.moved = std::max({each.moved, std::abs(off.m), std::abs(off.j0), std::abs(off.j45)});
-        }
+        for (const Eye eye : bothEyes)
+            for (const auto& power : {each.judged.facts.supply->power.of(eye), each.onFace.of(eye)}) {
+                const auto off = toPowerVector(power) - toPowerVector(meant->supply.power.of(eye));
+                each.moved = std::max({each.moved, std::abs(off.m), std::abs(off.j0), std::abs(off.j45)});
+            }
     }
+
+    static constexpr std::size_t aDay = 60;
+    static constexpr std::int64_t dayMs = 86'400'000;
+    static constexpr double secondPairs = 0.003;
 
     TruthPlan plan_;
     std::mt19937 random_;
@@ -356,6 +623,8 @@ class Generator
     std::vector<PersonRecord> records_;
     std::vector<PersonRecord> truths_;
     std::vector<std::optional<Candidate>> meant_;
+    std::vector<std::pair<std::size_t, std::string>> wasBack_; ///< case, and the line that lay elsewhere
+    LineHistory lines_;
 };
 
 StockLine spherePair(double power, double centres, const std::string& bin)
@@ -422,6 +691,10 @@ const std::vector<SlipKind>& slipsPutIn()
                                              S::eyesSwapped,
                                              S::rightIntoLeft,
                                              S::previousPerson,
+                                             S::additionLeftOut,
+                                             S::additionAsNearPower,
+                                             S::monocularPd,
+                                             S::nearPdAsDistance,
                                              S::neighbouringBin,
                                              S::otherCentresOrSize,
                                              S::cylinderIgnored,
@@ -429,26 +702,50 @@ const std::vector<SlipKind>& slipsPutIn()
                                              S::cylinderSubtracted,
                                              S::otherPurpose,
                                              S::pairsExchanged,
-                                             S::lensesExchanged};
+                                             S::lensesExchanged,
+                                             S::axisTurnedMounting,
+                                             S::returnedWrongBin,
+                                             S::otherLineScanned,
+                                             S::lineOffLabel,
+                                             S::recordedTwice};
     return kinds;
 }
 
-std::vector<TruthCase> injectedTruth(const TruthPlan& plan)
+double rateOf(const TruthPlan& plan, std::size_t place)
+{
+    return plan.uneven ? plan.rate * 0.25 * static_cast<double>(1 + place * 5 % 7) : plan.rate;
+}
+
+Truths injectedTruth(const TruthPlan& plan)
 {
     return Generator(plan).all();
 }
 
-SlipAnswer answerTo(const std::vector<TruthCase>& cases, std::size_t which, const SlipModel& model)
+SlipAnswer answerTo(const Truths& truths, std::size_t which, const SlipModel& model)
 {
     constexpr std::size_t around = 10;
+    constexpr std::int64_t sameDay = 12 * 3'600'000;
+    const auto& cases = truths.cases;
+    const auto& facts = cases[which].judged.facts;
+    const auto near = [&](std::size_t i) {
+        return std::abs(cases[i].judged.facts.atMs - facts.atMs) <= sameDay;
+    };
     SlipScene scene;
-    scene.before = which > 0 ? &cases[which - 1].judged : nullptr;
+    scene.before = which > 0 && near(which - 1) ? &cases[which - 1].judged : nullptr;
     const auto first = which > around ? which - around : 0;
     for (auto i = first; i < std::min(cases.size(), which + around + 1); ++i)
-        if (i != which)
+        if (i != which && near(i))
             scene.near.push_back(&cases[i].judged);
     scene.box = {truthBox(), nullptr};
     scene.settings = &defaultRules().settings;
+    scene.lines = &truths.lines;
+    EarlierHandOver earlier;
+    for (std::size_t i = first; i < which; ++i)
+        if (cases[i].judged.facts.person == facts.person && cases[i].judged.facts.purpose == facts.purpose) {
+            earlier = {cases[i].judged.facts.entry, cases[i].judged.facts.atMs,
+                       cases[i].judged.facts.movements};
+            scene.earlier = &earlier;
+        }
     return slipOf(cases[which].judged, scene, model);
 }
 

@@ -1,13 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What the search for slips finds of slips that were put in: per slip precision, recall, the first and the
-// first two classes, calibration, and false slips among clean hand-overs. `injected_truth_test -- long` goes
-// through the survey more often.
+// first two classes, calibration, and false slips among clean hand-overs. QS_LONG=1 goes through the survey
+// more often.
 #define BOOST_TEST_MODULE injected_truth
 #include <boost/test/unit_test.hpp>
 
 #include "inventory/text/audit_file.hpp"
 #include "tests/session/injected_truth.hpp"
 
+#include <cstdlib>
 #include <fstream>
 #include <iomanip>
 #include <iostream>
@@ -22,33 +23,44 @@ namespace
 
 bool longForm()
 {
-    const auto& arguments = utf::framework::master_test_suite();
-    return arguments.argc > 1 && std::string(arguments.argv[arguments.argc - 1]) == "long";
+    return std::getenv("QS_LONG") != nullptr;
 }
 
 constexpr double movedEnough = 0.249; // D
 constexpr double movedFar = 0.749;    // D
 
-/// Whether a class holds the slip that was put in: kind, eye, and the other person.
+/// Whether a class holds the slip that was put in: kind, eye, and the other person. What nothing measured
+/// speaks of belongs to "meant as it is": it is not testable, and not told as another slip.
 bool holds(const SlipClass& group, const TruthCase& each, const std::vector<TruthCase>& cases)
 {
     if (each.slip == SlipKind::pairsExchanged && each.partner &&
         group.other != cases[*each.partner].judged.facts.entry)
         return false;
+    if (group.kind() == SlipKind::none && !each.witnessed)
+        return true;
     return std::any_of(group.members.begin(), group.members.end(), [&](const SlipMember& member) {
         return member.kind == each.slip && (!each.eye || member.eye == each.eye);
     });
 }
 
-/// What was found of one slip.
+/// Slips that leave the powers of the pair alone; they are counted whether the pair moved or not.
+bool movesNoPower(SlipKind kind)
+{
+    return kind == SlipKind::monocularPd || kind == SlipKind::nearPdAsDistance ||
+           kind == SlipKind::recordedTwice || kind == SlipKind::otherCentresOrSize;
+}
+
+/// What was found of one slip. `seen`: witnessed, and the pair moved by 0.25 D or more, where the slip moves
+/// it.
 struct Row {
     int putIn = 0;
     int moved = 0;
-    int first = 0;     ///< of those moved: the first class that is no null holds it
-    int far = 0;       ///< moved by 0.75 D or more
+    int seen = 0;
+    int first = 0;     ///< of those seen: the first class that is no null holds it
+    int far = 0;       ///< of those seen: moved by 0.75 D or more
     int firstFar = 0;  ///< of these
-    int firstTwo = 0;  ///< of those moved: one of the first two does
-    int toldRight = 0; ///< of those moved: told in the report, and right
+    int firstTwo = 0;  ///< of those seen: one of the first two does
+    int toldRight = 0; ///< of those seen: told in the report, and right
     int told = 0;      ///< told as this slip, anywhere
     int right = 0;     ///< of these, right
 };
@@ -80,9 +92,11 @@ void take(Table& table, const std::vector<TruthCase>& cases, const TruthCase& ea
 {
     auto& row = table.rows[each.slip];
     const bool moved = each.moved > movedEnough;
-    const bool far = each.moved > movedFar;
+    const bool seen = each.witnessed && (moved || movesNoPower(each.slip));
+    const bool far = seen && each.moved > movedFar;
     ++row.putIn;
     row.moved += moved ? 1 : 0;
+    row.seen += seen ? 1 : 0;
     row.far += far ? 1 : 0;
     if (each.slip == SlipKind::none)
         ++table.clean;
@@ -91,7 +105,7 @@ void take(Table& table, const std::vector<TruthCase>& cases, const TruthCase& ea
         if (group.kind() == SlipKind::none)
             continue;
         ++place;
-        if (moved && place <= 2 && holds(group, each, cases)) {
+        if (seen && place <= 2 && holds(group, each, cases)) {
             row.first += place == 1 ? 1 : 0;
             row.firstFar += place == 1 && far ? 1 : 0;
             ++row.firstTwo;
@@ -103,7 +117,7 @@ void take(Table& table, const std::vector<TruthCase>& cases, const TruthCase& ea
         auto& other = table.rows[right ? each.slip : told->kind()];
         ++other.told;
         other.right += right ? 1 : 0;
-        row.toldRight += right && moved ? 1 : 0;
+        row.toldRight += right && seen ? 1 : 0;
         table.falseTold += each.slip == SlipKind::none ? 1 : 0;
     }
     for (const auto& group : answer.classes) {
@@ -120,9 +134,10 @@ void take(Table& table, const std::vector<TruthCase>& cases, const TruthCase& ea
 Table tableOf(const TruthPlan& plan, const SlipModel& model)
 {
     Table table;
-    const auto cases = injectedTruth(plan);
+    const auto truths = injectedTruth(plan);
+    const auto& cases = truths.cases;
     for (std::size_t i = 0; i < cases.size(); ++i)
-        take(table, cases, cases[i], answerTo(cases, i, model), model);
+        take(table, cases, cases[i], answerTo(truths, i, model), model);
     return table;
 }
 
@@ -138,18 +153,22 @@ std::string decimals(double value, int count = 2)
     return text.str();
 }
 
+std::string rowLine(const std::string& name, const Row& row)
+{
+    return "| " + name + " | " + std::to_string(row.putIn) + " | " + std::to_string(row.moved) + " | " +
+           std::to_string(row.seen) + " | " + decimals(share(row.first, row.seen)) + " | " +
+           decimals(share(row.firstTwo, row.seen)) + " | " + decimals(share(row.toldRight, row.seen)) +
+           " | " + decimals(share(row.right, row.told)) + " | " + std::to_string(row.far) + " | " +
+           decimals(share(row.firstFar, row.far)) + " |";
+}
+
 /// Lines as they stand in app/help/audit.md.
 std::vector<std::string> helpLines(const Table& table)
 {
     std::vector<std::string> lines;
     for (const auto& [kind, row] : table.rows)
         if (kind != SlipKind::none && row.putIn > 0)
-            lines.push_back(
-                std::string("| `") + infoOf(kind).word + "` | " + std::to_string(row.putIn) + " | " +
-                std::to_string(row.moved) + " | " + decimals(share(row.first, row.moved)) + " | " +
-                decimals(share(row.firstTwo, row.moved)) + " | " + decimals(share(row.toldRight, row.moved)) +
-                " | " + decimals(share(row.right, row.told)) + " | " + std::to_string(row.far) + " | " +
-                decimals(share(row.firstFar, row.far)) + " |");
+            lines.push_back(rowLine(std::string("`") + infoOf(kind).word + "`", row));
     return lines;
 }
 
@@ -180,9 +199,10 @@ Row sumOf(const Table& table)
 {
     Row all;
     for (const auto& [kind, row] : table.rows)
-        if (kind != SlipKind::none) {
+        if (kind != SlipKind::none && !movesNoPower(kind)) {
             all.putIn += row.putIn;
             all.moved += row.moved;
+            all.seen += row.seen;
             all.first += row.first;
             all.firstTwo += row.firstTwo;
             all.toldRight += row.toldRight;
@@ -194,6 +214,25 @@ Row sumOf(const Table& table)
     return all;
 }
 
+std::vector<std::string> linesOf(const Table& table, const std::string& name)
+{
+    auto lines = helpLines(table);
+    lines.push_back(rowLine(name, sumOf(table)));
+    lines.push_back(calibrationLine(table));
+    lines.push_back("Brier score " + decimals(table.brier / table.judged, 3) + ", " +
+                    decimals(1000.0 * share(table.falseTold, table.clean), 1) + " false in 1,000 clean");
+    return lines;
+}
+
+void checkCalibration(const Table& table, double most)
+{
+    for (std::size_t i = 0; i < 10; ++i) {
+        const auto& [sum, count] = table.said[i];
+        if (count >= 250)
+            BOOST_TEST(std::abs(sum / count - share(table.was[i], count)) <= most);
+    }
+}
+
 } // namespace
 
 BOOST_AUTO_TEST_SUITE(injected_truth)
@@ -202,49 +241,55 @@ BOOST_AUTO_TEST_SUITE(injected_truth)
 // pairs of two persons told in 95 of 100; what is said with a probability comes true as often.
 BOOST_AUTO_TEST_CASE(slips_put_in_are_found_again, *utf::label("DER"))
 {
-    const TruthPlan plan{20260301, 0.02, longForm() ? 40 : 6};
+    const TruthPlan plan{20260301, 0.012, longForm() ? 40 : 6};
     const auto table = tableOf(plan, asPutIn(plan.rate));
-    const auto all = sumOf(table);
-    auto lines = helpLines(table);
-    lines.push_back("| all | " + std::to_string(all.putIn) + " | " + std::to_string(all.moved) + " | " +
-                    decimals(share(all.first, all.moved)) + " | " + decimals(share(all.firstTwo, all.moved)) +
-                    " | " + decimals(share(all.toldRight, all.moved)) + " | " +
-                    decimals(share(all.right, all.told)) + " | " + std::to_string(all.far) + " | " +
-                    decimals(share(all.firstFar, all.far)) + " |");
-    lines.push_back(calibrationLine(table));
-    lines.push_back("Brier score " + decimals(table.brier / table.judged, 3));
+    const auto lines = linesOf(table, "all that move a pair");
     std::cout << "seed " << plan.seed << "\n";
     show(lines);
-    BOOST_TEST(share(all.first, all.moved) >= 0.80);
+    const auto all = sumOf(table);
+    BOOST_TEST(share(all.first, all.seen) >= 0.80);
     const auto exchanged = table.rows.at(SlipKind::pairsExchanged);
-    BOOST_TEST(exchanged.moved >= 100);
-    BOOST_TEST(share(exchanged.toldRight, exchanged.moved) >= 0.95);
+    BOOST_TEST(exchanged.seen >= 100);
+    BOOST_TEST(share(exchanged.toldRight, exchanged.seen) >= 0.95);
     BOOST_TEST(1000.0 * share(table.falseTold, table.clean) <= 5.0);
-    for (std::size_t i = 0; i < 10; ++i) { // three standard errors of a share of 250 is 0.09
-        const auto& [sum, count] = table.said[i];
-        if (count >= 250)
-            BOOST_TEST(std::abs(sum / count - share(table.was[i], count)) <= 0.09);
-    }
+    checkCalibration(table, 0.09); // three standard errors of a share of 250 is 0.09
     if (!longForm())
         checkHelp(lines);
 }
 
-// Target: at most five false slips in 1,000 clean hand-overs, by the priors built in.
+// The same with the priors and scatters built in, while the slips are put in at other rates, from 1.5 to 10.5
+// in 1,000: what a camp sees that never tuned anything. Calibration is shown, not asked for.
+BOOST_AUTO_TEST_CASE(slips_put_in_at_other_rates_than_believed_are_found_again, *utf::label("DER"))
+{
+    const TruthPlan plan{20260304, 0.006, longForm() ? 60 : 6, true};
+    const auto table = tableOf(plan, defaultAuditSettings().slips);
+    const auto lines = linesOf(table, "all, priors built in");
+    std::cout << "seed " << plan.seed << ", clean " << table.clean << ", false " << table.falseTold << "\n";
+    show(lines);
+    const auto all = sumOf(table);
+    BOOST_TEST(share(all.first, all.seen) >= 0.70);
+    BOOST_TEST(1000.0 * share(table.falseTold, table.clean) <= 5.0);
+    if (!longForm())
+        checkHelp({lines.end() - 3, lines.end()});
+}
+
 BOOST_AUTO_TEST_CASE(clean_hand_overs_seldom_look_like_slips, *utf::label("DER"))
 {
-    const TruthPlan plan{20260302, 0.0, longForm() ? 40 : 4};
+    const TruthPlan plan{20260302, 0.0, longForm() ? 40 : 3};
     const auto table = tableOf(plan, defaultAuditSettings().slips);
     std::cout << "seed " << plan.seed << ", clean " << table.clean << ", false " << table.falseTold << "\n";
-    BOOST_TEST(table.clean > 5000);
+    BOOST_TEST(table.clean > 4000);
     BOOST_TEST(1000.0 * share(table.falseTold, table.clean) <= 5.0);
 }
 
 BOOST_AUTO_TEST_CASE(every_pair_outside_its_limits_is_found, *utf::label("PROP"))
 {
     int outside = 0;
-    for (const auto& each : injectedTruth({20260303, 0.02, 1})) {
+    for (const auto& each : injectedTruth({20260303, 0.012, 1}).cases) {
         const auto& judged = each.judged;
-        const bool fails = judge(*judged.need, *judged.facts.supply, *judged.profile).band == Band::fails;
+        const auto* acuity = judged.facts.acuity ? &*judged.facts.acuity : nullptr;
+        const bool fails =
+            judge(*judged.need, *judged.facts.supply, *judged.profile, acuity).band == Band::fails;
         const bool told =
             std::any_of(judged.findings.begin(), judged.findings.end(), [](const AuditFinding& finding) {
                 return finding.kind == AuditClass::outsideWithoutReason;

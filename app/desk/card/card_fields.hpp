@@ -4,6 +4,7 @@
 // table.
 #pragma once
 
+#include "app/desk/card/key_guard.hpp"
 #include "core/fitting/prescription.hpp"
 
 #include <QString>
@@ -19,18 +20,32 @@ enum class CardField {
     age,
     right,
     left,
-    addition,
     distancePd,
     nearPd,
+    addition,
     nearRight,
     nearLeft,
     unaidedRight,
     unaidedLeft,
     bestRight,
     bestLeft,
-    prescriber
+    prescriber,
+    objectiveRight,
+    objectiveLeft,
+    wornRight,
+    wornLeft,
+    pinholeRight,
+    pinholeLeft,
+    habitualRight,
+    habitualLeft,
+    nearUnaided,
+    nearBest,
+    vertex,
+    working,
+    symptoms,
+    guardian
 };
-inline constexpr std::size_t cardFieldCount = static_cast<std::size_t>(CardField::prescriber) + 1;
+inline constexpr std::size_t cardFieldCount = static_cast<std::size_t>(CardField::guardian) + 1;
 
 struct CardFieldInfo {
     CardField field;
@@ -39,8 +54,21 @@ struct CardFieldInfo {
     const char* label;      ///< source text, context "PrescriptionCard"
     const char* tooltip;    ///< source text, context "PrescriptionCard"
     bool leftToRight;       ///< powers, acuities, codes: never mirrored
+    FieldForm form;         ///< which keys it takes
     QString (*textOf)(const PersonRecord&);
 };
+
+/// Whether a prescription cannot be without it.
+[[nodiscard]] constexpr bool isNeeded(CardField field)
+{
+    return field == CardField::person || field == CardField::right || field == CardField::left;
+}
+
+/// Reads a field of the card into the record, as setField does; beyond it "31/30.5" for the right and left
+/// part of the PD, and several objective readings separated by semicolons, whose mean is kept with their
+/// scatter.
+[[nodiscard]] std::optional<Complaint> takeField(PersonRecord& record, const CardFieldInfo& info,
+                                                 const QString& text);
 
 [[nodiscard]] const std::array<CardFieldInfo, cardFieldCount>& cardFields();
 [[nodiscard]] QString labelOf(const CardFieldInfo& info);

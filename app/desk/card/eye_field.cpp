@@ -7,24 +7,13 @@
 #include <QKeyEvent>
 #include <QRegularExpression>
 
-#include <cmath>
-
 namespace quarterstep
 {
 
 namespace
 {
-constexpr long quarter = 250;
-constexpr long whole = 1000;
-
-/// The next multiple of 0.25 D above or below `from`, or a whole dioptre on from the nearest one.
-long nextOnGrid(long from, long step)
-{
-    const auto position = static_cast<double>(from) / static_cast<double>(quarter);
-    if (std::labs(step) == quarter)
-        return quarter * static_cast<long>(step > 0 ? std::floor(position) + 1 : std::ceil(position) - 1);
-    return quarter * std::lround(position) + step;
-}
+constexpr long sphereStep = 250;
+constexpr long sphereLeap = 1000;
 } // namespace
 
 QString steppedSphere(const QString& text, Eye eye, long thousandths)
@@ -35,13 +24,26 @@ QString steppedSphere(const QString& text, Eye eye, long thousandths)
         return text;
     static const QRegularExpression sphere(QStringLiteral("^(?:[+\\-\u2212]?\\s*[0-9]*[.,]?[0-9]+|plano|pl)"),
                                            QRegularExpression::CaseInsensitiveOption);
-    const auto next = nextOnGrid(read.value().power.sphere.thousandths(), thousandths);
-    const auto written = QString::fromStdString(writeDioptres(Dioptres{static_cast<double>(next) / 1000.0}));
+    const auto written = steppedValue(
+        FieldForm::sphere, QString::fromStdString(writeDioptres(read.value().power.sphere)), thousandths);
     const auto found = sphere.match(trimmed);
     return written + (found.hasMatch() ? trimmed.mid(found.capturedLength()) : QString());
 }
 
-EyeField::EyeField(Eye eye, QWidget* parent) : QLineEdit(parent), eye_(eye)
+QString readBack(const QString& text, Eye eye)
+{
+    const auto read = parseEye(text.trimmed().toStdString(), eye);
+    if (text.trimmed().isEmpty() || !read || read.value().state != EyeState::measured)
+        return {};
+    const auto& power = read.value().power;
+    auto words = ltr(writePower(power));
+    if (power.cylinder.thousandths() != 0)
+        words += QStringLiteral(" = ") +
+                 ltr(power.cylinder.thousandths() < 0 ? writePlusForm(power) : writePower(transposed(power)));
+    return words;
+}
+
+EyeField::EyeField(Eye eye, QWidget* parent) : GuardedEdit(FieldForm::eye, parent), eye_(eye)
 {
     setLayoutDirection(Qt::LeftToRight);
     setAlignment(Qt::AlignLeft | Qt::AlignAbsolute | Qt::AlignVCenter);
@@ -62,16 +64,23 @@ void EyeField::keyPressEvent(QKeyEvent* event)
 {
     switch (event->key()) {
     case Qt::Key_Up:
-        return step(quarter);
+        return step(sphereStep);
     case Qt::Key_Down:
-        return step(-quarter);
+        return step(-sphereStep);
     case Qt::Key_PageUp:
-        return step(whole);
+        return step(sphereLeap);
     case Qt::Key_PageDown:
-        return step(-whole);
+        return step(-sphereLeap);
+    case Qt::Key_Equal:
+        if (text().trimmed().isEmpty() || hasSelectedText()) {
+            Q_EMIT otherEyeWanted();
+            return;
+        }
+        break;
     default:
-        QLineEdit::keyPressEvent(event);
+        break;
     }
+    GuardedEdit::keyPressEvent(event);
 }
 
 void EyeField::step(long thousandths)

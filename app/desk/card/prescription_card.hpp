@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The card of one person: typed or taken over from the waiting list. Keyboard first: Tab walks right, left,
-// addition, PD …, Enter asks for a suggestion. What cannot be read is said under its field.
+// PD, addition …, Enter asks for a suggestion. What cannot be read is said under its field. An eye is one
+// text, or the same text in three fields (Ctrl+E).
 #pragma once
 
 #include "app/desk/card/card_fields.hpp"
@@ -14,9 +15,13 @@ class QComboBox;
 class QGridLayout;
 class QLabel;
 class QLineEdit;
+class QPushButton;
 
 namespace quarterstep
 {
+
+class EyeField;
+class PowerFields;
 
 class PrescriptionCard final : public QWidget
 {
@@ -33,6 +38,9 @@ class PrescriptionCard final : public QWidget
     /// The record as the fields say, or empty after showing a complaint under each field that cannot be read.
     [[nodiscard]] std::optional<PersonRecord> read();
     void focusRightEye();
+    /// Each eye in three fields instead of one text.
+    void setThreeFields(bool on);
+    [[nodiscard]] bool threeFields() const;
 
   Q_SIGNALS:
     void suggestWanted();
@@ -44,21 +52,33 @@ class PrescriptionCard final : public QWidget
         QLabel* complaint = nullptr;
         QString loaded;
     };
+    using Places = std::vector<std::pair<CardField, int>>;
 
     void buildIdentity(QGridLayout& grid);
+    void buildPurpose(QGridLayout& grid);
     void buildEyes(QGridLayout& grid);
-    void buildMeasures(QGridLayout& grid);
+    void buildMeasures(QGridLayout& grid, const std::vector<Places>& lines);
     void buildSigns(QGridLayout& grid);
+    void buildMore(QGridLayout& grid);
+    void connectEye(CardField field, PowerFields* three);
     QWidget* labelled(CardField field, QWidget* parent);
     void makeField(CardField field, QWidget* parent);
     QLabel* makeComplaint(CardField field);
     void showComplaint(Row& row, const QString& text);
     void checkEye(CardField field, bool alsoComplain);
+    void tellReadings();
+    void showEyeForms();
+    void takeOtherEye(CardField field);
     [[nodiscard]] Row& row(CardField field) { return rows_[static_cast<std::size_t>(field)]; }
+    [[nodiscard]] EyeField* eyeField(CardField field);
 
     PersonRecord base_;
     std::array<Row, cardFieldCount> rows_;
     QComboBox* purpose_ = nullptr;
+    QPushButton* formButton_ = nullptr;
+    PerEye<PowerFields*> three_{nullptr, nullptr};
+    PerEye<QLabel*> readBack_{nullptr, nullptr};
+    QLabel* readings_ = nullptr;
     std::vector<std::pair<Sign, QCheckBox*>> signs_;
 };
 

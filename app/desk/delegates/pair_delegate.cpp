@@ -38,8 +38,10 @@ Texts textsOf(const QModelIndex& index)
     const auto right = cell(index, PairsModel::rightColumn);
     const auto left = cell(index, PairsModel::leftColumn);
     const auto prism = cell(index, PairsModel::prismColumn);
-    texts.left = right == left ? PairsModel::tr("R and L %1  ·  prism %2").arg(right, prism)
-                               : PairsModel::tr("R %1  ·  L %2  ·  prism %3").arg(right, left, prism);
+    texts.left = right == left ? PairsModel::tr("R and L %1 · prism %2").arg(right, prism)
+                               : PairsModel::tr("R %1 · L %2 · prism %3").arg(right, left, prism);
+    if (const auto chance = cell(index, PairsModel::chanceColumn); !chance.isEmpty())
+        texts.left += PairsModel::tr(" · chance %1").arg(chance);
     texts.band = static_cast<Band>(index.data(PairsModel::bandRole).toInt());
     if (index.data(PairsModel::firstMissRole).toBool())
         texts.heading = PairsModel::tr("Nearest outside the limits");
@@ -216,6 +218,11 @@ void PairDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option,
     painter->setPen(QPen(colours.border, 1));
     painter->setBrush(colours.base);
     painter->drawRoundedRect(card, 6, 6);
+    if (index.data(PairsModel::pointedRole).toBool()) {
+        painter->setPen(QPen(colours.caution, 2, Qt::DashLine));
+        painter->setBrush(Qt::NoBrush);
+        painter->drawRoundedRect(card.adjusted(2, 2, -2, -2), 6, 6);
+    }
     if (selected) {
         painter->setPen(QPen(colours.accent, 2.5));
         painter->setBrush(fill);

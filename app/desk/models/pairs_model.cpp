@@ -1,12 +1,25 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desk/models/pairs_model.hpp"
 
+#include "app/desk/models/parts_mime.hpp"
 #include "app/desk/words.hpp"
+#include "app/session/wording.hpp"
+#include "core/fitting/fit_chance.hpp"
 
 #include <QStringList>
 
 namespace quarterstep
 {
+
+namespace
+{
+/// "0.87"; the lesser of the two eyes.
+QString chanceWords(const Candidate& candidate)
+{
+    const auto least = leastChance(candidate.chance);
+    return least ? ltr(DeskWords::size(*least)) : QString();
+}
+} // namespace
 
 PairsModel::PairsModel(QObject* parent) : QAbstractTableModel(parent) {}
 
@@ -19,6 +32,8 @@ void PairsModel::show(const Recommendation& recommendation, std::span<const Stoc
     candidates_.insert(candidates_.end(), misses.begin(), misses.end());
     stock_.assign(stock.begin(), stock.end());
     purpose_ = recommendation.purpose;
+    tried_ = -1;
+    pointed_ = -1;
     endResetModel();
 }
 
@@ -27,7 +42,33 @@ void PairsModel::clear()
     beginResetModel();
     candidates_.clear();
     ranked_ = 0;
+    tried_ = -1;
+    pointed_ = -1;
     endResetModel();
+}
+
+const Fit& PairsModel::fitAt(int row) const
+{
+    return row == tried_ && triedFit_ ? *triedFit_ : candidates_[static_cast<std::size_t>(row)].fit;
+}
+
+void PairsModel::setTried(int row, std::optional<Fit> fit)
+{
+    const int before = tried_;
+    tried_ = fit ? row : -1;
+    triedFit_ = std::move(fit);
+    for (const int each : {before, row})
+        if (each >= 0 && each < rowCount())
+            Q_EMIT dataChanged(index(each, 0), index(each, columnCount_ - 1));
+}
+
+void PairsModel::pointAt(int row)
+{
+    const int before = pointed_;
+    pointed_ = row;
+    for (const int each : {before, row})
+        if (before != row && each >= 0 && each < rowCount())
+            Q_EMIT dataChanged(index(each, 0), index(each, columnCount_ - 1), {pointedRole});
 }
 
 const Candidate* PairsModel::candidateAt(int row) const
@@ -52,28 +93,31 @@ QVariant PairsModel::data(const QModelIndex& index, int role) const
     const auto& candidate = candidates_[static_cast<std::size_t>(index.row())];
     switch (role) {
     case Qt::DisplayRole:
-        return shown(candidate, index.column());
+        return shown(index.row(), index.column());
     case Qt::ToolTipRole:
         return tooltip(candidate);
     case Qt::AccessibleTextRole:
-        return sentence(candidate);
+        return sentence(index.row());
     case rawRole:
         return raw(candidate, index.column());
     case bandRole:
-        return static_cast<int>(candidate.fit.band);
+        return static_cast<int>(fitAt(index.row()).band);
     case firstMissRole:
         return index.row() == ranked_;
     case availableRole:
         return DeskWords::available(candidate.parts, stock_);
     case alikeRole:
         return static_cast<int>(candidate.alike.size());
+    case pointedRole:
+        return index.row() == pointed_;
     default:
         return {};
     }
 }
 
-QString PairsModel::shown(const Candidate& candidate, int column) const
+QString PairsModel::shown(int row, int column) const
 {
+    const auto& candidate = candidates_[static_cast<std::size_t>(row)];
     switch (column) {
     case powerColumn:
         return DeskWords::powers(candidate.supply);
@@ -85,10 +129,12 @@ QString PairsModel::shown(const Candidate& candidate, int column) const
         return DeskWords::residual(candidate.fit.eyes.left, purpose_);
     case prismColumn:
         return DeskWords::prism(candidate.fit);
+    case chanceColumn:
+        return chanceWords(candidate);
     case verdictColumn:
-        return DeskWords::verdict(candidate.fit);
+        return row == tried_ ? DeskWords::triedVerdict(fitAt(row)) : DeskWords::verdict(candidate.fit);
     default:
-        return DeskWords::reason(candidate.fit);
+        return DeskWords::reason(fitAt(row));
     }
 }
 
@@ -102,6 +148,10 @@ QVariant PairsModel::raw(const Candidate& candidate, int column) const
         return fit.eyes.left ? QVariant(fit.eyes.left->error.m) : QVariant();
     case prismColumn:
         return fit.prism.horizontal;
+    case chanceColumn: {
+        const auto least = leastChance(candidate.chance);
+        return least ? QVariant(*least) : QVariant();
+    }
     case pullColumn: {
         QStringList names;
         for (const auto& part : candidate.parts)
@@ -116,13 +166,14 @@ QVariant PairsModel::raw(const Candidate& candidate, int column) const
 }
 
 /// One plain sentence for a screen reader, without marks of direction.
-QString PairsModel::sentence(const Candidate& candidate) const
+QString PairsModel::sentence(int row) const
 {
+    const auto& candidate = candidates_[static_cast<std::size_t>(row)];
     QStringList names;
     for (const auto& part : candidate.parts)
         names << QStringLiteral("%1 %2").arg(QString::fromStdString(stock_[part.line].name),
                                              QString::fromStdString(stock_[part.line].bin));
-    return QStringLiteral("%1: %2").arg(DeskWords::verdict(candidate.fit), names.join(QStringLiteral(", ")));
+    return QStringLiteral("%1: %2").arg(shown(row, verdictColumn), names.join(QStringLiteral(", ")));
 }
 
 QString PairsModel::tooltip(const Candidate& candidate) const
@@ -148,6 +199,8 @@ QVariant PairsModel::headerData(int section, Qt::Orientation orientation, int ro
         return tr("Left eye (D)");
     case prismColumn:
         return tr("Prism (Δ)");
+    case chanceColumn:
+        return tr("Chance within");
     case verdictColumn:
         return tr("Verdict");
     case reasonColumn:
@@ -155,6 +208,23 @@ QVariant PairsModel::headerData(int section, Qt::Orientation orientation, int ro
     default:
         return {};
     }
+}
+
+Qt::ItemFlags PairsModel::flags(const QModelIndex& index) const
+{
+    const auto flags = QAbstractTableModel::flags(index);
+    return index.isValid() ? flags | Qt::ItemIsDragEnabled : flags;
+}
+
+QStringList PairsModel::mimeTypes() const
+{
+    return {partsMimeType()};
+}
+
+QMimeData* PairsModel::mimeData(const QModelIndexList& indexes) const
+{
+    const auto* candidate = indexes.isEmpty() ? nullptr : candidateAt(indexes.front().row());
+    return candidate ? partsAsMime(candidate->parts) : nullptr;
 }
 
 } // namespace quarterstep

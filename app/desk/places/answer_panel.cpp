@@ -80,6 +80,11 @@ void AnswerPanel::show(const std::vector<Recommendation>& recommendations)
     showOne(0);
 }
 
+void AnswerPanel::choose(int index)
+{
+    purposes_->setCurrentIndex(index);
+}
+
 void AnswerPanel::clear(const QString& hint)
 {
     recommendations_.clear();

@@ -23,6 +23,8 @@ class AnswerPanel final : public QFrame
     /// One tab a purpose; the first is shown.
     void show(const std::vector<Recommendation>& recommendations);
     void clear(const QString& hint);
+    /// Shows the answer of that number.
+    void choose(int index);
     [[nodiscard]] QString text() const;
 
   Q_SIGNALS:

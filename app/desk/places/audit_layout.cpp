@@ -1,6 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The widgets of the place Audit and where they stand; what they do is in audit_place.cpp.
-#include "app/desk/audit_worker.hpp"
 #include "app/desk/message_bar.hpp"
 #include "app/desk/models/chart_model.hpp"
 #include "app/desk/models/criteria_model.hpp"
@@ -56,8 +55,8 @@ QComboBox* boxNamed(const QString& name, const QString& accessible)
 
 } // namespace
 
-AuditPlace::AuditPlace(MessageBar& messages, QWidget* parent)
-    : QWidget(parent), messages_(messages), worker_(new AuditWorker(this)),
+AuditPlace::AuditPlace(MessageBar& messages, LongWork& work, QWidget* parent)
+    : QWidget(parent), messages_(messages), work_(work), worker_(new AuditWorker(this)),
       findings_(new FindingsModel(this)), chartRows_(new ChartModel(this)),
       criteria_(new CriteriaModel(this)), ofClass_(new QSortFilterProxyModel(this)),
       sorted_(new QSortFilterProxyModel(this))
@@ -83,7 +82,7 @@ AuditPlace::AuditPlace(MessageBar& messages, QWidget* parent)
     whole->addWidget(columns);
     connectParts();
     showCase(nullptr);
-    setRunning(false);
+    auditButton_->setEnabled(false);
 }
 
 QWidget* AuditPlace::buildFindings()
@@ -99,11 +98,7 @@ QWidget* AuditPlace::buildFindings()
     auditButton_ = new QPushButton(tr("Audit again"));
     auditButton_->setObjectName(QStringLiteral("auditButton"));
     auditButton_->setToolTip(tr("Reads the ledger from the first entry to the last (F5)"));
-    stopButton_ = new QPushButton(tr("Stop"));
-    stopButton_->setObjectName(QStringLiteral("stopAuditButton"));
-    stopButton_->setToolTip(tr("Stops the audit that runs; nothing was written"));
     row->addWidget(auditButton_);
-    row->addWidget(stopButton_);
     classes_ = boxNamed(QStringLiteral("classBox"), tr("What is shown"));
     classes_->setToolTip(tr("Shows findings of one class only"));
     row->addWidget(classes_, 1);
@@ -224,16 +219,6 @@ QWidget* AuditPlace::buildCase()
 void AuditPlace::connectParts()
 {
     connect(auditButton_, &QPushButton::clicked, this, &AuditPlace::audit);
-    connect(stopButton_, &QPushButton::clicked, this, &AuditPlace::stopAudit);
-    connect(worker_, &AuditWorker::ended, this, &AuditPlace::took);
-    connect(worker_, &AuditWorker::failed, this, [this](const QString& words, const QString& code) {
-        setRunning(false);
-        figures_->setText(tr("The audit ended before its time; the reason stands above."));
-        messages_.showError(words, code);
-    });
-    connect(worker_, &AuditWorker::progressed, this, [this](qlonglong handOvers) {
-        figures_->setText(tr("Judging hand-overs again: %1 …").arg(handOvers));
-    });
     connect(filter_, &QLineEdit::textChanged, sorted_, &QSortFilterProxyModel::setFilterFixedString);
     connect(classes_, &QComboBox::currentIndexChanged, this, [this] {
         const auto wanted = classes_->currentData();

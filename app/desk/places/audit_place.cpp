@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desk/places/audit_place.hpp"
 
-#include "app/desk/audit_worker.hpp"
 #include "app/desk/commands.hpp"
 #include "app/desk/message_bar.hpp"
 #include "app/desk/models/chart_model.hpp"
@@ -9,6 +8,7 @@
 #include "app/desk/models/findings_model.hpp"
 #include "app/desk/plots/chart_view.hpp"
 #include "app/desk/words.hpp"
+#include "app/desk/work/long_work.hpp"
 #include "app/session/wording.hpp"
 
 #include <QButtonGroup>
@@ -44,13 +44,15 @@ AuditPlace::~AuditPlace() = default;
 
 void AuditPlace::take(Camp* camp)
 {
-    worker_->stop();
-    setRunning(false);
+    ++asked_;
     camp_ = camp;
     audited_ = false;
+    auditing_ = false;
+    auditButton_->setEnabled(camp_ != nullptr);
     findings_->show({});
     summary_ = {};
     runs_.clear();
+    chain_->clear();
     fillClasses();
     fillGroups();
     showCase(nullptr);
@@ -61,23 +63,8 @@ void AuditPlace::take(Camp* camp)
 void AuditPlace::showEvent(QShowEvent* event)
 {
     QWidget::showEvent(event);
-    if (!audited_ && !worker_->isRunning())
+    if (!audited_)
         audit();
-}
-
-void AuditPlace::audit()
-{
-    if (camp_ == nullptr)
-        return;
-    if (!camp_->hasLedger()) {
-        figures_->setText(tr("Nothing happened in this camp yet, so there is nothing to audit."));
-        return;
-    }
-    AuditOptions options;
-    options.nowMs = QDateTime::currentMSecsSinceEpoch();
-    setRunning(true);
-    figures_->setText(tr("Reading the ledger …"));
-    worker_->begin(camp_->folder(), options, mostCases);
 }
 
 void AuditPlace::campMoved()
@@ -87,32 +74,67 @@ void AuditPlace::campMoved()
         audit();
 }
 
-void AuditPlace::stopAudit()
+/// With a reader of the ledger of its own, on another thread: a connection belongs to the thread that opened
+/// it.
+void AuditPlace::audit()
 {
-    worker_->stop();
-    setRunning(false);
-    figures_->setText(tr("Stopped. What is shown is from the audit before."));
+    if (camp_ == nullptr || auditing_)
+        return;
+    if (!camp_->hasLedger()) {
+        figures_->setText(tr("Nothing happened in this camp yet, so there is nothing to audit."));
+        return;
+    }
+    AuditOptions options;
+    options.nowMs = QDateTime::currentMSecsSinceEpoch();
+    const auto cases = std::make_shared<AuditCases>();
+    const auto work = [cases, options, folder = camp_->folder()](WorkProgress& progress) {
+        const auto camp = Camp::open(folder, Ledger::Mode::readOnly);
+        Job job;
+        std::atomic<bool> stopped{false};
+        job.cancelled = &stopped;
+        job.done = [&](std::size_t handOvers, std::size_t) {
+            stopped = !progress.reached(static_cast<int>(handOvers), 0);
+        };
+        *cases = auditCases(camp, options, mostCases, job);
+    };
+    const auto end = [this, cases, asked = asked_](const std::exception_ptr& problem, bool stopped) {
+        if (asked == asked_)
+            ended(problem, stopped, cases);
+    };
+    auditing_ = work_.start(tr("Judging hand-overs again…"), work, end);
+    auditButton_->setEnabled(!auditing_);
+    figures_->setText(auditing_ ? tr("Reading the ledger …")
+                                : tr("Other work is going on; audit again when it has ended (F5)."));
+}
+
+void AuditPlace::ended(const std::exception_ptr& problem, bool stopped,
+                       const std::shared_ptr<AuditCases>& cases)
+{
+    auditing_ = false;
+    auditButton_->setEnabled(true);
+    const bool whole = !stopped && runCommand(messages_, [&problem] {
+        if (problem)
+            std::rethrow_exception(problem);
+    });
+    if (whole)
+        took(cases);
+    else
+        figures_->setText(stopped ? tr("Stopped. Nothing was written; audit again with F5.")
+                                  : tr("The audit ended before its time; the reason stands above."));
+    Q_EMIT auditEnded();
 }
 
 void AuditPlace::waitForAudit()
 {
-    if (!worker_->isRunning())
+    if (!auditing_)
         return;
     QEventLoop loop;
-    connect(worker_, &AuditWorker::ended, &loop, &QEventLoop::quit);
-    connect(worker_, &AuditWorker::failed, &loop, &QEventLoop::quit);
+    connect(this, &AuditPlace::auditEnded, &loop, &QEventLoop::quit);
     loop.exec();
-}
-
-void AuditPlace::setRunning(bool running)
-{
-    auditButton_->setEnabled(!running && camp_ != nullptr);
-    stopButton_->setEnabled(running);
 }
 
 void AuditPlace::took(const std::shared_ptr<AuditCases>& cases)
 {
-    setRunning(false);
     audited_ = true;
     shown_ = nullptr;
     summary_ = cases->summary;

@@ -22,11 +22,11 @@ class QTextBrowser;
 namespace quarterstep
 {
 
-class AuditWorker;
 class ChartModel;
 class ChartView;
 class CriteriaModel;
 class FindingsModel;
+class LongWork;
 class MessageBar;
 
 class AuditPlace final : public QWidget
@@ -34,7 +34,7 @@ class AuditPlace final : public QWidget
     Q_OBJECT
 
   public:
-    explicit AuditPlace(MessageBar& messages, QWidget* parent = nullptr);
+    AuditPlace(MessageBar& messages, LongWork& work, QWidget* parent = nullptr);
     ~AuditPlace() override;
 
     /// Audits this camp from now on; null: none. It must live as long as it is shown.
@@ -49,8 +49,10 @@ class AuditPlace final : public QWidget
 
   public Q_SLOTS:
     void audit();
-    void stopAudit();
     void showView(int view);
+
+  Q_SIGNALS:
+    void auditEnded();
 
   protected:
     void showEvent(QShowEvent* event) override;
@@ -67,20 +69,22 @@ class AuditPlace final : public QWidget
     void showChart();
     void showCase(const AuditCase* one);
     void showCriteria();
-    void setRunning(bool running);
+    void ended(const std::exception_ptr& problem, bool stopped, const std::shared_ptr<AuditCases>& cases);
     [[nodiscard]] QString caseWords(const AuditCase& one) const;
     [[nodiscard]] QString slipArithmetic(const AuditCase& one) const;
 
     MessageBar& messages_;
+    LongWork& work_;
     Camp* camp_ = nullptr;
     AuditSummary summary_;
     std::vector<GPoint> runs_;
     std::int64_t running_ = 0;
     std::int64_t leftOut_ = 0;
-    bool audited_ = false; ///< this camp, since it was opened
+    bool audited_ = false; ///< this camp, since it was opened or changed
+    bool auditing_ = false;
+    int asked_ = 0; ///< audits asked for; what an earlier one finds is not shown
     const AuditCase* shown_ = nullptr;
 
-    AuditWorker* worker_;
     FindingsModel* findings_;
     ChartModel* chartRows_;
     CriteriaModel* criteria_;
@@ -89,7 +93,6 @@ class AuditPlace final : public QWidget
     QButtonGroup* viewButtons_ = nullptr;
     QStackedWidget* views_ = nullptr;
     QPushButton* auditButton_ = nullptr;
-    QPushButton* stopButton_ = nullptr;
     QComboBox* classes_ = nullptr;
     QLineEdit* filter_ = nullptr;
     QLabel* figures_ = nullptr;

@@ -7,12 +7,16 @@
 #include "app/desk/places/dispense_place.hpp"
 #include "app/desk/places/given_before.hpp"
 #include "app/desk/places/hand_over_panel.hpp"
+#include "app/desk/places/line_panel.hpp"
+#include "app/desk/places/pages_frame.hpp"
+#include "app/session/keeping.hpp"
 #include "app/session/wording.hpp"
 #include "inventory/text/record_text.hpp"
 
 #include <QListView>
 #include <QTableView>
 
+#include <algorithm>
 #include <set>
 
 namespace quarterstep
@@ -52,18 +56,51 @@ HandOver DispensePlace::handOverOf(const Candidate& candidate)
     return wish;
 }
 
+/// The acuity typed with the pair on the face decides a pair on trial: the list says so at once.
+void DispensePlace::judgeTrial()
+{
+    const int row = pairsView_->currentIndex().row();
+    const auto* candidate = chosen();
+    if (candidate && answer() && answer()->need && candidate->fit.onTrial()) {
+        const auto trial = handOver_->trial(record_->eyes);
+        const auto* profile = camp_->rules().find(answer()->profile);
+        std::optional<Fit> fit;
+        if (trial && profile) {
+            fit = judge(*answer()->need, candidate->supply, *profile, &*trial);
+            nameSources(*fit, *profile);
+        }
+        pairs_->setTried(row, std::move(fit));
+    }
+    judgeHandOver();
+}
+
+HandOverPanel::Ready DispensePlace::readyNow() const
+{
+    HandOverPanel::Ready ready;
+    ready.undo = toTakeBack().has_value();
+    if (!answer())
+        return ready;
+    ready.note = true;
+    ready.letter = answer()->referral != Referral::no;
+    ready.order = answer()->need.has_value() && answer()->verdict != Verdict::none;
+    ready.without = !handedOver_;
+    return ready;
+}
+
 void DispensePlace::judgeHandOver()
 {
-    const auto* candidate = pairs_->candidateAt(pairsView_->currentIndex().row());
+    const auto* candidate = chosen();
+    auto ready = readyNow();
     if (!candidate || !answer() || handedOver_) {
         handOver_->askTrial(false, false);
         handOver_->showObjections({}, false);
-        handOver_->setReady(false, !given_.empty());
+        handOver_->setReady(ready);
         return;
     }
     handOver_->askTrial(candidate->fit.onTrial(), answer()->need && answer()->need->nearWork());
+    handOver_->setUnequal(!candidate->supply.equalPair);
     auto wish = handOverOf(*candidate);
-    const bool ready = objectionsTo(*camp_, wish).empty();
+    ready.handOver = objectionsTo(*camp_, wish).empty();
     wish.reason.clear(); // what a typed reason answers stays in sight
     QStringList words;
     bool reasonHelps = false;
@@ -72,22 +109,23 @@ void DispensePlace::judgeHandOver()
         reasonHelps = reasonHelps || objection.reasonHelps;
     }
     handOver_->showObjections(words.join(QLatin1Char('\n')), reasonHelps);
-    handOver_->setReady(ready, !given_.empty());
+    handOver_->setReady(ready);
 }
 
 void DispensePlace::giveChosen()
 {
-    const auto* chosen = pairs_->candidateAt(pairsView_->currentIndex().row());
-    if (!chosen || !answer() || handedOver_)
+    if (!chosen() || !answer() || handedOver_)
         return;
-    const auto candidate = *chosen;
+    const auto candidate = *chosen();
     runCommand(messages_, [this, &candidate] {
         const auto entry = handOver(*camp_, handOverOf(candidate));
         handedOver_ = true;
         given_.push_back({entry.id, entry.person, linesOf(entry)});
         messages_.showDone(toldAfter(entry, candidate));
+        line_->leave(entry.person, answer()->purpose);
         refreshAfterMove(entry.person);
-        waitingView_->setFocus();
+        if (cards_->page() == 0)
+            waitingView_->setFocus();
     });
 }
 
@@ -104,18 +142,31 @@ QString DispensePlace::toldAfter(const Entry& entry, const Candidate& given) con
     return text;
 }
 
+/// What is on the card comes first: the last hand-over of today to this person, by whichever window; else
+/// the last thing entered here.
+std::optional<DispensePlace::Given> DispensePlace::toTakeBack() const
+{
+    if (record_ && camp_ && camp_->hasLedger() && !record_->person.empty() &&
+        std::none_of(given_.begin(), given_.end(),
+                     [this](const Given& given) { return given.person == record_->person; }))
+        if (const auto entry = lastGivenToday(camp_->ledger().entriesOfPerson(record_->person)))
+            return Given{entry->id, entry->person, linesOf(*entry)};
+    return given_.empty() ? std::nullopt : std::optional(given_.back());
+}
+
 void DispensePlace::takeBackLast()
 {
-    if (given_.empty())
+    const auto last = toTakeBack();
+    if (!last)
         return;
-    runCommand(messages_, [this] {
-        const auto last = given_.back();
-        undoHandOver(*camp_, last.entry, tr("taken back at the desk").toStdString());
-        given_.pop_back();
-        if (record_ && record_->person == last.person)
+    runCommand(messages_, [this, &last] {
+        camp_->post(
+            undoOf(*camp_, last->entry, handOver_->actor(), tr("taken back at the desk").toStdString()));
+        std::erase_if(given_, [&last](const Given& given) { return given.entry == last->entry; });
+        if (record_ && record_->person == last->person)
             handedOver_ = false;
-        messages_.showDone(tr("Taken back from %1: %2 is in stock again.").arg(ltr(last.person), last.lines));
-        refreshAfterMove(last.person);
+        messages_.showDone(tr("Taken back from %1: %2.").arg(ltr(last->person), last->lines));
+        refreshAfterMove(last->person);
     });
 }
 

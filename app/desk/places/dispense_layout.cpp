@@ -1,18 +1,20 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The widgets of the place Dispense and where they stand; what they do is in dispense_place.cpp.
 #include "app/desk/card/prescription_card.hpp"
+#include "app/desk/card/reader_card.hpp"
 #include "app/desk/delegates/pair_delegate.hpp"
-#include "app/desk/models/criteria_model.hpp"
 #include "app/desk/models/pairs_model.hpp"
-#include "app/desk/models/plane_model.hpp"
 #include "app/desk/models/waiting_model.hpp"
 #include "app/desk/places/answer_panel.hpp"
 #include "app/desk/places/dispense_place.hpp"
 #include "app/desk/places/hand_over_panel.hpp"
+#include "app/desk/places/line_panel.hpp"
+#include "app/desk/places/orders_panel.hpp"
+#include "app/desk/places/pages_frame.hpp"
 #include "app/desk/places/parts.hpp"
-#include "app/desk/plots/plot_view.hpp"
+#include "app/desk/places/plane_panel.hpp"
+#include "app/desk/places/why_panel.hpp"
 
-#include <QFrame>
 #include <QHeaderView>
 #include <QLabel>
 #include <QListView>
@@ -20,17 +22,19 @@
 #include <QScrollArea>
 #include <QScrollBar>
 #include <QSplitter>
-#include <QStackedWidget>
 #include <QTableView>
 #include <QVBoxLayout>
 
 namespace quarterstep
 {
 
-QWidget* DispensePlace::buildLeft()
+QWidget* DispensePlace::buildPeople()
 {
-    QVBoxLayout* column = nullptr;
-    auto* people = framed(QStringLiteral("waitingFrame"), tr("People of the table"), column);
+    people_ = new PagesFrame(QStringLiteral("waitingFrame"), QStringLiteral("peopleTabs"),
+                             tr("Who is served: people of the table, or custom orders"));
+    auto* table = new QWidget;
+    auto* column = new QVBoxLayout(table);
+    column->setContentsMargins(0, 0, 0, 0);
     waitingView_ = tableOf(waiting_, QStringLiteral("waitingView"), tr("People of the table"));
     waitingView_->setToolTip(tr("Choose a person: the card fills and pairs are suggested"));
     waitingView_->horizontalHeader()->setSectionResizeMode(WaitingModel::personColumn,
@@ -41,9 +45,22 @@ QWidget* DispensePlace::buildLeft()
     waitingHint_ = hinted({}, QStringLiteral("waitingHint"));
     column->addWidget(waitingHint_);
     column->addWidget(waitingView_, 1);
+    line_ = new LinePanel(messages_);
+    orders_ = new OrdersPanel(messages_);
+    people_->addPage(tr("People"), table);
+    people_->addPage(tr("Line"), line_);
+    people_->addPage(tr("Orders"), orders_);
+    return people_;
+}
 
-    QVBoxLayout* cardColumn = nullptr;
-    auto* cardFrame = framed(QStringLiteral("cardFrame"), tr("Prescription"), cardColumn);
+QWidget* DispensePlace::buildCards()
+{
+    auto* frame = new QFrame;
+    frame->setObjectName(QStringLiteral("cardBox"));
+    auto* whole = new QVBoxLayout(frame);
+    whole->setContentsMargins(0, 0, 0, 0);
+    cards_ = new PagesFrame(QStringLiteral("cardFrame"), QStringLiteral("cardTabs"),
+                            tr("The whole prescription, or the short way for plain readers"));
     card_ = new PrescriptionCard;
     cardScroll_ = new QScrollArea;
     cardScroll_->setObjectName(QStringLiteral("cardScroll"));
@@ -53,22 +70,36 @@ QWidget* DispensePlace::buildLeft()
     cardScroll_->setFocusPolicy(Qt::NoFocus);
     cardScroll_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     cardScroll_->setWidget(card_);
-    cardColumn->addWidget(cardScroll_, 1);
+    reader_ = new ReaderCard;
+    cards_->addPage(tr("Prescription"), cardScroll_);
+    cards_->addPage(tr("Plain reader"), reader_);
     auto* suggestButton = new QPushButton(tr("Suggest pairs"));
     suggestButton->setObjectName(QStringLiteral("suggestButton"));
     suggestButton->setProperty("primary", true);
     suggestButton->setToolTip(tr("Searches the stock for this prescription (Enter in any field)"));
     connect(suggestButton, &QPushButton::clicked, this, &DispensePlace::suggest);
-    cardColumn->addWidget(suggestButton);
+    cards_->layout()->addWidget(suggestButton);
+    connect(cards_, &PagesFrame::pageShown, this, [this](int page) {
+        if (page == 1 && reader_->isEmpty())
+            newReader();
+    });
+    whole->addWidget(cards_);
+    return frame;
+}
 
+QWidget* DispensePlace::buildLeft()
+{
     auto* left = new QSplitter(Qt::Vertical);
     left->setObjectName(QStringLiteral("leftSplitter"));
-    left->addWidget(people);
-    left->addWidget(cardFrame);
+    left->addWidget(buildPeople());
+    left->addWidget(buildCards());
     left->setStretchFactor(0, 1);
     left->setStretchFactor(1, 0);
     left->setSizes({195, 510});
     left->setChildrenCollapsible(false);
+    connect(people_, &PagesFrame::pageShown, left, [left](int page) { // the line needs more room than a card
+        left->setSizes(page == peoplePage ? QList<int>{195, 510} : QList<int>{420, 285});
+    });
     return left;
 }
 
@@ -97,6 +128,10 @@ QWidget* DispensePlace::buildMiddle()
     pairsView_->setSelectionMode(QAbstractItemView::SingleSelection);
     pairsView_->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
     pairsView_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    pairsView_->setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOn); // the height of a pair follows its width
+    pairsView_->setMouseTracking(true);
+    pairsView_->setDragEnabled(true);
+    pairsView_->setDragDropMode(QAbstractItemView::DragOnly);
     pairsView_->setResizeMode(QListView::Adjust);
     pairsView_->viewport()->setAutoFillBackground(false);
     pairsView_->setStyleSheet(QStringLiteral("QListView{background:transparent;}"));
@@ -112,60 +147,16 @@ QWidget* DispensePlace::buildMiddle()
 
 QWidget* DispensePlace::buildRight()
 {
-    QVBoxLayout* column = nullptr;
-    auto* box = framed(QStringLiteral("planeFrame"), {}, column);
-    auto* heading = new QLabel(tr("Power plane"), box);
-    heading->setProperty("role", QStringLiteral("heading"));
-    tableButton_ = new QPushButton(tr("Table"), box);
-    tableButton_->setObjectName(QStringLiteral("planeTableButton"));
-    tableButton_->setCheckable(true);
-    tableButton_->setToolTip(tr("Shows the same values as a table (Ctrl+T)"));
-    auto* top = new QHBoxLayout;
-    top->addWidget(heading);
-    top->addStretch(1);
-    top->addWidget(tableButton_);
-    column->addLayout(top);
-    plot_ = new PlotView;
-    planePages_ = new QStackedWidget;
-    planePages_->addWidget(plot_);
-    auto* twin = tableOf(plane_, QStringLiteral("planeTable"), tr("Power plane as a table"));
-    twin->setToolTip(tr("Powers in dioptres and how many can be given"));
-    twin->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
-    planePages_->addWidget(twin);
-    column->addWidget(planePages_, 1);
-    column->addWidget(
-        hinted(tr("R, L: the person's eyes · disc: pairs · diamond: lenses · cross: none left · "
-                  "open ring: chosen pair. The larger, the more there are."),
-               QStringLiteral("planeLegend")));
-
+    plane_ = new PlanePanel;
+    why_ = new WhyPanel;
     auto* right = new QSplitter(Qt::Vertical);
     right->setObjectName(QStringLiteral("rightSplitter"));
-    right->addWidget(box);
-    right->addWidget(buildWhy());
+    right->addWidget(plane_);
+    right->addWidget(why_);
     right->setStretchFactor(0, 3);
     right->setStretchFactor(1, 2);
     right->setChildrenCollapsible(false);
     return right;
-}
-
-QWidget* DispensePlace::buildWhy()
-{
-    QVBoxLayout* column = nullptr;
-    auto* box = framed(QStringLiteral("whyFrame"), tr("Why this pair"), column);
-    auto* view = tableOf(criteria_, QStringLiteral("criteriaView"), tr("Why: criteria of the chosen pair"));
-    view->setToolTip(tr("Measured values and limits, each with its unit and source"));
-    const int character = view->fontMetrics().averageCharWidth();
-    const std::pair<int, int> widths[] = {{CriteriaModel::nameColumn, 23},
-                                          {CriteriaModel::measuredColumn, 8},
-                                          {CriteriaModel::limitColumn, 7},
-                                          {CriteriaModel::unitColumn, 6},
-                                          {CriteriaModel::bandColumn, 21}};
-    for (const auto& [at, characters] : widths)
-        view->setColumnWidth(at, characters * character);
-    view->horizontalHeader()->setMinimumSectionSize(character * 4);
-    view->horizontalHeader()->setStretchLastSection(true);
-    column->addWidget(view, 1);
-    return box;
 }
 
 } // namespace quarterstep

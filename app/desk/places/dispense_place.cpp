@@ -2,16 +2,21 @@
 #include "app/desk/places/dispense_place.hpp"
 
 #include "app/desk/card/prescription_card.hpp"
+#include "app/desk/card/reader_card.hpp"
 #include "app/desk/commands.hpp"
 #include "app/desk/message_bar.hpp"
-#include "app/desk/models/criteria_model.hpp"
 #include "app/desk/models/pairs_model.hpp"
-#include "app/desk/models/plane_model.hpp"
 #include "app/desk/models/waiting_model.hpp"
 #include "app/desk/places/answer_panel.hpp"
+#include "app/desk/places/desk_papers.hpp"
 #include "app/desk/places/given_before.hpp"
 #include "app/desk/places/hand_over_panel.hpp"
-#include "app/desk/plots/plot_view.hpp"
+#include "app/desk/places/line_panel.hpp"
+#include "app/desk/places/orders_panel.hpp"
+#include "app/desk/places/pages_frame.hpp"
+#include "app/desk/places/plane_panel.hpp"
+#include "app/desk/places/why_panel.hpp"
+#include "app/desk/shown.hpp"
 #include "app/session/wording.hpp"
 
 #include <QAction>
@@ -19,9 +24,9 @@
 #include <QFileInfo>
 #include <QLabel>
 #include <QListView>
-#include <QPushButton>
+#include <QScrollArea>
+#include <QShortcut>
 #include <QSplitter>
-#include <QStackedWidget>
 #include <QTableView>
 #include <QTimer>
 #include <QVBoxLayout>
@@ -36,7 +41,7 @@ constexpr auto columnWidths = {342, 548, 456};
 
 DispensePlace::DispensePlace(MessageBar& messages, QWidget* parent)
     : QWidget(parent), messages_(messages), waiting_(new WaitingModel(this)), pairs_(new PairsModel(this)),
-      criteria_(new CriteriaModel(this)), plane_(new PlaneModel(this))
+      papers_(new PaperWorker(this))
 {
     setObjectName(QStringLiteral("dispensePlace"));
     auto* columns = new QSplitter(Qt::Horizontal, this);
@@ -50,7 +55,14 @@ DispensePlace::DispensePlace(MessageBar& messages, QWidget* parent)
     columns->setChildrenCollapsible(false);
     auto* whole = new QVBoxLayout(this);
     whole->setContentsMargins(0, 0, 0, 0);
-    whole->addWidget(columns);
+    auto* scroll = new QScrollArea(this); // large text on a small screen: everything can still be reached
+    scroll->setObjectName(QStringLiteral("dispenseScroll"));
+    scroll->viewport()->setObjectName(QStringLiteral("cardViewport"));
+    scroll->setWidgetResizable(true);
+    scroll->setFrameShape(QFrame::NoFrame);
+    scroll->setFocusPolicy(Qt::NoFocus);
+    scroll->setWidget(columns);
+    whole->addWidget(scroll);
     connectParts();
     fitCard();
     forgetAnswer();
@@ -71,15 +83,54 @@ void DispensePlace::connectParts()
     look->start(everyMs);
     connect(card_, &PrescriptionCard::suggestWanted, this, &DispensePlace::suggest);
     connect(card_, &PrescriptionCard::edited, this, &DispensePlace::forgetAnswer);
+    connect(reader_, &ReaderCard::suggestWanted, this, &DispensePlace::suggest);
+    connect(reader_, &ReaderCard::edited, this, &DispensePlace::forgetAnswer);
     connect(answerPanel_, &AnswerPanel::answerChosen, this, &DispensePlace::showAnswer);
-    connect(handOver_, &HandOverPanel::changed, this, &DispensePlace::judgeHandOver);
-    connect(handOver_->handOverAction(), &QAction::triggered, this, &DispensePlace::giveChosen);
-    connect(handOver_->undoAction(), &QAction::triggered, this, &DispensePlace::takeBackLast);
-    connect(tableButton_, &QPushButton::toggled, planePages_, [this](bool on) { showPlaneTable(on); });
     connect(pairsView_->selectionModel(), &QItemSelectionModel::currentChanged, this,
             [this](const QModelIndex& current) { showPair(current.row()); });
+    connect(pairsView_, &QListView::entered, this,
+            [this](const QModelIndex& index) { plane_->pointAt(index.row()); });
+    connect(pairsView_, &QListView::viewportEntered, this, [this] { plane_->pointAt(-1); });
+    connect(plane_, &PlanePanel::pairPointedAt, pairs_, &PairsModel::pointAt);
+    connect(plane_, &PlanePanel::pairChosen, this,
+            [this](int row) { pairsView_->setCurrentIndex(pairs_->index(row, 0)); });
     connect(waitingView_->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
             [this](const QModelIndex& current) { takeRow(current.row()); });
+    connect(orders_, &OrdersPanel::moved, this,
+            [this](const QString& person, const QString& entry, const QString& words) {
+                given_.push_back({entry.toStdString(), person.toStdString(), words});
+                refreshAfterMove(person.toStdString());
+            });
+    connect(papers_, &PaperWorker::drawn, this, [this](const QString& words, const QString& code) {
+        code.isEmpty() ? messages_.showDone(words) : messages_.showError(words, code);
+    });
+    connectHandOver();
+    connectLine();
+    addKey(Qt::CTRL | Qt::Key_R, &DispensePlace::newReader);
+    addKey(Qt::CTRL | Qt::Key_Down, &DispensePlace::nextPair);
+    addKey(Qt::CTRL | Qt::Key_Up, &DispensePlace::previousPair);
+    addKey(Qt::CTRL | Qt::Key_F, &DispensePlace::findOrder);
+}
+
+void DispensePlace::connectHandOver()
+{
+    connect(handOver_, &HandOverPanel::changed, this, &DispensePlace::judgeTrial);
+    const std::pair<QAction*, void (DispensePlace::*)()> commands[] = {
+        {handOver_->handOverAction(), &DispensePlace::giveChosen},
+        {handOver_->handOverAndPrintAction(), &DispensePlace::giveAndPrint},
+        {handOver_->undoAction(), &DispensePlace::takeBackLast},
+        {handOver_->noteAction(), &DispensePlace::printNote},
+        {handOver_->letterAction(), &DispensePlace::writeLetter},
+        {handOver_->orderAction(), &DispensePlace::orderCustom},
+        {handOver_->withoutAction(), &DispensePlace::goesWithout}};
+    for (const auto& [action, run] : commands)
+        connect(action, &QAction::triggered, this, run);
+}
+
+void DispensePlace::addKey(const QKeySequence& keys, void (DispensePlace::*run)())
+{
+    const auto* shortcut = new QShortcut(keys, this);
+    connect(shortcut, &QShortcut::activated, this, run);
 }
 
 /// What another station or program handed over is gone here within a second: the ledger is asked twice a
@@ -101,6 +152,9 @@ void DispensePlace::take(Camp* camp)
 {
     camp_ = camp;
     given_.clear();
+    record_.reset();
+    orders_->take(camp);
+    line_->take(camp);
     waiting_->setRows({});
     card_->clear();
     forgetAnswer();
@@ -128,6 +182,8 @@ void DispensePlace::refresh()
     } else {
         showPlane(nullptr);
     }
+    orders_->refresh();
+    line_->stockMoved();
     judgeHandOver();
 }
 
@@ -163,6 +219,7 @@ void DispensePlace::takeRow(int row)
     if (row < 0)
         return;
     const auto& chosen = waiting_->rowAt(row);
+    cards_->setPage(0);
     if (chosen.record) {
         card_->load(*chosen.record);
         suggest();
@@ -182,20 +239,46 @@ void DispensePlace::newPerson()
     waitingView_->clearSelection();
     waitingView_->setCurrentIndex({});
     messages_.dismiss();
+    cards_->setPage(0);
     card_->clear();
     forgetAnswer();
+}
+
+void DispensePlace::newReader()
+{
+    if (!camp_)
+        return;
+    waitingView_->clearSelection();
+    waitingView_->setCurrentIndex({});
+    messages_.dismiss();
+    cards_->setPage(1);
+    reader_->clear(QString::fromStdString(freeCode()));
+    forgetAnswer();
+}
+
+/// A code that this ledger does not know yet: day and number. Served twice, a person without a card gets two.
+std::string DispensePlace::freeCode() const
+{
+    const auto day = QDate::currentDate().toString(QStringLiteral("MMdd"));
+    for (int number = 1;; ++number) {
+        const auto code = QStringLiteral("RD-%1-%2").arg(day).arg(number).toStdString();
+        if (!camp_->hasLedger() || camp_->ledger().entriesOfPerson(code).empty())
+            return code;
+    }
 }
 
 void DispensePlace::suggest()
 {
     forgetAnswer();
     messages_.dismiss();
-    record_ = card_->read();
+    record_ = cards_->page() == 1 ? reader_->read() : card_->read();
     if (!record_ || !camp_)
         return;
     runCommand(messages_, [this] {
         MatchOptions options;
+        options.profile = shownNow().profile;
         options.candidates.index = &camp_->index();
+        options.details = true; // chances are shown beside each pair
         answers_ = recommend(*record_, camp_->stock(), camp_->rules(), options);
         answerPanel_->show(answers_);
     });
@@ -207,7 +290,7 @@ void DispensePlace::forgetAnswer()
     shownAnswer_ = 0;
     handedOver_ = false;
     pairs_->clear();
-    criteria_->clear();
+    why_->clear();
     handOver_->reset();
     answerPanel_->clear(camp_ ? tr("Choose a person or type a prescription; Enter suggests pairs.")
                               : QString());
@@ -250,15 +333,50 @@ void DispensePlace::tellEmptyList()
     pairsView_->setVisible(!empty);
 }
 
+const Candidate* DispensePlace::chosen() const
+{
+    return pairs_->candidateAt(pairsView_->currentIndex().row());
+}
+
 void DispensePlace::showPair(int row)
 {
     const auto* candidate = pairs_->candidateAt(row);
-    if (candidate)
-        criteria_->show(candidate->fit);
-    else
-        criteria_->clear();
+    if (candidate && answer()) {
+        std::vector<const Candidate*> list;
+        for (int at = 0; at < pairs_->rowCount(); ++at)
+            list.push_back(pairs_->candidateAt(at));
+        const auto& rules = camp_->rules();
+        why_->show({answer(), camp_->stock(), rules.find(answer()->profile), &rules.settings}, *candidate,
+                   list);
+    } else {
+        why_->clear();
+    }
     showPlane(candidate);
     judgeHandOver();
+}
+
+/// Another pair in the list, from wherever the cursor is.
+void DispensePlace::nextPair()
+{
+    if (const int row = pairsView_->currentIndex().row() + 1; row < pairs_->rowCount())
+        pairsView_->setCurrentIndex(pairs_->index(row, 0));
+}
+
+void DispensePlace::previousPair()
+{
+    if (const int row = pairsView_->currentIndex().row() - 1; row >= 0)
+        pairsView_->setCurrentIndex(pairs_->index(row, 0));
+}
+
+void DispensePlace::showPeoplePage(PeoplePage page)
+{
+    people_->setPage(page);
+}
+
+void DispensePlace::findOrder()
+{
+    people_->setPage(ordersPage);
+    orders_->find();
 }
 
 void DispensePlace::showPlane(const Candidate* chosen)
@@ -268,25 +386,19 @@ void DispensePlace::showPlane(const Candidate* chosen)
         picture = planeOf(*answer(), camp_->stock(), camp_->rules().find(answer()->profile), chosen);
     else if (camp_)
         picture = planeOfStock(camp_->stock());
-    plot_->show(picture);
     plane_->show(picture);
-}
-
-void DispensePlace::showPlaneTable(bool on)
-{
-    planePages_->setCurrentIndex(on ? 1 : 0);
-    tableButton_->setText(on ? tr("Picture") : tr("Table"));
 }
 
 void DispensePlace::togglePlaneTable()
 {
-    tableButton_->toggle();
+    plane_->toggleTable();
 }
 
 void DispensePlace::restyle()
 {
     fitCard();
-    plot_->restyle();
+    plane_->restyle();
+    why_->restyle();
     pairsView_->doItemsLayout();
 }
 

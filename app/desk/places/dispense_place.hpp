@@ -3,31 +3,34 @@
 // rule: what fits is the recommendation's word, what may be given is the session's.
 #pragma once
 
-#include "app/desk/plots/plot_data.hpp"
+#include "app/desk/places/hand_over_panel.hpp"
+#include "app/paper/content/paper.hpp"
 #include "app/session/hand_over.hpp"
 
 #include <QWidget>
 
+class QKeySequence;
 class QLabel;
 class QListView;
-class QPushButton;
 class QScrollArea;
 class QSplitter;
-class QStackedWidget;
 class QTableView;
 
 namespace quarterstep
 {
 
 class AnswerPanel;
-class CriteriaModel;
-class HandOverPanel;
+class LinePanel;
 class MessageBar;
+class OrdersPanel;
+class PagesFrame;
 class PairsModel;
-class PlaneModel;
-class PlotView;
+class PaperWorker;
+class PlanePanel;
 class PrescriptionCard;
+class ReaderCard;
 class WaitingModel;
+class WhyPanel;
 
 class DispensePlace final : public QWidget
 {
@@ -48,19 +51,34 @@ class DispensePlace final : public QWidget
     /// code.
     bool choosePerson(const std::string& code);
     void restyle();
+    /// The printer for notes, letters and orders; empty: PDF files in the camp folder.
+    void setPrinter(const QString& name) { printer_ = name; }
+    [[nodiscard]] PrescriptionCard& card() { return *card_; }
+
+    /// Pages of the upper left part.
+    enum PeoplePage { peoplePage, linePage, ordersPage };
+    void showPeoplePage(PeoplePage page);
+    [[nodiscard]] WhyPanel& why() { return *why_; }
 
   public Q_SLOTS:
     void newPerson();
+    /// The short way for a plain reader.
+    void newReader();
     void suggest();
     void giveChosen();
+    void giveAndPrint();
     void takeBackLast();
+    void printNote();
+    void writeLetter();
+    void orderCustom();
+    void goesWithout();
     void togglePlaneTable();
 
   Q_SIGNALS:
     void campChanged();
 
   private:
-    /// A hand-over of this window, for taking back.
+    /// Something entered at this window, for taking back.
     struct Given {
         std::string entry;
         std::string person;
@@ -68,24 +86,41 @@ class DispensePlace final : public QWidget
     };
 
     QWidget* buildLeft();
+    QWidget* buildPeople();
+    QWidget* buildCards();
     QWidget* buildMiddle();
     QWidget* buildRight();
-    QWidget* buildWhy();
     void fitCard();
-    void showPlaneTable(bool on);
     void connectParts();
+    void connectHandOver();
+    void connectLine();
+    void allArrive();
+    void cardArrives();
+    void offerChosen();
+    void showFromLine(const std::string& person, Purpose purpose, const std::vector<Part>& parts);
+    void addKey(const QKeySequence& keys, void (DispensePlace::*run)());
+    void nextPair();
+    void previousPair();
+    void findOrder();
     void takeRow(int row);
     void showAnswer(int index);
     void showPair(int row);
     void showPlane(const Candidate* chosen);
     void forgetAnswer();
     void judgeHandOver();
+    void judgeTrial();
     void tellEmptyList();
     void refreshAfterMove(const std::string& person);
     void lookAgain();
+    void print(PaperKind kind);
+    void post(Entry entry, const QString& done);
+    [[nodiscard]] std::string freeCode() const;
     [[nodiscard]] const Recommendation* answer() const;
+    [[nodiscard]] const Candidate* chosen() const;
     [[nodiscard]] HandOver handOverOf(const Candidate& candidate);
     [[nodiscard]] QString toldAfter(const Entry& entry, const Candidate& given) const;
+    [[nodiscard]] std::optional<Given> toTakeBack() const;
+    [[nodiscard]] HandOverPanel::Ready readyNow() const;
 
     MessageBar& messages_;
     Camp* camp_ = nullptr;
@@ -94,20 +129,24 @@ class DispensePlace final : public QWidget
     std::size_t shownAnswer_ = 0;
     std::vector<Given> given_;
     bool handedOver_ = false; ///< the answer shown has been acted on
+    QString printer_;
 
     WaitingModel* waiting_;
     PairsModel* pairs_;
-    CriteriaModel* criteria_;
-    PlaneModel* plane_;
+    PaperWorker* papers_;
     PrescriptionCard* card_ = nullptr;
+    ReaderCard* reader_ = nullptr;
     AnswerPanel* answerPanel_ = nullptr;
     HandOverPanel* handOver_ = nullptr;
-    PlotView* plot_ = nullptr;
+    PlanePanel* plane_ = nullptr;
+    WhyPanel* why_ = nullptr;
+    LinePanel* line_ = nullptr;
+    OrdersPanel* orders_ = nullptr;
+    PagesFrame* people_ = nullptr;
+    PagesFrame* cards_ = nullptr;
     QScrollArea* cardScroll_ = nullptr;
     QTableView* waitingView_ = nullptr;
     QListView* pairsView_ = nullptr;
-    QStackedWidget* planePages_ = nullptr;
-    QPushButton* tableButton_ = nullptr;
     QLabel* waitingHint_ = nullptr;
     QLabel* pairsHint_ = nullptr;
 };

@@ -14,17 +14,27 @@ namespace quarterstep
 {
 
 HandOverPanel::HandOverPanel(QWidget* parent)
-    : QFrame(parent), handOver_(new QAction(tr("Hand over"), this)),
-      undo_(new QAction(tr("Take back"), this)), trialRow_(new QWidget(this)), reasonRow_(new QWidget(this)),
-      complaint_(new QLabel(this)), objections_(new QLabel(this))
+    : QFrame(parent),
+      handOver_(made(tr("Hand over"),
+                     tr("Gives the chosen pair to this person and counts it down (Ctrl+Return)"),
+                     {QKeySequence(Qt::CTRL | Qt::Key_Return), QKeySequence(Qt::CTRL | Qt::Key_Enter)})),
+      handOverAndPrint_(made(tr("Hand over, print"), tr("Hands over and prints the note (Ctrl+Shift+Return)"),
+                             {QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_Return),
+                              QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_Enter)})),
+      undo_(made(tr("Take back"), tr("Takes back what was entered last for this person today (Ctrl+Z)"),
+                 {QKeySequence(QKeySequence::Undo)})),
+      note_(made(tr("Note"), tr("Prints what this person takes home (Ctrl+P)"),
+                 {QKeySequence(QKeySequence::Print)})),
+      letter_(made(tr("Letter"), tr("Enters the referral and prints the letter to the clinic (Ctrl+Shift+L)"),
+                   {QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_L)})),
+      order_(made(tr("Order"), tr("Enters a custom order and prints it for the laboratory (Ctrl+Shift+O)"),
+                  {QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_O)})),
+      without_(made(tr("Without"), tr("Enters that this person goes without a pair, and why (Ctrl+Shift+W)"),
+                    {QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_W)})),
+      trialRow_(new QWidget(this)), reasonRow_(new QWidget(this)), complaint_(new QLabel(this)),
+      objections_(new QLabel(this))
 {
     setObjectName(QStringLiteral("handOverFrame"));
-    handOver_->setShortcuts(
-        {QKeySequence(Qt::CTRL | Qt::Key_Return), QKeySequence(Qt::CTRL | Qt::Key_Enter)});
-    handOver_->setToolTip(tr("Gives the chosen pair to this person and counts it down (Ctrl+Return)"));
-    undo_->setShortcut(QKeySequence::Undo);
-    undo_->setToolTip(tr("Takes back the last hand-over of this window (Ctrl+Z)"));
-    addActions({handOver_, undo_});
     auto* grid = new QGridLayout(this);
     grid->setContentsMargins(12, 8, 12, 8);
     grid->setVerticalSpacing(4);
@@ -33,13 +43,22 @@ HandOverPanel::HandOverPanel(QWidget* parent)
     buildCommands(*grid);
     askTrial(false, false);
     showObjections({}, false);
-    setReady(false, false);
+    setReady({});
+}
+
+QAction* HandOverPanel::made(const QString& text, const QString& tooltip, const QList<QKeySequence>& keys)
+{
+    auto* action = new QAction(text, this);
+    action->setToolTip(tooltip);
+    action->setShortcuts(keys);
+    addAction(action);
+    return action;
 }
 
 void HandOverPanel::buildChecks(QGridLayout& grid)
 {
     const std::tuple<QString, QString, QString> rows[] = {
-        {QStringLiteral("focimeterCheck"), tr("Power read by focimeter"),
+        {QStringLiteral("focimeterCheck"), tr("Power by focimeter"),
          tr("The power of this very pair was read")},
         {QStringLiteral("fitCheck"), tr("Fit on the face"),
          tr("Sits well at nose and ears, pupils behind the centres")},
@@ -86,6 +105,13 @@ void HandOverPanel::buildFields(QGridLayout& grid)
 
 void HandOverPanel::buildCommands(QGridLayout& grid)
 {
+    auto* others = new QHBoxLayout;
+    const std::pair<QAction*, QString> beside[] = {{note_, QStringLiteral("noteButton")},
+                                                   {letter_, QStringLiteral("letterButton")},
+                                                   {order_, QStringLiteral("orderButton")},
+                                                   {without_, QStringLiteral("withoutButton")}};
+    for (const auto& [action, name] : beside)
+        others->addWidget(button(action, name));
     auto* commands = new QHBoxLayout;
     actor_ = field(*commands, QStringLiteral("initialsEdit"), tr("Your initials"),
                    tr("Who hands over; kept with the entry, may stay empty"));
@@ -96,6 +122,7 @@ void HandOverPanel::buildCommands(QGridLayout& grid)
     auto* give = button(handOver_, QStringLiteral("handOverButton"));
     give->setProperty("primary", true);
     commands->addWidget(give);
+    grid.addLayout(others, grid.rowCount(), 0, 1, 2);
     grid.addLayout(commands, grid.rowCount(), 0, 1, 2);
 }
 
@@ -156,10 +183,20 @@ void HandOverPanel::showObjections(const QString& text, bool reasonHelps)
     reasonRow_->setVisible(reasonHelps);
 }
 
-void HandOverPanel::setReady(bool handOver, bool undo)
+void HandOverPanel::setReady(const Ready& ready)
 {
-    handOver_->setEnabled(handOver);
-    undo_->setEnabled(undo);
+    handOver_->setEnabled(ready.handOver);
+    handOverAndPrint_->setEnabled(ready.handOver);
+    undo_->setEnabled(ready.undo);
+    note_->setEnabled(ready.note);
+    letter_->setEnabled(ready.letter);
+    order_->setEnabled(ready.order);
+    without_->setEnabled(ready.without);
+}
+
+void HandOverPanel::setUnequal(bool unequal)
+{
+    checks_[0]->setText(unequal ? tr("Each eye by focimeter") : tr("Power by focimeter"));
 }
 
 HandOverChecks HandOverPanel::checks() const

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What was checked before the person goes, the acuity with a pair on trial, a reason where one is asked for,
-// and the two commands: hand over, and take the last hand-over back.
+// and the commands that end a person's turn: hand over, with or without the note; letter; custom order; goes
+// without; and take the last one back.
 #pragma once
 
 #include "app/session/hand_over.hpp"
@@ -31,7 +32,18 @@ class HandOverPanel final : public QFrame
     void askTrial(bool wanted, bool near);
     /// Why the pair cannot be handed over as it is; empty text = it can.
     void showObjections(const QString& text, bool reasonHelps);
-    void setReady(bool handOver, bool undo);
+    /// Which commands can be given now.
+    struct Ready {
+        bool handOver = false;
+        bool undo = false;
+        bool note = false;
+        bool letter = false;
+        bool order = false;
+        bool without = false;
+    };
+    void setReady(const Ready& ready);
+    /// An unequal pair asks for the focimeter at each eye.
+    void setUnequal(bool unequal);
 
     [[nodiscard]] HandOverChecks checks() const;
     [[nodiscard]] std::string reason() const;
@@ -40,7 +52,12 @@ class HandOverPanel final : public QFrame
     [[nodiscard]] std::optional<TrialAcuity> trial(const PerEye<EyeRecord>& eyes);
 
     [[nodiscard]] QAction* handOverAction() const { return handOver_; }
+    [[nodiscard]] QAction* handOverAndPrintAction() const { return handOverAndPrint_; }
     [[nodiscard]] QAction* undoAction() const { return undo_; }
+    [[nodiscard]] QAction* noteAction() const { return note_; }
+    [[nodiscard]] QAction* letterAction() const { return letter_; }
+    [[nodiscard]] QAction* orderAction() const { return order_; }
+    [[nodiscard]] QAction* withoutAction() const { return without_; }
 
   Q_SIGNALS:
     void changed();
@@ -52,8 +69,15 @@ class HandOverPanel final : public QFrame
     QLineEdit* field(QHBoxLayout& row, const QString& name, const QString& label, const QString& tooltip);
     QPushButton* button(QAction* action, const QString& name);
 
+    QAction* made(const QString& text, const QString& tooltip, const QList<QKeySequence>& keys);
+
     QAction* handOver_;
+    QAction* handOverAndPrint_;
     QAction* undo_;
+    QAction* note_;
+    QAction* letter_;
+    QAction* order_;
+    QAction* without_;
     std::vector<QCheckBox*> checks_;
     QWidget* trialRow_;
     QWidget* reasonRow_;

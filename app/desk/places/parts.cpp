@@ -14,6 +14,7 @@ QFrame* framed(const QString& name, const QString& title, QVBoxLayout*& column)
 {
     auto* box = new QFrame;
     box->setObjectName(name);
+    box->setProperty("panel", true);
     column = new QVBoxLayout(box);
     column->setContentsMargins(12, 8, 12, 8);
     column->setSpacing(4);

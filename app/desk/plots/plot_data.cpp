@@ -12,6 +12,7 @@ namespace quarterstep
 namespace
 {
 constexpr double around = 2.0;      ///< D shown on either side of the needs
+constexpr double letterShare = 0.1; ///< of the width shown: as far apart as two letters stand clear
 constexpr double sameEyes = 0.0625; ///< D: nearer than this the two eyes share a mark
 
 double astigmatism(const PowerVector& vector)
@@ -56,7 +57,7 @@ std::vector<PlaneEye> eyesOf(const Need& need)
     for (const auto eye : bothEyes)
         if (need.eyes.of(eye).seeing)
             eyes.push_back(
-                {pointOf(toPowerVector(need.eyes.of(eye).power)), eye == Eye::right, eye == Eye::left});
+                {pointOf(toPowerVector(need.eyes.of(eye).power)), {}, eye == Eye::right, eye == Eye::left});
     const bool together =
         eyes.size() == 2 && std::hypot(eyes[0].at.mean - eyes[1].at.mean,
                                        eyes[0].at.astigmatism - eyes[1].at.astigmatism) < sameEyes;
@@ -80,6 +81,40 @@ std::optional<double> valueOf(const std::optional<Limit>& limit)
     return limit ? std::optional(limit->value) : std::nullopt;
 }
 
+/// Letters stand at their eyes, or are pushed apart to `apart` (D) along the line through both.
+void placeLetters(std::vector<PlaneEye>& eyes, double apart)
+{
+    for (auto& eye : eyes)
+        eye.letter = eye.at;
+    if (eyes.size() != 2)
+        return;
+    auto& first = eyes[0];
+    auto& second = eyes[1];
+    const double across = second.at.mean - first.at.mean;
+    const double up = second.at.astigmatism - first.at.astigmatism;
+    const double distance = std::hypot(across, up);
+    if (distance >= apart || distance == 0.0)
+        return;
+    const double push = (apart - distance) / 2.0 / distance;
+    first.letter = {first.at.mean - across * push, first.at.astigmatism - up * push};
+    second.letter = {second.at.mean + across * push, second.at.astigmatism + up * push};
+}
+
+void addPairs(const Recommendation& recommendation, PlotData& data)
+{
+    const auto add = [&data](const Candidate& candidate, bool ranked) {
+        PlanePair pair{static_cast<int>(data.pairs.size()), ranked, {}};
+        for (const auto eye : bothEyes)
+            if (const auto& fit = candidate.fit.eyes.of(eye))
+                pair.eyes.push_back(choiceOf(eye, *fit));
+        data.pairs.push_back(std::move(pair));
+    };
+    for (const auto& candidate : recommendation.candidates.ranked)
+        add(candidate, true);
+    for (const auto& candidate : recommendation.candidates.misses)
+        add(candidate, false);
+}
+
 void zoomTo(PlotData& data)
 {
     if (data.eyes.empty())
@@ -91,8 +126,9 @@ void zoomTo(PlotData& data)
         mean.most = std::max(mean.most, eye.at.mean);
         top = std::max(top, eye.at.astigmatism);
     }
+    placeLetters(data.eyes, (mean.most - mean.least + 2.0 * around) * letterShare);
     data.mean = {mean.least - around, mean.most + around};
-    data.astigmatism = {-1.25, top + 1.0};
+    data.astigmatism = {data.eyes.size() > 1 ? -1.6 : -1.25, top + 1.0}; // two eyes have two lines of words
 }
 } // namespace
 
@@ -111,8 +147,25 @@ PlotData planeOf(const Recommendation& recommendation, std::span<const StockLine
         for (const auto eye : bothEyes)
             if (const auto& fit = chosen->fit.eyes.of(eye))
                 data.choice.push_back(choiceOf(eye, *fit));
+    addPairs(recommendation, data);
     zoomTo(data);
     return data;
+}
+
+int pairNear(const PlotData& data, const PlanePoint& point, double reach)
+{
+    int row = -1;
+    double nearest = reach;
+    for (const auto& pair : data.pairs)
+        for (const auto& eye : pair.eyes) {
+            const double distance =
+                std::hypot(eye.at.mean - point.mean, eye.at.astigmatism - point.astigmatism);
+            if (distance < nearest || (row < 0 && distance <= nearest)) {
+                nearest = distance;
+                row = pair.row;
+            }
+        }
+    return row;
 }
 
 PlotData planeOfStock(std::span<const StockLine> stock)

@@ -18,6 +18,7 @@ struct PlanePoint {
 
 struct PlaneEye {
     PlanePoint at;
+    PlanePoint letter;  ///< where its letter stands: beside `at` where the two letters would cover each other
     bool right = false; ///< which letters stand in the mark: one, or both where the eyes need the same
     bool left = false;
 };
@@ -39,8 +40,16 @@ struct PlaneChoice {
     double blur = 0.0;
 };
 
+/// A pair of the list, by its row there: first what ranks, then what falls outside a limit.
+struct PlanePair {
+    int row = 0;
+    bool ranked = false;
+    std::vector<PlaneChoice> eyes;
+};
+
 struct PlotData {
     std::vector<PlaneEye> eyes;
+    std::vector<PlanePair> pairs;
     std::vector<PlaneMark> stock; ///< by kind, mean, astigmatism
     std::vector<PlaneChoice> choice;
     std::optional<double> fitsRing;  ///< radius in dioptres, from the profile's blur limit
@@ -52,6 +61,10 @@ struct PlotData {
 /// The picture for one answer. `chosen` may be null. Without a need only the stock is shown.
 [[nodiscard]] PlotData planeOf(const Recommendation& recommendation, std::span<const StockLine> stock,
                                const Profile* profile, const Candidate* chosen);
+
+/// The row of the pair that stands nearest to a point and not farther than `reach` (D) from it; -1 for none.
+/// Of pairs at one place the first.
+[[nodiscard]] int pairNear(const PlotData& data, const PlanePoint& point, double reach);
 
 /// Stock alone, before anybody was asked about.
 [[nodiscard]] PlotData planeOfStock(std::span<const StockLine> stock);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desk/plots/plot_view.hpp"
 
+#include "app/desk/plots/plane_marks.hpp"
 #include "app/desk/words.hpp"
 #include "app/session/wording.hpp"
 
@@ -27,76 +28,6 @@ class DioptreTicker final : public QCPAxisTickerFixed
     int getSubTickCount(double) override { return 1; }
 };
 
-/// Canvas of one mark, drawn about its middle.
-template <class Draw>
-QPixmap markOf(double radius, double ratio, Draw draw)
-{
-    const int side = static_cast<int>(std::ceil(radius * 2.0 + 4.0));
-    QPixmap pixmap(static_cast<int>(side * ratio), static_cast<int>(side * ratio));
-    pixmap.setDevicePixelRatio(ratio);
-    pixmap.fill(Qt::transparent);
-    QPainter painter(&pixmap);
-    painter.setRenderHint(QPainter::Antialiasing);
-    painter.translate(side / 2.0, side / 2.0);
-    draw(painter, radius);
-    return pixmap;
-}
-
-QPixmap stockMark(PlaneMarkKind kind, bool any, double radius, double ratio, const Colours& colours)
-{
-    return markOf(radius, ratio, [&](QPainter& painter, double r) {
-        painter.setPen(QPen(colours.muted, any ? 1.2 : 1.6));
-        auto fill = colours.muted;
-        fill.setAlphaF(0.45F);
-        painter.setBrush(any && kind == PlaneMarkKind::readyMade ? QBrush(fill) : QBrush(Qt::NoBrush));
-        if (!any) {
-            painter.drawLine(QPointF(-r, -r) * 0.7, QPointF(r, r) * 0.7);
-            painter.drawLine(QPointF(-r, r) * 0.7, QPointF(r, -r) * 0.7);
-        } else if (kind == PlaneMarkKind::readyMade) {
-            painter.drawEllipse(QPointF(0, 0), r, r);
-        } else {
-            painter.drawPolygon(QPolygonF{QPointF(0, -r * 1.2), QPointF(r * 1.2, 0), QPointF(0, r * 1.2),
-                                          QPointF(-r * 1.2, 0)});
-        }
-    });
-}
-
-QPixmap eyeMark(const PlaneEye& eye, double ratio, const Colours& colours, QFont font)
-{
-    const bool both = eye.right && eye.left;
-    font.setBold(true);
-    const auto text = both ? QStringLiteral("RL") : eye.right ? QStringLiteral("R") : QStringLiteral("L");
-    const double radius = QFontMetricsF(font).height() * (both ? 0.85 : 0.72);
-    return markOf(radius, ratio, [&](QPainter& painter, double r) {
-        painter.setPen(QPen(colours.base, 1.5));
-        painter.setBrush(colours.accent);
-        const QRectF box(-r, -r, 2 * r, 2 * r);
-        if (eye.left && !both)
-            painter.drawRoundedRect(box.adjusted(1.5, 1.5, -1.5, -1.5), 4, 4);
-        else
-            painter.drawEllipse(box);
-        painter.setFont(font);
-        painter.setPen(colours.accentText);
-        painter.drawText(box, Qt::AlignCenter, text);
-    });
-}
-
-QPixmap choiceMark(double ratio, const Colours& colours)
-{
-    return markOf(12.0, ratio, [&](QPainter& painter, double r) {
-        painter.setBrush(Qt::NoBrush);
-        painter.setPen(QPen(colours.base, 5));
-        painter.drawEllipse(QPointF(0, 0), r - 1.0, r - 1.0);
-        painter.setPen(QPen(colours.caution, 2.6));
-        painter.drawEllipse(QPointF(0, 0), r - 1.0, r - 1.0);
-    });
-}
-
-/// Five sizes, so that a thousand marks share five pictures.
-double radiusFor(int available)
-{
-    return 3.5 + 1.7 * std::min(4.0, std::floor(std::log2(1.0 + available)));
-}
 } // namespace
 
 PlotView::PlotView(QWidget* parent) : QWidget(parent), plot_(new QCustomPlot(this))
@@ -115,15 +46,36 @@ PlotView::PlotView(QWidget* parent) : QWidget(parent), plot_(new QCustomPlot(thi
         axis->setTicker(QSharedPointer<QCPAxisTicker>(new DioptreTicker));
     connect(plot_, &QCustomPlot::afterLayout, this, &PlotView::keepScale);
     connect(plot_, &QCustomPlot::mouseMove, this, [this](QMouseEvent* event) { tellAbout(event->pos()); });
+    connect(plot_, &QCustomPlot::mousePress, this, [this](QMouseEvent* event) {
+        if (const int row = rowAt(event->pos()); row >= 0)
+            Q_EMIT pairChosen(row);
+    });
     restyle();
 }
 
 void PlotView::show(const PlotData& picture)
 {
     picture_ = picture;
+    pointed_ = -1;
     plot_->xAxis->setRange(picture_.mean.least, picture_.mean.most);
     plot_->yAxis->setRange(picture_.astigmatism.least, picture_.astigmatism.most);
     draw();
+}
+
+/// Only the ring of the pair pointed at changes.
+void PlotView::pointAt(int row)
+{
+    if (row == pointed_)
+        return;
+    pointed_ = row;
+    draw();
+}
+
+int PlotView::rowAt(QPoint place) const
+{
+    const PlanePoint point{plot_->xAxis->pixelToCoord(place.x()), plot_->yAxis->pixelToCoord(place.y())};
+    const double perPixel = plot_->xAxis->range().size() / std::max(1, plot_->axisRect()->width());
+    return pairNear(picture_, point, reach * perPixel);
 }
 
 void PlotView::restyle()
@@ -169,7 +121,9 @@ void PlotView::draw()
     plot_->clearGraphs();
     drawRings();
     drawStock();
+    drawPairs();
     drawChoice();
+    drawBlurs();
     drawEyes();
     plot_->replot(QCustomPlot::rpQueuedReplot);
 }
@@ -212,13 +166,15 @@ void PlotView::drawRings()
     }
     if (picture_.eyes.empty())
         return;
-    const auto& first = picture_.eyes.front().at;
+    QStringList words; // above the larger ring, clear of the letters in the smaller one
     if (picture_.fitsRing)
-        word({first.mean, first.astigmatism + *picture_.fitsRing},
-             tr("fits %1").arg(ltr(DeskWords::size(*picture_.fitsRing))), Qt::AlignHCenter | Qt::AlignTop);
+        words << tr("fits %1").arg(ltr(DeskWords::size(*picture_.fitsRing)));
     if (picture_.trialRing)
-        word({first.mean, first.astigmatism + *picture_.trialRing},
-             tr("on trial %1").arg(ltr(DeskWords::size(*picture_.trialRing))),
+        words << tr("on trial %1").arg(ltr(DeskWords::size(*picture_.trialRing)));
+    const auto& first = picture_.eyes.front().at;
+    const double radius = picture_.trialRing.value_or(picture_.fitsRing.value_or(0.0));
+    if (!words.isEmpty())
+        word({first.mean, first.astigmatism + radius}, words.join(QStringLiteral(" · ")),
              Qt::AlignHCenter | Qt::AlignBottom);
 }
 
@@ -243,41 +199,86 @@ void PlotView::drawStock()
     }
 }
 
-/// A line from each eye to what the pair gives it, and under its rings the blur that is left.
+/// A dot on each pair that ranks, and a broken ring round the one pointed at.
+void PlotView::drawPairs()
+{
+    QCPGraph* dots = nullptr;
+    for (const auto& pair : picture_.pairs) {
+        if (pair.ranked && !dots)
+            dots = marks(rankedMark(devicePixelRatioF(), colours_));
+        for (const auto& eye : pair.eyes) {
+            if (pair.ranked)
+                dots->addData(eye.at.mean, eye.at.astigmatism);
+            if (pair.row == pointed_)
+                marks(choiceMark(devicePixelRatioF(), colours_, true))
+                    ->addData(eye.at.mean, eye.at.astigmatism);
+        }
+    }
+}
+
+void PlotView::line(const PlanePoint& from, const PlanePoint& to, const QPen& pen)
+{
+    auto* drawn = new QCPItemLine(plot_);
+    drawn->start->setCoords(from.mean, from.astigmatism);
+    drawn->end->setCoords(to.mean, to.astigmatism);
+    drawn->setPen(pen);
+}
+
+/// A line from each eye to what the pair gives it.
 void PlotView::drawChoice()
 {
     for (const auto& choice : picture_.choice) {
-        for (const auto& eye : picture_.eyes) {
-            if (choice.eye == Eye::right ? !eye.right : !eye.left)
-                continue;
-            auto* line = new QCPItemLine(plot_);
-            line->start->setCoords(eye.at.mean, eye.at.astigmatism);
-            line->end->setCoords(choice.at.mean, choice.at.astigmatism);
-            line->setPen(QPen(colours_.caution, 2.0));
-        }
-        marks(choiceMark(devicePixelRatioF(), colours_))->addData(choice.at.mean, choice.at.astigmatism);
+        for (const auto& eye : picture_.eyes)
+            if (choice.eye == Eye::right ? eye.right : eye.left)
+                line(eye.at, choice.at, QPen(colours_.caution, 2.0));
+        marks(choiceMark(devicePixelRatioF(), colours_, false))
+            ->addData(choice.at.mean, choice.at.astigmatism);
     }
-    for (const auto& eye : picture_.eyes) {
-        const double below =
-            eye.at.astigmatism - picture_.trialRing.value_or(picture_.fitsRing.value_or(0.25));
-        QStringList blurs;
+}
+
+/// Under the rings the blur that is left; under both eyes together where their words would meet.
+void PlotView::drawBlurs()
+{
+    const double radius = picture_.trialRing.value_or(picture_.fitsRing.value_or(0.25));
+    constexpr double wordShare = 0.28; // of the width shown, that two such words take side by side
+    const auto& eyes = picture_.eyes;
+    const bool together = eyes.size() == 2 && std::abs(eyes[0].at.mean - eyes[1].at.mean) <
+                                                  (picture_.mean.most - picture_.mean.least) * wordShare;
+    std::vector<std::pair<PlanePoint, QStringList>> words;
+    for (const auto& eye : eyes) {
+        const PlanePoint below{eye.at.mean, eye.at.astigmatism - radius};
+        if (words.empty() || !together)
+            words.push_back({below, {}});
+        else
+            words.front().first = {(words.front().first.mean + below.mean) / 2.0,
+                                   std::min(words.front().first.astigmatism, below.astigmatism)};
         for (const auto& choice : picture_.choice)
             if (choice.eye == Eye::right ? eye.right : eye.left)
-                blurs << (choice.eye == Eye::right ? tr("R %1 D") : tr("L %1 D"))
-                             .arg(ltr(DeskWords::size(choice.blur)));
-        if (!blurs.isEmpty())
-            word({eye.at.mean, below}, blurs.join(QLatin1Char('\n')), Qt::AlignHCenter | Qt::AlignTop);
+                words.back().second << (choice.eye == Eye::right ? tr("R %1 D") : tr("L %1 D"))
+                                           .arg(ltr(DeskWords::size(choice.blur)));
     }
+    for (const auto& [at, lines] : words)
+        if (!lines.isEmpty())
+            word(at, lines.join(QLatin1Char('\n')), Qt::AlignHCenter | Qt::AlignTop);
 }
 
 void PlotView::drawEyes()
 {
-    for (const auto& eye : picture_.eyes)
-        marks(eyeMark(eye, devicePixelRatioF(), colours_, font()))->addData(eye.at.mean, eye.at.astigmatism);
+    for (const auto& eye : picture_.eyes) {
+        if (!(eye.letter == eye.at))
+            line(eye.at, eye.letter, QPen(colours_.accent, 1.6));
+        marks(rankedMark(devicePixelRatioF(), colours_))->addData(eye.at.mean, eye.at.astigmatism);
+        marks(eyeMark(eye, devicePixelRatioF(), colours_, font()))
+            ->addData(eye.letter.mean, eye.letter.astigmatism);
+    }
 }
 
 void PlotView::tellAbout(QPoint place)
 {
+    const int row = rowAt(place);
+    if (row != pointed_)
+        Q_EMIT pairPointedAt(row);
+    pointAt(row);
     for (const auto& mark : picture_.stock) {
         const QPointF at(plot_->xAxis->coordToPixel(mark.at.mean),
                          plot_->yAxis->coordToPixel(mark.at.astigmatism));

@@ -33,6 +33,14 @@ Error noPrinter(const std::string& printer)
 
 } // namespace
 
+std::vector<std::string> printersHere()
+{
+    std::vector<std::string> names;
+    for (const auto& name : QPrinterInfo::availablePrinterNames())
+        names.push_back(name.toStdString());
+    return names;
+}
+
 void printPages(const LaidOut& laid, const std::string& printer, const PaperProgress& progress)
 {
     const auto info = QPrinterInfo::printerInfo(QString::fromStdString(printer));

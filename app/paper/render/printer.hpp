@@ -7,6 +7,9 @@
 namespace quarterstep
 {
 
+/// Names of the printers that are set up here, asked of the system at once: may take a moment.
+[[nodiscard]] std::vector<std::string> printersHere();
+
 /// Throws Error printer-missing (4), which names the printers there are, and printer-failed (4).
 void printPages(const LaidOut& laid, const std::string& printer, const PaperProgress& progress);
 

@@ -1,0 +1,179 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The parts of the window and where they stand; what they do is in desk_window.cpp.
+#include "app/desk/desk_window.hpp"
+#include "app/desk/message_bar.hpp"
+#include "app/desk/opening/opening_page.hpp"
+#include "app/desk/opening/practice.hpp"
+#include "app/desk/opening/tray_page.hpp"
+#include "app/desk/places/audit_place.hpp"
+#include "app/desk/places/dispense_place.hpp"
+#include "app/desk/places/stock_place.hpp"
+#include "app/desk/settings/settings_page.hpp"
+#include "app/desk/shell/wrap_layout.hpp"
+#include "app/desk/work/long_work.hpp"
+
+#include <QAction>
+#include <QButtonGroup>
+#include <QComboBox>
+#include <QLabel>
+#include <QPushButton>
+#include <QScrollArea>
+#include <QStackedWidget>
+#include <QVBoxLayout>
+
+namespace quarterstep
+{
+
+/// A page that scrolls where the letters are large and the screen is small.
+QScrollArea* DeskWindow::page(QWidget* inside, const char* name, const QString& keyPart, const QString& topic)
+{
+    auto* area = new QScrollArea(this);
+    area->setObjectName(QLatin1String(name));
+    area->setWidgetResizable(true);
+    area->setFrameShape(QFrame::NoFrame);
+    area->setFocusPolicy(Qt::NoFocus);
+    area->setWidget(inside);
+    inside->setProperty("keyPart", keyPart);
+    inside->setProperty("helpTopic", topic);
+    pages_->addWidget(area);
+    return area;
+}
+
+void DeskWindow::buildPages()
+{
+    auto* whole = new QWidget(this);
+    auto* column = new QVBoxLayout(whole);
+    column->setContentsMargins(10, 6, 10, 10);
+    column->setSpacing(6);
+    openingPage_ = page(opening_, "openingScroll", tr("Choosing a camp"), QStringLiteral("desk"));
+    placePages_ << page(dispense_, "dispenseScroll", tr("Dispense"), QStringLiteral("matching"))
+                << page(stock_, "stockScroll", tr("Stock"), QStringLiteral("files"))
+                << page(audit_, "auditScroll", tr("Audit"), QStringLiteral("audit"));
+    traysPage_ = page(trays_, "traysScroll", tr("Starting a camp"), QStringLiteral("desk"));
+    settingsScroll_ = page(settingsPage_, "settingsScroll", tr("Settings"), QStringLiteral("desk"));
+    column->addWidget(buildHeader());
+    column->addWidget(practice_);
+    column->addWidget(work_);
+    column->addWidget(messages_);
+    column->addWidget(pages_, 1);
+    setCentralWidget(whole);
+}
+
+QAction* DeskWindow::command(const QString& text, const QKeySequence& keys, void (DeskWindow::*run)())
+{
+    auto* action = new QAction(text, this);
+    action->setShortcut(keys);
+    connect(action, &QAction::triggered, this, run);
+    addAction(action);
+    return action;
+}
+
+/// A button for an action; keys go to the action, which acts at once.
+QPushButton* DeskWindow::commandButton(WrapLayout& row, const char* name, const QString& tooltip,
+                                       QAction* action)
+{
+    auto* button = new QPushButton(action->text(), this);
+    button->setObjectName(QLatin1String(name));
+    button->setToolTip(
+        QStringLiteral("%1 (%2)").arg(tooltip, action->shortcut().toString(QKeySequence::NativeText)));
+    connect(button, &QPushButton::clicked, action, &QAction::trigger);
+    row.addWidget(button);
+    return button;
+}
+
+QWidget* DeskWindow::buildHeader()
+{
+    auto* header = new QWidget(this);
+    header->setObjectName(QStringLiteral("deskHeader"));
+    auto* row = new WrapLayout(header);
+    row->setContentsMargins(4, 0, 0, 0);
+    row->setSpacing(8);
+    site_ = new QLabel(header);
+    site_->setObjectName(QStringLiteral("siteLabel"));
+    site_->setProperty("role", QStringLiteral("title"));
+    sample_ = new QLabel(tr("SAMPLE: invented people, nothing here counts"), header);
+    sample_->setObjectName(QStringLiteral("sampleLabel"));
+    sample_->setProperty("role", QStringLiteral("badge"));
+    summary_ = new QLabel(header);
+    summary_->setObjectName(QStringLiteral("summaryLabel"));
+    summary_->setProperty("role", QStringLiteral("hint"));
+    row->addWidget(site_);
+    row->addWidget(sample_);
+    buildPlaceButtons(*row);
+    row->addWidget(summary_);
+    row->endHere();
+    newPersonButton_ = commandButton(*row, "newPersonButton", tr("Empties the card"),
+                                     command(tr("New person"), QKeySequence::New, &DeskWindow::newPerson));
+    tableButton_ = commandButton(
+        *row, "loadPeopleButton", tr("Puts the people of a prescription table into the waiting list"),
+        command(tr("Load people…"), QKeySequence(Qt::CTRL | Qt::Key_L), &DeskWindow::askTable));
+    commandButton(*row, "openFolderButton", tr("Opens another camp, the sample, or starts one"),
+                  command(tr("Camps…"), QKeySequence::Open, &DeskWindow::showOpening));
+    commandButton(*row, "settingsButton", tr("Look, language, printer, camp, PINs"),
+                  command(tr("Settings"), QKeySequence(Qt::CTRL | Qt::Key_Comma), &DeskWindow::showSettings));
+    commandButton(*row, "helpButton", tr("The manual, at the page for where you are"),
+                  command(tr("Help"), QKeySequence(Qt::Key_F1), &DeskWindow::showHelp));
+    theme_ = new QComboBox(header);
+    theme_->setObjectName(QStringLiteral("themeBox"));
+    theme_->setAccessibleName(tr("Look of the window"));
+    theme_->setToolTip(tr("Light, dark, or sun: black on white and large, for outdoors"));
+    theme_->addItems({tr("Light"), tr("Dark"), tr("Sun")});
+    theme_->setCurrentIndex(static_cast<int>(themeNow()));
+    connect(theme_, &QComboBox::activated, this, &DeskWindow::takeTheme);
+    row->addWidget(theme_);
+    return header;
+}
+
+void DeskWindow::buildPlaceButtons(WrapLayout& row)
+{
+    placeButtons_ = new QButtonGroup(this);
+    const std::tuple<QString, QString, QString> places[] = {
+        {QStringLiteral("dispensePlaceButton"), tr("Dispense"), tr("Who is served, and with what")},
+        {QStringLiteral("stockPlaceButton"), tr("Stock"),
+         tr("What lies in the box, and what happened to it")},
+        {QStringLiteral("auditPlaceButton"), tr("Audit"),
+         tr("Which pairs went wrong, and what slip did it")}};
+    for (const auto& [name, words, tooltip] : places) {
+        const int place = static_cast<int>(placeButtons_->buttons().size());
+        auto* action = new QAction(words, this);
+        action->setShortcut(QKeySequence(Qt::ALT | Qt::Key(Qt::Key_1 + place)));
+        connect(action, &QAction::triggered, this, [this, place] { showPlace(static_cast<Place>(place)); });
+        addAction(action);
+        auto* button = commandButton(row, name.toLatin1().constData(), tooltip, action);
+        button->setCheckable(true);
+        placeButtons_->addButton(button, place);
+    }
+}
+
+/// What has a key and no button.
+void DeskWindow::buildActions()
+{
+    command(tr("Every key of the window"), QKeySequence(Qt::SHIFT | Qt::Key_F1), &DeskWindow::showKeys);
+    command(tr("Next look: light, dark, sun"), QKeySequence(Qt::Key_F7), &DeskWindow::takeNextLook);
+    command(tr("Larger letters"), QKeySequence::ZoomIn, &DeskWindow::largerText)
+        ->setShortcuts({QKeySequence(QKeySequence::ZoomIn), QKeySequence(Qt::CTRL | Qt::Key_Equal)});
+    command(tr("Smaller letters"), QKeySequence::ZoomOut, &DeskWindow::smallerText);
+    command(tr("Usual letters"), QKeySequence(Qt::CTRL | Qt::Key_0), &DeskWindow::usualText);
+    auto* twin = new QAction(tr("Power plane as a table"), this);
+    twin->setShortcut(Qt::CTRL | Qt::Key_T);
+    connect(twin, &QAction::triggered, dispense_, &DispensePlace::togglePlaneTable);
+    auto* leave = new QAction(tr("Leave"), this);
+    leave->setShortcut(Qt::CTRL | Qt::Key_Q);
+    connect(leave, &QAction::triggered, this, &QWidget::close);
+    addActions({twin, leave});
+}
+
+/// Fields whose keys stand in their tooltips, and parts that have a page of the manual of their own.
+void DeskWindow::nameKeysAndHelp()
+{
+    for (const auto* name : {"rightEyeEdit", "leftEyeEdit"})
+        if (auto* widget = findChild<QWidget*>(QLatin1String(name)))
+            widget->setProperty("keysInTooltip", true);
+    const std::pair<const char*, const char*> topics[] = {
+        {"cardFrame", "notation"}, {"handOverFrame", "desk"}, {"stockWorkFrame", "durability"}};
+    for (const auto& [name, topic] : topics)
+        if (auto* widget = findChild<QWidget*>(QLatin1String(name)))
+            widget->setProperty("helpTopic", QLatin1String(topic));
+}
+
+} // namespace quarterstep

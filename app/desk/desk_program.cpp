@@ -1,0 +1,128 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/desk/desk_program.hpp"
+
+#include "app/desk/desk_window.hpp"
+#include "app/desk/message_bar.hpp"
+#include "app/desk/places/audit_place.hpp"
+#include "app/desk/places/stock_place.hpp"
+
+#include <QApplication>
+#include <QFile>
+#include <QLibraryInfo>
+#include <QLocale>
+#include <QTimer>
+#include <QTranslator>
+
+namespace quarterstep
+{
+
+QString showNamed(DeskWindow& window, const DeskOptions& options)
+{
+    if (!options.person.isEmpty() && !window.choosePerson(options.person))
+        return QCoreApplication::translate("DeskOptions", "no readable person %1 in people.csv")
+            .arg(options.person);
+    if (options.place.startsWith(QLatin1String("stock")) || !options.line.isEmpty())
+        window.showPlace(DeskWindow::Place::stock);
+    if (options.place == QLatin1String("stock-ladder") || options.place == QLatin1String("stock-box"))
+        window.stock().showView(options.place == QLatin1String("stock-box") ? 2 : 1);
+    if (options.place.startsWith(QLatin1String("audit"))) {
+        window.showPlace(DeskWindow::Place::audit);
+        window.audit().showView(options.place == QLatin1String("audit-charts") ? 1 : 0);
+        if (!options.screenshot.isEmpty())
+            window.audit().waitForAudit();
+    }
+    if (options.place == QLatin1String("opening"))
+        window.showOpening();
+    if (options.place == QLatin1String("trays"))
+        window.showTrays({});
+    if (options.place == QLatin1String("settings"))
+        window.showSettings();
+    if (options.place == QLatin1String("help"))
+        window.showHelp();
+    if (options.place == QLatin1String("keys"))
+        window.showKeys();
+    if (!options.line.isEmpty() && !window.stock().chooseLine(options.line.toStdString()))
+        return QCoreApplication::translate("DeskOptions", "no line %1 in this stock").arg(options.line);
+    return {};
+}
+
+DeskProgram::DeskProgram(QApplication& application, const DeskOptions& options)
+    : application_(application), options_(options)
+{
+    // A picture shows what its flags say, whoever is at the laptop.
+    const auto person = options.screenshot.isEmpty() ? readPreferences() : Preferences{};
+    speak(options.language.isEmpty() ? person.language : options.language);
+    applyTheme(application, options.theme.value_or(person.theme),
+               options.textScale.value_or(person.textScale));
+    makeWindow();
+    if (!options.screenshot.isEmpty())
+        window_->forgetCamps();
+    window_->resize(options.size);
+}
+
+DeskProgram::~DeskProgram() = default;
+
+void DeskProgram::speak(const QString& language)
+{
+    const QLocale locale = language.isEmpty() ? QLocale::system() : QLocale(language);
+    ours_ = std::make_unique<QTranslator>();
+    if (ours_->load(locale, QStringLiteral("quarterstep"), QStringLiteral("_"), QStringLiteral(":/i18n")))
+        QApplication::installTranslator(ours_.get());
+    base_ = std::make_unique<QTranslator>();
+    if (base_->load(locale, QStringLiteral("qtbase"), QStringLiteral("_"),
+                    QLibraryInfo::path(QLibraryInfo::TranslationsPath)))
+        QApplication::installTranslator(base_.get());
+    const bool mirrored =
+        options_.rightToLeft || (!language.isEmpty() && locale.textDirection() == Qt::RightToLeft);
+    QApplication::setLayoutDirection(mirrored ? Qt::RightToLeft : Qt::LeftToRight);
+}
+
+void DeskProgram::makeWindow()
+{
+    window_ = std::make_unique<DeskWindow>();
+    connect(window_.get(), &DeskWindow::languageChosen, this, &DeskProgram::changeLanguage,
+            Qt::QueuedConnection); // not from inside the window that goes
+}
+
+void DeskProgram::changeLanguage(const QString& language)
+{
+    const auto folder = window_->campFolder();
+    const auto place = window_->geometry();
+    window_.reset();
+    speak(language);
+    makeWindow();
+    window_->setGeometry(place);
+    window_->show();
+    if (!folder.isEmpty())
+        window_->openCamp(folder);
+    window_->showSettings();
+}
+
+void DeskProgram::tellNamed()
+{
+    if (const auto missing = showNamed(*window_, options_); !missing.isEmpty())
+        window_->messages().showError(missing, {});
+}
+
+void DeskProgram::begin()
+{
+    window_->show();
+    auto folder = options_.folder;
+    if (folder.isEmpty() && options_.place.isEmpty()) {
+        const auto last = readPreferences().camps.value(0);
+        if (QFile::exists(last + QStringLiteral("/stock.yaml")))
+            folder = last;
+    }
+    if (folder.isEmpty()) {
+        tellNamed();
+        return;
+    }
+    connect(window_.get(), &DeskWindow::campOpened, this, [this](bool opened) {
+        if (opened)
+            tellNamed();
+    });
+    // The window is painted before the camp is read.
+    QTimer::singleShot(0, window_.get(), [this, folder] { window_->openCampLater(folder); });
+}
+
+} // namespace quarterstep

@@ -1,0 +1,244 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/desk/places/line_panel.hpp"
+
+#include "app/desk/commands.hpp"
+#include "app/desk/message_bar.hpp"
+#include "app/desk/models/line_model.hpp"
+#include "app/desk/places/parts.hpp"
+#include "app/session/wording.hpp"
+
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QTableView>
+#include <QThread>
+
+#include <algorithm>
+
+namespace quarterstep
+{
+
+/// One run of the worker: a copy of the line, who comes to it, and what came of it.
+struct LinePanel::Planned {
+    WaitingLine line;
+    std::vector<PersonRecord> coming;
+    std::uint64_t from = 0; ///< version of the line that was copied
+    LineAnswer answer;
+    std::optional<Finding> problem;
+};
+
+LinePanel::~LinePanel()
+{
+    view_->selectionModel()->disconnect(this);
+    stop();
+}
+
+/// Waits for the worker, if there is one, and forgets what it found.
+void LinePanel::stop()
+{
+    if (!thread_)
+        return;
+    cancelled_ = true;
+    thread_->disconnect(this);
+    thread_->wait();
+    thread_.reset();
+}
+
+void LinePanel::take(const Camp* camp)
+{
+    stop();
+    camp_ = camp;
+    line_.reset();
+    arrived_.clear();
+    records_.clear();
+    coming_.clear();
+    offer_.reset();
+    answer_ = {};
+    if (camp)
+        line_.emplace(*camp);
+    model_->clear();
+    tellResult();
+}
+
+void LinePanel::arrive(const std::vector<PersonRecord>& people)
+{
+    for (const auto& person : people) {
+        if (records_.count(person.person) == 0)
+            arrived_.push_back(person.person);
+        records_[person.person] = person;
+        coming_.push_back(person);
+    }
+    plan();
+}
+
+void LinePanel::leave(const std::string& person, std::optional<Purpose> purpose)
+{
+    if (!line_ || records_.count(person) == 0)
+        return;
+    line_->remove(person, purpose);
+    std::erase_if(coming_, [&person](const PersonRecord& each) { return each.person == person; });
+    plan();
+}
+
+void LinePanel::stockMoved()
+{
+    if (!line_ || !camp_)
+        return;
+    line_->setStock(camp_->stock());
+    if (!arrived_.empty())
+        plan();
+}
+
+const PersonRecord* LinePanel::recordOf(const std::string& person) const
+{
+    const auto found = records_.find(person);
+    return found == records_.end() ? nullptr : &found->second;
+}
+
+/// On a copy, off the window's thread. What changes meanwhile is planned after it.
+void LinePanel::plan()
+{
+    if (!line_)
+        return;
+    if (thread_) {
+        again_ = true;
+        cancelled_ = true;
+        return;
+    }
+    again_ = false;
+    cancelled_ = false;
+    auto work = std::make_shared<Planned>(Planned{*line_, coming_, line_->version(), {}, {}});
+    thread_.reset(QThread::create([this, work] {
+        try {
+            Job job;
+            job.cancelled = &cancelled_;
+            work->line.addAll(work->coming, job);
+            work->answer = work->line.plan(job);
+        } catch (const Error& problem) {
+            work->problem = problem.finding();
+        }
+    }));
+    connect(thread_.get(), &QThread::finished, this, [this, work] { planned(*work); });
+    tellResult();
+    thread_->start();
+}
+
+void LinePanel::planned(const Planned& work)
+{
+    thread_->wait();
+    thread_.release()->deleteLater();
+    if (again_ || work.from != line_->version())
+        return plan();
+    if (work.problem) {
+        if (!cancelled_)
+            messages_.showError(say(*work.problem), QString::fromStdString(work.problem->code));
+        return tellResult();
+    }
+    const auto* before = chosenRow();
+    const auto chosen = before ? std::optional(std::pair{before->person, before->purpose}) : std::nullopt;
+    line_.emplace(work.line);
+    coming_.erase(coming_.begin(), coming_.begin() + static_cast<std::ptrdiff_t>(work.coming.size()));
+    answer_ = work.answer;
+    {
+        const QSignalBlocker quiet(view_->selectionModel()); // the same person stays chosen
+        model_->show(answer_, arrived_, line_->stock());
+        if (chosen)
+            view_->setCurrentIndex(model_->index(model_->rowOf(chosen->first, chosen->second), 0));
+    }
+    view_->viewport()->update();
+    tellResult();
+}
+
+void LinePanel::tellResult()
+{
+    const bool planning = thread_ != nullptr;
+    plan_->setText(planning ? tr("Stop") : tr("Plan again"));
+    if (planning)
+        summary_->setText(tr("Planning …"));
+    else if (arrived_.empty())
+        summary_->setText(
+            tr("Nobody waits yet. Let the people of the table stand in line, or the one on the card."));
+    else
+        summary_->setText(
+            tr("%1 of %2 get a pair; first come, first served would be %3. %4")
+                .arg(answer_.served)
+                .arg(answer_.people)
+                .arg(answer_.servedFirstCome)
+                .arg(answer_.proof.proved() ? tr("No plan serves more.") : tr("Good, not proved best.")));
+    judge();
+}
+
+const LineRow* LinePanel::chosenRow() const
+{
+    return model_->rowAt(view_->currentIndex().row());
+}
+
+void LinePanel::judge()
+{
+    const auto* row = chosenRow();
+    const bool kept = row && (row->state == LineRow::State::promised || row->state == LineRow::State::byHand);
+    promise_->setText(kept ? tr("Unpromise") : tr("Promise"));
+    promise_->setEnabled(row && !row->parts.empty());
+    pick_->setEnabled(row != nullptr);
+    gone_->setEnabled(row != nullptr);
+    plan_->setEnabled(!arrived_.empty());
+}
+
+void LinePanel::change(const std::function<void()>& work)
+{
+    if (runCommand(messages_, work))
+        plan();
+}
+
+void LinePanel::promise()
+{
+    const auto* row = chosenRow();
+    if (!row || !line_)
+        return;
+    const auto chosen = *row;
+    change([this, &chosen] {
+        if (chosen.state != LineRow::State::planned) {
+            line_->takeBack(chosen.person, chosen.purpose);
+            return;
+        }
+        for (const auto& each : answer_.assignments)
+            if (each.person == chosen.person && each.purpose == chosen.purpose)
+                line_->tell(each);
+    });
+}
+
+void LinePanel::gone()
+{
+    if (const auto* row = chosenRow())
+        leave(std::string(row->person), row->purpose);
+}
+
+void LinePanel::offer(const std::vector<Part>& parts)
+{
+    const auto* row = chosenRow();
+    if (!row || parts.empty())
+        return;
+    offer_ = Offer{row->person, row->purpose, parts};
+    completeOffer();
+}
+
+void LinePanel::completeOffer()
+{
+    if (!offer_ || !line_)
+        return;
+    const auto reason = reason_->text().trimmed();
+    if (reason.isEmpty()) {
+        summary_->setText(
+            tr("Why this pair for %1? Type the reason and press Enter.").arg(ltr(offer_->person)));
+        reason_->setFocus();
+        return;
+    }
+    const auto offered = *offer_;
+    offer_.reset();
+    reason_->clear();
+    change([this, &offered, &reason] {
+        line_->choose(offered.person, offered.purpose, offered.parts, reason.toStdString());
+    });
+}
+
+} // namespace quarterstep

@@ -1,0 +1,55 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Custom orders: found by the code of the person, and led on: arrived, checked, collected; made again; not
+// collected.
+#pragma once
+
+#include "app/session/camp.hpp"
+#include "core/record/entry.hpp"
+
+#include <QWidget>
+
+class QGridLayout;
+class QLineEdit;
+class QPushButton;
+class QTableView;
+
+namespace quarterstep
+{
+
+class MessageBar;
+class OrdersModel;
+
+class OrdersPanel final : public QWidget
+{
+    Q_OBJECT
+
+  public:
+    explicit OrdersPanel(MessageBar& messages, QWidget* parent = nullptr);
+    ~OrdersPanel() override;
+
+    void take(Camp* camp);
+    void refresh();
+    /// Puts the cursor where a code is looked for.
+    void find();
+    void setActor(const std::string& initials) { actor_ = initials; }
+
+  Q_SIGNALS:
+    /// A step was entered: it can be taken back by its entry.
+    void moved(const QString& person, const QString& entry, const QString& words);
+
+  private:
+    void buildSteps(QGridLayout& grid);
+    void judgeSteps();
+    void take(EntryKind step);
+
+    MessageBar& messages_;
+    Camp* camp_ = nullptr;
+    std::string actor_;
+    OrdersModel* orders_;
+    QLineEdit* find_;
+    QTableView* view_ = nullptr;
+    QLineEdit* note_;
+    std::vector<std::pair<EntryKind, QPushButton*>> steps_;
+};
+
+} // namespace quarterstep

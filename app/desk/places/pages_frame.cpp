@@ -1,0 +1,54 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/desk/places/pages_frame.hpp"
+
+#include <QHBoxLayout>
+#include <QStackedWidget>
+#include <QTabBar>
+#include <QVBoxLayout>
+
+namespace quarterstep
+{
+
+PagesFrame::PagesFrame(const QString& name, const QString& tabsName, const QString& spoken, QWidget* parent)
+    : QFrame(parent), tabs_(new QTabBar(this)), top_(new QHBoxLayout), pages_(new QStackedWidget(this))
+{
+    setObjectName(name);
+    tabs_->setObjectName(tabsName);
+    tabs_->setAccessibleName(spoken);
+    tabs_->setToolTip(spoken);
+    tabs_->setDrawBase(false);
+    tabs_->setExpanding(false);
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(12, 6, 12, 8);
+    column->setSpacing(4);
+    top_->addWidget(tabs_, 1);
+    column->addLayout(top_);
+    column->addWidget(pages_, 1);
+    connect(tabs_, &QTabBar::currentChanged, this, [this](int page) {
+        pages_->setCurrentIndex(page);
+        Q_EMIT pageShown(page);
+    });
+}
+
+int PagesFrame::addPage(const QString& title, QWidget* page)
+{
+    pages_->addWidget(page);
+    return tabs_->addTab(title);
+}
+
+void PagesFrame::setPage(int page)
+{
+    tabs_->setCurrentIndex(page);
+}
+
+int PagesFrame::page() const
+{
+    return tabs_->currentIndex();
+}
+
+void PagesFrame::addBeside(QWidget* widget)
+{
+    top_->addWidget(widget);
+}
+
+} // namespace quarterstep

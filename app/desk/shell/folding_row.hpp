@@ -1,0 +1,32 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Parts beside each other, or below each other where the window is too narrow for the letters.
+#pragma once
+
+#include <QWidget>
+
+class QBoxLayout;
+
+namespace quarterstep
+{
+
+class FoldingRow final : public QWidget
+{
+    Q_OBJECT
+
+  public:
+    explicit FoldingRow(QWidget* parent = nullptr);
+
+    void add(QWidget* part);
+    [[nodiscard]] QSize minimumSizeHint() const override;
+
+  protected:
+    bool event(QEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
+
+  private:
+    void fold();
+
+    QBoxLayout* parts_;
+};
+
+} // namespace quarterstep

@@ -1,0 +1,105 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/desk/work/long_work.hpp"
+
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QProgressBar>
+#include <QPushButton>
+#include <QTimer>
+
+#include <utility>
+
+namespace quarterstep
+{
+
+namespace
+{
+constexpr int lookEveryMs = 100;
+} // namespace
+
+LongWork::LongWork(QWidget* parent)
+    : QFrame(parent), words_(new QLabel(this)), bar_(new QProgressBar(this)),
+      stop_(new QPushButton(tr("Stop"), this)), look_(new QTimer(this))
+{
+    setObjectName(QStringLiteral("workBar"));
+    setProperty("panel", true);
+    words_->setObjectName(QStringLiteral("workWords"));
+    bar_->setObjectName(QStringLiteral("workProgress"));
+    bar_->setAccessibleName(tr("How far it is"));
+    bar_->setTextVisible(false);
+    stop_->setObjectName(QStringLiteral("stopWorkButton"));
+    stop_->setToolTip(tr("Ends this work; nothing is changed by it"));
+    auto* row = new QHBoxLayout(this);
+    row->setContentsMargins(12, 6, 8, 6);
+    row->addWidget(words_);
+    row->addWidget(bar_, 1);
+    row->addWidget(stop_);
+    look_->setInterval(lookEveryMs);
+    connect(look_, &QTimer::timeout, this, &LongWork::tell);
+    connect(stop_, &QPushButton::clicked, this, &LongWork::stop);
+    hide();
+}
+
+LongWork::~LongWork()
+{
+    if (progress_)
+        progress_->stop();
+    if (thread_.joinable())
+        thread_.join();
+}
+
+bool LongWork::start(const QString& words, Work work, Ended ended)
+{
+    if (running())
+        return false;
+    if (thread_.joinable())
+        thread_.join();
+    progress_ = std::make_shared<WorkProgress>();
+    ended_ = std::move(ended);
+    words_->setText(words);
+    bar_->setRange(0, 0);
+    stop_->setEnabled(true);
+    look_->start();
+    show();
+    thread_ = std::thread([this, progress = progress_, work = std::move(work)] {
+        std::exception_ptr problem;
+        try {
+            work(*progress);
+        } catch (...) {
+            problem = std::current_exception();
+        }
+        QMetaObject::invokeMethod(
+            this, [this, problem] { finish(problem); }, Qt::QueuedConnection);
+    });
+    return true;
+}
+
+void LongWork::stop()
+{
+    if (!progress_)
+        return;
+    progress_->stop();
+    stop_->setEnabled(false);
+    words_->setText(tr("Stopping…"));
+}
+
+void LongWork::tell()
+{
+    if (!progress_ || progress_->total() <= 0)
+        return;
+    bar_->setRange(0, progress_->total());
+    bar_->setValue(progress_->done());
+}
+
+void LongWork::finish(const std::exception_ptr& problem)
+{
+    const bool stopped = progress_->stopped();
+    thread_.join();
+    progress_.reset();
+    look_->stop();
+    hide();
+    if (const auto ended = std::exchange(ended_, nullptr))
+        ended(problem, stopped);
+}
+
+} // namespace quarterstep

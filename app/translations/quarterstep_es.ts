@@ -1,0 +1,2113 @@
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
+<TS version="2.1" language="es" sourcelanguage="en">
+<context>
+    <name>Commands</name>
+    <message numerus="yes">
+        <source>and %n more</source>
+        <translation>
+            <numerusform>y %n más</numerusform>
+            <numerusform>y %n más</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Another program is writing in the ledger. Trying again; Escape gives up. Nothing is lost.</source>
+        <translation>Otro programa está escribiendo en el registro. Se intenta de nuevo; Escape lo deja. No se pierde nada.</translation>
+    </message>
+    <message>
+        <source>The program met something it does not know: %1. Nothing was written; close the program and open the folder again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>DeskOptions</name>
+    <message>
+        <source>Matches final spectacle prescriptions with a stock of ready-made spectacles and lenses.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>light, dark or sun (black on white, large)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mirrors the window; prescriptions stay left-to-right</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>language of the window, for example ar</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>size of the letters in per cent, 100 to 200</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>paints the window into a PNG file and leaves</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>size of the window in pixels, for example 1366x768</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>loads this person of people.csv at the start</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>page to show at the start: dispense, stock, stock-ladder, stock-box, opening, trays, settings, help or keys</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>chooses this line of the stock at the start</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>camp folder to open (stock.yaml, rules.yaml, ledger.sqlite)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>--size %1 is not a size; write for example 1366x768</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>--text-scale %1 is not from 100 to 200</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>--place %1 is not known; write one of %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>--theme %1 is not known; write light, dark or sun</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>one camp folder at a time, not %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no readable person %1 in people.csv</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no line %1 in this stock</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cannot write %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>DeskWords</name>
+    <message>
+        <source>R %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>L %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 add %2</source>
+        <translation>%1 ad. %2</translation>
+    </message>
+    <message>
+        <source>not judged</source>
+        <translation>sin evaluar</translation>
+    </message>
+    <message>
+        <source>%1 too strong</source>
+        <translation>%1 demasiado fuerte</translation>
+    </message>
+    <message>
+        <source>%1 too plus</source>
+        <translation>%1 demasiado plus</translation>
+    </message>
+    <message>
+        <source>%1 too weak</source>
+        <translation>%1 demasiado débil</translation>
+    </message>
+    <message>
+        <source>%1 too minus</source>
+        <translation>%1 demasiado minus</translation>
+    </message>
+    <message>
+        <source>cylinder %1 left</source>
+        <translation>queda cilindro %1</translation>
+    </message>
+    <message>
+        <source>nothing left</source>
+        <translation>no queda nada</translation>
+    </message>
+    <message>
+        <source>, </source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Suggested</source>
+        <translation>Sugerido</translation>
+    </message>
+    <message>
+        <source>Fits with caution</source>
+        <translation>Sirve con precaución</translation>
+    </message>
+    <message>
+        <source>On trial: type the acuity</source>
+        <translation>A prueba: escriba la agudeza</translation>
+    </message>
+    <message>
+        <source>Outside limit</source>
+        <translation>Fuera del límite</translation>
+    </message>
+    <message>
+        <source>right eye: %1</source>
+        <translation>ojo derecho: %1</translation>
+    </message>
+    <message>
+        <source>left eye: %1</source>
+        <translation>ojo izquierdo: %1</translation>
+    </message>
+</context>
+<context>
+    <name>PrescriptionCard</name>
+    <message>
+        <source>Person</source>
+        <translation>Persona</translation>
+    </message>
+    <message>
+        <source>Camp code of the person, as on the paper card</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Age</source>
+        <translation>Edad</translation>
+    </message>
+    <message>
+        <source>Age in years; unknown age is judged by the strictest rules</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Right</source>
+        <translation>Derecho</translation>
+    </message>
+    <message>
+        <source>Right eye: sphere, cylinder (dioptres) and axis (degrees). Up and Down step the sphere by 0.25, Page Up and Page Down by 1.00</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Left</source>
+        <translation>Izquierdo</translation>
+    </message>
+    <message>
+        <source>Left eye: sphere, cylinder (dioptres) and axis (degrees). Up and Down step the sphere by 0.25, Page Up and Page Down by 1.00</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Addition</source>
+        <translation>Adición</translation>
+    </message>
+    <message>
+        <source>Near addition of both eyes, dioptres</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>PD far</source>
+        <translation>DP lejos</translation>
+    </message>
+    <message>
+        <source>Distance between the pupils looking far, millimetres</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>PD near</source>
+        <translation>DP cerca</translation>
+    </message>
+    <message>
+        <source>Distance between the pupils looking near, millimetres; worked out from the far one when empty</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Near, R</source>
+        <translation>Cerca, D</translation>
+    </message>
+    <message>
+        <source>Right eye: whole near power found by trial, dioptres, instead of an addition</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Near, L</source>
+        <translation>Cerca, I</translation>
+    </message>
+    <message>
+        <source>Left eye: whole near power found by trial, dioptres, instead of an addition</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Unaided, R</source>
+        <translation>Sin gafas, D</translation>
+    </message>
+    <message>
+        <source>Right eye: acuity without spectacles, for example 6/18</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Unaided, L</source>
+        <translation>Sin gafas, I</translation>
+    </message>
+    <message>
+        <source>Left eye: acuity without spectacles, for example 6/18</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Best, R</source>
+        <translation>Mejor, D</translation>
+    </message>
+    <message>
+        <source>Right eye: acuity with this prescription, for example 6/6</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Best, L</source>
+        <translation>Mejor, I</translation>
+    </message>
+    <message>
+        <source>Left eye: acuity with this prescription, for example 6/6</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Prescriber</source>
+        <translation>Prescriptor</translation>
+    </message>
+    <message>
+        <source>Who signed the prescription; needed under 16 years</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>core</name>
+    <message>
+        <source>the folder %1 for the sample cannot be made; check rights and free space</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this is not the PIN; nothing was changed</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::AnswerPanel</name>
+    <message>
+        <source>Needed: %1</source>
+        <translation>Necesita: %1</translation>
+    </message>
+    <message>
+        <source>Referral: %1, %2</source>
+        <translation>Derivación: %1, %2</translation>
+    </message>
+    <message>
+        <source>Measure again before handing over.</source>
+        <translation>Mida otra vez antes de entregar.</translation>
+    </message>
+    <message>
+        <source>Purpose shown</source>
+        <translation>Uso mostrado</translation>
+    </message>
+    <message>
+        <source>Each purpose is judged alone</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rules: %1</source>
+        <translation>Reglas: %1</translation>
+    </message>
+    <message>
+        <source>%1  (rules: %2)</source>
+        <translation>%1  (reglas: %2)</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::BoxModel</name>
+    <message>
+        <source>unequal eyes</source>
+        <translation>ojos desiguales</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>ninguno</translation>
+    </message>
+    <message>
+        <source>%1 lines</source>
+        <translation>%1 líneas</translation>
+    </message>
+    <message>
+        <source>%1 low</source>
+        <translation>%1 bajo</translation>
+    </message>
+    <message>
+        <source>bin %1, %2, available %3</source>
+        <translation>casilla %1, %2, disponible %3</translation>
+    </message>
+    <message>
+        <source>no row</source>
+        <translation>sin fila</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::CardModel</name>
+    <message>
+        <source>held %1</source>
+        <translation>reservado %1</translation>
+    </message>
+    <message>
+        <source>in quarantine %1</source>
+        <translation>en cuarentena %1</translation>
+    </message>
+    <message>
+        <source>by %1</source>
+        <translation>por %1</translation>
+    </message>
+    <message>
+        <source>When</source>
+        <translation>Cuándo</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>Qué</translation>
+    </message>
+    <message>
+        <source>Change</source>
+        <translation>Cambio</translation>
+    </message>
+    <message>
+        <source>On hand</source>
+        <translation>Existencias</translation>
+    </message>
+    <message>
+        <source>Words</source>
+        <translation>Palabras</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::CriteriaModel</name>
+    <message>
+        <source>%1, right</source>
+        <translation>%1, derecho</translation>
+    </message>
+    <message>
+        <source>%1, left</source>
+        <translation>%1, izquierdo</translation>
+    </message>
+    <message>
+        <source>not measured</source>
+        <translation>sin medir</translation>
+    </message>
+    <message>
+        <source>Criterion</source>
+        <translation>Criterio</translation>
+    </message>
+    <message>
+        <source>Value</source>
+        <translation>Valor</translation>
+    </message>
+    <message>
+        <source>Limit</source>
+        <translation>Límite</translation>
+    </message>
+    <message>
+        <source>Unit</source>
+        <translation>Unidad</translation>
+    </message>
+    <message>
+        <source>Band</source>
+        <translation>Banda</translation>
+    </message>
+    <message>
+        <source>Source</source>
+        <translation>Fuente</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::DeskWindow</name>
+    <message>
+        <source>Choosing a camp</source>
+        <translation>Elegir un campamento</translation>
+    </message>
+    <message>
+        <source>Dispense</source>
+        <translation>Entrega</translation>
+    </message>
+    <message>
+        <source>Stock</source>
+        <translation>Existencias</translation>
+    </message>
+    <message>
+        <source>Starting a camp</source>
+        <translation>Empezar un campamento</translation>
+    </message>
+    <message>
+        <source>Settings</source>
+        <translation>Ajustes</translation>
+    </message>
+    <message>
+        <source>SAMPLE: invented people, nothing here counts</source>
+        <translation>EJEMPLO: personas inventadas, aquí nada cuenta</translation>
+    </message>
+    <message>
+        <source>Empties the card</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>New person</source>
+        <translation>Persona nueva</translation>
+    </message>
+    <message>
+        <source>Puts the people of a prescription table into the waiting list</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Load people…</source>
+        <translation>Cargar personas…</translation>
+    </message>
+    <message>
+        <source>Opens another camp, the sample, or starts one</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Camps…</source>
+        <translation>Campamentos…</translation>
+    </message>
+    <message>
+        <source>Look, language, printer, camp, PINs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The manual, at the page for where you are</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Help</source>
+        <translation>Ayuda</translation>
+    </message>
+    <message>
+        <source>Look of the window</source>
+        <translation>Aspecto de la ventana</translation>
+    </message>
+    <message>
+        <source>Light, dark, or sun: black on white and large, for outdoors</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Light</source>
+        <translation>Claro</translation>
+    </message>
+    <message>
+        <source>Dark</source>
+        <translation>Oscuro</translation>
+    </message>
+    <message>
+        <source>Sun</source>
+        <translation>Sol</translation>
+    </message>
+    <message>
+        <source>Who is served, and with what</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What lies in the box, and what happened to it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Every key of the window</source>
+        <translation>Todas las teclas de la ventana</translation>
+    </message>
+    <message>
+        <source>Next look: light, dark, sun</source>
+        <translation>Siguiente aspecto: claro, oscuro, sol</translation>
+    </message>
+    <message>
+        <source>Larger letters</source>
+        <translation>Letras más grandes</translation>
+    </message>
+    <message>
+        <source>Smaller letters</source>
+        <translation>Letras más pequeñas</translation>
+    </message>
+    <message>
+        <source>Usual letters</source>
+        <translation>Letras normales</translation>
+    </message>
+    <message>
+        <source>Power plane as a table</source>
+        <translation>Plano de potencias como tabla</translation>
+    </message>
+    <message>
+        <source>Leave</source>
+        <translation>Salir</translation>
+    </message>
+    <message>
+        <source>Quarterstep</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reading %1…</source>
+        <translation>Leyendo %1…</translation>
+    </message>
+    <message>
+        <source>%1 was not opened; what was found stands below.</source>
+        <translation>%1 no se abrió; abajo está lo que se encontró.</translation>
+    </message>
+    <message>
+        <source>The card that was not handed over when the window went is back. Ctrl+N empties it.</source>
+        <translation>La ficha sin entregar al cerrarse la ventana está de vuelta. Ctrl+N la vacía.</translation>
+    </message>
+    <message>
+        <source>Open a camp folder</source>
+        <translation>Abrir una carpeta de campamento</translation>
+    </message>
+    <message>
+        <source>Load people</source>
+        <translation>Cargar personas</translation>
+    </message>
+    <message>
+        <source>Prescription tables (*.csv)</source>
+        <translation>Tablas de prescripciones (*.csv)</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n on hand</source>
+        <translation>
+            <numerusform>%n en existencia</numerusform>
+            <numerusform>%n en existencia</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>No camp is open</source>
+        <translation>Ningún campamento abierto</translation>
+    </message>
+    <message>
+        <source>SAMPLE: %1: Quarterstep</source>
+        <translation>EJEMPLO: %1: Quarterstep</translation>
+    </message>
+    <message>
+        <source>%1: Quarterstep</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::DispensePlace</name>
+    <message numerus="yes">
+        <source>%1: %n left</source>
+        <translation>
+            <numerusform>%1: quedan %n</numerusform>
+            <numerusform>%1: quedan %n</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 has %2. %3.</source>
+        <translation>%1 tiene %2. %3.</translation>
+    </message>
+    <message>
+        <source>Put back if pulled: %1</source>
+        <translation>Devuelva si lo sacó: %1</translation>
+    </message>
+    <message>
+        <source>taken back at the desk</source>
+        <translation>devuelto en la mesa</translation>
+    </message>
+    <message>
+        <source>Taken back from %1: %2 is in stock again.</source>
+        <translation>Devuelto por %1: %2 está otra vez en existencia.</translation>
+    </message>
+    <message>
+        <source>People of the table</source>
+        <translation>Personas de la tabla</translation>
+    </message>
+    <message>
+        <source>Choose a person: the card fills and pairs are suggested</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Prescription</source>
+        <translation>Prescripción</translation>
+    </message>
+    <message>
+        <source>Suggest pairs</source>
+        <translation>Sugerir gafas</translation>
+    </message>
+    <message>
+        <source>Searches the stock for this prescription (Enter in any field)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pairs to pull</source>
+        <translation>Gafas que sacar</translation>
+    </message>
+    <message>
+        <source>Best first: power in dioptres, where to fetch it, what it leaves in each eye, prism</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Power plane</source>
+        <translation>Plano de potencias</translation>
+    </message>
+    <message>
+        <source>Table</source>
+        <translation>Tabla</translation>
+    </message>
+    <message>
+        <source>Shows the same values as a table (Ctrl+T)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Power plane as a table</source>
+        <translation>Plano de potencias como tabla</translation>
+    </message>
+    <message>
+        <source>Powers in dioptres and how many can be given</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>R, L: the person&apos;s eyes · disc: pairs · diamond: lenses · cross: none left · open ring: chosen pair. The larger, the more there are.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Why this pair</source>
+        <translation>Por qué estas gafas</translation>
+    </message>
+    <message>
+        <source>Why: criteria of the chosen pair</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Measured values and limits, each with its unit and source</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This folder has no people.csv. Type a prescription below, or load a table.</source>
+        <translation>Esta carpeta no tiene people.csv. Escriba una prescripción abajo o cargue una tabla.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Counts in stock.yaml were edited by hand in %n line(s). The ledger&apos;s counts are used until the edits are accepted or discarded in Stock.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The table has no rows. Type a prescription below.</source>
+        <translation>La tabla no tiene filas. Escriba una prescripción abajo.</translation>
+    </message>
+    <message>
+        <source>Choose a person or type a prescription; Enter suggests pairs.</source>
+        <translation>Elija una persona o escriba una prescripción; Intro sugiere gafas.</translation>
+    </message>
+    <message>
+        <source>The pairs to pull will stand here, best first, with their bins.</source>
+        <translation>Aquí aparecerán las gafas que sacar, las mejores primero, con su casilla.</translation>
+    </message>
+    <message>
+        <source>Nothing to pull for this purpose.</source>
+        <translation>Nada que sacar para este uso.</translation>
+    </message>
+    <message>
+        <source>No pairs are shown until this is settled.</source>
+        <translation>No se muestran gafas hasta resolver esto.</translation>
+    </message>
+    <message>
+        <source>No pair of this stock comes near this need.</source>
+        <translation>Ningunas gafas de estas existencias se acercan.</translation>
+    </message>
+    <message>
+        <source>Picture</source>
+        <translation>Imagen</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::HandOverPanel</name>
+    <message>
+        <source>Hand over</source>
+        <translation>Entregar</translation>
+    </message>
+    <message>
+        <source>Take back</source>
+        <translation>Deshacer</translation>
+    </message>
+    <message>
+        <source>Gives the chosen pair to this person and counts it down (Ctrl+Return)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Takes back the last hand-over of this window (Ctrl+Z)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Power read by focimeter</source>
+        <translation>Potencia leída con frontofocómetro</translation>
+    </message>
+    <message>
+        <source>The power of this very pair was read</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fit on the face</source>
+        <translation>Ajuste en la cara</translation>
+    </message>
+    <message>
+        <source>Sits well at nose and ears, pupils behind the centres</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Acuity with the pair</source>
+        <translation>Agudeza con las gafas</translation>
+    </message>
+    <message>
+        <source>Each eye read the chart with this pair on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Instructions given</source>
+        <translation>Instrucciones dadas</translation>
+    </message>
+    <message>
+        <source>What it is for, how to care for it, when to come back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With pair, R</source>
+        <translation>Con gafas, D</translation>
+    </message>
+    <message>
+        <source>Right eye: acuity with this pair on, for example 6/9</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>L</source>
+        <translation>I</translation>
+    </message>
+    <message>
+        <source>Left eye: acuity with this pair on, for example 6/9</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>near</source>
+        <translation>cerca</translation>
+    </message>
+    <message>
+        <source>Smallest print read with this pair on, for example N8</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reason</source>
+        <translation>Motivo</translation>
+    </message>
+    <message>
+        <source>Why this pair is given all the same; kept with the entry</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Your initials</source>
+        <translation>Sus iniciales</translation>
+    </message>
+    <message>
+        <source>Who hands over; kept with the entry, may stay empty</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::HelpWindow</name>
+    <message>
+        <source>Help: Quarterstep</source>
+        <translation>Ayuda: Quarterstep</translation>
+    </message>
+    <message>
+        <source>Pages of the manual</source>
+        <translation>Páginas del manual</translation>
+    </message>
+    <message>
+        <source>Chooses a page of the manual</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Text of the page</source>
+        <translation>Texto de la página</translation>
+    </message>
+    <message>
+        <source>The manual; links lead to other pages</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Cerrar</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::KeySheet</name>
+    <message>
+        <source>Keys: Quarterstep</source>
+        <translation>Teclas: Quarterstep</translation>
+    </message>
+    <message>
+        <source>All keys of the window</source>
+        <translation>Todas las teclas de la ventana</translation>
+    </message>
+    <message>
+        <source>All keys of the window; Escape closes it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Cerrar</translation>
+    </message>
+    <message>
+        <source>Everywhere</source>
+        <translation>En todas partes</translation>
+    </message>
+    <message>
+        <source>Tab and Shift+Tab go from field to field; Space presses the button that is framed.</source>
+        <translation>Tab y Mayús+Tab van de campo en campo; Espacio pulsa el botón enmarcado.</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::LadderView</name>
+    <message>
+        <source>Stock ladder</source>
+        <translation>Escala de existencias</translation>
+    </message>
+    <message>
+        <source>A picture of how many pieces of each power there are; the same numbers stand in the table of lines</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>power (D)</source>
+        <translation>potencia (D)</translation>
+    </message>
+    <message>
+        <source>pieces</source>
+        <translation>piezas</translation>
+    </message>
+    <message>
+        <source>%1: available %2, kept aside %3, keep at least %4</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::LinesModel</name>
+    <message>
+        <source>none left</source>
+        <translation>no quedan</translation>
+    </message>
+    <message>
+        <source>below least</source>
+        <translation>bajo el mínimo</translation>
+    </message>
+    <message>
+        <source>enough</source>
+        <translation>suficiente</translation>
+    </message>
+    <message>
+        <source>above most</source>
+        <translation>sobre el máximo</translation>
+    </message>
+    <message>
+        <source>held %1</source>
+        <translation>reservado %1</translation>
+    </message>
+    <message>
+        <source>in quarantine %1</source>
+        <translation>en cuarentena %1</translation>
+    </message>
+    <message>
+        <source>keep at least %1, at most %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>reorder %n</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>lasts %1 camp days as used so far</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How many camps of 100 people the available pieces last, as used so far</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bin</source>
+        <translation>Casilla</translation>
+    </message>
+    <message>
+        <source>Line</source>
+        <translation>Línea</translation>
+    </message>
+    <message>
+        <source>Power</source>
+        <translation>Potencia</translation>
+    </message>
+    <message>
+        <source>On hand</source>
+        <translation>Existencias</translation>
+    </message>
+    <message>
+        <source>Available</source>
+        <translation>Disponible</translation>
+    </message>
+    <message>
+        <source>Kept aside</source>
+        <translation>Apartado</translation>
+    </message>
+    <message>
+        <source>Level</source>
+        <translation>Nivel</translation>
+    </message>
+    <message>
+        <source>Camps</source>
+        <translation>Campamentos</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::LongWork</name>
+    <message>
+        <source>Stop</source>
+        <translation>Parar</translation>
+    </message>
+    <message>
+        <source>How far it is</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ends this work; nothing is changed by it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stopping…</source>
+        <translation>Parando…</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::MessageBar</name>
+    <message>
+        <source>Copy code</source>
+        <translation>Copiar código</translation>
+    </message>
+    <message>
+        <source>Copies the code of this message, to look it up in the help</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Cerrar</translation>
+    </message>
+    <message>
+        <source>Puts this message away</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation>Hecho</translation>
+    </message>
+    <message>
+        <source>Not done</source>
+        <translation>No hecho</translation>
+    </message>
+    <message>
+        <source>Waiting</source>
+        <translation>Esperando</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::OpeningPage</name>
+    <message>
+        <source>Which camp?</source>
+        <translation>¿Qué campamento?</translation>
+    </message>
+    <message>
+        <source>A camp is a folder: stock.yaml says what exists and how many; the ledger of what was handed over is kept beside it.</source>
+        <translation>Un campamento es una carpeta: stock.yaml dice qué hay y cuánto; el registro de entregas se guarda al lado.</translation>
+    </message>
+    <message>
+        <source>Look around</source>
+        <translation>Dar un vistazo</translation>
+    </message>
+    <message>
+        <source>A sample camp of invented people. What you do there stays in a copy of your own.</source>
+        <translation>Un campamento de ejemplo con personas inventadas. Lo que haga queda en una copia suya.</translation>
+    </message>
+    <message>
+        <source>Practise a hand-over, 3 minutes</source>
+        <translation>Practicar una entrega, 3 minutos</translation>
+    </message>
+    <message>
+        <source>Opens the sample and tells each step beside the work</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open the sample camp</source>
+        <translation>Abrir el campamento de ejemplo</translation>
+    </message>
+    <message>
+        <source>Opens your copy of the sample as you left it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Begin the sample anew</source>
+        <translation>Empezar de nuevo el ejemplo</translation>
+    </message>
+    <message>
+        <source>Throws away what was done in your copy of the sample</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Start my own camp</source>
+        <translation>Empezar mi campamento</translation>
+    </message>
+    <message>
+        <source>Describe the trays of your box in a few lines; the desk writes the stock file.</source>
+        <translation>Describa las bandejas de su caja en pocas líneas; se escribe el archivo de existencias.</translation>
+    </message>
+    <message>
+        <source>Describe my trays…</source>
+        <translation>Describir mis bandejas…</translation>
+    </message>
+    <message>
+        <source>A page where you type the trays and see the lines they make</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open a camp</source>
+        <translation>Abrir un campamento</translation>
+    </message>
+    <message>
+        <source>A folder with a stock.yaml, on this laptop or on a stick.</source>
+        <translation>Una carpeta con stock.yaml, en este portátil o en una memoria.</translation>
+    </message>
+    <message>
+        <source>Choose a folder…</source>
+        <translation>Elegir una carpeta…</translation>
+    </message>
+    <message>
+        <source>Chooses the folder with stock.yaml</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Back to the open camp</source>
+        <translation>Volver al campamento abierto</translation>
+    </message>
+    <message>
+        <source>Leaves everything as it is</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What was found, with file, line and column</source>
+        <translation>Lo que se encontró, con archivo, línea y columna</translation>
+    </message>
+    <message>
+        <source>File, line and column of everything found; can be copied</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Start a camp in this folder…</source>
+        <translation>Empezar un campamento en esta carpeta…</translation>
+    </message>
+    <message>
+        <source>Describe the trays; the stock file is written into this folder</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 was not opened</source>
+        <translation>%1 no se abrió</translation>
+    </message>
+    <message>
+        <source>This folder has no stock.yaml. Choose the folder that has one, or start a camp here.</source>
+        <translation>Esta carpeta no tiene stock.yaml. Elija la que lo tiene o empiece aquí un campamento.</translation>
+    </message>
+    <message>
+        <source>Mend the file at the line and column named, with any text editor, and open the folder again. Nothing was written.</source>
+        <translation>Corrija el archivo en la línea y columna indicadas, con un editor de texto, y abra otra vez la carpeta. No se escribió nada.</translation>
+    </message>
+    <message>
+        <source>Open %1</source>
+        <translation>Abrir %1</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::PairsModel</name>
+    <message numerus="yes">
+        <source>%n here</source>
+        <translation>
+            <numerusform>%n aquí</numerusform>
+            <numerusform>%n aquí</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>R and L %1  ·  prism %2</source>
+        <translation>D e I %1  ·  prisma %2</translation>
+    </message>
+    <message>
+        <source>R %1  ·  L %2  ·  prism %3</source>
+        <translation>D %1  ·  I %2  ·  prisma %3</translation>
+    </message>
+    <message>
+        <source>Nearest outside the limits</source>
+        <translation>Lo más cercano fuera de los límites</translation>
+    </message>
+    <message>
+        <source>same power: %1</source>
+        <translation>misma potencia: %1</translation>
+    </message>
+    <message>
+        <source>Power (D)</source>
+        <translation>Potencia (D)</translation>
+    </message>
+    <message>
+        <source>Pull</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Right eye (D)</source>
+        <translation>Ojo derecho (D)</translation>
+    </message>
+    <message>
+        <source>Left eye (D)</source>
+        <translation>Ojo izquierdo (D)</translation>
+    </message>
+    <message>
+        <source>Prism (Δ)</source>
+        <translation>Prisma (Δ)</translation>
+    </message>
+    <message>
+        <source>Verdict</source>
+        <translation>Veredicto</translation>
+    </message>
+    <message>
+        <source>Reason</source>
+        <translation>Motivo</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::PlaneModel</name>
+    <message>
+        <source>need, both eyes</source>
+        <translation>necesidad, ambos ojos</translation>
+    </message>
+    <message>
+        <source>need, right eye</source>
+        <translation>necesidad, ojo derecho</translation>
+    </message>
+    <message>
+        <source>need, left eye</source>
+        <translation>necesidad, ojo izquierdo</translation>
+    </message>
+    <message>
+        <source>chosen pair, right eye</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>chosen pair, left eye</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>lenses</source>
+        <translation>lentes</translation>
+    </message>
+    <message>
+        <source>ready-made pairs</source>
+        <translation>gafas hechas</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>Qué</translation>
+    </message>
+    <message>
+        <source>Mean (D)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Half cylinder (D)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Available</source>
+        <translation>Disponible</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::PlotView</name>
+    <message>
+        <source>Power plane</source>
+        <translation>Plano de potencias</translation>
+    </message>
+    <message>
+        <source>A picture of the stock around this person&apos;s eyes; the same values stand in the table</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mean power (D)</source>
+        <translation>potencia media (D)</translation>
+    </message>
+    <message>
+        <source>half the cylinder (D)</source>
+        <translation>medio cilindro (D)</translation>
+    </message>
+    <message>
+        <source>fits %1</source>
+        <translation>sirve %1</translation>
+    </message>
+    <message>
+        <source>on trial %1</source>
+        <translation>a prueba %1</translation>
+    </message>
+    <message>
+        <source>R %1 D</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>L %1 D</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>lenses %1: %n available</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>pairs %1: %n available</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::PracticeStrip</name>
+    <message>
+        <source>Next</source>
+        <translation>Siguiente</translation>
+    </message>
+    <message>
+        <source>Leave practice</source>
+        <translation>Dejar la práctica</translation>
+    </message>
+    <message>
+        <source>Goes on without this step</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ends the practice; the sample stays open</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Somebody sits down. Press Ctrl+N for an empty card, and type the code %1 under Person.</source>
+        <translation>Alguien se sienta. Pulse Ctrl+N para una ficha vacía y escriba el código %1 en Persona.</translation>
+    </message>
+    <message>
+        <source>Tab to Age: type 30.</source>
+        <translation>Tab hasta Edad: escriba 30.</translation>
+    </message>
+    <message>
+        <source>Right eye: type %1. Tab to the left eye and type the same.</source>
+        <translation>Ojo derecho: escriba %1. Tab al ojo izquierdo y escriba lo mismo.</translation>
+    </message>
+    <message>
+        <source>PD far: type 62. Enter asks for pairs.</source>
+        <translation>DP lejos: escriba 62. Intro pide gafas.</translation>
+    </message>
+    <message>
+        <source>The best pair stands first, with its bin. You would fetch it, and one neighbour. Tick the four checks once the pair is on the face.</source>
+        <translation>Las mejores gafas están primero, con su casilla. Las traería, con otras vecinas. Marque las cuatro comprobaciones con las gafas puestas.</translation>
+    </message>
+    <message>
+        <source>Ctrl+Enter hands it over: the count goes down.</source>
+        <translation>Ctrl+Intro las entrega: la cuenta baja.</translation>
+    </message>
+    <message>
+        <source>A mistake? Ctrl+Z takes the hand-over back the same day. Try it.</source>
+        <translation>¿Un error? Ctrl+Z deshace la entrega el mismo día. Pruébelo.</translation>
+    </message>
+    <message>
+        <source>That was all. F1 opens the manual, Shift+F1 shows every key.</source>
+        <translation>Eso es todo. F1 abre el manual, Mayús+F1 muestra todas las teclas.</translation>
+    </message>
+    <message>
+        <source>Practice, step %1 of %2</source>
+        <translation>Práctica, paso %1 de %2</translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation>Hecho</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::PrescriptionCard</name>
+    <message>
+        <source>Wanted for</source>
+        <translation>Para</translation>
+    </message>
+    <message>
+        <source>What the spectacles are for; left open, the prescription decides</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>open</source>
+        <translation>abierto</translation>
+    </message>
+    <message>
+        <source>Right eye, prescription</source>
+        <translation>Ojo derecho, prescripción</translation>
+    </message>
+    <message>
+        <source>Left eye, prescription</source>
+        <translation>Ojo izquierdo, prescripción</translation>
+    </message>
+    <message>
+        <source>Pain</source>
+        <translation>Dolor</translation>
+    </message>
+    <message>
+        <source>Sudden loss of sight</source>
+        <translation>Pérdida súbita de visión</translation>
+    </message>
+    <message>
+        <source>Red eye</source>
+        <translation>Ojo rojo</translation>
+    </message>
+    <message>
+        <source>New flashes or floaters</source>
+        <translation>Destellos o manchas nuevos</translation>
+    </message>
+    <message>
+        <source>Double vision</source>
+        <translation>Visión doble</translation>
+    </message>
+    <message>
+        <source>White pupil</source>
+        <translation>Pupila blanca</translation>
+    </message>
+    <message>
+        <source>Squint</source>
+        <translation>Estrabismo</translation>
+    </message>
+    <message>
+        <source>Drops asked for</source>
+        <translation>Se piden gotas</translation>
+    </message>
+    <message>
+        <source>Lines look bent</source>
+        <translation>Líneas torcidas</translation>
+    </message>
+    <message>
+        <source>Part of the view missing</source>
+        <translation>Falta parte del campo</translation>
+    </message>
+    <message>
+        <source>Halos around lights</source>
+        <translation>Halos alrededor de luces</translation>
+    </message>
+    <message>
+        <source>Signs seen or told</source>
+        <translation>Signos vistos o contados</translation>
+    </message>
+    <message>
+        <source>Tick when this was seen or told; it decides about a letter to the clinic</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is empty; a person, the right and the left eye are needed</source>
+        <translation>%1 está vacío; hacen falta la persona, el ojo derecho y el izquierdo</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::SettingsPage</name>
+    <message>
+        <source>Optician: hands over, orders</source>
+        <translation>Óptico: entrega, encarga</translation>
+    </message>
+    <message>
+        <source>Keeper: counts, receives, moves stock</source>
+        <translation>Encargado: cuenta, recibe, mueve</translation>
+    </message>
+    <message>
+        <source>Supervisor: names, exports, PINs</source>
+        <translation>Supervisor: nombres, exportaciones, PIN</translation>
+    </message>
+    <message>
+        <source>This laptop</source>
+        <translation>Este portátil</translation>
+    </message>
+    <message>
+        <source>Kept for you on this laptop.</source>
+        <translation>Se guarda para usted en este portátil.</translation>
+    </message>
+    <message>
+        <source>Look</source>
+        <translation>Aspecto</translation>
+    </message>
+    <message>
+        <source>Light, dark, or sun: black on white and large, for outdoors</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Light</source>
+        <translation>Claro</translation>
+    </message>
+    <message>
+        <source>Dark</source>
+        <translation>Oscuro</translation>
+    </message>
+    <message>
+        <source>Sun</source>
+        <translation>Sol</translation>
+    </message>
+    <message>
+        <source>Size of the letters</source>
+        <translation>Tamaño de las letras</translation>
+    </message>
+    <message>
+        <source>In per cent of the usual; also Ctrl++ and Ctrl+-</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>Language</source>
+        <translation>Idioma</translation>
+    </message>
+    <message>
+        <source>Language of the window, at once</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Printer</source>
+        <translation>Impresora</translation>
+    </message>
+    <message>
+        <source>Printer for cards and letters of this laptop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This camp</source>
+        <translation>Este campamento</translation>
+    </message>
+    <message>
+        <source>Kept in the camp folder, for everybody who opens it.</source>
+        <translation>Se guarda en la carpeta del campamento, para todos los que la abran.</translation>
+    </message>
+    <message>
+        <source>Cylinders are written</source>
+        <translation>Los cilindros se escriben</translation>
+    </message>
+    <message>
+        <source>Form in which pairs and orders show a cylinder; typed prescriptions stay as typed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>minus</source>
+        <translation>menos</translation>
+    </message>
+    <message>
+        <source>plus</source>
+        <translation>más</translation>
+    </message>
+    <message>
+        <source>Acuities are shown</source>
+        <translation>Las agudezas se muestran</translation>
+    </message>
+    <message>
+        <source>Notation on the card; the record keeps what was typed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>as recorded</source>
+        <translation>como se anotó</translation>
+    </message>
+    <message>
+        <source>decimal</source>
+        <translation>decimal</translation>
+    </message>
+    <message>
+        <source>Judged by</source>
+        <translation>Se evalúa según</translation>
+    </message>
+    <message>
+        <source>Profile of limits for everybody; by itself the desk chooses by age and purpose</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>PINs</source>
+        <translation>PIN</translation>
+    </message>
+    <message>
+        <source>A guard against slips at the command line, no lock. Kept with the ledger.</source>
+        <translation>Contra descuidos en la línea de órdenes; no es una cerradura. Se guarda con el registro.</translation>
+    </message>
+    <message>
+        <source>Role</source>
+        <translation>Función</translation>
+    </message>
+    <message>
+        <source>Whose PIN is set or taken away</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>PIN that is needed now</source>
+        <translation>PIN necesario ahora</translation>
+    </message>
+    <message>
+        <source>The supervisor&apos;s PIN when there is one, else the present one of this role</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>New PIN</source>
+        <translation>PIN nuevo</translation>
+    </message>
+    <message>
+        <source>%1 to %2 characters</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take the PIN away</source>
+        <translation>Quitar el PIN</translation>
+    </message>
+    <message>
+        <source>This role is asked for no PIN any more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Set the PIN</source>
+        <translation>Poner el PIN</translation>
+    </message>
+    <message>
+        <source>This role is asked for this PIN from now on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>as the system</source>
+        <translation>como el sistema</translation>
+    </message>
+    <message>
+        <source>none chosen</source>
+        <translation>ninguna elegida</translation>
+    </message>
+    <message>
+        <source>%1 (not here now)</source>
+        <translation>%1 (ahora no está)</translation>
+    </message>
+    <message>
+        <source>chosen by age and purpose</source>
+        <translation>elegido por edad y uso</translation>
+    </message>
+    <message>
+        <source>No role has a PIN.</source>
+        <translation>Ninguna función tiene PIN.</translation>
+    </message>
+    <message>
+        <source>With a PIN: %1</source>
+        <translation>Con PIN: %1</translation>
+    </message>
+    <message>
+        <source>, </source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The PIN was taken away.</source>
+        <translation>Se quitó el PIN.</translation>
+    </message>
+    <message>
+        <source>The PIN was set.</source>
+        <translation>Se puso el PIN.</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::StockPlace</name>
+    <message>
+        <source>Stock</source>
+        <translation>Existencias</translation>
+    </message>
+    <message>
+        <source>Look for a line</source>
+        <translation>Buscar una línea</translation>
+    </message>
+    <message>
+        <source>Look for a line, a power, a bin</source>
+        <translation>Buscar línea, potencia, casilla</translation>
+    </message>
+    <message>
+        <source>Shows only lines in which these words stand (Ctrl+F)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Table</source>
+        <translation>Tabla</translation>
+    </message>
+    <message>
+        <source>The lines one below the other</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ladder</source>
+        <translation>Escala</translation>
+    </message>
+    <message>
+        <source>How many pieces of each power</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Box</source>
+        <translation>Caja</translation>
+    </message>
+    <message>
+        <source>The bins as they stand in the box</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lines of the stock</source>
+        <translation>Líneas de las existencias</translation>
+    </message>
+    <message>
+        <source>Choose a line to see its card and to enter what happened</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bins of the box</source>
+        <translation>Casillas de la caja</translation>
+    </message>
+    <message>
+        <source>Choose a bin: its line is shown beside</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ready-made pairs</source>
+        <translation>Gafas hechas</translation>
+    </message>
+    <message>
+        <source>Lenses</source>
+        <translation>Lentes</translation>
+    </message>
+    <message>
+        <source>Bar: available · hatched: kept aside · line across: keep at least this many. A click looks for that power.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stock card of the line</source>
+        <translation>Ficha de la línea</translation>
+    </message>
+    <message>
+        <source>Everything that happened to this line, newest first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A count is blind: what the book says comes back into sight once the count is entered.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Counts edited in stock.yaml by hand</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reason</source>
+        <translation>Motivo</translation>
+    </message>
+    <message>
+        <source>Reason, for taking them over</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Why the counts in the file are the right ones; kept with the entry</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Put the ledger&apos;s counts back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The file gets the counts of the ledger again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take the file&apos;s counts over</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The ledger gets an entry with the difference and the reason</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No line is chosen</source>
+        <translation>Ninguna línea elegida</translation>
+    </message>
+    <message>
+        <source>Choose a line in the table or a bin in the box.</source>
+        <translation>Elija una línea de la tabla o una casilla de la caja.</translation>
+    </message>
+    <message>
+        <source>bin %1</source>
+        <translation>casilla %1</translation>
+    </message>
+    <message>
+        <source>lines %1</source>
+        <translation>líneas %1</translation>
+    </message>
+    <message>
+        <source>none left in %1</source>
+        <translation>agotadas %1</translation>
+    </message>
+    <message>
+        <source>within keep levels %1 of %2</source>
+        <translation>en su nivel %1 de %2</translation>
+    </message>
+    <message>
+        <source>to reorder %1</source>
+        <translation>por pedir %1</translation>
+    </message>
+    <message>
+        <source>handed over %1</source>
+        <translation>entregado %1</translation>
+    </message>
+    <message>
+        <source>Nothing matches “%1”; empty the field to see all %2 lines.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 of %2 lines</source>
+        <translation>%1 de %2 líneas</translation>
+    </message>
+    <message>
+        <source>on hand %1, was %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>taken back at the desk</source>
+        <translation>devuelto en la mesa</translation>
+    </message>
+    <message>
+        <source>Taken back: the counts are as before.</source>
+        <translation>Deshecho: las cuentas están como antes.</translation>
+    </message>
+    <message>
+        <source>%1: the file says %2, the ledger %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Write why the counts in the file are the right ones.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n count(s) taken over from the file.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n count(s) put back to the ledger&apos;s.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::StockWorkPanel</name>
+    <message>
+        <source>Enter in the ledger</source>
+        <translation>Anotar en el registro</translation>
+    </message>
+    <message>
+        <source>Take back</source>
+        <translation>Deshacer</translation>
+    </message>
+    <message>
+        <source>What happened</source>
+        <translation>Qué pasó</translation>
+    </message>
+    <message>
+        <source>What is entered about the chosen line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Received</source>
+        <translation>Recibido</translation>
+    </message>
+    <message>
+        <source>Counted by two</source>
+        <translation>Contado entre dos</translation>
+    </message>
+    <message>
+        <source>Written off</source>
+        <translation>Dado de baja</translation>
+    </message>
+    <message>
+        <source>Hold</source>
+        <translation>Reservar</translation>
+    </message>
+    <message>
+        <source>Let go</source>
+        <translation>Soltar</translation>
+    </message>
+    <message>
+        <source>Quarantine</source>
+        <translation>Cuarentena</translation>
+    </message>
+    <message>
+        <source>Release from quarantine</source>
+        <translation>Sacar de cuarentena</translation>
+    </message>
+    <message>
+        <source>Cause</source>
+        <translation>Causa</translation>
+    </message>
+    <message>
+        <source>Why the count changes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not said</source>
+        <translation>sin decir</translation>
+    </message>
+    <message>
+        <source>Pieces</source>
+        <translation>Piezas</translation>
+    </message>
+    <message>
+        <source>How many pieces</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>For</source>
+        <translation>Para</translation>
+    </message>
+    <message>
+        <source>Camp code of the person they are kept for; may stay empty</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Words</source>
+        <translation>Palabras</translation>
+    </message>
+    <message>
+        <source>The reason, or from whom they came; kept with the entry</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Your initials</source>
+        <translation>Sus iniciales</translation>
+    </message>
+    <message>
+        <source>Who enters this; stays for the next entry</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Second initials</source>
+        <translation>Segundas iniciales</translation>
+    </message>
+    <message>
+        <source>The other person who counted; stays for the next entry</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Takes the last entry of this place back (Ctrl+Z)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Writes it into the ledger (Enter in a field)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation>De</translation>
+    </message>
+    <message>
+        <source>Reason</source>
+        <translation>Motivo</translation>
+    </message>
+    <message>
+        <source>Enter about %1</source>
+        <translation>Anotar sobre %1</translation>
+    </message>
+    <message>
+        <source>Choose a line</source>
+        <translation>Elija una línea</translation>
+    </message>
+    <message>
+        <source>Choose a line first.</source>
+        <translation>Elija antes una línea.</translation>
+    </message>
+    <message>
+        <source>Write the number of pieces in digits.</source>
+        <translation>Escriba el número de piezas en cifras.</translation>
+    </message>
+    <message>
+        <source>Nothing happens with 0 pieces.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A count needs the initials of two persons.</source>
+        <translation>Un recuento pide las iniciales de dos personas.</translation>
+    </message>
+    <message>
+        <source>Two different persons count.</source>
+        <translation>Cuentan dos personas distintas.</translation>
+    </message>
+    <message>
+        <source>Choose the cause.</source>
+        <translation>Elija la causa.</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::TrayPage</name>
+    <message>
+        <source>Start my own camp</source>
+        <translation>Empezar mi campamento</translation>
+    </message>
+    <message>
+        <source>Name of the camp or box</source>
+        <translation>Nombre del campamento o la caja</translation>
+    </message>
+    <message>
+        <source>Stands on every paper and at the top of the window</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The trays, one a line: powers, a colon, how many in each bin</source>
+        <translation>Las bandejas, una por línea: potencias, dos puntos, cuántas por casilla</translation>
+    </message>
+    <message>
+        <source>The trays</source>
+        <translation>Las bandejas</translation>
+    </message>
+    <message>
+        <source>Powers in dioptres with their sign, from … to … by a step; then a colon and the count. After the count: centres in mm, bin, round lens size in mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Folder it goes into</source>
+        <translation>Carpeta de destino</translation>
+    </message>
+    <message>
+        <source>Made when it is missing; a stock.yaml that is there is never overwritten</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose the folder…</source>
+        <translation>Elegir la carpeta…</translation>
+    </message>
+    <message>
+        <source>Looks for a folder on this laptop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add readers</source>
+        <translation>Añadir gafas de lectura</translation>
+    </message>
+    <message>
+        <source>Add distance pairs</source>
+        <translation>Añadir gafas de lejos</translation>
+    </message>
+    <message>
+        <source>Add lenses and frames</source>
+        <translation>Añadir lentes y monturas</translation>
+    </message>
+    <message>
+        <source>Writes an example below the trays, to be changed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The stock it makes</source>
+        <translation>Las existencias que resultan</translation>
+    </message>
+    <message>
+        <source>Bin, line, power in dioptres and count of every line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Atrás</translation>
+    </message>
+    <message>
+        <source>Leaves this page; what is typed stays while the window is open</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Make this camp</source>
+        <translation>Crear este campamento</translation>
+    </message>
+    <message>
+        <source>Writes stock.yaml into the folder and opens it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>my camp</source>
+        <translation>mi campamento</translation>
+    </message>
+    <message>
+        <source>Folder for the new camp</source>
+        <translation>Carpeta del campamento nuevo</translation>
+    </message>
+    <message>
+        <source>Line %1, character %2: %3</source>
+        <translation>Línea %1, carácter %2: %3</translation>
+    </message>
+    <message>
+        <source>The camp has no name yet.</source>
+        <translation>El campamento aún no tiene nombre.</translation>
+    </message>
+    <message>
+        <source>%1 lines, %2 pieces</source>
+        <translation>%1 líneas, %2 piezas</translation>
+    </message>
+    <message>
+        <source>Nothing is typed yet. The buttons under the trays write examples to change.</source>
+        <translation>Aún no hay nada. Los botones bajo las bandejas escriben ejemplos que cambiar.</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::WaitingModel</name>
+    <message>
+        <source>row %1</source>
+        <translation>fila %1</translation>
+    </message>
+    <message>
+        <source>cannot be read</source>
+        <translation>ilegible</translation>
+    </message>
+    <message>
+        <source>given %1</source>
+        <translation>entregado %1</translation>
+    </message>
+    <message>
+        <source>waiting</source>
+        <translation>espera</translation>
+    </message>
+    <message>
+        <source>Right %1</source>
+        <translation>Derecho %1</translation>
+    </message>
+    <message>
+        <source>Left %1</source>
+        <translation>Izquierdo %1</translation>
+    </message>
+    <message>
+        <source>Person</source>
+        <translation>Persona</translation>
+    </message>
+    <message>
+        <source>Age</source>
+        <translation>Edad</translation>
+    </message>
+    <message>
+        <source>State</source>
+        <translation>Estado</translation>
+    </message>
+</context>
+</TS>

@@ -1,0 +1,2113 @@
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
+<TS version="2.1" language="pt" sourcelanguage="en">
+<context>
+    <name>Commands</name>
+    <message numerus="yes">
+        <source>and %n more</source>
+        <translation>
+            <numerusform>e mais %n</numerusform>
+            <numerusform>e mais %n</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Another program is writing in the ledger. Trying again; Escape gives up. Nothing is lost.</source>
+        <translation>Outro programa está a escrever no registo. Nova tentativa; Escape desiste. Nada se perde.</translation>
+    </message>
+    <message>
+        <source>The program met something it does not know: %1. Nothing was written; close the program and open the folder again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>DeskOptions</name>
+    <message>
+        <source>Matches final spectacle prescriptions with a stock of ready-made spectacles and lenses.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>light, dark or sun (black on white, large)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mirrors the window; prescriptions stay left-to-right</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>language of the window, for example ar</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>size of the letters in per cent, 100 to 200</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>paints the window into a PNG file and leaves</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>size of the window in pixels, for example 1366x768</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>loads this person of people.csv at the start</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>page to show at the start: dispense, stock, stock-ladder, stock-box, opening, trays, settings, help or keys</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>chooses this line of the stock at the start</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>camp folder to open (stock.yaml, rules.yaml, ledger.sqlite)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>--size %1 is not a size; write for example 1366x768</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>--text-scale %1 is not from 100 to 200</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>--place %1 is not known; write one of %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>--theme %1 is not known; write light, dark or sun</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>one camp folder at a time, not %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no readable person %1 in people.csv</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no line %1 in this stock</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cannot write %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>DeskWords</name>
+    <message>
+        <source>R %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>L %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 add %2</source>
+        <translation>%1 ad. %2</translation>
+    </message>
+    <message>
+        <source>not judged</source>
+        <translation>não avaliado</translation>
+    </message>
+    <message>
+        <source>%1 too strong</source>
+        <translation>%1 forte demais</translation>
+    </message>
+    <message>
+        <source>%1 too plus</source>
+        <translation>%1 plus a mais</translation>
+    </message>
+    <message>
+        <source>%1 too weak</source>
+        <translation>%1 fraco demais</translation>
+    </message>
+    <message>
+        <source>%1 too minus</source>
+        <translation>%1 minus a mais</translation>
+    </message>
+    <message>
+        <source>cylinder %1 left</source>
+        <translation>resta cilindro %1</translation>
+    </message>
+    <message>
+        <source>nothing left</source>
+        <translation>nada resta</translation>
+    </message>
+    <message>
+        <source>, </source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Suggested</source>
+        <translation>Sugerido</translation>
+    </message>
+    <message>
+        <source>Fits with caution</source>
+        <translation>Serve com cautela</translation>
+    </message>
+    <message>
+        <source>On trial: type the acuity</source>
+        <translation>Em prova: escreva a acuidade</translation>
+    </message>
+    <message>
+        <source>Outside limit</source>
+        <translation>Fora do limite</translation>
+    </message>
+    <message>
+        <source>right eye: %1</source>
+        <translation>olho direito: %1</translation>
+    </message>
+    <message>
+        <source>left eye: %1</source>
+        <translation>olho esquerdo: %1</translation>
+    </message>
+</context>
+<context>
+    <name>PrescriptionCard</name>
+    <message>
+        <source>Person</source>
+        <translation>Pessoa</translation>
+    </message>
+    <message>
+        <source>Camp code of the person, as on the paper card</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Age</source>
+        <translation>Idade</translation>
+    </message>
+    <message>
+        <source>Age in years; unknown age is judged by the strictest rules</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Right</source>
+        <translation>Direito</translation>
+    </message>
+    <message>
+        <source>Right eye: sphere, cylinder (dioptres) and axis (degrees). Up and Down step the sphere by 0.25, Page Up and Page Down by 1.00</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Left</source>
+        <translation>Esquerdo</translation>
+    </message>
+    <message>
+        <source>Left eye: sphere, cylinder (dioptres) and axis (degrees). Up and Down step the sphere by 0.25, Page Up and Page Down by 1.00</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Addition</source>
+        <translation>Adição</translation>
+    </message>
+    <message>
+        <source>Near addition of both eyes, dioptres</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>PD far</source>
+        <translation>DP longe</translation>
+    </message>
+    <message>
+        <source>Distance between the pupils looking far, millimetres</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>PD near</source>
+        <translation>DP perto</translation>
+    </message>
+    <message>
+        <source>Distance between the pupils looking near, millimetres; worked out from the far one when empty</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Near, R</source>
+        <translation>Perto, D</translation>
+    </message>
+    <message>
+        <source>Right eye: whole near power found by trial, dioptres, instead of an addition</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Near, L</source>
+        <translation>Perto, E</translation>
+    </message>
+    <message>
+        <source>Left eye: whole near power found by trial, dioptres, instead of an addition</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Unaided, R</source>
+        <translation>Sem óculos, D</translation>
+    </message>
+    <message>
+        <source>Right eye: acuity without spectacles, for example 6/18</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Unaided, L</source>
+        <translation>Sem óculos, E</translation>
+    </message>
+    <message>
+        <source>Left eye: acuity without spectacles, for example 6/18</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Best, R</source>
+        <translation>Melhor, D</translation>
+    </message>
+    <message>
+        <source>Right eye: acuity with this prescription, for example 6/6</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Best, L</source>
+        <translation>Melhor, E</translation>
+    </message>
+    <message>
+        <source>Left eye: acuity with this prescription, for example 6/6</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Prescriber</source>
+        <translation>Prescritor</translation>
+    </message>
+    <message>
+        <source>Who signed the prescription; needed under 16 years</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>core</name>
+    <message>
+        <source>the folder %1 for the sample cannot be made; check rights and free space</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this is not the PIN; nothing was changed</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::AnswerPanel</name>
+    <message>
+        <source>Needed: %1</source>
+        <translation>Precisa: %1</translation>
+    </message>
+    <message>
+        <source>Referral: %1, %2</source>
+        <translation>Encaminhamento: %1, %2</translation>
+    </message>
+    <message>
+        <source>Measure again before handing over.</source>
+        <translation>Meça de novo antes de entregar.</translation>
+    </message>
+    <message>
+        <source>Purpose shown</source>
+        <translation>Uso mostrado</translation>
+    </message>
+    <message>
+        <source>Each purpose is judged alone</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rules: %1</source>
+        <translation>Regras: %1</translation>
+    </message>
+    <message>
+        <source>%1  (rules: %2)</source>
+        <translation>%1  (regras: %2)</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::BoxModel</name>
+    <message>
+        <source>unequal eyes</source>
+        <translation>olhos desiguais</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>nenhum</translation>
+    </message>
+    <message>
+        <source>%1 lines</source>
+        <translation>%1 linhas</translation>
+    </message>
+    <message>
+        <source>%1 low</source>
+        <translation>%1 baixo</translation>
+    </message>
+    <message>
+        <source>bin %1, %2, available %3</source>
+        <translation>caixa %1, %2, disponível %3</translation>
+    </message>
+    <message>
+        <source>no row</source>
+        <translation>sem fila</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::CardModel</name>
+    <message>
+        <source>held %1</source>
+        <translation>reservado %1</translation>
+    </message>
+    <message>
+        <source>in quarantine %1</source>
+        <translation>em quarentena %1</translation>
+    </message>
+    <message>
+        <source>by %1</source>
+        <translation>por %1</translation>
+    </message>
+    <message>
+        <source>When</source>
+        <translation>Quando</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>O quê</translation>
+    </message>
+    <message>
+        <source>Change</source>
+        <translation>Mudança</translation>
+    </message>
+    <message>
+        <source>On hand</source>
+        <translation>Em stock</translation>
+    </message>
+    <message>
+        <source>Words</source>
+        <translation>Palavras</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::CriteriaModel</name>
+    <message>
+        <source>%1, right</source>
+        <translation>%1, direito</translation>
+    </message>
+    <message>
+        <source>%1, left</source>
+        <translation>%1, esquerdo</translation>
+    </message>
+    <message>
+        <source>not measured</source>
+        <translation>não medido</translation>
+    </message>
+    <message>
+        <source>Criterion</source>
+        <translation>Critério</translation>
+    </message>
+    <message>
+        <source>Value</source>
+        <translation>Valor</translation>
+    </message>
+    <message>
+        <source>Limit</source>
+        <translation>Limite</translation>
+    </message>
+    <message>
+        <source>Unit</source>
+        <translation>Unidade</translation>
+    </message>
+    <message>
+        <source>Band</source>
+        <translation>Faixa</translation>
+    </message>
+    <message>
+        <source>Source</source>
+        <translation>Fonte</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::DeskWindow</name>
+    <message>
+        <source>Choosing a camp</source>
+        <translation>Escolher um acampamento</translation>
+    </message>
+    <message>
+        <source>Dispense</source>
+        <translation>Entrega</translation>
+    </message>
+    <message>
+        <source>Stock</source>
+        <translation>Stock</translation>
+    </message>
+    <message>
+        <source>Starting a camp</source>
+        <translation>Começar um acampamento</translation>
+    </message>
+    <message>
+        <source>Settings</source>
+        <translation>Definições</translation>
+    </message>
+    <message>
+        <source>SAMPLE: invented people, nothing here counts</source>
+        <translation>EXEMPLO: pessoas inventadas, aqui nada conta</translation>
+    </message>
+    <message>
+        <source>Empties the card</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>New person</source>
+        <translation>Nova pessoa</translation>
+    </message>
+    <message>
+        <source>Puts the people of a prescription table into the waiting list</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Load people…</source>
+        <translation>Carregar pessoas…</translation>
+    </message>
+    <message>
+        <source>Opens another camp, the sample, or starts one</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Camps…</source>
+        <translation>Acampamentos…</translation>
+    </message>
+    <message>
+        <source>Look, language, printer, camp, PINs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The manual, at the page for where you are</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Help</source>
+        <translation>Ajuda</translation>
+    </message>
+    <message>
+        <source>Look of the window</source>
+        <translation>Aspeto da janela</translation>
+    </message>
+    <message>
+        <source>Light, dark, or sun: black on white and large, for outdoors</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Light</source>
+        <translation>Claro</translation>
+    </message>
+    <message>
+        <source>Dark</source>
+        <translation>Escuro</translation>
+    </message>
+    <message>
+        <source>Sun</source>
+        <translation>Sol</translation>
+    </message>
+    <message>
+        <source>Who is served, and with what</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What lies in the box, and what happened to it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Every key of the window</source>
+        <translation>Todas as teclas da janela</translation>
+    </message>
+    <message>
+        <source>Next look: light, dark, sun</source>
+        <translation>Aspeto seguinte: claro, escuro, sol</translation>
+    </message>
+    <message>
+        <source>Larger letters</source>
+        <translation>Letras maiores</translation>
+    </message>
+    <message>
+        <source>Smaller letters</source>
+        <translation>Letras menores</translation>
+    </message>
+    <message>
+        <source>Usual letters</source>
+        <translation>Letras normais</translation>
+    </message>
+    <message>
+        <source>Power plane as a table</source>
+        <translation>Plano de potências em tabela</translation>
+    </message>
+    <message>
+        <source>Leave</source>
+        <translation>Sair</translation>
+    </message>
+    <message>
+        <source>Quarterstep</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reading %1…</source>
+        <translation>A ler %1…</translation>
+    </message>
+    <message>
+        <source>%1 was not opened; what was found stands below.</source>
+        <translation>%1 não foi aberto; em baixo está o que se encontrou.</translation>
+    </message>
+    <message>
+        <source>The card that was not handed over when the window went is back. Ctrl+N empties it.</source>
+        <translation>A ficha não entregue quando a janela se fechou está de volta. Ctrl+N esvazia-a.</translation>
+    </message>
+    <message>
+        <source>Open a camp folder</source>
+        <translation>Abrir uma pasta de acampamento</translation>
+    </message>
+    <message>
+        <source>Load people</source>
+        <translation>Carregar pessoas</translation>
+    </message>
+    <message>
+        <source>Prescription tables (*.csv)</source>
+        <translation>Tabelas de prescrições (*.csv)</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n on hand</source>
+        <translation>
+            <numerusform>%n em stock</numerusform>
+            <numerusform>%n em stock</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>No camp is open</source>
+        <translation>Nenhum acampamento aberto</translation>
+    </message>
+    <message>
+        <source>SAMPLE: %1: Quarterstep</source>
+        <translation>EXEMPLO: %1: Quarterstep</translation>
+    </message>
+    <message>
+        <source>%1: Quarterstep</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::DispensePlace</name>
+    <message numerus="yes">
+        <source>%1: %n left</source>
+        <translation>
+            <numerusform>%1: restam %n</numerusform>
+            <numerusform>%1: restam %n</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 has %2. %3.</source>
+        <translation>%1 tem %2. %3.</translation>
+    </message>
+    <message>
+        <source>Put back if pulled: %1</source>
+        <translation>Reponha se tirou: %1</translation>
+    </message>
+    <message>
+        <source>taken back at the desk</source>
+        <translation>devolvido na mesa</translation>
+    </message>
+    <message>
+        <source>Taken back from %1: %2 is in stock again.</source>
+        <translation>Devolvido por %1: %2 está de novo em stock.</translation>
+    </message>
+    <message>
+        <source>People of the table</source>
+        <translation>Pessoas da tabela</translation>
+    </message>
+    <message>
+        <source>Choose a person: the card fills and pairs are suggested</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Prescription</source>
+        <translation>Prescrição</translation>
+    </message>
+    <message>
+        <source>Suggest pairs</source>
+        <translation>Sugerir óculos</translation>
+    </message>
+    <message>
+        <source>Searches the stock for this prescription (Enter in any field)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pairs to pull</source>
+        <translation>Óculos a tirar</translation>
+    </message>
+    <message>
+        <source>Best first: power in dioptres, where to fetch it, what it leaves in each eye, prism</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Power plane</source>
+        <translation>Plano de potências</translation>
+    </message>
+    <message>
+        <source>Table</source>
+        <translation>Tabela</translation>
+    </message>
+    <message>
+        <source>Shows the same values as a table (Ctrl+T)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Power plane as a table</source>
+        <translation>Plano de potências em tabela</translation>
+    </message>
+    <message>
+        <source>Powers in dioptres and how many can be given</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>R, L: the person&apos;s eyes · disc: pairs · diamond: lenses · cross: none left · open ring: chosen pair. The larger, the more there are.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Why this pair</source>
+        <translation>Porquê estes óculos</translation>
+    </message>
+    <message>
+        <source>Why: criteria of the chosen pair</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Measured values and limits, each with its unit and source</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This folder has no people.csv. Type a prescription below, or load a table.</source>
+        <translation>Esta pasta não tem people.csv. Escreva uma prescrição em baixo ou carregue uma tabela.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Counts in stock.yaml were edited by hand in %n line(s). The ledger&apos;s counts are used until the edits are accepted or discarded in Stock.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The table has no rows. Type a prescription below.</source>
+        <translation>A tabela não tem linhas. Escreva uma prescrição em baixo.</translation>
+    </message>
+    <message>
+        <source>Choose a person or type a prescription; Enter suggests pairs.</source>
+        <translation>Escolha uma pessoa ou escreva uma prescrição; Enter sugere óculos.</translation>
+    </message>
+    <message>
+        <source>The pairs to pull will stand here, best first, with their bins.</source>
+        <translation>Aqui aparecerão os óculos a tirar, os melhores primeiro, com a sua caixa.</translation>
+    </message>
+    <message>
+        <source>Nothing to pull for this purpose.</source>
+        <translation>Nada a tirar para este uso.</translation>
+    </message>
+    <message>
+        <source>No pairs are shown until this is settled.</source>
+        <translation>Não se mostram óculos até isto ficar resolvido.</translation>
+    </message>
+    <message>
+        <source>No pair of this stock comes near this need.</source>
+        <translation>Nenhuns óculos deste stock se aproximam.</translation>
+    </message>
+    <message>
+        <source>Picture</source>
+        <translation>Imagem</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::HandOverPanel</name>
+    <message>
+        <source>Hand over</source>
+        <translation>Entregar</translation>
+    </message>
+    <message>
+        <source>Take back</source>
+        <translation>Desfazer</translation>
+    </message>
+    <message>
+        <source>Gives the chosen pair to this person and counts it down (Ctrl+Return)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Takes back the last hand-over of this window (Ctrl+Z)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Power read by focimeter</source>
+        <translation>Potência lida no frontofocómetro</translation>
+    </message>
+    <message>
+        <source>The power of this very pair was read</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fit on the face</source>
+        <translation>Ajuste no rosto</translation>
+    </message>
+    <message>
+        <source>Sits well at nose and ears, pupils behind the centres</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Acuity with the pair</source>
+        <translation>Acuidade com os óculos</translation>
+    </message>
+    <message>
+        <source>Each eye read the chart with this pair on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Instructions given</source>
+        <translation>Instruções dadas</translation>
+    </message>
+    <message>
+        <source>What it is for, how to care for it, when to come back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With pair, R</source>
+        <translation>Com óculos, D</translation>
+    </message>
+    <message>
+        <source>Right eye: acuity with this pair on, for example 6/9</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>L</source>
+        <translation>E</translation>
+    </message>
+    <message>
+        <source>Left eye: acuity with this pair on, for example 6/9</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>near</source>
+        <translation>perto</translation>
+    </message>
+    <message>
+        <source>Smallest print read with this pair on, for example N8</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reason</source>
+        <translation>Motivo</translation>
+    </message>
+    <message>
+        <source>Why this pair is given all the same; kept with the entry</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Your initials</source>
+        <translation>As suas iniciais</translation>
+    </message>
+    <message>
+        <source>Who hands over; kept with the entry, may stay empty</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::HelpWindow</name>
+    <message>
+        <source>Help: Quarterstep</source>
+        <translation>Ajuda: Quarterstep</translation>
+    </message>
+    <message>
+        <source>Pages of the manual</source>
+        <translation>Páginas do manual</translation>
+    </message>
+    <message>
+        <source>Chooses a page of the manual</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Text of the page</source>
+        <translation>Texto da página</translation>
+    </message>
+    <message>
+        <source>The manual; links lead to other pages</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Fechar</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::KeySheet</name>
+    <message>
+        <source>Keys: Quarterstep</source>
+        <translation>Teclas: Quarterstep</translation>
+    </message>
+    <message>
+        <source>All keys of the window</source>
+        <translation>Todas as teclas da janela</translation>
+    </message>
+    <message>
+        <source>All keys of the window; Escape closes it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Fechar</translation>
+    </message>
+    <message>
+        <source>Everywhere</source>
+        <translation>Em toda a parte</translation>
+    </message>
+    <message>
+        <source>Tab and Shift+Tab go from field to field; Space presses the button that is framed.</source>
+        <translation>Tab e Shift+Tab vão de campo em campo; Espaço carrega no botão emoldurado.</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::LadderView</name>
+    <message>
+        <source>Stock ladder</source>
+        <translation>Escala do stock</translation>
+    </message>
+    <message>
+        <source>A picture of how many pieces of each power there are; the same numbers stand in the table of lines</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>power (D)</source>
+        <translation>potência (D)</translation>
+    </message>
+    <message>
+        <source>pieces</source>
+        <translation>peças</translation>
+    </message>
+    <message>
+        <source>%1: available %2, kept aside %3, keep at least %4</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::LinesModel</name>
+    <message>
+        <source>none left</source>
+        <translation>esgotado</translation>
+    </message>
+    <message>
+        <source>below least</source>
+        <translation>abaixo do mínimo</translation>
+    </message>
+    <message>
+        <source>enough</source>
+        <translation>suficiente</translation>
+    </message>
+    <message>
+        <source>above most</source>
+        <translation>acima do máximo</translation>
+    </message>
+    <message>
+        <source>held %1</source>
+        <translation>reservado %1</translation>
+    </message>
+    <message>
+        <source>in quarantine %1</source>
+        <translation>em quarentena %1</translation>
+    </message>
+    <message>
+        <source>keep at least %1, at most %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>reorder %n</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>lasts %1 camp days as used so far</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How many camps of 100 people the available pieces last, as used so far</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bin</source>
+        <translation>Caixa</translation>
+    </message>
+    <message>
+        <source>Line</source>
+        <translation>Linha</translation>
+    </message>
+    <message>
+        <source>Power</source>
+        <translation>Potência</translation>
+    </message>
+    <message>
+        <source>On hand</source>
+        <translation>Em stock</translation>
+    </message>
+    <message>
+        <source>Available</source>
+        <translation>Disponível</translation>
+    </message>
+    <message>
+        <source>Kept aside</source>
+        <translation>Posto de lado</translation>
+    </message>
+    <message>
+        <source>Level</source>
+        <translation>Nível</translation>
+    </message>
+    <message>
+        <source>Camps</source>
+        <translation>Acampamentos</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::LongWork</name>
+    <message>
+        <source>Stop</source>
+        <translation>Parar</translation>
+    </message>
+    <message>
+        <source>How far it is</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ends this work; nothing is changed by it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stopping…</source>
+        <translation>A parar…</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::MessageBar</name>
+    <message>
+        <source>Copy code</source>
+        <translation>Copiar código</translation>
+    </message>
+    <message>
+        <source>Copies the code of this message, to look it up in the help</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Fechar</translation>
+    </message>
+    <message>
+        <source>Puts this message away</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation>Feito</translation>
+    </message>
+    <message>
+        <source>Not done</source>
+        <translation>Não feito</translation>
+    </message>
+    <message>
+        <source>Waiting</source>
+        <translation>À espera</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::OpeningPage</name>
+    <message>
+        <source>Which camp?</source>
+        <translation>Que acampamento?</translation>
+    </message>
+    <message>
+        <source>A camp is a folder: stock.yaml says what exists and how many; the ledger of what was handed over is kept beside it.</source>
+        <translation>Um acampamento é uma pasta: stock.yaml diz o que existe e quanto; o registo das entregas fica ao lado.</translation>
+    </message>
+    <message>
+        <source>Look around</source>
+        <translation>Dar uma vista de olhos</translation>
+    </message>
+    <message>
+        <source>A sample camp of invented people. What you do there stays in a copy of your own.</source>
+        <translation>Um acampamento de exemplo com pessoas inventadas. O que fizer fica numa cópia sua.</translation>
+    </message>
+    <message>
+        <source>Practise a hand-over, 3 minutes</source>
+        <translation>Praticar uma entrega, 3 minutos</translation>
+    </message>
+    <message>
+        <source>Opens the sample and tells each step beside the work</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open the sample camp</source>
+        <translation>Abrir o acampamento de exemplo</translation>
+    </message>
+    <message>
+        <source>Opens your copy of the sample as you left it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Begin the sample anew</source>
+        <translation>Recomeçar o exemplo</translation>
+    </message>
+    <message>
+        <source>Throws away what was done in your copy of the sample</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Start my own camp</source>
+        <translation>Começar o meu acampamento</translation>
+    </message>
+    <message>
+        <source>Describe the trays of your box in a few lines; the desk writes the stock file.</source>
+        <translation>Descreva os tabuleiros da sua caixa em poucas linhas; o ficheiro de stock é escrito por si.</translation>
+    </message>
+    <message>
+        <source>Describe my trays…</source>
+        <translation>Descrever os meus tabuleiros…</translation>
+    </message>
+    <message>
+        <source>A page where you type the trays and see the lines they make</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open a camp</source>
+        <translation>Abrir um acampamento</translation>
+    </message>
+    <message>
+        <source>A folder with a stock.yaml, on this laptop or on a stick.</source>
+        <translation>Uma pasta com stock.yaml, neste portátil ou numa pen.</translation>
+    </message>
+    <message>
+        <source>Choose a folder…</source>
+        <translation>Escolher uma pasta…</translation>
+    </message>
+    <message>
+        <source>Chooses the folder with stock.yaml</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Back to the open camp</source>
+        <translation>Voltar ao acampamento aberto</translation>
+    </message>
+    <message>
+        <source>Leaves everything as it is</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What was found, with file, line and column</source>
+        <translation>O que se encontrou, com ficheiro, linha e coluna</translation>
+    </message>
+    <message>
+        <source>File, line and column of everything found; can be copied</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Start a camp in this folder…</source>
+        <translation>Começar um acampamento nesta pasta…</translation>
+    </message>
+    <message>
+        <source>Describe the trays; the stock file is written into this folder</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 was not opened</source>
+        <translation>%1 não foi aberto</translation>
+    </message>
+    <message>
+        <source>This folder has no stock.yaml. Choose the folder that has one, or start a camp here.</source>
+        <translation>Esta pasta não tem stock.yaml. Escolha a que o tem ou comece aqui um acampamento.</translation>
+    </message>
+    <message>
+        <source>Mend the file at the line and column named, with any text editor, and open the folder again. Nothing was written.</source>
+        <translation>Corrija o ficheiro na linha e coluna indicadas, com um editor de texto, e abra de novo a pasta. Nada foi escrito.</translation>
+    </message>
+    <message>
+        <source>Open %1</source>
+        <translation>Abrir %1</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::PairsModel</name>
+    <message numerus="yes">
+        <source>%n here</source>
+        <translation>
+            <numerusform>%n aqui</numerusform>
+            <numerusform>%n aqui</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>R and L %1  ·  prism %2</source>
+        <translation>D e E %1  ·  prisma %2</translation>
+    </message>
+    <message>
+        <source>R %1  ·  L %2  ·  prism %3</source>
+        <translation>D %1  ·  E %2  ·  prisma %3</translation>
+    </message>
+    <message>
+        <source>Nearest outside the limits</source>
+        <translation>O mais próximo fora dos limites</translation>
+    </message>
+    <message>
+        <source>same power: %1</source>
+        <translation>mesma potência: %1</translation>
+    </message>
+    <message>
+        <source>Power (D)</source>
+        <translation>Potência (D)</translation>
+    </message>
+    <message>
+        <source>Pull</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Right eye (D)</source>
+        <translation>Olho direito (D)</translation>
+    </message>
+    <message>
+        <source>Left eye (D)</source>
+        <translation>Olho esquerdo (D)</translation>
+    </message>
+    <message>
+        <source>Prism (Δ)</source>
+        <translation>Prisma (Δ)</translation>
+    </message>
+    <message>
+        <source>Verdict</source>
+        <translation>Veredito</translation>
+    </message>
+    <message>
+        <source>Reason</source>
+        <translation>Motivo</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::PlaneModel</name>
+    <message>
+        <source>need, both eyes</source>
+        <translation>necessidade, ambos os olhos</translation>
+    </message>
+    <message>
+        <source>need, right eye</source>
+        <translation>necessidade, olho direito</translation>
+    </message>
+    <message>
+        <source>need, left eye</source>
+        <translation>necessidade, olho esquerdo</translation>
+    </message>
+    <message>
+        <source>chosen pair, right eye</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>chosen pair, left eye</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>lenses</source>
+        <translation>lentes</translation>
+    </message>
+    <message>
+        <source>ready-made pairs</source>
+        <translation>óculos prontos</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>O quê</translation>
+    </message>
+    <message>
+        <source>Mean (D)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Half cylinder (D)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Available</source>
+        <translation>Disponível</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::PlotView</name>
+    <message>
+        <source>Power plane</source>
+        <translation>Plano de potências</translation>
+    </message>
+    <message>
+        <source>A picture of the stock around this person&apos;s eyes; the same values stand in the table</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mean power (D)</source>
+        <translation>potência média (D)</translation>
+    </message>
+    <message>
+        <source>half the cylinder (D)</source>
+        <translation>meio cilindro (D)</translation>
+    </message>
+    <message>
+        <source>fits %1</source>
+        <translation>serve %1</translation>
+    </message>
+    <message>
+        <source>on trial %1</source>
+        <translation>em prova %1</translation>
+    </message>
+    <message>
+        <source>R %1 D</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>L %1 D</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>lenses %1: %n available</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>pairs %1: %n available</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::PracticeStrip</name>
+    <message>
+        <source>Next</source>
+        <translation>Seguinte</translation>
+    </message>
+    <message>
+        <source>Leave practice</source>
+        <translation>Sair da prática</translation>
+    </message>
+    <message>
+        <source>Goes on without this step</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ends the practice; the sample stays open</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Somebody sits down. Press Ctrl+N for an empty card, and type the code %1 under Person.</source>
+        <translation>Alguém senta-se. Prima Ctrl+N para uma ficha vazia e escreva o código %1 em Pessoa.</translation>
+    </message>
+    <message>
+        <source>Tab to Age: type 30.</source>
+        <translation>Tab até Idade: escreva 30.</translation>
+    </message>
+    <message>
+        <source>Right eye: type %1. Tab to the left eye and type the same.</source>
+        <translation>Olho direito: escreva %1. Tab para o olho esquerdo e escreva o mesmo.</translation>
+    </message>
+    <message>
+        <source>PD far: type 62. Enter asks for pairs.</source>
+        <translation>DP longe: escreva 62. Enter pede óculos.</translation>
+    </message>
+    <message>
+        <source>The best pair stands first, with its bin. You would fetch it, and one neighbour. Tick the four checks once the pair is on the face.</source>
+        <translation>Os melhores óculos estão primeiro, com a caixa. Iria buscá-los, com uns vizinhos. Marque as quatro verificações com os óculos postos.</translation>
+    </message>
+    <message>
+        <source>Ctrl+Enter hands it over: the count goes down.</source>
+        <translation>Ctrl+Enter entrega: a contagem desce.</translation>
+    </message>
+    <message>
+        <source>A mistake? Ctrl+Z takes the hand-over back the same day. Try it.</source>
+        <translation>Um erro? Ctrl+Z desfaz a entrega no mesmo dia. Experimente.</translation>
+    </message>
+    <message>
+        <source>That was all. F1 opens the manual, Shift+F1 shows every key.</source>
+        <translation>É tudo. F1 abre o manual, Shift+F1 mostra todas as teclas.</translation>
+    </message>
+    <message>
+        <source>Practice, step %1 of %2</source>
+        <translation>Prática, passo %1 de %2</translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation>Feito</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::PrescriptionCard</name>
+    <message>
+        <source>Wanted for</source>
+        <translation>Para</translation>
+    </message>
+    <message>
+        <source>What the spectacles are for; left open, the prescription decides</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>open</source>
+        <translation>em aberto</translation>
+    </message>
+    <message>
+        <source>Right eye, prescription</source>
+        <translation>Olho direito, prescrição</translation>
+    </message>
+    <message>
+        <source>Left eye, prescription</source>
+        <translation>Olho esquerdo, prescrição</translation>
+    </message>
+    <message>
+        <source>Pain</source>
+        <translation>Dor</translation>
+    </message>
+    <message>
+        <source>Sudden loss of sight</source>
+        <translation>Perda súbita de visão</translation>
+    </message>
+    <message>
+        <source>Red eye</source>
+        <translation>Olho vermelho</translation>
+    </message>
+    <message>
+        <source>New flashes or floaters</source>
+        <translation>Clarões ou manchas novos</translation>
+    </message>
+    <message>
+        <source>Double vision</source>
+        <translation>Visão dupla</translation>
+    </message>
+    <message>
+        <source>White pupil</source>
+        <translation>Pupila branca</translation>
+    </message>
+    <message>
+        <source>Squint</source>
+        <translation>Estrabismo</translation>
+    </message>
+    <message>
+        <source>Drops asked for</source>
+        <translation>Gotas pedidas</translation>
+    </message>
+    <message>
+        <source>Lines look bent</source>
+        <translation>Linhas tortas</translation>
+    </message>
+    <message>
+        <source>Part of the view missing</source>
+        <translation>Falta parte do campo</translation>
+    </message>
+    <message>
+        <source>Halos around lights</source>
+        <translation>Halos à volta das luzes</translation>
+    </message>
+    <message>
+        <source>Signs seen or told</source>
+        <translation>Sinais vistos ou contados</translation>
+    </message>
+    <message>
+        <source>Tick when this was seen or told; it decides about a letter to the clinic</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is empty; a person, the right and the left eye are needed</source>
+        <translation>%1 está vazio; são precisos a pessoa, o olho direito e o esquerdo</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::SettingsPage</name>
+    <message>
+        <source>Optician: hands over, orders</source>
+        <translation>Ótico: entrega, encomenda</translation>
+    </message>
+    <message>
+        <source>Keeper: counts, receives, moves stock</source>
+        <translation>Responsável: conta, recebe, move</translation>
+    </message>
+    <message>
+        <source>Supervisor: names, exports, PINs</source>
+        <translation>Supervisor: nomes, exportações, PIN</translation>
+    </message>
+    <message>
+        <source>This laptop</source>
+        <translation>Este portátil</translation>
+    </message>
+    <message>
+        <source>Kept for you on this laptop.</source>
+        <translation>Guardado para si neste portátil.</translation>
+    </message>
+    <message>
+        <source>Look</source>
+        <translation>Aspeto</translation>
+    </message>
+    <message>
+        <source>Light, dark, or sun: black on white and large, for outdoors</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Light</source>
+        <translation>Claro</translation>
+    </message>
+    <message>
+        <source>Dark</source>
+        <translation>Escuro</translation>
+    </message>
+    <message>
+        <source>Sun</source>
+        <translation>Sol</translation>
+    </message>
+    <message>
+        <source>Size of the letters</source>
+        <translation>Tamanho das letras</translation>
+    </message>
+    <message>
+        <source>In per cent of the usual; also Ctrl++ and Ctrl+-</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>Language</source>
+        <translation>Língua</translation>
+    </message>
+    <message>
+        <source>Language of the window, at once</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Printer</source>
+        <translation>Impressora</translation>
+    </message>
+    <message>
+        <source>Printer for cards and letters of this laptop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This camp</source>
+        <translation>Este acampamento</translation>
+    </message>
+    <message>
+        <source>Kept in the camp folder, for everybody who opens it.</source>
+        <translation>Guardado na pasta do acampamento, para todos os que a abrirem.</translation>
+    </message>
+    <message>
+        <source>Cylinders are written</source>
+        <translation>Os cilindros escrevem-se</translation>
+    </message>
+    <message>
+        <source>Form in which pairs and orders show a cylinder; typed prescriptions stay as typed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>minus</source>
+        <translation>menos</translation>
+    </message>
+    <message>
+        <source>plus</source>
+        <translation>mais</translation>
+    </message>
+    <message>
+        <source>Acuities are shown</source>
+        <translation>As acuidades mostram-se</translation>
+    </message>
+    <message>
+        <source>Notation on the card; the record keeps what was typed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>as recorded</source>
+        <translation>como anotado</translation>
+    </message>
+    <message>
+        <source>decimal</source>
+        <translation>decimal</translation>
+    </message>
+    <message>
+        <source>Judged by</source>
+        <translation>Avaliado por</translation>
+    </message>
+    <message>
+        <source>Profile of limits for everybody; by itself the desk chooses by age and purpose</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>PINs</source>
+        <translation>PIN</translation>
+    </message>
+    <message>
+        <source>A guard against slips at the command line, no lock. Kept with the ledger.</source>
+        <translation>Contra enganos na linha de comandos; não é uma fechadura. Guardado com o registo.</translation>
+    </message>
+    <message>
+        <source>Role</source>
+        <translation>Função</translation>
+    </message>
+    <message>
+        <source>Whose PIN is set or taken away</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>PIN that is needed now</source>
+        <translation>PIN preciso agora</translation>
+    </message>
+    <message>
+        <source>The supervisor&apos;s PIN when there is one, else the present one of this role</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>New PIN</source>
+        <translation>Novo PIN</translation>
+    </message>
+    <message>
+        <source>%1 to %2 characters</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take the PIN away</source>
+        <translation>Tirar o PIN</translation>
+    </message>
+    <message>
+        <source>This role is asked for no PIN any more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Set the PIN</source>
+        <translation>Definir o PIN</translation>
+    </message>
+    <message>
+        <source>This role is asked for this PIN from now on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>as the system</source>
+        <translation>como o sistema</translation>
+    </message>
+    <message>
+        <source>none chosen</source>
+        <translation>nenhuma escolhida</translation>
+    </message>
+    <message>
+        <source>%1 (not here now)</source>
+        <translation>%1 (agora não está)</translation>
+    </message>
+    <message>
+        <source>chosen by age and purpose</source>
+        <translation>escolhido por idade e uso</translation>
+    </message>
+    <message>
+        <source>No role has a PIN.</source>
+        <translation>Nenhuma função tem PIN.</translation>
+    </message>
+    <message>
+        <source>With a PIN: %1</source>
+        <translation>Com PIN: %1</translation>
+    </message>
+    <message>
+        <source>, </source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The PIN was taken away.</source>
+        <translation>O PIN foi tirado.</translation>
+    </message>
+    <message>
+        <source>The PIN was set.</source>
+        <translation>O PIN foi definido.</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::StockPlace</name>
+    <message>
+        <source>Stock</source>
+        <translation>Stock</translation>
+    </message>
+    <message>
+        <source>Look for a line</source>
+        <translation>Procurar uma linha</translation>
+    </message>
+    <message>
+        <source>Look for a line, a power, a bin</source>
+        <translation>Procurar linha, potência, caixa</translation>
+    </message>
+    <message>
+        <source>Shows only lines in which these words stand (Ctrl+F)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Table</source>
+        <translation>Tabela</translation>
+    </message>
+    <message>
+        <source>The lines one below the other</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ladder</source>
+        <translation>Escala</translation>
+    </message>
+    <message>
+        <source>How many pieces of each power</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Box</source>
+        <translation>Caixa</translation>
+    </message>
+    <message>
+        <source>The bins as they stand in the box</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lines of the stock</source>
+        <translation>Linhas do stock</translation>
+    </message>
+    <message>
+        <source>Choose a line to see its card and to enter what happened</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bins of the box</source>
+        <translation>Divisões da caixa</translation>
+    </message>
+    <message>
+        <source>Choose a bin: its line is shown beside</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ready-made pairs</source>
+        <translation>Óculos prontos</translation>
+    </message>
+    <message>
+        <source>Lenses</source>
+        <translation>Lentes</translation>
+    </message>
+    <message>
+        <source>Bar: available · hatched: kept aside · line across: keep at least this many. A click looks for that power.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stock card of the line</source>
+        <translation>Ficha da linha</translation>
+    </message>
+    <message>
+        <source>Everything that happened to this line, newest first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A count is blind: what the book says comes back into sight once the count is entered.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Counts edited in stock.yaml by hand</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reason</source>
+        <translation>Motivo</translation>
+    </message>
+    <message>
+        <source>Reason, for taking them over</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Why the counts in the file are the right ones; kept with the entry</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Put the ledger&apos;s counts back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The file gets the counts of the ledger again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take the file&apos;s counts over</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The ledger gets an entry with the difference and the reason</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No line is chosen</source>
+        <translation>Nenhuma linha escolhida</translation>
+    </message>
+    <message>
+        <source>Choose a line in the table or a bin in the box.</source>
+        <translation>Escolha uma linha da tabela ou uma divisão da caixa.</translation>
+    </message>
+    <message>
+        <source>bin %1</source>
+        <translation>caixa %1</translation>
+    </message>
+    <message>
+        <source>lines %1</source>
+        <translation>linhas %1</translation>
+    </message>
+    <message>
+        <source>none left in %1</source>
+        <translation>esgotadas %1</translation>
+    </message>
+    <message>
+        <source>within keep levels %1 of %2</source>
+        <translation>no nível %1 de %2</translation>
+    </message>
+    <message>
+        <source>to reorder %1</source>
+        <translation>a encomendar %1</translation>
+    </message>
+    <message>
+        <source>handed over %1</source>
+        <translation>entregue %1</translation>
+    </message>
+    <message>
+        <source>Nothing matches “%1”; empty the field to see all %2 lines.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 of %2 lines</source>
+        <translation>%1 de %2 linhas</translation>
+    </message>
+    <message>
+        <source>on hand %1, was %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>taken back at the desk</source>
+        <translation>devolvido na mesa</translation>
+    </message>
+    <message>
+        <source>Taken back: the counts are as before.</source>
+        <translation>Desfeito: as contagens estão como antes.</translation>
+    </message>
+    <message>
+        <source>%1: the file says %2, the ledger %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Write why the counts in the file are the right ones.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n count(s) taken over from the file.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n count(s) put back to the ledger&apos;s.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::StockWorkPanel</name>
+    <message>
+        <source>Enter in the ledger</source>
+        <translation>Inscrever no registo</translation>
+    </message>
+    <message>
+        <source>Take back</source>
+        <translation>Desfazer</translation>
+    </message>
+    <message>
+        <source>What happened</source>
+        <translation>O que aconteceu</translation>
+    </message>
+    <message>
+        <source>What is entered about the chosen line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Received</source>
+        <translation>Recebido</translation>
+    </message>
+    <message>
+        <source>Counted by two</source>
+        <translation>Contado por dois</translation>
+    </message>
+    <message>
+        <source>Written off</source>
+        <translation>Abatido</translation>
+    </message>
+    <message>
+        <source>Hold</source>
+        <translation>Reservar</translation>
+    </message>
+    <message>
+        <source>Let go</source>
+        <translation>Libertar</translation>
+    </message>
+    <message>
+        <source>Quarantine</source>
+        <translation>Quarentena</translation>
+    </message>
+    <message>
+        <source>Release from quarantine</source>
+        <translation>Tirar da quarentena</translation>
+    </message>
+    <message>
+        <source>Cause</source>
+        <translation>Causa</translation>
+    </message>
+    <message>
+        <source>Why the count changes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not said</source>
+        <translation>não dito</translation>
+    </message>
+    <message>
+        <source>Pieces</source>
+        <translation>Peças</translation>
+    </message>
+    <message>
+        <source>How many pieces</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>For</source>
+        <translation>Para</translation>
+    </message>
+    <message>
+        <source>Camp code of the person they are kept for; may stay empty</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Words</source>
+        <translation>Palavras</translation>
+    </message>
+    <message>
+        <source>The reason, or from whom they came; kept with the entry</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Your initials</source>
+        <translation>As suas iniciais</translation>
+    </message>
+    <message>
+        <source>Who enters this; stays for the next entry</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Second initials</source>
+        <translation>Segundas iniciais</translation>
+    </message>
+    <message>
+        <source>The other person who counted; stays for the next entry</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Takes the last entry of this place back (Ctrl+Z)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Writes it into the ledger (Enter in a field)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation>De</translation>
+    </message>
+    <message>
+        <source>Reason</source>
+        <translation>Motivo</translation>
+    </message>
+    <message>
+        <source>Enter about %1</source>
+        <translation>Inscrever sobre %1</translation>
+    </message>
+    <message>
+        <source>Choose a line</source>
+        <translation>Escolha uma linha</translation>
+    </message>
+    <message>
+        <source>Choose a line first.</source>
+        <translation>Escolha primeiro uma linha.</translation>
+    </message>
+    <message>
+        <source>Write the number of pieces in digits.</source>
+        <translation>Escreva o número de peças em algarismos.</translation>
+    </message>
+    <message>
+        <source>Nothing happens with 0 pieces.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A count needs the initials of two persons.</source>
+        <translation>Uma contagem pede as iniciais de duas pessoas.</translation>
+    </message>
+    <message>
+        <source>Two different persons count.</source>
+        <translation>Contam duas pessoas diferentes.</translation>
+    </message>
+    <message>
+        <source>Choose the cause.</source>
+        <translation>Escolha a causa.</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::TrayPage</name>
+    <message>
+        <source>Start my own camp</source>
+        <translation>Começar o meu acampamento</translation>
+    </message>
+    <message>
+        <source>Name of the camp or box</source>
+        <translation>Nome do acampamento ou da caixa</translation>
+    </message>
+    <message>
+        <source>Stands on every paper and at the top of the window</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The trays, one a line: powers, a colon, how many in each bin</source>
+        <translation>Os tabuleiros, um por linha: potências, dois pontos, quantos por divisão</translation>
+    </message>
+    <message>
+        <source>The trays</source>
+        <translation>Os tabuleiros</translation>
+    </message>
+    <message>
+        <source>Powers in dioptres with their sign, from … to … by a step; then a colon and the count. After the count: centres in mm, bin, round lens size in mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Folder it goes into</source>
+        <translation>Pasta de destino</translation>
+    </message>
+    <message>
+        <source>Made when it is missing; a stock.yaml that is there is never overwritten</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose the folder…</source>
+        <translation>Escolher a pasta…</translation>
+    </message>
+    <message>
+        <source>Looks for a folder on this laptop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add readers</source>
+        <translation>Juntar óculos de leitura</translation>
+    </message>
+    <message>
+        <source>Add distance pairs</source>
+        <translation>Juntar óculos de longe</translation>
+    </message>
+    <message>
+        <source>Add lenses and frames</source>
+        <translation>Juntar lentes e armações</translation>
+    </message>
+    <message>
+        <source>Writes an example below the trays, to be changed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The stock it makes</source>
+        <translation>O stock que resulta</translation>
+    </message>
+    <message>
+        <source>Bin, line, power in dioptres and count of every line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Voltar</translation>
+    </message>
+    <message>
+        <source>Leaves this page; what is typed stays while the window is open</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Make this camp</source>
+        <translation>Criar este acampamento</translation>
+    </message>
+    <message>
+        <source>Writes stock.yaml into the folder and opens it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>my camp</source>
+        <translation>o meu acampamento</translation>
+    </message>
+    <message>
+        <source>Folder for the new camp</source>
+        <translation>Pasta do novo acampamento</translation>
+    </message>
+    <message>
+        <source>Line %1, character %2: %3</source>
+        <translation>Linha %1, carácter %2: %3</translation>
+    </message>
+    <message>
+        <source>The camp has no name yet.</source>
+        <translation>O acampamento ainda não tem nome.</translation>
+    </message>
+    <message>
+        <source>%1 lines, %2 pieces</source>
+        <translation>%1 linhas, %2 peças</translation>
+    </message>
+    <message>
+        <source>Nothing is typed yet. The buttons under the trays write examples to change.</source>
+        <translation>Ainda não há nada. Os botões por baixo escrevem exemplos para mudar.</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::WaitingModel</name>
+    <message>
+        <source>row %1</source>
+        <translation>linha %1</translation>
+    </message>
+    <message>
+        <source>cannot be read</source>
+        <translation>ilegível</translation>
+    </message>
+    <message>
+        <source>given %1</source>
+        <translation>entregue %1</translation>
+    </message>
+    <message>
+        <source>waiting</source>
+        <translation>espera</translation>
+    </message>
+    <message>
+        <source>Right %1</source>
+        <translation>Direito %1</translation>
+    </message>
+    <message>
+        <source>Left %1</source>
+        <translation>Esquerdo %1</translation>
+    </message>
+    <message>
+        <source>Person</source>
+        <translation>Pessoa</translation>
+    </message>
+    <message>
+        <source>Age</source>
+        <translation>Idade</translation>
+    </message>
+    <message>
+        <source>State</source>
+        <translation>Estado</translation>
+    </message>
+</context>
+</TS>

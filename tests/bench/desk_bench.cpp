@@ -1,0 +1,193 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The start of the desk beside that of an empty window, and tables of 100,000 rows. Prints as `bench` does.
+// usage: desk_bench EMPTY_WINDOW [--short]; with "child frame|ready FOLDER" it is the desk that is started:
+// from the shell's point of view the same program, which leaves when its first frame is painted, or when the
+// camp can be worked with and is painted.
+#include "app/desk/desk_program.hpp"
+#include "app/desk/desk_window.hpp"
+#include "app/desk/models/lines_model.hpp"
+#include "app/desk/work/frame_watch.hpp"
+#include "app/session/camp.hpp"
+#include "app/session/tray.hpp"
+
+#include <QApplication>
+#include <QElapsedTimer>
+#include <QProcess>
+#include <QScrollBar>
+#include <QTableView>
+#include <QTemporaryDir>
+#include <QTimer>
+
+#include <algorithm>
+#include <iostream>
+
+using namespace quarterstep;
+
+namespace
+{
+constexpr double nanosecondsPerMs = 1e6;
+
+double median(std::vector<double> values)
+{
+    std::sort(values.begin(), values.end());
+    return values[values.size() / 2];
+}
+
+double msOf(const std::function<void()>& work)
+{
+    QElapsedTimer timer;
+    timer.start();
+    work();
+    return static_cast<double>(timer.nsecsElapsed()) / nanosecondsPerMs;
+}
+
+double msOfProgram(const QString& program, const QStringList& words)
+{
+    return msOf([&] {
+        QProcess process;
+        process.setProcessChannelMode(QProcess::ForwardedErrorChannel);
+        process.start(program, words);
+        if (!process.waitForFinished(60'000) || process.exitCode() != 0) {
+            std::cerr << program.toStdString() << " did not start and leave\n";
+            std::exit(1);
+        }
+    });
+}
+
+/// Leaves once the window was painted after `wanted`.
+class LeavesWhenPainted final : public QObject
+{
+  public:
+    explicit LeavesWhenPainted(bool wanted) : wanted_(wanted) {}
+    void want() { wanted_ = true; }
+
+  protected:
+    bool eventFilter(QObject*, QEvent* event) override
+    {
+        if (wanted_ && event->type() == QEvent::Paint)
+            QTimer::singleShot(0, qApp, &QCoreApplication::quit);
+        return false;
+    }
+
+  private:
+    bool wanted_;
+};
+
+int beTheDesk(QApplication& application, const QString& when, const QString& folder)
+{
+    DeskOptions options;
+    options.folder = folder;
+    DeskProgram program(application, options);
+    LeavesWhenPainted leaves(when == QLatin1String("frame"));
+    program.window().centralWidget()->installEventFilter(&leaves);
+    QObject::connect(&program.window(), &DeskWindow::campOpened, &leaves, [&](bool opened) {
+        if (!opened)
+            std::exit(1);
+        leaves.want();
+        program.window().centralWidget()->update();
+    });
+    program.begin();
+    return QApplication::exec();
+}
+
+bool judged(const char* name, double value, double most)
+{
+    std::cout << "ratio " << name << ' ' << value << " at-most " << most << std::endl;
+    return value <= most;
+}
+
+/// A camp of about `lines` lines.
+void makeCamp(const QString& folder, int lines)
+{
+    std::string trays;
+    for (int centres = 50; lines > 0; ++centres, lines -= 50)
+        trays += "near +0.25 to +12.50 by 0.25: 10 centres " + std::to_string(centres) + "\n";
+    const auto stock = stockOfTray("Bench", trays);
+    writeNewStock(folder.toStdString(), stock.value.bytes);
+    std::cout << "note camp of " << stock.value.lines.size() << " lines" << std::endl;
+}
+
+bool start(const QString& empty, bool inShort)
+{
+    const QTemporaryDir place;
+    const auto folder = place.filePath(QStringLiteral("camp"));
+    makeCamp(folder, inShort ? 100 : 5000);
+    const auto self = QCoreApplication::applicationFilePath();
+    std::vector<double> windows, frames, readies, reads;
+    for (int round = 0; round < (inShort ? 1 : 15);
+         ++round) { // interleaved, so that a busy machine moves all alike
+        windows.push_back(msOfProgram(empty, {}));
+        frames.push_back(msOfProgram(self, {QStringLiteral("child"), QStringLiteral("frame"), folder}));
+        readies.push_back(msOfProgram(self, {QStringLiteral("child"), QStringLiteral("ready"), folder}));
+        reads.push_back(msOf([&] { const auto files = readCampFiles(folder.toStdString()); }));
+    }
+    const double window = median(windows);
+    const double read = median(reads);
+    std::cout << "time desk/empty_window " << window << " ms\ntime desk/first_frame " << median(frames)
+              << " ms\ntime desk/ready " << median(readies) << " ms\ntime desk/yaml_read " << read << " ms\n";
+    const bool frame = judged("desk/first_frame_over_empty_window", median(frames) / window, 2.0);
+    const bool ready =
+        judged("desk/ready_over_two_windows_and_a_read", median(readies) / (2.0 * window + read), 1.0);
+    return inShort || (frame && ready);
+}
+
+/// Median and longest ms of a step of scrolling through a table of that many rows, painted.
+std::pair<double, double> scrolled(int rows, int steps)
+{
+    LinesModel model;
+    std::vector<StockLine> lines(static_cast<std::size_t>(rows));
+    for (std::size_t i = 0; i < lines.size(); ++i) {
+        lines[i].name = "N+200-" + std::to_string(i);
+        lines[i].bin = "A" + std::to_string(i);
+        lines[i].onHand = static_cast<int>(i % 17);
+    }
+    model.show(std::move(lines), {});
+    QTableView view;
+    view.setModel(&model);
+    view.resize(800, 600);
+    view.show();
+    QApplication::processEvents();
+    std::vector<double> took;
+    for (int step = 1; step <= steps; ++step)
+        took.push_back(msOf([&] {
+            view.verticalScrollBar()->setValue(view.verticalScrollBar()->maximum() / steps * step);
+            view.viewport()->repaint();
+        }));
+    return {median(took), *std::max_element(took.begin(), took.end())};
+}
+
+bool scroll(bool inShort)
+{
+    const int steps = inShort ? 3 : 200;
+    const auto few = scrolled(1000, steps);
+    const auto many = scrolled(inShort ? 1000 : 100'000, steps);
+    std::cout << "time desk/scroll_1000_rows " << few.first << " ms\ntime desk/scroll_100000_rows "
+              << many.first << " ms\nnote longest of " << steps
+              << " steps through 100,000 rows: " << many.second << " ms, "
+              << "a frame may take " << longestFrameMs << " ms\n";
+    return judged("desk/scroll_100000_over_1000_rows", many.first / few.first, 2.0) || inShort;
+}
+} // namespace
+
+int main(int count, char** words)
+{
+    if (qEnvironmentVariableIsEmpty("QT_QPA_PLATFORM"))
+        qputenv("QT_QPA_PLATFORM", "offscreen");
+    const QTemporaryDir home;
+    const bool child = count == 4 && QLatin1String(words[1]) == QLatin1String("child");
+    if (!child)
+        for (const auto* place : {"XDG_CONFIG_HOME", "XDG_DATA_HOME"})
+            qputenv(place, home.filePath(QLatin1String(place)).toUtf8());
+    QApplication application(count, words);
+    const auto arguments = QCoreApplication::arguments();
+    if (child)
+        return beTheDesk(application, arguments[2], arguments[3]);
+    if (count < 2) {
+        std::cerr << "usage: desk_bench EMPTY_WINDOW [--short]\n";
+        return 2;
+    }
+    const bool inShort = arguments.contains(QStringLiteral("--short"));
+    const bool started = start(arguments[1], inShort);
+    const bool scrolls = scroll(inShort);
+    return started && scrolls ? 0 : 1;
+}
