@@ -15,7 +15,13 @@ constexpr int column = 26; ///< where words begin
 
 void row(Output& out, const QString& name, const QString& words)
 {
-    out.line(QStringLiteral("  ") + name.leftJustified(column) + words);
+    // A long name has a line of its own.
+    if (name.size() >= column) {
+        out.line(QStringLiteral("  ") + name);
+        out.line(QString(column + 2, QLatin1Char(' ')) + words);
+    } else {
+        out.line(QStringLiteral("  ") + name.leftJustified(column) + words);
+    }
 }
 
 void examples(const VerbRow& verb, Output& out)

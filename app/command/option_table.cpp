@@ -20,7 +20,8 @@ const std::vector<OptionRow>& optionTable()
          QT_TRANSLATE_NOOP("command", "rules of fit to go with --stock; the usual ones when left out")},
         {"--profile", 1, "NAME",
          QT_TRANSLATE_NOOP(
-             "command", "rules to judge by: school, adult-distance, adult-near, strict or the camp's own")},
+             "command", "rules to judge by: school, adult-distance, adult-near, strict, school-guideline or "
+                        "the camp's own")},
         {"--json", 0, "", QT_TRANSLATE_NOOP("command", "answer in JSON")},
         {"--all", 0, "",
          QT_TRANSLATE_NOOP("command", "everything, not only the six best groups or what is open")},
@@ -28,7 +29,7 @@ const std::vector<OptionRow>& optionTable()
         {"--skip-bad-rows", 0, "", QT_TRANSLATE_NOOP("command", "leave rows with errors out and name them")},
         {"--person", 1, "CODE", QT_TRANSLATE_NOOP("command", "the person, by the camp code")},
         {"--purpose", 1, "PURPOSE",
-         QT_TRANSLATE_NOOP("command", "distance, near, intermediate or bifocal, with --person or --explain")},
+         QT_TRANSLATE_NOOP("command", "the purpose meant: distance, near, intermediate or bifocal")},
         {"--lines", 1, "LINE[,LINE,LINE]",
          QT_TRANSLATE_NOOP("command",
                            "what was picked: a ready-made pair, or frame, right lens and left lens; - reads "

@@ -113,6 +113,20 @@ bool takeRow(const Cells& cells, FittingRules& rules)
     return true;
 }
 
+/// Whether every line of `text` stands in `whole`, in the same order.
+bool holdsEveryLine(const std::string& whole, const std::string& text)
+{
+    const auto lines = cut(whole, '\n');
+    auto at = lines.begin();
+    for (const auto& line : cut(text, '\n')) {
+        at = std::find(at, lines.end(), line);
+        if (at == lines.end())
+            return false;
+        ++at;
+    }
+    return true;
+}
+
 } // namespace
 
 std::optional<FittingRules> readCanonicalRules(const std::string& text)
@@ -125,9 +139,11 @@ std::optional<FittingRules> readCanonicalRules(const std::string& text)
             return std::nullopt;
         begin = end + 1;
     }
-    if (canonicalRules(rules) != text)
+    // A criterion that came later is not in the text and was not judged; what is in it must be read back
+    // whole.
+    if (!holdsEveryLine(canonicalRules(rules), text))
         return std::nullopt;
-    rules.hash = rulesHash(rules);
+    rules.hash = rulesHash(text);
     return rules;
 }
 

@@ -8,8 +8,9 @@
 namespace quarterstep
 {
 
-/// The rules whose canonicalRules are exactly this text; empty when the text is not one (a source with a tab
-/// or a line end in it cannot be read back either). `hash` is set.
+/// The rules of this canonical text; empty when a line of it does not come out of canonicalRules again (a
+/// source with a tab or a line end in it cannot be read back either). A criterion that this program has and
+/// the text has not, because it came later, is not judged. `hash` is that of the text.
 [[nodiscard]] std::optional<FittingRules> readCanonicalRules(const std::string& text);
 
 } // namespace quarterstep

@@ -88,8 +88,13 @@ std::string canonicalRules(const FittingRules& rules)
 
 std::string rulesHash(const FittingRules& rules)
 {
+    return rulesHash(canonicalRules(rules));
+}
+
+std::string rulesHash(const std::string& canonicalText)
+{
     constexpr int digits = 16;
-    const auto bytes = QByteArray::fromStdString(canonicalRules(rules));
+    const auto bytes = QByteArray::fromStdString(canonicalText);
     return QCryptographicHash::hash(bytes, QCryptographicHash::Sha256).toHex().left(digits).toStdString();
 }
 

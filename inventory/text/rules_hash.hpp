@@ -13,5 +13,7 @@ namespace quarterstep
 
 /// SHA-256 of canonicalRules, first 16 hex digits.
 [[nodiscard]] std::string rulesHash(const FittingRules& rules);
+/// The same of a text that was kept.
+[[nodiscard]] std::string rulesHash(const std::string& canonicalText);
 
 } // namespace quarterstep

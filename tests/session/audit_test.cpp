@@ -151,6 +151,26 @@ BOOST_AUTO_TEST_CASE(rules_read_back_from_their_canonical_text_have_the_same_has
     BOOST_TEST(!readCanonicalRules(canonicalRules(defaultRules()) + "no criterion\tyes\n").has_value());
 }
 
+BOOST_AUTO_TEST_CASE(rules_of_a_program_with_fewer_criteria_are_read_as_they_were, *utf::label("REG"))
+{
+    std::string earlier;
+    std::istringstream today(canonicalRules(defaultRules()));
+    for (std::string line; std::getline(today, line);)
+        if (line.rfind("frame_size\t", 0) != 0)
+            earlier += line + '\n';
+    BOOST_TEST_REQUIRE(earlier.size() < canonicalRules(defaultRules()).size());
+    const auto read = readCanonicalRules(earlier);
+    BOOST_TEST_REQUIRE(read.has_value());
+    BOOST_TEST(read->hash == rulesHash(earlier));
+    BOOST_TEST(read->hash != defaultRules().hash);
+    for (std::size_t i = 0; i < read->profiles.size(); ++i) {
+        BOOST_TEST(!read->profiles[i].of(Criterion::frameSize).judged);
+        BOOST_TEST((read->profiles[i].of(Criterion::blur) ==
+                    defaultRules().find(read->profiles[i].name)->of(Criterion::blur)));
+    }
+    BOOST_TEST(!readCanonicalRules(earlier + "blur\tyes\n").has_value());
+}
+
 BOOST_AUTO_TEST_CASE(every_hand_over_is_judged_again_as_it_was, *utf::label("PROP"))
 {
     const SampleCamp sample;

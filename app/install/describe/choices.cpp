@@ -4,8 +4,10 @@
 #include "app/help/topics.hpp"
 #include "app/install/describe/describe.hpp"
 #include "app/session/pins.hpp"
+#include "app/translations/catalogue.hpp"
 #include "core/fitting/words.hpp"
 #include "core/record/entry.hpp"
+#include "inventory/text/rules_file.hpp"
 
 #include <QStringList>
 
@@ -34,6 +36,23 @@ std::vector<std::string> purposes()
             wordOf(Purpose::bifocal)};
 }
 
+/// Those built in; a camp's own may be typed as well.
+std::vector<std::string> profiles()
+{
+    std::vector<std::string> names;
+    for (const auto& profile : defaultRules().profiles)
+        names.push_back(profile.name);
+    return names;
+}
+
+std::vector<std::string> languages()
+{
+    std::vector<std::string> codes;
+    for (const auto& language : languagesShipped())
+        codes.emplace_back(language.code);
+    return codes;
+}
+
 } // namespace
 
 std::vector<std::string> choicesAfter(const std::string& option)
@@ -42,6 +61,10 @@ std::vector<std::string> choicesAfter(const std::string& option)
         return purposes();
     if (option == "--role" || option == "--set-pin" || option == "--remove-pin")
         return {wordOf(Role::optician), wordOf(Role::keeper), wordOf(Role::supervisor)};
+    if (option == "--profile")
+        return profiles();
+    if (option == "--language")
+        return languages();
     if (option == "--form")
         return {"minus", "plus", "as-written"};
     if (option == "--level")

@@ -152,9 +152,11 @@ QString completionForBash()
                          askedBy(verb.arguments) == Asked::file ? QStringLiteral("yes") : QString());
     return text +
            QStringLiteral(
-               "    esac\n    case $word in\n    -*) mapfile -t COMPREPLY < <(compgen -W \"$options\" -- "
+               "    esac\n    local each\n    for each in \"${COMP_WORDS[@]:2:COMP_CWORD-2}\"; do\n"
+               "        case \" $firsts \" in *\" $each \"*) firsts='' ;; esac\n    done\n    case $word "
+               "in\n    -*) mapfile -t COMPREPLY < <(compgen -W \"$options\" -- "
                "\"$word\") ;;\n"
-               "    *)\n        [ \"$COMP_CWORD\" != 2 ] || mapfile -t COMPREPLY < <(compgen -W \"$firsts\" "
+               "    *)\n        [ -z \"$firsts\" ] || mapfile -t COMPREPLY < <(compgen -W \"$firsts\" "
                "-- "
                "\"$word\")\n"
                "        if [ ${#COMPREPLY[@]} = 0 ] && [ -n \"$files\" ]; then\n"

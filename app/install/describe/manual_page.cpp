@@ -127,6 +127,13 @@ QString manualPage()
     text += QStringLiteral(".SH TOPICS\nPages of the manual, printed by\n.BR \"quarterstep help\" :\n");
     for (const auto& topic : helpTopics())
         text += item(QStringLiteral("\\fB%1\\fR").arg(plain(topic.name)), plain(topic.words));
+    text += QStringLiteral(".SH FILES\n");
+    text += item(QStringLiteral("\\fBstock.yaml\\fR, \\fBrules.yaml\\fR, \\fBledger.sqlite\\fR"),
+                 plain("what exists and how many, the limits, and everything that happened: a camp folder"));
+    text += item(QStringLiteral("\\fB/usr/share/quarterstep/samples/orrowen_coast\\fR"),
+                 plain("an invented camp to try things on; copy it to a place of your own first"));
+    text += item(QStringLiteral("\\fB/usr/share/doc/quarterstep/manual\\fR"),
+                 plain("the manual, as `quarterstep help` prints it"));
     text += QStringLiteral(".SH ENVIRONMENT\n");
     text += item(QStringLiteral("\\fBQUARTERSTEP_PIN\\fR, \\fBQUARTERSTEP_NEW_PIN\\fR"),
                  plain("the PIN of a role, and its new one, where no file descriptor is named"));

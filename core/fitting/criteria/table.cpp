@@ -12,7 +12,7 @@ namespace
 
 using C = Criterion;
 
-const std::array<CriterionInfo, criterionCount> table{{
+constexpr std::array<CriterionInfo, criterionCount> table{{
     {C::residualCylinder, "residual_cylinder", "residual cylinder", "D", QS_SAY("core", "cylinder left over"),
      QS_SAY("core", "cylinder left over %1 D, limit %2 D"), QS_SAY("core", "%1 D of cylinder left over"),
      measureResidualCylinder},
@@ -85,6 +85,15 @@ const std::array<CriterionInfo, criterionCount> table{{
      QS_SAY("core", "acuity with this pair is %1 logMAR beyond what is asked, limit %2"),
      QS_SAY("core", "tried: acuity %1 logMAR short"), measureTrialAcuity},
 }};
+
+constexpr bool standsInOrder()
+{
+    for (std::size_t i = 0; i < table.size(); ++i)
+        if (table[i].criterion != static_cast<Criterion>(i))
+            return false;
+    return true;
+}
+static_assert(standsInOrder(), "each row stands where its enumerator stands");
 
 } // namespace
 
