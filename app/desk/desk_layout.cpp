@@ -5,6 +5,7 @@
 #include "app/desk/opening/opening_page.hpp"
 #include "app/desk/opening/practice.hpp"
 #include "app/desk/opening/tray_page.hpp"
+#include "app/desk/places/audit_place.hpp"
 #include "app/desk/places/dispense_place.hpp"
 #include "app/desk/places/stock_place.hpp"
 #include "app/desk/settings/settings_page.hpp"
@@ -46,7 +47,8 @@ void DeskWindow::buildPages()
     column->setSpacing(6);
     openingPage_ = page(opening_, "openingScroll", tr("Choosing a camp"), QStringLiteral("desk"));
     placePages_ << page(dispense_, "dispenseScroll", tr("Dispense"), QStringLiteral("matching"))
-                << page(stock_, "stockScroll", tr("Stock"), QStringLiteral("files"));
+                << page(stock_, "stockScroll", tr("Stock"), QStringLiteral("files"))
+                << page(audit_, "auditScroll", tr("Audit"), QStringLiteral("audit"));
     traysPage_ = page(trays_, "traysScroll", tr("Starting a camp"), QStringLiteral("desk"));
     settingsScroll_ = page(settingsPage_, "settingsScroll", tr("Settings"), QStringLiteral("desk"));
     column->addWidget(buildHeader());
@@ -128,7 +130,9 @@ void DeskWindow::buildPlaceButtons(WrapLayout& row)
     const std::tuple<QString, QString, QString> places[] = {
         {QStringLiteral("dispensePlaceButton"), tr("Dispense"), tr("Who is served, and with what")},
         {QStringLiteral("stockPlaceButton"), tr("Stock"),
-         tr("What lies in the box, and what happened to it")}};
+         tr("What lies in the box, and what happened to it")},
+        {QStringLiteral("auditPlaceButton"), tr("Audit"),
+         tr("Which pairs went wrong, and what slip did it")}};
     for (const auto& [name, words, tooltip] : places) {
         const int place = static_cast<int>(placeButtons_->buttons().size());
         auto* action = new QAction(words, this);

@@ -3,6 +3,7 @@
 
 #include "app/desk/desk_window.hpp"
 #include "app/desk/message_bar.hpp"
+#include "app/desk/places/audit_place.hpp"
 #include "app/desk/places/stock_place.hpp"
 
 #include <QApplication>
@@ -24,6 +25,12 @@ QString showNamed(DeskWindow& window, const DeskOptions& options)
         window.showPlace(DeskWindow::Place::stock);
     if (options.place == QLatin1String("stock-ladder") || options.place == QLatin1String("stock-box"))
         window.stock().showView(options.place == QLatin1String("stock-box") ? 2 : 1);
+    if (options.place.startsWith(QLatin1String("audit"))) {
+        window.showPlace(DeskWindow::Place::audit);
+        window.audit().showView(options.place == QLatin1String("audit-charts") ? 1 : 0);
+        if (!options.screenshot.isEmpty())
+            window.audit().waitForAudit();
+    }
     if (options.place == QLatin1String("opening"))
         window.showOpening();
     if (options.place == QLatin1String("trays"))

@@ -7,6 +7,7 @@
 #include "app/desk/opening/practice.hpp"
 #include "app/desk/opening/sample_camp.hpp"
 #include "app/desk/opening/tray_page.hpp"
+#include "app/desk/places/audit_place.hpp"
 #include "app/desk/places/dispense_place.hpp"
 #include "app/desk/places/stock_place.hpp"
 #include "app/desk/settings/settings_page.hpp"
@@ -36,9 +37,10 @@ constexpr int deskPatienceMs = 30;
 
 DeskWindow::DeskWindow(QWidget* parent)
     : QMainWindow(parent), person_(readPreferences()), messages_(new MessageBar), work_(new LongWork),
-      dispense_(new DispensePlace(*messages_)), stock_(new StockPlace(*messages_)), opening_(new OpeningPage),
-      trays_(new TrayPage(*messages_)), settingsPage_(new SettingsPage(*messages_)),
-      practice_(new PracticeStrip(*this)), pages_(new QStackedWidget)
+      dispense_(new DispensePlace(*messages_)), stock_(new StockPlace(*messages_)),
+      audit_(new AuditPlace(*messages_, *work_)), opening_(new OpeningPage), trays_(new TrayPage(*messages_)),
+      settingsPage_(new SettingsPage(*messages_)), practice_(new PracticeStrip(*this)),
+      pages_(new QStackedWidget)
 {
     setObjectName(QStringLiteral("deskWindow"));
     setWindowTitle(tr("Quarterstep"));
@@ -53,10 +55,12 @@ DeskWindow::DeskWindow(QWidget* parent)
         stock_->refresh();
         settleDraft();
         practice_->stockMoved();
+        audit_->campMoved();
         showCamp();
     });
     connect(stock_, &StockPlace::campChanged, this, [this] {
         dispense_->refresh();
+        audit_->campMoved();
         showCamp();
     });
     connect(opening_, &OpeningPage::sampleWanted, this, [this] { openSample(false, false); });
@@ -142,9 +146,11 @@ void DeskWindow::take(CampFiles files)
         opening.ledger().setPatience(deskPatienceMs);
     dispense_->take(nullptr);
     stock_->take(nullptr);
+    audit_->take(nullptr);
     camp_.emplace(std::move(opening));
     readSettings();
     stock_->take(&*camp_);
+    audit_->take(&*camp_);
     dispense_->take(&*camp_);
     opening_->showProblems({}, {});
     if (remembers_) {
@@ -229,6 +235,7 @@ void DeskWindow::openSample(bool afresh, bool withPractice)
     if (afresh && camp_ && campFolder() == sampleFolder()) { // its ledger must be closed before it goes
         dispense_->take(nullptr);
         stock_->take(nullptr);
+        audit_->take(nullptr);
         camp_.reset();
     }
     if (!runCommand(*messages_, [afresh] { afresh ? renewSampleCamp() : makeSampleCamp(); }) ||

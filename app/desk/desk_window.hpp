@@ -21,6 +21,7 @@ class QStackedWidget;
 namespace quarterstep
 {
 
+class AuditPlace;
 class DispensePlace;
 class DraftKeeper;
 class HelpWindow;
@@ -51,13 +52,14 @@ class DeskWindow final : public QMainWindow
     /// The folder of the open camp, empty without one.
     [[nodiscard]] QString campFolder() const;
     /// The places, in the order of their buttons and keys.
-    enum class Place { dispense, stock };
+    enum class Place { dispense, stock, audit };
     void showPlace(Place place);
     /// Loads a person of the waiting list; false when there is none of that code.
     bool choosePerson(const QString& code);
     [[nodiscard]] MessageBar& messages() { return *messages_; }
     [[nodiscard]] DispensePlace& dispense() { return *dispense_; }
     [[nodiscard]] StockPlace& stock() { return *stock_; }
+    [[nodiscard]] AuditPlace& audit() { return *audit_; }
     [[nodiscard]] PracticeStrip& practice() { return *practice_; }
     [[nodiscard]] LongWork& work() { return *work_; }
     [[nodiscard]] DraftKeeper& draft() { return *draft_; }
@@ -119,6 +121,7 @@ class DeskWindow final : public QMainWindow
     LongWork* work_;
     DispensePlace* dispense_;
     StockPlace* stock_;
+    AuditPlace* audit_;
     OpeningPage* opening_;
     TrayPage* trays_;
     SettingsPage* settingsPage_;

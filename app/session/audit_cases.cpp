@@ -1,0 +1,124 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/session/audit_cases.hpp"
+
+#include <algorithm>
+
+namespace quarterstep
+{
+namespace
+{
+
+constexpr std::int64_t tellEach = 128; ///< hand-overs between two words of progress
+
+bool isWorthACase(const std::vector<AuditFinding>& findings)
+{
+    return std::any_of(findings.begin(), findings.end(),
+                       [](const AuditFinding& finding) { return !isCountedOnly(finding.kind); });
+}
+
+std::vector<std::string> givenBy(const HandOverFacts& facts)
+{
+    std::vector<std::string> lines;
+    for (const auto& movement : facts.movements)
+        if (movement.delta < 0)
+            lines.push_back(movement.line);
+    return lines;
+}
+
+/// Gathers while the ledger is read.
+class Gathering
+{
+  public:
+    Gathering(AuditCases& cases, const AuditOptions& options, std::size_t most, const Job& job)
+        : cases_(cases), options_(options), most_(most), job_(job)
+    {
+    }
+
+    void hear(const JudgedHandOver& judged, const SlipAnswer& slips)
+    {
+        if (++heard_ % tellEach == 0) {
+            throwIfStopped(job_);
+            if (job_.done)
+                job_.done(static_cast<std::size_t>(heard_), 0);
+        }
+        countRun(judged);
+        const auto* told = slips.told(options_.settings.slips);
+        if (told == nullptr && !isWorthACase(judged.findings))
+            return;
+        AuditCase kept{judged, slips, told == nullptr ? std::nullopt : std::optional(*told),
+                       givenBy(judged.facts)};
+        kept.judged.profile = nullptr;
+        keep(std::move(kept));
+    }
+
+    void hear(AuditFinding finding)
+    {
+        AuditCase kept;
+        kept.judged.facts.entry = finding.entry;
+        kept.judged.findings.push_back(std::move(finding));
+        keep(std::move(kept));
+    }
+
+  private:
+    void keep(AuditCase&& kept)
+    {
+        if (cases_.cases.size() < most_)
+            cases_.cases.push_back(std::move(kept));
+        else
+            ++cases_.leftOut;
+    }
+
+    void countRun(const JudgedHandOver& judged)
+    {
+        if (!judged.fit)
+            return;
+        if (!judged.mismatch()) {
+            ++cases_.running;
+            return;
+        }
+        cases_.runs.push_back({cases_.running, judged.facts.entry, false});
+        cases_.running = 0;
+    }
+
+    AuditCases& cases_;
+    const AuditOptions& options_;
+    std::size_t most_;
+    const Job& job_;
+    std::int64_t heard_ = 0;
+};
+
+} // namespace
+
+std::string AuditCase::entry() const
+{
+    return judged.facts.entry;
+}
+
+bool isCountedOnly(AuditClass kind)
+{
+    return kind == AuditClass::checksNotRecorded || kind == AuditClass::recordMissing;
+}
+
+AuditCases auditCases(const Camp& camp, const AuditOptions& options, std::size_t most, const Job& job)
+{
+    AuditCases cases;
+    Gathering gathering(cases, options, most, job);
+    AuditEars ears;
+    ears.finding = [&](AuditFinding finding) { gathering.hear(std::move(finding)); };
+    ears.judged = [&](const JudgedHandOver& judged, const SlipAnswer& slips) {
+        gathering.hear(judged, slips);
+    };
+    cases.summary = auditCamp(camp, options, ears);
+    return cases;
+}
+
+std::vector<GroupTally> groupsBy(const AuditSummary& summary, const std::string& by)
+{
+    std::vector<GroupTally> groups;
+    for (const auto& rate : summary.rates)
+        if (rate.by == by)
+            groups.push_back({rate.name, rate.tally});
+    return groups;
+}
+
+} // namespace quarterstep
