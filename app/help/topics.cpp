@@ -19,7 +19,6 @@ std::span<const HelpTopic> helpTopics()
          powerVectorsHelpText},
         {"cautions", QT_TRANSLATE_NOOP("command", "children, signs, driving, high powers: what to mind"),
          cautionsHelpText},
-        {"desk", QT_TRANSLATE_NOOP("command", "the window: beginning, drafts, settings, languages"), deskHelpText},
         {"matching",
          QT_TRANSLATE_NOOP("command", "how a pair is judged: every limit, its source, every flag"),
          matchingHelpText},
