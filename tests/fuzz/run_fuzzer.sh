@@ -28,7 +28,7 @@ ticks=0
 while time=$(used "$fuzzer") && [ -n "$time" ]; do
     ticks=$((${time% *} + ${time#* }))
     [ "$ticks" -lt $((most_seconds * 100)) ] || {
-        kill "$fuzzer" || true # it says its figures and ends with 0
+        kill -USR1 "$fuzzer" || true # it says its figures and ends with 0; at TERM it ends with 72
         break
     }
     sleep 2
