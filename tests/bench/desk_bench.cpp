@@ -19,6 +19,7 @@
 #include <QTimer>
 
 #include <algorithm>
+#include <cstdlib>
 #include <iostream>
 
 using namespace quarterstep;
@@ -65,7 +66,7 @@ class LeavesWhenPainted final : public QObject
     bool eventFilter(QObject*, QEvent* event) override
     {
         if (wanted_ && event->type() == QEvent::Paint)
-            QTimer::singleShot(0, qApp, &QCoreApplication::quit);
+            QTimer::singleShot(0, qApp, [] { std::_Exit(0); }); // the frame is there: nothing is tidied up
         return false;
     }
 
@@ -96,13 +97,23 @@ bool judged(const char* name, double value, double most)
     return value <= most;
 }
 
-/// A camp of about `lines` lines.
+/// A camp of that many lines, in fifties: every power of a kind in one tray, its centres from 50 mm on.
 void makeCamp(const QString& folder, int lines)
 {
+    constexpr const char* rows[] = {"near +0.25 to +12.50", "distance -0.25 to -12.50",
+                                    "intermediate +0.25 to +12.50", "distance +0.25 to +12.50"};
     std::string trays;
-    for (int centres = 50; lines > 0; ++centres, lines -= 50)
-        trays += "near +0.25 to +12.50 by 0.25: 10 centres " + std::to_string(centres) + "\n";
+    for (int centres = 50; lines > 0; ++centres)
+        for (const auto* row : rows)
+            if (lines > 0) {
+                trays += std::string(row) + ": 10 centres " + std::to_string(centres) + "\n";
+                lines -= 50;
+            }
     const auto stock = stockOfTray("Bench", trays);
+    if (!stock.usable()) {
+        std::cerr << "the camp of the bench cannot be made: " << stock.findings.front().sentence.text << '\n';
+        std::exit(1);
+    }
     writeNewStock(folder.toStdString(), stock.value.bytes);
     std::cout << "note camp of " << stock.value.lines.size() << " lines" << std::endl;
 }
@@ -176,7 +187,7 @@ int main(int count, char** words)
     const QTemporaryDir home;
     const bool child = count == 4 && QLatin1String(words[1]) == QLatin1String("child");
     if (!child)
-        for (const auto* place : {"XDG_CONFIG_HOME", "XDG_DATA_HOME"})
+        for (const auto* place : {"XDG_CONFIG_HOME", "XDG_DATA_HOME", "XDG_RUNTIME_DIR"})
             qputenv(place, home.filePath(QLatin1String(place)).toUtf8());
     QApplication application(count, words);
     const auto arguments = QCoreApplication::arguments();

@@ -4,6 +4,8 @@
 #include <QMainWindow>
 #include <QTimer>
 
+#include <cstdlib>
+
 namespace
 {
 class Painted final : public QMainWindow
@@ -12,7 +14,7 @@ class Painted final : public QMainWindow
     void paintEvent(QPaintEvent* event) override
     {
         QMainWindow::paintEvent(event);
-        QTimer::singleShot(0, qApp, &QCoreApplication::quit);
+        QTimer::singleShot(0, qApp, [] { std::_Exit(0); });
     }
 };
 } // namespace

@@ -187,8 +187,9 @@ BOOST_AUTO_TEST_CASE(targets_can_be_hit,
 BOOST_AUTO_TEST_CASE(at_200_per_cent_on_a_small_screen_nothing_is_cut_and_all_can_be_reached,
                      *utf::label("PROP"))
 {
-    for (const auto theme : {Theme::light, Theme::sun}) {
-        applyTheme(*qApp, theme, 200);
+    for (const auto& [theme, scale] :
+         {std::pair{Theme::light, 200}, std::pair{Theme::sun, 100}, std::pair{Theme::sun, 200}}) {
+        applyTheme(*qApp, theme, scale);
         OpenDesk desk;
         for (const auto& page : pagesOfDesk()) {
             page.show(desk.window);
@@ -210,6 +211,10 @@ BOOST_AUTO_TEST_CASE(at_200_per_cent_on_a_small_screen_nothing_is_cut_and_all_ca
                 BOOST_TEST(widget->height() >= widget->fontMetrics().height(),
                            page.name << ": " << called(*widget) << " is cut at its foot");
             }
+            for (const auto* part : named<QWidget>(desk.window, "deskHeader").findChildren<QWidget*>())
+                if (part->isVisible() && part->parentWidget()->objectName() == QStringLiteral("deskHeader"))
+                    BOOST_TEST(part->parentWidget()->rect().contains(part->geometry()),
+                               page.name << ": " << called(*part) << " hangs out of the header");
             // Whatever lies outside of the screen lies inside something that scrolls.
             for (const auto* widget : tabOrder(desk.window)) {
                 bool scrolls = false;
