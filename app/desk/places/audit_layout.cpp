@@ -162,6 +162,7 @@ QWidget* AuditPlace::buildCharts()
                                 "beyond the inner limit · diamond: beyond the outer. Nothing is ranked."),
                              QStringLiteral("chartLegend")));
     chartTable_ = tableOf(chartRows_, QStringLiteral("chartTable"), tr("The numbers of the chart"));
+    chartTable_->setToolTip(tr("The same numbers as in the picture"));
     chartTable_->horizontalHeader()->setSectionResizeMode(QHeaderView::Interactive);
     const int character = chartTable_->fontMetrics().averageCharWidth();
     chartTable_->setColumnWidth(ChartModel::nameColumn, 28 * character);
@@ -194,6 +195,7 @@ QWidget* AuditPlace::buildCase()
           tr("How the pair that lay in the box is judged")}});
     column->addLayout(row);
     criteriaView_ = tableOf(criteria_, QStringLiteral("caseCriteria"), tr("Criteria of the pair"));
+    criteriaView_->setToolTip(tr("Each criterion with its value, its limit and the source of the limit"));
     const int character = criteriaView_->fontMetrics().averageCharWidth();
     criteriaView_->horizontalHeader()->setSectionResizeMode(QHeaderView::Interactive);
     const std::pair<int, int> widths[] = {{CriteriaModel::nameColumn, 26},
