@@ -4,6 +4,7 @@
 #include "app/desk/models/chart_model.hpp"
 #include "app/desk/models/findings_model.hpp"
 #include "app/desk/places/audit_place.hpp"
+#include "app/desk/places/bench_panel.hpp"
 #include "app/desk/plots/chart_data.hpp"
 #include "app/session/hand_over.hpp"
 #include "inventory/text/prescription_table.hpp"
@@ -15,6 +16,7 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
+#include <QSignalSpy>
 #include <QTableView>
 #include <QTest>
 #include <QTextBrowser>
@@ -159,6 +161,39 @@ BOOST_AUTO_TEST_CASE(a_chart_that_cannot_be_drawn_says_why_and_has_its_numbers_a
     }
     kind.setCurrentIndex(0);
     BOOST_TEST(named<QTableView>(desk.window, "chartTable").model()->rowCount() >= 1);
+}
+
+BOOST_AUTO_TEST_CASE(a_lot_is_drawn_its_sheet_written_read_back_and_decided, *utf::label("PROP"))
+{
+    AuditDesk desk;
+    desk.window.audit().showView(2);
+    auto& bench = named<BenchPanel>(desk.window, "benchPanel");
+    const auto sheet = desk.folder.path() + QStringLiteral("/bench-sheet.csv");
+    bench.draw(1, sheet);
+    BOOST_TEST(desk.window.messages().code().toStdString() == "");
+    auto& lots = named<QTableView>(desk.window, "lotsView");
+    BOOST_TEST_REQUIRE(lots.model()->rowCount() == 1);
+    BOOST_TEST(lots.model()->index(0, 3).data().toString().toStdString() == "not read yet");
+    bench.readSheet(sheet); // nothing was filled in
+    const auto decided = lots.model()->index(0, 3).data().toString().toStdString();
+    BOOST_TEST((desk.window.messages().code().toStdString() != "" || decided != "not read yet"), decided);
+    bench.readSheet(desk.folder.path() + QStringLiteral("/people.csv")); // no sheet at all
+    BOOST_TEST(desk.window.messages().code().toStdString() != "");
+    BOOST_TEST(named<QTableView>(desk.window, "dueView").model()->columnCount() == 5);
+}
+
+BOOST_AUTO_TEST_CASE(the_report_is_a_page_without_initials, *utf::label("PROP"))
+{
+    AuditDesk desk;
+    auto& bench = named<BenchPanel>(desk.window, "benchPanel");
+    const auto page = desk.folder.path() + QStringLiteral("/audit.html");
+    QSignalSpy written(&bench, &BenchPanel::reportWritten);
+    bench.report(true, page);
+    BOOST_TEST_REQUIRE((written.count() > 0 || written.wait(20000)));
+    BOOST_TEST(desk.window.messages().code().toStdString() == "");
+    const auto text = desk.folder.read(QStringLiteral("audit.html"));
+    BOOST_TEST(text.contains("<html"));
+    BOOST_TEST(!text.contains(">AB<"));
 }
 
 BOOST_AUTO_TEST_CASE(picture_and_table_of_a_chart_hold_the_same, *utf::label("DER"))

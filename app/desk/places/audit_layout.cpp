@@ -5,6 +5,7 @@
 #include "app/desk/models/criteria_model.hpp"
 #include "app/desk/models/findings_model.hpp"
 #include "app/desk/places/audit_place.hpp"
+#include "app/desk/places/bench_panel.hpp"
 #include "app/desk/places/parts.hpp"
 #include "app/desk/plots/chart_view.hpp"
 
@@ -109,11 +110,13 @@ QWidget* AuditPlace::buildFindings()
     filter_->setToolTip(tr("Shows only findings in which these words stand (Ctrl+F)"));
     filter_->setClearButtonEnabled(true);
     row->addWidget(filter_, 1);
-    viewButtons_ = choiceOf(this, *row,
-                            {{QStringLiteral("findingsAsList"), tr("Findings"),
-                              tr("What is to be said of hand-overs, one by one")},
-                             {QStringLiteral("findingsAsCharts"), tr("Charts"),
-                              tr("How often, by site, week and kind of pair")}});
+    viewButtons_ = choiceOf(
+        this, *row,
+        {{QStringLiteral("findingsAsList"), tr("Findings"),
+          tr("What is to be said of hand-overs, one by one")},
+         {QStringLiteral("findingsAsCharts"), tr("Charts"), tr("How often, by site, week and kind of pair")},
+         {QStringLiteral("findingsAsBench"), tr("Bench"),
+          tr("Lots read again, who is to be seen again, the report")}});
     column->addLayout(row);
     views_ = new QStackedWidget;
     findingsView_ = tableOf(sorted_, QStringLiteral("findingsView"), tr("Findings of the audit"));
@@ -131,6 +134,8 @@ QWidget* AuditPlace::buildFindings()
     findingsView_->horizontalHeader()->setStretchLastSection(true);
     views_->addWidget(findingsView_);
     views_->addWidget(buildCharts());
+    bench_ = new BenchPanel(messages_, work_);
+    views_->addWidget(bench_);
     column->addWidget(views_, 1);
     return box;
 }
