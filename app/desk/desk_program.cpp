@@ -27,7 +27,9 @@ QString showNamed(DeskWindow& window, const DeskOptions& options)
         window.stock().showView(options.place == QLatin1String("stock-box") ? 2 : 1);
     if (options.place.startsWith(QLatin1String("audit"))) {
         window.showPlace(DeskWindow::Place::audit);
-        window.audit().showView(options.place == QLatin1String("audit-charts") ? 1 : 0);
+        window.audit().showView(options.place == QLatin1String("audit-charts")  ? 1
+                                : options.place == QLatin1String("audit-bench") ? 2
+                                                                                : 0);
         if (!options.screenshot.isEmpty())
             window.audit().waitForAudit();
     }

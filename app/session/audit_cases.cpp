@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/session/audit_cases.hpp"
 
+#include "app/session/audit_report.hpp"
+
 #include <algorithm>
 
 namespace quarterstep
@@ -13,7 +15,7 @@ constexpr std::int64_t tellEach = 128; ///< hand-overs between two words of prog
 bool isWorthACase(const std::vector<AuditFinding>& findings)
 {
     return std::any_of(findings.begin(), findings.end(),
-                       [](const AuditFinding& finding) { return !isCountedOnly(finding.kind); });
+                       [](const AuditFinding& finding) { return !isOnlyCounted(finding.kind); });
 }
 
 std::vector<std::string> givenBy(const HandOverFacts& facts)
@@ -92,11 +94,6 @@ class Gathering
 std::string AuditCase::entry() const
 {
     return judged.facts.entry;
-}
-
-bool isCountedOnly(AuditClass kind)
-{
-    return kind == AuditClass::checksNotRecorded || kind == AuditClass::recordMissing;
 }
 
 AuditCases auditCases(const Camp& camp, const AuditOptions& options, std::size_t most, const Job& job)

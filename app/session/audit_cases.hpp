@@ -27,9 +27,6 @@ struct AuditCases {
     std::int64_t running = 0;     ///< since the last
 };
 
-/// Classes that every hand-over of a table has; counted, and no case by themselves.
-[[nodiscard]] bool isCountedOnly(AuditClass kind);
-
 /// Reads the ledger as auditCamp does and keeps at most `most` cases. Job::done tells hand-overs against 0
 /// (unknown). Throws what auditCamp throws, and Error cancelled (1).
 [[nodiscard]] AuditCases auditCases(const Camp& camp, const AuditOptions& options, std::size_t most,

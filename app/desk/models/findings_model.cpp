@@ -2,6 +2,7 @@
 #include "app/desk/models/findings_model.hpp"
 
 #include "app/desk/theme.hpp"
+#include "app/session/audit_report.hpp"
 #include "app/session/wording.hpp"
 
 #include <QBrush>
@@ -25,7 +26,7 @@ void FindingsModel::show(std::vector<AuditCase> cases)
         const auto& findings = cases_[at].judged.findings;
         bool any = false;
         for (std::size_t finding = 0; finding < findings.size(); ++finding)
-            if (!isCountedOnly(findings[finding].kind)) {
+            if (!isOnlyCounted(findings[finding].kind)) {
                 rows_.push_back({at, finding});
                 any = true;
             }

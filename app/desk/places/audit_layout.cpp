@@ -5,6 +5,7 @@
 #include "app/desk/models/criteria_model.hpp"
 #include "app/desk/models/findings_model.hpp"
 #include "app/desk/places/audit_place.hpp"
+#include "app/desk/places/bench_panel.hpp"
 #include "app/desk/places/parts.hpp"
 #include "app/desk/plots/chart_view.hpp"
 
@@ -109,11 +110,13 @@ QWidget* AuditPlace::buildFindings()
     filter_->setToolTip(tr("Shows only findings in which these words stand (Ctrl+F)"));
     filter_->setClearButtonEnabled(true);
     row->addWidget(filter_, 1);
-    viewButtons_ = choiceOf(this, *row,
-                            {{QStringLiteral("findingsAsList"), tr("Findings"),
-                              tr("What is to be said of hand-overs, one by one")},
-                             {QStringLiteral("findingsAsCharts"), tr("Charts"),
-                              tr("How often, by site, week and kind of pair")}});
+    viewButtons_ = choiceOf(
+        this, *row,
+        {{QStringLiteral("findingsAsList"), tr("Findings"),
+          tr("What is to be said of hand-overs, one by one")},
+         {QStringLiteral("findingsAsCharts"), tr("Charts"), tr("How often, by site, week and kind of pair")},
+         {QStringLiteral("findingsAsBench"), tr("Bench"),
+          tr("Lots read again, who is to be seen again, the report")}});
     column->addLayout(row);
     views_ = new QStackedWidget;
     findingsView_ = tableOf(sorted_, QStringLiteral("findingsView"), tr("Findings of the audit"));
@@ -131,6 +134,8 @@ QWidget* AuditPlace::buildFindings()
     findingsView_->horizontalHeader()->setStretchLastSection(true);
     views_->addWidget(findingsView_);
     views_->addWidget(buildCharts());
+    bench_ = new BenchPanel(messages_, work_);
+    views_->addWidget(bench_);
     column->addWidget(views_, 1);
     return box;
 }
@@ -162,6 +167,7 @@ QWidget* AuditPlace::buildCharts()
                                 "beyond the inner limit · diamond: beyond the outer. Nothing is ranked."),
                              QStringLiteral("chartLegend")));
     chartTable_ = tableOf(chartRows_, QStringLiteral("chartTable"), tr("The numbers of the chart"));
+    chartTable_->setToolTip(tr("The same numbers as in the picture"));
     chartTable_->horizontalHeader()->setSectionResizeMode(QHeaderView::Interactive);
     const int character = chartTable_->fontMetrics().averageCharWidth();
     chartTable_->setColumnWidth(ChartModel::nameColumn, 28 * character);
@@ -194,6 +200,7 @@ QWidget* AuditPlace::buildCase()
           tr("How the pair that lay in the box is judged")}});
     column->addLayout(row);
     criteriaView_ = tableOf(criteria_, QStringLiteral("caseCriteria"), tr("Criteria of the pair"));
+    criteriaView_->setToolTip(tr("Each criterion with its value, its limit and the source of the limit"));
     const int character = criteriaView_->fontMetrics().averageCharWidth();
     criteriaView_->horizontalHeader()->setSectionResizeMode(QHeaderView::Interactive);
     const std::pair<int, int> widths[] = {{CriteriaModel::nameColumn, 26},

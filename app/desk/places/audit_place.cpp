@@ -6,6 +6,7 @@
 #include "app/desk/models/chart_model.hpp"
 #include "app/desk/models/criteria_model.hpp"
 #include "app/desk/models/findings_model.hpp"
+#include "app/desk/places/bench_panel.hpp"
 #include "app/desk/plots/chart_view.hpp"
 #include "app/desk/words.hpp"
 #include "app/desk/work/long_work.hpp"
@@ -56,6 +57,7 @@ void AuditPlace::take(Camp* camp)
     fillClasses();
     fillGroups();
     showCase(nullptr);
+    bench_->take(camp_);
     if (camp_ != nullptr && isVisible())
         audit();
 }
@@ -63,15 +65,19 @@ void AuditPlace::take(Camp* camp)
 void AuditPlace::showEvent(QShowEvent* event)
 {
     QWidget::showEvent(event);
-    if (!audited_)
-        audit();
+    if (audited_)
+        return;
+    bench_->refresh();
+    audit();
 }
 
 void AuditPlace::campMoved()
 {
     audited_ = false;
-    if (isVisible())
-        audit();
+    if (!isVisible())
+        return;
+    bench_->refresh();
+    audit();
 }
 
 /// With a reader of the ledger of its own, on another thread: a connection belongs to the thread that opened

@@ -22,6 +22,7 @@ class QTextBrowser;
 namespace quarterstep
 {
 
+class BenchPanel;
 class ChartModel;
 class ChartView;
 class CriteriaModel;
@@ -101,6 +102,7 @@ class AuditPlace final : public QWidget
     QComboBox* chartKind_ = nullptr;
     QComboBox* chartBy_ = nullptr;
     ChartView* chart_ = nullptr;
+    BenchPanel* bench_ = nullptr;
     QLabel* chartWhyNot_ = nullptr;
     QTableView* chartTable_ = nullptr;
     QLabel* caseHeading_ = nullptr;

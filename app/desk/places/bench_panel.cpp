@@ -1,0 +1,292 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/desk/places/bench_panel.hpp"
+
+#include "app/desk/commands.hpp"
+#include "app/desk/message_bar.hpp"
+#include "app/desk/places/parts.hpp"
+#include "app/desk/work/long_work.hpp"
+#include "app/paper/content/html_page.hpp"
+#include "app/paper/content/papers.hpp"
+#include "app/session/audit_report.hpp"
+#include "app/session/keeping.hpp"
+#include "app/session/wording.hpp"
+#include "inventory/store/write_back.hpp"
+#include "inventory/text/tolerance_file.hpp"
+
+#include <QDate>
+#include <QDateTime>
+#include <QDir>
+#include <QFileDialog>
+#include <QHeaderView>
+#include <QLabel>
+#include <QPushButton>
+#include <QSpinBox>
+#include <QStandardItemModel>
+#include <QTableView>
+#include <QVBoxLayout>
+
+namespace quarterstep
+{
+
+namespace
+{
+
+QString dayOfMs(std::int64_t atMs)
+{
+    return ltr(QDateTime::fromMSecsSinceEpoch(atMs).date().toString(Qt::ISODate));
+}
+
+void addRow(QStandardItemModel& model, const QStringList& cells)
+{
+    QList<QStandardItem*> row;
+    for (const auto& cell : cells) {
+        auto* item = new QStandardItem(cell);
+        item->setEditable(false);
+        item->setToolTip(cell);
+        row << item;
+    }
+    model.appendRow(row);
+}
+
+QTableView* tableIn(QVBoxLayout& column, QStandardItemModel* model, const QString& name, const QString& words,
+                    std::initializer_list<int> characters)
+{
+    auto* view = tableOf(model, name, words);
+    view->setToolTip(words);
+    view->horizontalHeader()->setSectionResizeMode(QHeaderView::Interactive);
+    int at = 0;
+    for (const int width : characters)
+        view->setColumnWidth(at++, width * view->fontMetrics().averageCharWidth());
+    view->horizontalHeader()->setStretchLastSection(true);
+    column.addWidget(view, 1);
+    return view;
+}
+
+QLabel* headingIn(QVBoxLayout& column, const QString& words)
+{
+    auto* heading = new QLabel(words);
+    heading->setProperty("role", QStringLiteral("heading"));
+    column.addWidget(heading);
+    return heading;
+}
+
+} // namespace
+
+BenchPanel::BenchPanel(MessageBar& messages, LongWork& work, QWidget* parent)
+    : QWidget(parent), messages_(messages), work_(work), lots_(new QStandardItemModel(this)),
+      due_(new QStandardItemModel(this))
+{
+    setObjectName(QStringLiteral("benchPanel"));
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 0, 0, 0);
+    buildLots(*column);
+    buildDue(*column);
+    buildReport(*column);
+    take(nullptr);
+}
+
+void BenchPanel::buildLots(QVBoxLayout& column)
+{
+    headingIn(column, tr("Lots read again at the bench"));
+    auto* row = new QHBoxLayout;
+    auto* words = new QLabel(tr("Pairs to read:"));
+    row->addWidget(words);
+    sample_ = new QSpinBox;
+    sample_->setObjectName(QStringLiteral("lotSampleBox"));
+    sample_->setAccessibleName(tr("Pairs to read"));
+    sample_->setToolTip(
+        tr("How many pairs are drawn; “as few as will do” keeps the risks of a wrong decision small"));
+    sample_->setRange(0, 500);
+    sample_->setSpecialValueText(tr("as few as will do"));
+    words->setBuddy(sample_);
+    row->addWidget(sample_);
+    const std::tuple<const char*, QString, QString, std::function<void()>> acts[] = {
+        {"drawLotButton", tr("Draw a lot…"),
+         tr("Draws hand-overs by lot, enters the draw and writes the sheet for the bench"),
+         [this] {
+             const auto sheet = askWhereTo(tr("Sheet for the bench"), QStringLiteral("bench-sheet.csv"),
+                                           tr("Tables (*.csv)"));
+             if (!sheet.isEmpty())
+                 draw(sample_->value(), sheet);
+         }},
+        {"readSheetButton", tr("Take in a sheet…"),
+         tr("Reads a filled-in sheet, judges it and enters results and decision"), [this] {
+             const auto sheet =
+                 QFileDialog::getOpenFileName(this, tr("Sheet from the bench"), {}, tr("Tables (*.csv)"));
+             if (!sheet.isEmpty())
+                 readSheet(sheet);
+         }}};
+    for (const auto& [name, text, tooltip, run] : acts) {
+        auto* button = new QPushButton(text);
+        button->setObjectName(QLatin1String(name));
+        button->setToolTip(tooltip);
+        connect(button, &QPushButton::clicked, this, run);
+        buttons_ << button;
+        row->addWidget(button);
+    }
+    row->addStretch(1);
+    column.addLayout(row);
+    lots_->setHorizontalHeaderLabels({tr("Drawn"), tr("Pairs"), tr("May fail"), tr("Decision")});
+    tableIn(column, lots_, QStringLiteral("lotsView"), tr("Lots drawn in this camp"), {14, 14, 10});
+}
+
+void BenchPanel::buildDue(QVBoxLayout& column)
+{
+    headingIn(column, tr("To be seen again"));
+    dueWords_ = hinted({}, QStringLiteral("dueWords"));
+    column.addWidget(dueWords_);
+    due_->setHorizontalHeaderLabels({tr("Person"), tr("Given"), tr("Pair"), tr("When"), tr("State")});
+    tableIn(column, due_, QStringLiteral("dueView"), tr("Persons to be seen again"), {12, 14, 26, 20});
+}
+
+void BenchPanel::buildReport(QVBoxLayout& column)
+{
+    auto* row = new QHBoxLayout;
+    row->addWidget(
+        hinted(tr("Report: no names and no initials; small counts are hidden on the page for the site."),
+               QStringLiteral("reportHint")),
+        1);
+    const std::tuple<const char*, QString, QString, bool> pages[] = {
+        {"siteReportButton", tr("Page for the site…"),
+         tr("One page for a browser, to be read by everybody at the site"), false},
+        {"detailReportButton", tr("In detail…"), tr("Everything, for the supervisor"), true}};
+    for (const auto& [name, text, tooltip, detail] : pages) {
+        auto* button = new QPushButton(text);
+        button->setObjectName(QLatin1String(name));
+        button->setToolTip(tooltip);
+        connect(button, &QPushButton::clicked, this, [this, whole = detail] {
+            const auto page = askWhereTo(
+                tr("Report"), whole ? QStringLiteral("audit-detail.html") : QStringLiteral("audit-site.html"),
+                tr("Pages (*.html)"));
+            if (!page.isEmpty())
+                report(whole, page);
+        });
+        buttons_ << button;
+        row->addWidget(button);
+    }
+    column.addLayout(row);
+}
+
+QString BenchPanel::askWhereTo(const QString& words, const QString& name, const QString& kinds)
+{
+    const auto begin = camp_ == nullptr ? name : QDir(QString::fromStdString(camp_->folder())).filePath(name);
+    return QFileDialog::getSaveFileName(this, words, begin, kinds);
+}
+
+void BenchPanel::take(Camp* camp)
+{
+    camp_ = camp;
+    refresh();
+}
+
+void BenchPanel::refresh()
+{
+    const bool any = camp_ != nullptr && camp_->hasLedger();
+    for (auto* button : buttons_)
+        button->setEnabled(any);
+    lots_->removeRows(0, lots_->rowCount());
+    due_->removeRows(0, due_->rowCount());
+    dueWords_->setText(any ? QString() : tr("Nothing happened in this camp yet."));
+    if (any)
+        runCommand(messages_, [this] {
+            showLots();
+            showDue();
+        });
+}
+
+void BenchPanel::showLots()
+{
+    for (const auto& lot : lotsOf(*camp_))
+        addRow(*lots_,
+               {dayOfMs(lot.atMs), tr("%1 of %2").arg(lot.plan.plan.sample).arg(lot.size),
+                QString::number(lot.plan.plan.allowed),
+                lot.readBy.empty() ? tr("not read yet") : say(decisionSentence(lot.count, lot.plan.plan))});
+}
+
+void BenchPanel::showDue()
+{
+    const auto facts = followUpFacts(*camp_);
+    const auto wear = countWear(facts.wearers, facts.seen);
+    QStringList words{tr("wearers %1").arg(facts.wearers.size()),
+                      tr("met %1, of them wearing %2").arg(wear.met).arg(wear.wearing)};
+    if (const auto share = coverageOfCamp(*camp_).after.share())
+        words << tr("effective coverage of those who came %1 %").arg(QString::number(100.0 * *share, 'f', 1));
+    dueWords_->setText(words.join(QStringLiteral("  ·  ")));
+    for (const auto& each : followUpsDue(facts.wearers, facts.seen, QDateTime::currentMSecsSinceEpoch()))
+        addRow(*due_, {ltr(QString::fromStdString(each.wearer.person)), dayOfMs(each.wearer.givenMs),
+                       ltr(QString::fromStdString(each.wearer.lines)),
+                       say(Sentence{stagesOfFollowUp()[each.stage].words, {}}),
+                       each.state == DueState::soon  ? tr("soon")
+                       : each.state == DueState::due ? tr("due")
+                                                     : tr("late")});
+}
+
+void BenchPanel::draw(int sample, const QString& sheet)
+{
+    runCommand(messages_, [this, sample, &sheet] {
+        LotWish wish;
+        if (sample > 0)
+            wish.sample = sample;
+        wish.seed = static_cast<std::uint64_t>(QDateTime::currentMSecsSinceEpoch());
+        const auto lot = drawLot(*camp_, wish);
+        carryOut(*camp_, {lotEntry(lot, {})}, false);
+        const auto entered = lotNamed(*camp_, {});
+        replaceFile(sheet.toStdString(), benchSheetText(entered.id, sheetOf(*camp_, entered)), true);
+        messages_.showDone(tr("Drawn: %1 of %2 hand-overs; the sheet is %3.")
+                               .arg(entered.plan.plan.sample)
+                               .arg(entered.size)
+                               .arg(ltr(QDir::toNativeSeparators(sheet))));
+        refresh();
+        Q_EMIT campChanged();
+    });
+}
+
+void BenchPanel::readSheet(const QString& sheet)
+{
+    runCommand(messages_, [this, &sheet] {
+        const auto reading = readBenchSheet(sheet.toStdString());
+        if (!reading.usable())
+            throw CampNotOpened(reading.findings);
+        const auto sets = defaultTolerances();
+        const auto set = chooseTolerances(sets, {});
+        AuditOptions options;
+        options.nowMs = QDateTime::currentMSecsSinceEpoch();
+        const auto result = judgeLot(*camp_, reading.value, *set.value(), options);
+        if (!result.usable())
+            throw CampNotOpened(result.findings);
+        carryOut(*camp_, {lotReadEntry(result, {})}, false);
+        messages_.showDone(say(decisionSentence(result.count, result.lot.plan.plan)));
+        refresh();
+        Q_EMIT campChanged();
+    });
+}
+
+/// The ledger is read by a reader of its own; the page is put into words here, where the language is.
+void BenchPanel::report(bool detail, const QString& page)
+{
+    const auto found = std::make_shared<AuditReport>();
+    const PaperSource source{camp_->site(), QDate::currentDate().toString(Qt::ISODate).toStdString(),
+                             camp_->rules().hash, QUARTERSTEP_VERSION};
+    const auto work = [found, detail, folder = camp_->folder(),
+                       nowMs = QDateTime::currentMSecsSinceEpoch()](WorkProgress&) {
+        AuditOptions options;
+        options.nowMs = nowMs;
+        *found = auditReport(Camp::open(folder, Ledger::Mode::readOnly), options, detail);
+    };
+    const auto ended = [this, found, source, page](const std::exception_ptr& problem, bool stopped) {
+        if (!stopped)
+            runCommand(messages_, [&] {
+                if (problem)
+                    std::rethrow_exception(problem);
+                const auto* language = languageNamed(layoutDirection() == Qt::RightToLeft ? "ar" : "en");
+                replaceFile(page.toStdString(),
+                            htmlPage(auditReportPaper(*found, source), *language).toStdString(), true);
+                messages_.showDone(tr("The report is %1.").arg(ltr(QDir::toNativeSeparators(page))));
+            });
+        Q_EMIT reportWritten();
+    };
+    if (!work_.start(tr("Writing the report…"), work, ended))
+        messages_.showError(tr("Other work is going on; try again when it has ended."), {});
+}
+
+} // namespace quarterstep

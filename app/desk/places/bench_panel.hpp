@@ -1,0 +1,66 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Third view of the place Audit: lots drawn for the bench, what was read there, who is to be seen again, and
+// the report.
+#pragma once
+
+#include "app/session/camp.hpp"
+
+#include <QWidget>
+
+#include <functional>
+
+class QLabel;
+class QPushButton;
+class QSpinBox;
+class QStandardItemModel;
+class QTableView;
+class QVBoxLayout;
+
+namespace quarterstep
+{
+
+class LongWork;
+class MessageBar;
+
+class BenchPanel final : public QWidget
+{
+    Q_OBJECT
+
+  public:
+    BenchPanel(MessageBar& messages, LongWork& work, QWidget* parent = nullptr);
+
+    /// Shows this camp from now on; null: none.
+    void take(Camp* camp);
+    /// Reads lots and follow-up of the ledger again.
+    void refresh();
+
+    /// Draws a lot, enters it and writes its sheet. `sample` 0: the smallest that keeps both risks.
+    void draw(int sample, const QString& sheet);
+    /// Reads a filled-in sheet, judges it, and enters results and decision.
+    void readSheet(const QString& sheet);
+    /// Writes the report as a page for a browser.
+    void report(bool detail, const QString& page);
+
+  Q_SIGNALS:
+    void campChanged();
+    void reportWritten();
+
+  private:
+    void buildLots(QVBoxLayout& column);
+    void buildDue(QVBoxLayout& column);
+    void buildReport(QVBoxLayout& column);
+    void showLots();
+    void showDue();
+    [[nodiscard]] QString askWhereTo(const QString& words, const QString& name, const QString& kinds);
+
+    MessageBar& messages_;
+    LongWork& work_;
+    Camp* camp_ = nullptr;
+    QStandardItemModel* lots_;
+    QStandardItemModel* due_;
+    QSpinBox* sample_ = nullptr;
+    QLabel* dueWords_ = nullptr;
+    QList<QPushButton*> buttons_;
+};
+
+} // namespace quarterstep

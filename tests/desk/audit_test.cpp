@@ -1,0 +1,232 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The place Audit: what is to be said of hand-overs, one of them in full, and the charts with their numbers.
+#include "app/desk/message_bar.hpp"
+#include "app/desk/models/chart_model.hpp"
+#include "app/desk/models/findings_model.hpp"
+#include "app/desk/places/audit_place.hpp"
+#include "app/desk/places/bench_panel.hpp"
+#include "app/desk/plots/chart_data.hpp"
+#include "app/session/hand_over.hpp"
+#include "inventory/text/prescription_table.hpp"
+#include "inventory/text/record_text.hpp"
+#include "tests/desk/camp_folder.hpp"
+
+#include <QAbstractItemModelTester>
+#include <QComboBox>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QSignalSpy>
+#include <QTableView>
+#include <QTest>
+#include <QTextBrowser>
+
+using namespace quarterstep;
+namespace utf = boost::unit_test;
+
+namespace
+{
+
+/// P-1 needs -1.25 twice and is given -1.00 and -1.50 lenses of the box; each entry's id.
+struct GivenCamp {
+    CampFolder folder;
+    std::string good;
+    std::string off;
+
+    GivenCamp()
+    {
+        auto camp = Camp::open(folder.path().toStdString(), Ledger::Mode::readWrite);
+        const auto people = readPrescriptionTable(camp.folder() + "/people.csv", "").value.rows;
+        good = give(camp, *people[0].record, "D-125", {});
+        off = give(camp, *people[0].record, "L-400", "what there was");
+    }
+
+    /// A pair, or both lenses of one power in the frame.
+    static std::string give(Camp& camp, const PersonRecord& person, const std::string& line,
+                            const std::string& reason)
+    {
+        const auto answers = recommend(person, camp.stock(), camp.rules(), {});
+        HandOver given;
+        given.recommendation = &answers.front();
+        if (line.front() == 'L')
+            given.parts = {{*camp.lineNamed("F-M"), PartSide::frame},
+                           {*camp.lineNamed(line), PartSide::right},
+                           {*camp.lineNamed(line), PartSide::left}};
+        else
+            given.parts = {{*camp.lineNamed(line), PartSide::pair}};
+        given.reason = reason;
+        given.actor = "AB";
+        given.record = recordText(person);
+        return handOver(camp, given).id;
+    }
+};
+
+struct AuditDesk : GivenCamp {
+    DeskWindow window;
+
+    AuditDesk()
+    {
+        window.resize(1366, 768);
+        window.show();
+        BOOST_TEST_REQUIRE(QTest::qWaitForWindowExposed(&window));
+        BOOST_TEST_REQUIRE(window.openCamp(folder.path()));
+        QTest::keyClick(&window, Qt::Key_3, Qt::AltModifier);
+        window.audit().waitForAudit();
+    }
+    QTableView& findings() { return named<QTableView>(window, "findingsView"); }
+    QString label(const char* name) { return named<QLabel>(window, name).text(); }
+};
+
+} // namespace
+
+BOOST_AUTO_TEST_SUITE(audit_place)
+
+BOOST_AUTO_TEST_CASE(a_pair_outside_its_limits_is_found_and_told_in_full, *utf::label("PROP"))
+{
+    AuditDesk desk;
+    BOOST_TEST(desk.window.messages().code().toStdString() == "");
+    BOOST_TEST(desk.label("auditFigures").contains(QStringLiteral("hand-overs 2, judged again 2")),
+               desk.label("auditFigures").toStdString());
+    BOOST_TEST(desk.label("auditChain").contains(QStringLiteral("whole")));
+    BOOST_TEST_REQUIRE(desk.window.audit().chooseEntry(desk.off));
+    BOOST_TEST(desk.label("caseHeading").contains(QStringLiteral("P-1")));
+    const auto words = desk.label("caseWords");
+    BOOST_TEST(words.contains(QStringLiteral("-1.25")), words.toStdString());
+    BOOST_TEST(words.contains(QStringLiteral("-4.00")), words.toStdString());
+    BOOST_TEST(words.contains(QStringLiteral("D-125")), words.toStdString()); // the better pair, with its bin
+    BOOST_TEST(words.contains(QStringLiteral("B2")), words.toStdString());
+    BOOST_TEST(named<QTableView>(desk.window, "caseCriteria").model()->rowCount() > 5);
+    BOOST_TEST(named<QPushButton>(desk.window, "criteriaOfBetter").isEnabled());
+    const auto slips = named<QTextBrowser>(desk.window, "slipsText").toPlainText();
+    BOOST_TEST(!slips.isEmpty());
+    BOOST_TEST(!desk.window.audit().chooseEntry("no such entry"));
+}
+
+BOOST_AUTO_TEST_CASE(classes_and_words_narrow_the_list, *utf::label("PROP"))
+{
+    AuditDesk desk;
+    auto& classes = named<QComboBox>(desk.window, "classBox");
+    const int all = desk.findings().model()->rowCount();
+    BOOST_TEST_REQUIRE(all > 0);
+    BOOST_TEST_REQUIRE(classes.count() > 1);
+    int together = 0;
+    for (int at = 1; at < classes.count(); ++at) {
+        classes.setCurrentIndex(at);
+        together += desk.findings().model()->rowCount();
+    }
+    BOOST_TEST(together <= all); // counted classes have no row
+    BOOST_TEST(together > 0);
+    classes.setCurrentIndex(0);
+    BOOST_TEST(desk.findings().model()->rowCount() == all);
+    named<QLineEdit>(desk.window, "findingsFilter").setText(QStringLiteral("no such words"));
+    BOOST_TEST(desk.findings().model()->rowCount() == 0);
+}
+
+BOOST_AUTO_TEST_CASE(a_hand_over_made_meanwhile_is_audited_when_the_place_is_shown_again, *utf::label("PROP"))
+{
+    AuditDesk desk;
+    QTest::keyClick(&desk.window, Qt::Key_1, Qt::AltModifier);
+    {
+        auto camp = Camp::open(desk.folder.path().toStdString(), Ledger::Mode::readWrite);
+        const auto people = readPrescriptionTable(camp.folder() + "/people.csv", "").value.rows;
+        GivenCamp::give(camp, *people[0].record, "D-125", {});
+    }
+    desk.window.audit().campMoved();
+    QTest::keyClick(&desk.window, Qt::Key_3, Qt::AltModifier);
+    desk.window.audit().waitForAudit();
+    BOOST_TEST(desk.label("auditFigures").contains(QStringLiteral("hand-overs 3")),
+               desk.label("auditFigures").toStdString());
+}
+
+BOOST_AUTO_TEST_CASE(a_camp_without_a_ledger_says_so, *utf::label("PROP"))
+{
+    OpenDesk desk;
+    QTest::keyClick(&desk.window, Qt::Key_3, Qt::AltModifier);
+    BOOST_TEST(named<QWidget>(desk.window, "auditPlace").isVisible());
+    BOOST_TEST(
+        named<QLabel>(desk.window, "auditFigures").text().contains(QStringLiteral("Nothing happened")));
+}
+
+BOOST_AUTO_TEST_CASE(a_chart_that_cannot_be_drawn_says_why_and_has_its_numbers_all_the_same,
+                     *utf::label("PROP"))
+{
+    AuditDesk desk;
+    desk.window.audit().showView(1);
+    auto& kind = named<QComboBox>(desk.window, "chartKindBox");
+    for (int at = 0; at < kind.count(); ++at) {
+        kind.setCurrentIndex(at);
+        const bool drawn = named<QWidget>(desk.window, "auditChart").isVisible();
+        BOOST_TEST(drawn != named<QLabel>(desk.window, "chartWhyNot").isVisible());
+        BOOST_TEST((drawn || !desk.label("chartWhyNot").isEmpty()));
+    }
+    kind.setCurrentIndex(0);
+    BOOST_TEST(named<QTableView>(desk.window, "chartTable").model()->rowCount() >= 1);
+}
+
+BOOST_AUTO_TEST_CASE(a_lot_is_drawn_its_sheet_written_read_back_and_decided, *utf::label("PROP"))
+{
+    AuditDesk desk;
+    desk.window.audit().showView(2);
+    auto& bench = named<BenchPanel>(desk.window, "benchPanel");
+    const auto sheet = desk.folder.path() + QStringLiteral("/bench-sheet.csv");
+    bench.draw(1, sheet);
+    BOOST_TEST(desk.window.messages().code().toStdString() == "");
+    auto& lots = named<QTableView>(desk.window, "lotsView");
+    BOOST_TEST_REQUIRE(lots.model()->rowCount() == 1);
+    BOOST_TEST(lots.model()->index(0, 3).data().toString().toStdString() == "not read yet");
+    bench.readSheet(sheet); // nothing was filled in
+    const auto decided = lots.model()->index(0, 3).data().toString().toStdString();
+    BOOST_TEST((desk.window.messages().code().toStdString() != "" || decided != "not read yet"), decided);
+    bench.readSheet(desk.folder.path() + QStringLiteral("/people.csv")); // no sheet at all
+    BOOST_TEST(desk.window.messages().code().toStdString() != "");
+    BOOST_TEST(named<QTableView>(desk.window, "dueView").model()->columnCount() == 5);
+}
+
+BOOST_AUTO_TEST_CASE(the_report_is_a_page_without_initials, *utf::label("PROP"))
+{
+    AuditDesk desk;
+    auto& bench = named<BenchPanel>(desk.window, "benchPanel");
+    const auto page = desk.folder.path() + QStringLiteral("/audit.html");
+    QSignalSpy written(&bench, &BenchPanel::reportWritten);
+    bench.report(true, page);
+    BOOST_TEST_REQUIRE((written.count() > 0 || written.wait(20000)));
+    BOOST_TEST(desk.window.messages().code().toStdString() == "");
+    const auto text = desk.folder.read(QStringLiteral("audit.html"));
+    BOOST_TEST(text.contains("<html"));
+    BOOST_TEST(!text.contains(">AB<"));
+}
+
+BOOST_AUTO_TEST_CASE(picture_and_table_of_a_chart_hold_the_same, *utf::label("DER"))
+{
+    const std::vector<GroupTally> groups{{"Tamsin", {200, 10}}, {"Orrowen", {50, 20}}};
+    const auto funnel = funnelChart(groups, 30.0 / 250.0);
+    const auto chart = chartOf(funnel);
+    BOOST_TEST_REQUIRE(chart.dots.size() == 2U);
+    ChartModel model;
+    const QAbstractItemModelTester tester(&model, QAbstractItemModelTester::FailureReportingMode::Fatal);
+    model.show(chart);
+    for (int row = 0; row < 2; ++row) {
+        const auto& dot = chart.dots[static_cast<std::size_t>(row)];
+        BOOST_TEST(model.index(row, ChartModel::wordsColumn).data().toString().toStdString() ==
+                   dot.words.toStdString());
+        BOOST_TEST(dot.up == (dot.across == 200.0 ? 0.05 : 0.40), utf::tolerance(1e-12));
+        BOOST_TEST(dot.beyond == static_cast<int>(funnel.points[static_cast<std::size_t>(row)].funnel));
+    }
+    BOOST_TEST(chart.lines.size() == 5U); // the share of all, two inner and two outer limits
+}
+
+BOOST_AUTO_TEST_CASE(the_model_of_findings_is_sound, *utf::label("PROP"))
+{
+    FindingsModel model;
+    const QAbstractItemModelTester tester(&model, QAbstractItemModelTester::FailureReportingMode::Fatal);
+    AuditCase one;
+    one.judged.facts.entry = "e";
+    one.judged.findings = {{"e", AuditClass::checksNotRecorded, {}}, {"e", AuditClass::offLabel, {}}};
+    model.show({one});
+    BOOST_TEST(model.rowCount() == 1); // what every hand-over has is counted, not listed
+    BOOST_TEST(model.rowOf("e") == 0);
+    model.show({});
+    BOOST_TEST(model.rowCount() == 0);
+}
+
+BOOST_AUTO_TEST_SUITE_END()
