@@ -89,7 +89,7 @@ std::optional<Unmet> causeOf(const Entry& entry)
 
 const char* wordOf(Unmet cause)
 {
-    constexpr const char* words[] = {"served",  "stock-out", "held-back", "not-in-box",
+    constexpr const char* words[] = {"served",  "stock_out", "held_back", "not_in_box",
                                      "ordered", "declined",  "incomplete"};
     return words[static_cast<std::size_t>(cause)];
 }
