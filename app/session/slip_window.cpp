@@ -8,7 +8,7 @@ namespace
 {
 
 /// A neighbour in time counts only within this, ms: the same camp day.
-constexpr std::int64_t sameDay = 12 * 3'600'000;
+constexpr std::int64_t sameDay = 12LL * 3'600'000;
 
 bool nearInTime(const JudgedHandOver& one, const JudgedHandOver& other)
 {

@@ -18,8 +18,10 @@ namespace
 using S = SlipKind;
 
 constexpr double hardlyAnAddition = 0.5; ///< D: a smaller one at near is none
-constexpr double leastAddition = 0.75;   ///< D, of those proposed; steps of a quarter
-constexpr double mostAddition = 3.5;     ///< D
+constexpr int leastQuarters = 3;         ///< of a dioptre, of additions proposed
+constexpr int mostQuarters = 14;
+constexpr double leastAddition = 0.25 * leastQuarters; ///< D
+constexpr double mostAddition = 0.25 * mostQuarters;
 constexpr double additionSpread = 0.5;   ///< D: SD of additions about that of the age (common practice)
 constexpr double alikePower = 0.01;      ///< D
 constexpr double leastMonocular = 25.0;  ///< mm: a PD of one eye lies between these
@@ -61,7 +63,8 @@ std::vector<std::pair<double, Truth>> likelyAdditions(const PersonRecord& record
         additionFor(hofstetterAmplitude(record.age.value_or(55.0)).mean, record.working(), Reserve::half);
     std::vector<std::pair<double, Truth>> truths;
     double sum = 0.0;
-    for (double addition = leastAddition; addition <= mostAddition; addition += 0.25) {
+    for (int quarters = leastQuarters; quarters <= mostQuarters; ++quarters) {
+        const double addition = 0.25 * quarters;
         truths.emplace_back(gauss(addition - usual, additionSpread), withAddition(recorded, addition));
         sum += truths.back().first;
     }

@@ -170,14 +170,11 @@ class Picks
         classes_.push_back(std::move(group));
     }
 
-    /// How the pair given fits another need; empty where it does not.
-    [[nodiscard]] std::optional<Fit> heals(const JudgedHandOver& whose, const Need& need,
-                                           const Supply& supply) const
+    /// Whether a pair fits another need as well as what would be suggested.
+    [[nodiscard]] static bool heals(const JudgedHandOver& whose, const Need& need, const Supply& supply)
     {
         const auto fit = judge(need, supply, *whose.profile);
-        if (!fit.acceptable() || (whose.best && !asGoodAs(need, *whose.profile, fit, whose.best->fit)))
-            return std::nullopt;
-        return fit;
+        return fit.acceptable() && (!whose.best || asGoodAs(need, *whose.profile, fit, whose.best->fit));
     }
 
     void otherPurpose()

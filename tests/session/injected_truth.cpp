@@ -1,11 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tests/session/injected_truth.hpp"
+#include "tests/session/injected_witnesses.hpp"
 
-#include "core/auditing/slip_parts.hpp"
 #include "core/fitting/stock_index.hpp"
 #include "core/optics/boxing.hpp"
 #include "core/optics/power_vector.hpp"
-#include "inventory/text/prescription_table.hpp"
 #include "inventory/text/rules_file.hpp"
 
 #include <algorithm>
@@ -19,25 +18,6 @@ namespace
 
 using S = SlipKind;
 
-double rounded(double value, double step)
-{
-    return std::round(value / step) * step;
-}
-
-/// Written as the trade writes: quarters, whole five degrees, minus cylinder.
-SpheroCylinder writtenAs(const PowerVector& vector)
-{
-    const auto exact = toSpheroCylinder(vector);
-    SpheroCylinder written{Dioptres{rounded(exact.sphere.value(), 0.25)},
-                           Dioptres{rounded(exact.cylinder.value(), 0.25)},
-                           AxisDegrees{rounded(exact.axis.value(), 5.0)}};
-    if (written.axis.value() <= 0.0)
-        written.axis = AxisDegrees{180.0};
-    if (written.cylinder == Dioptres{})
-        written.axis = AxisDegrees{180.0};
-    return written;
-}
-
 class Generator
 {
   public:
@@ -46,33 +26,16 @@ class Generator
     Truths all()
     {
         for (int round = 0; round < plan_.rounds; ++round)
-            for (const auto& survey : people())
+            for (const auto& survey : surveyPeople())
                 one(survey);
         exchange();
-        for (std::size_t i = 0; i < cases_.size(); ++i)
-            placeInTime(i);
-        countBoxes();
+        auto lines = measured(random_, cases_, truths_, wasBack_);
         for (auto& each : cases_)
-            finish(each);
-        return {std::move(cases_), std::move(lines_)};
+            finish(each, lines);
+        return {std::move(cases_), std::move(lines)};
     }
 
   private:
-    static const std::vector<PersonRecord>& people()
-    {
-        static const std::vector<PersonRecord> read = [] {
-            std::vector<PersonRecord> found;
-            const auto table =
-                readPrescriptionTable(QS_SOURCE_DIR "/tests/open_data/survey_need_glasses.csv", "");
-            for (const auto& row : table.value.rows)
-                if (row.record && row.record->eyes.right.objective && row.record->eyes.left.objective &&
-                    row.record->eyes.right.seeing() && row.record->eyes.left.seeing())
-                    found.push_back(*row.record);
-            return found;
-        }();
-        return read;
-    }
-
     double normal(double spread) { return std::normal_distribution<double>(0.0, spread)(random_); }
     double even(double least, double most)
     {
@@ -486,121 +449,12 @@ class Generator
             cases_.back().slip = S::none;
     }
 
-    /// Sixty a day, four minutes each; then what is measured of some pairs.
-    void placeInTime(std::size_t which)
-    {
-        auto& each = cases_[which];
-        auto& facts = each.judged.facts;
-        facts.atMs = static_cast<std::int64_t>(which / aDay) * dayMs +
-                     static_cast<std::int64_t>(which % aDay) * 240'000;
-        if (even(0.0, 1.0) < 0.5)
-            typeAcuity(each, truths_[which]);
-        if (even(0.0, 1.0) >= 0.3)
-            return;
-        auto later = std::make_shared<LaterWitness>();
-        for (const Eye eye : bothEyes) {
-            auto read = toPowerVector(each.onFace.of(eye));
-            read = {read.m + normal(0.06), read.j0 + normal(0.05), read.j45 + normal(0.05)};
-            later->pair.of(eye) = toSpheroCylinder(read);
-        }
-        facts.later = later;
-    }
-
-    void typeAcuity(TruthCase& each, const PersonRecord& truth)
-    {
-        auto& facts = each.judged.facts;
-        TrialAcuity trial;
-        const auto need = needFor(truth, truth.purpose, defaultRules().settings);
-        double near = 9.0;
-        for (const Eye eye : bothEyes) {
-            auto error = toPowerVector(each.onFace.of(eye)) - toPowerVector(need.value().eyes.of(eye).power);
-            if (facts.purpose == Purpose::near && error.m < 0.0)
-                error.m = std::min(0.0, error.m + need.value().eyes.of(eye).accommodation);
-            const double loss = expectedLoss(blurStrength(error));
-            near = std::min(near, loss);
-            if (facts.purpose == Purpose::distance)
-                trial.distance.of(eye) = Acuity{loss + normal(0.10), "as typed"};
-            trial.best.of(eye) = truth.eyes.of(eye).acuity.best;
-        }
-        if (facts.purpose == Purpose::near)
-            trial.near = NearAcuity{6.0 * std::pow(10.0, near + normal(0.12)), {}, "as typed"};
-        facts.acuity = trial;
-    }
-
-    /// Every second day the whole box is counted; pieces come back, the misplaced ones mostly and others too.
-    void countBoxes()
-    {
-        std::map<std::string, int> difference;
-        for (std::size_t i = 0; i < cases_.size(); ++i) {
-            for (const auto& movement : cases_[i].judged.facts.movements)
-                ++difference[movement.line];
-            for (const auto& line : cases_[i].gone)
-                --difference[line];
-            if (i % aDay + 1 == aDay && even(0.0, 1.0) < 0.5)
-                countBox(static_cast<std::int64_t>(i / aDay) * dayMs + dayMs / 2, difference);
-        }
-        for (const auto& [which, line] : wasBack_)
-            if (even(0.0, 1.0) < 0.8)
-                comeBack(line, cases_[which].judged.facts.atMs - 3'600'000);
-        for (std::size_t day = 0; day * aDay < cases_.size(); ++day)
-            if (even(0.0, 1.0) < 0.5)
-                comeBack(truthBox()[anyOf(truthBox().size())].name, static_cast<std::int64_t>(day) * dayMs);
-    }
-
-    void countBox(std::int64_t atMs, std::map<std::string, int>& difference)
-    {
-        Entry counted;
-        counted.kind = EntryKind::counted;
-        counted.atMs = atMs;
-        for (const auto& line : truthBox()) {
-            const double error = even(0.0, 1.0);
-            const int off = error < 0.01 ? -1 : error < 0.02 ? 1 : 0;
-            counted.movements.push_back({line.name, difference[line.name] + off, ""});
-        }
-        difference.clear();
-        lines_.take(counted);
-    }
-
-    void comeBack(const std::string& line, std::int64_t atMs)
-    {
-        Entry back;
-        back.kind = EntryKind::returned;
-        back.atMs = atMs;
-        back.movements.push_back({line, 1, "pair"});
-        lines_.take(back);
-    }
-
-    [[nodiscard]] bool witnessed(const TruthCase& each, const PersonRecord& truth) const
-    {
-        const auto& facts = each.judged.facts;
-        const auto counted = [&](const Movement& movement) {
-            return lines_.nextDifference(movement.line, facts.atMs).has_value();
-        };
-        switch (each.slip) {
-        case S::additionLeftOut:
-        case S::additionAsNearPower: // picked so: the pair itself speaks
-            return !facts.record->eyes.right.nearPower || facts.record->wornAddition || facts.acuity;
-        case S::nearPdAsDistance:
-            return facts.record->nearPd.has_value();
-        case S::returnedWrongBin:
-        case S::lineOffLabel:
-            return facts.later != nullptr;
-        case S::axisTurnedMounting:
-            return facts.later || facts.acuity;
-        case S::recordedTwice:
-            return std::all_of(facts.movements.begin(), facts.movements.end(), counted);
-        default: // a slip of a power that hardly changes it cannot be told from none
-            return !infoOf(each.slip).entry || each.slip == S::monocularPd ||
-                   !sameFinals(truthOf(truth).finals, truthOf(*facts.record).finals);
-        }
-    }
-
-    void finish(TruthCase& each)
+    void finish(TruthCase& each, const LineHistory& lines)
     {
         const auto which = static_cast<std::size_t>(&each - cases_.data());
         const auto& meant = meant_[which];
         each.judged = judgeAgain(std::move(each.judged.facts), &defaultRules(), {truthBox(), &index()}, {});
-        each.witnessed = witnessed(each, truths_[which]);
+        each.witnessed = witnessed(each, truths_[which], lines);
         if (!meant) {
             each.moved = 9.0; // nothing of the box was to be given at all
             return;
@@ -612,8 +466,6 @@ class Generator
             }
     }
 
-    static constexpr std::size_t aDay = 60;
-    static constexpr std::int64_t dayMs = 86'400'000;
     static constexpr double secondPairs = 0.003;
 
     TruthPlan plan_;
@@ -623,130 +475,14 @@ class Generator
     std::vector<PersonRecord> records_;
     std::vector<PersonRecord> truths_;
     std::vector<std::optional<Candidate>> meant_;
-    std::vector<std::pair<std::size_t, std::string>> wasBack_; ///< case, and the line that lay elsewhere
-    LineHistory lines_;
+    Misplaced wasBack_;
 };
 
-StockLine spherePair(double power, double centres, const std::string& bin)
-{
-    StockLine line;
-    line.name = writeDioptres(Dioptres{power}) + "-" + std::to_string(std::lround(centres));
-    line.power = {sphereOf(power), sphereOf(power)};
-    line.centres = centres;
-    line.bin = bin;
-    line.onHand = 1'000'000;
-    return line;
-}
-
 } // namespace
-
-const std::vector<StockLine>& truthBox()
-{
-    static const std::vector<StockLine> lines = [] {
-        std::vector<StockLine> box;
-        constexpr double centres[] = {58.0, 62.0, 66.0};
-        for (std::size_t wide = 0; wide < 3; ++wide)
-            for (int i = -24; i <= 24; ++i)
-                if (i != 0)
-                    box.push_back(
-                        spherePair(i * 0.25, centres[wide],
-                                   std::string(1, static_cast<char>('A' + wide)) + std::to_string(i + 25)));
-        int bin = 0;
-        for (int i = -24; i <= 24; ++i)
-            for (const double cylinder : {0.0, -0.75, -1.25, -1.75}) {
-                StockLine lens = spherePair(i * 0.25, 0.0, "L" + std::to_string(++bin));
-                lens.kind = LineKind::lens;
-                lens.centres.reset();
-                lens.shape = "round 44";
-                lens.power.right.cylinder = lens.power.left.cylinder = Dioptres{cylinder};
-                lens.anyAxis = cylinder != 0.0;
-                lens.name = "L" + writeDioptres(Dioptres{i * 0.25}) + writeDioptres(Dioptres{cylinder});
-                box.push_back(lens);
-            }
-        for (const double wide : centres) {
-            StockLine frame = spherePair(0.0, wide, "F" + std::to_string(std::lround(wide)));
-            frame.kind = LineKind::frame;
-            frame.name = "F" + std::to_string(std::lround(wide));
-            frame.takes = {"round 44"};
-            box.push_back(frame);
-        }
-        return box;
-    }();
-    return lines;
-}
-
-const std::vector<SlipKind>& slipsPutIn()
-{
-    static const std::vector<SlipKind> kinds{S::sphereSign,
-                                             S::cylinderSign,
-                                             S::halfTranspositionUnturned,
-                                             S::halfTranspositionTurned,
-                                             S::axisTurned90,
-                                             S::axisMirrored,
-                                             S::axisDigits,
-                                             S::columnsExchanged,
-                                             S::decimalShift,
-                                             S::powerMisread,
-                                             S::additionOnDistance,
-                                             S::eyesSwapped,
-                                             S::rightIntoLeft,
-                                             S::previousPerson,
-                                             S::additionLeftOut,
-                                             S::additionAsNearPower,
-                                             S::monocularPd,
-                                             S::nearPdAsDistance,
-                                             S::neighbouringBin,
-                                             S::otherCentresOrSize,
-                                             S::cylinderIgnored,
-                                             S::cylinderAddedWhole,
-                                             S::cylinderSubtracted,
-                                             S::otherPurpose,
-                                             S::pairsExchanged,
-                                             S::lensesExchanged,
-                                             S::axisTurnedMounting,
-                                             S::returnedWrongBin,
-                                             S::otherLineScanned,
-                                             S::lineOffLabel,
-                                             S::recordedTwice};
-    return kinds;
-}
-
-double rateOf(const TruthPlan& plan, std::size_t place)
-{
-    return plan.uneven ? plan.rate * 0.25 * static_cast<double>(1 + place * 5 % 7) : plan.rate;
-}
 
 Truths injectedTruth(const TruthPlan& plan)
 {
     return Generator(plan).all();
-}
-
-SlipAnswer answerTo(const Truths& truths, std::size_t which, const SlipModel& model)
-{
-    constexpr std::size_t around = 10;
-    constexpr std::int64_t sameDay = 12 * 3'600'000;
-    const auto& cases = truths.cases;
-    const auto& facts = cases[which].judged.facts;
-    const auto near = [&](std::size_t i) {
-        return std::abs(cases[i].judged.facts.atMs - facts.atMs) <= sameDay;
-    };
-    SlipScene scene;
-    scene.before = which > 0 && near(which - 1) ? &cases[which - 1].judged : nullptr;
-    const auto first = which > around ? which - around : 0;
-    for (auto i = first; i < std::min(cases.size(), which + around + 1); ++i)
-        if (i != which && near(i))
-            scene.near.push_back(&cases[i].judged);
-    scene.box = {truthBox(), nullptr};
-    scene.settings = &defaultRules().settings;
-    scene.lines = &truths.lines;
-    EarlierHandOver earlier;
-    for (std::size_t i = first; i < which; ++i)
-        if (cases[i].judged.facts.person == facts.person && cases[i].judged.facts.purpose == facts.purpose) {
-            earlier = {cases[i].judged.facts.entry, cases[i].judged.facts.atMs,
-                       cases[i].judged.facts.movements};
-            scene.earlier = &earlier;
-        }
-    return slipOf(cases[which].judged, scene, model);
 }
 
 } // namespace quarterstep::testing

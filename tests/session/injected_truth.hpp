@@ -42,6 +42,11 @@ struct Truths {
 
 /// A box with every quarter from -6 to +6 in three widths of centres, and lenses with and without cylinder.
 [[nodiscard]] const std::vector<StockLine>& truthBox();
+/// Everybody of the survey with a reading of both eyes.
+[[nodiscard]] const std::vector<PersonRecord>& surveyPeople();
+[[nodiscard]] double rounded(double value, double step);
+/// Written as the trade writes: quarters, whole five degrees, minus cylinder.
+[[nodiscard]] SpheroCylinder writtenAs(const PowerVector& vector);
 /// The slips that are put in.
 [[nodiscard]] const std::vector<SlipKind>& slipsPutIn();
 
