@@ -83,6 +83,7 @@ void planPlanning(Plan& plan);
 void planSearch(Plan& plan);
 /// Measured at once, by the clock on the wall: a commit waits for the disk, which takes no processor time.
 void planLedger(Plan& plan);
+void planExchange(Plan& plan);
 /// Whatever the plan wants.
 inline void planGroup(Plan& plan)
 {
@@ -93,6 +94,8 @@ inline void planGroup(Plan& plan)
     if (plan.wants("planning"))
         planPlanning(plan);
     planSearch(plan);
+    if (plan.wants("exchange"))
+        planExchange(plan);
     if (plan.wants("ledger"))
         planLedger(plan);
 }
