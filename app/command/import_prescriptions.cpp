@@ -6,8 +6,8 @@
 #include "app/command/kept_work.hpp"
 #include "app/command/output.hpp"
 #include "app/session/wording.hpp"
+#include "inventory/text/large_text.hpp"
 #include "inventory/text/record_text.hpp"
-#include "inventory/text/source_text.hpp"
 
 #include <QCoreApplication>
 
@@ -155,7 +155,7 @@ Taken takeTable(const CommandLine& line, const ImportOptions& options, Output& o
         given = usableOrTold(
             readTableMap(usableOrTold(readBytes(line.value("--map")), out), line.value("--map")), out);
     const auto& path = line.arguments.front();
-    auto table = importTable(usableOrTold(readBytes(path), out), path, given, options);
+    auto table = importTable(usableOrTold(readLargeBytes(path), out), path, given, options);
     Taken taken{{std::move(table.value.rows), std::move(table.findings)}, std::nullopt};
     taken.table = std::move(table.value);
     return taken;
@@ -170,7 +170,7 @@ Taken takeDicom(const CommandLine& line, const ImportOptions& options, Output& o
                     {QS_SAY("core", "`import --as dicom` needs the FILES of the instruments"), {}});
     std::vector<NamedBytes> files;
     for (const auto& path : line.arguments)
-        files.push_back({path, usableOrTold(readBytes(path), out)});
+        files.push_back({path, usableOrTold(readLargeBytes(path), out)});
     return {ways.read(files, options), std::nullopt};
 }
 

@@ -4,7 +4,7 @@
 #include "core/fitting/recommendation.hpp"
 #include "inventory/exchange/fhir.hpp"
 #include "inventory/exchange/json_lines.hpp"
-#include "inventory/text/source_text.hpp"
+#include "inventory/text/large_text.hpp"
 
 #include <array>
 
@@ -56,7 +56,7 @@ Reading<MappedTable> importTable(const std::string& bytes, const std::string& na
 
 ImportedRows importFile(ExchangeFormat format, const std::string& path, const ImportOptions& options)
 {
-    const auto bytes = readBytes(path);
+    const auto bytes = readLargeBytes(path);
     if (!bytes.usable())
         return {{}, bytes.findings};
     return importText(format, bytes.value, path, options);

@@ -2,6 +2,7 @@
 #include "inventory/exchange/fhir.hpp"
 #include "inventory/exchange/fhir_lens.hpp"
 #include "inventory/exchange/fhir_words.hpp"
+#include "inventory/text/large_text.hpp"
 #include "inventory/text/table_columns.hpp"
 #include "inventory/text/table_dates.hpp"
 
@@ -41,7 +42,7 @@ class FhirReader
 
     ImportedRows read(const std::string& bytes)
     {
-        auto checked = checkText(bytes, name_);
+        auto checked = checkLargeText(bytes, name_);
         reading_.findings = std::move(checked.findings);
         if (reading_.usable())
             readSource(checked.value);

@@ -101,8 +101,6 @@ class ResourceWriter
         addJsonMember(object, "resourceType", "\"Observation\"");
         if (inside)
             addJsonMember(object, "id", pupils ? "\"pupils\"" : "\"record\"");
-        else
-            addJsonMember(object, "meta", "{\"tag\":" + ruleTags() + "}");
         addJsonMember(object, "status", "\"final\"");
         addJsonMember(object, "code",
                       pupils ? conceptOf(fhirMeasureSystem, "pupillary-distance", "pupillary distance")
@@ -267,7 +265,7 @@ class ResourceWriter
     static std::string component(const std::string& column, const std::string& cell)
     {
         std::string object = "{";
-        addJsonMember(object, "code", conceptOf(fhirMeasureSystem, column, column));
+        addJsonMember(object, "code", "{\"coding\":[" + coding(fhirMeasureSystem, column) + "]}");
         const bool length = column.size() > 3 && column.compare(column.size() - 3, 3, "_mm") == 0;
         if (length && machineNumber(cell, 1e6, true))
             addJsonMember(object, "valueQuantity",

@@ -2,6 +2,7 @@
 #include "inventory/exchange/json_lines.hpp"
 
 #include "inventory/exchange/json_text.hpp"
+#include "inventory/text/large_text.hpp"
 #include "inventory/text/record_text.hpp"
 #include "inventory/text/table_columns.hpp"
 
@@ -73,7 +74,7 @@ TableRow rowOf(const SourceText& source, std::size_t begin, std::size_t end, Row
 ImportedRows readJsonLines(const std::string& bytes, const std::string& name, const ImportOptions& options)
 {
     ImportedRows rows;
-    const auto checked = checkText(bytes, name);
+    const auto checked = checkLargeText(bytes, name);
     rows.findings = checked.findings;
     if (!rows.usable())
         return rows;

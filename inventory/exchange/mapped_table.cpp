@@ -3,6 +3,7 @@
 
 #include "inventory/text/csv.hpp"
 #include "inventory/text/csv_writing.hpp"
+#include "inventory/text/large_text.hpp"
 #include "inventory/text/numbers.hpp"
 #include "inventory/text/record_text.hpp"
 #include "inventory/text/table_columns.hpp"
@@ -83,7 +84,7 @@ class MappedReader
 
     Reading<MappedTable> read(const std::string& bytes)
     {
-        auto checked = checkText(bytes, name_);
+        auto checked = checkLargeText(bytes, name_);
         reading_.findings = std::move(checked.findings);
         if (reading_.usable())
             readSource(checked.value);

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "inventory/text/source_text.hpp"
 
+#include "inventory/text/large_text.hpp"
+
 #include <algorithm>
 #include <cerrno>
 #include <cstdio>
@@ -84,7 +86,7 @@ void checkCharacters(const SourceText& source, std::vector<Finding>& findings)
     }
 }
 
-std::string takeAll(int descriptor, bool& failed, bool& tooLarge)
+std::string takeAll(int descriptor, std::size_t most, bool& failed, bool& tooLarge)
 {
     std::string bytes;
     std::vector<char> block(1U << 16U);
@@ -97,18 +99,18 @@ std::string takeAll(int descriptor, bool& failed, bool& tooLarge)
             return bytes;
         }
         bytes.append(block.data(), static_cast<std::size_t>(got));
-        if (bytes.size() > largestTextFile) {
+        if (bytes.size() > most) {
             tooLarge = true;
             return bytes;
         }
     }
 }
 
-Finding tooLargeFinding(const std::string& name)
+Finding tooLargeFinding(const std::string& name, std::size_t most)
 {
-    return fileFinding(name, "file-too-large",
-                       {QS_SAY("core", "the file is larger than %1 MiB; split it"),
-                        {std::to_string(largestTextFile / 1024U / 1024U)}});
+    return fileFinding(
+        name, "file-too-large",
+        {QS_SAY("core", "the file is larger than %1 MiB; split it"), {std::to_string(most / 1024U / 1024U)}});
 }
 
 } // namespace
@@ -152,7 +154,10 @@ Position SourceText::at(std::size_t offset) const
     return {name_, static_cast<int>(std::max<std::ptrdiff_t>(line, 1)), static_cast<int>(column)};
 }
 
-Reading<std::string> readBytes(const std::string& path)
+namespace
+{
+
+Reading<std::string> bytesUpTo(const std::string& path, std::size_t most)
 {
     Reading<std::string> reading;
     const bool standardInput = path == "-";
@@ -175,23 +180,23 @@ Reading<std::string> readBytes(const std::string& path)
         reading.findings.push_back(fileFinding(
             path, "file-is-folder", {QS_SAY("core", "this is a folder; name the file inside it"), {}}));
     else
-        reading.value = takeAll(descriptor, failed, tooLarge);
+        reading.value = takeAll(descriptor, most, failed, tooLarge);
     if (failed)
         reading.findings.push_back(
             fileFinding(path, "file-unreadable",
                         {QS_SAY("core", "the file cannot be read: %1"), {std::strerror(errno)}}));
     if (tooLarge)
-        reading.findings.push_back(tooLargeFinding(path));
+        reading.findings.push_back(tooLargeFinding(path, most));
     if (!standardInput)
         ::close(descriptor);
     return reading;
 }
 
-Reading<SourceText> checkText(std::string bytes, const std::string& name)
+Reading<SourceText> checkedUpTo(std::string bytes, const std::string& name, std::size_t most)
 {
     Reading<SourceText> reading;
-    if (bytes.size() > largestTextFile) {
-        reading.findings.push_back(tooLargeFinding(name));
+    if (bytes.size() > most) {
+        reading.findings.push_back(tooLargeFinding(name, most));
         return reading;
     }
     const std::string_view view = bytes;
@@ -211,6 +216,28 @@ Reading<SourceText> checkText(std::string bytes, const std::string& name)
                     {QS_SAY("core", "the file begins with two byte order marks; delete one"), {}}));
     checkCharacters(reading.value, reading.findings);
     return reading;
+}
+
+} // namespace
+
+Reading<std::string> readBytes(const std::string& path)
+{
+    return bytesUpTo(path, largestTextFile);
+}
+
+Reading<std::string> readLargeBytes(const std::string& path)
+{
+    return bytesUpTo(path, largestMachineFile);
+}
+
+Reading<SourceText> checkText(std::string bytes, const std::string& name)
+{
+    return checkedUpTo(std::move(bytes), name, largestTextFile);
+}
+
+Reading<SourceText> checkLargeText(std::string bytes, const std::string& name)
+{
+    return checkedUpTo(std::move(bytes), name, largestMachineFile);
 }
 
 std::string shown(std::string_view text)

@@ -23,7 +23,7 @@ int main(int count, char** words)
     // A group at a time, so that none works in the memory that others have broken up.
     int worst = 0;
     for (const std::string group :
-         {"optics", "scan", "joint", "worn", "report", "growth", "planning", "ledger", "shared", "audit"}) {
+         {"optics", "scan", "joint", "worn", "report", "growth", "planning", "ledger", "shared", "audit", "exchange"}) {
         if (!filter.empty() && filter.substr(0, filter.find('/')) != group)
             continue;
         quarterstep::bench::Plan plan(shortForm, filter.empty() ? group + '/' : filter);

@@ -92,6 +92,7 @@ void planLedger(Plan& plan);
 void planShared(Plan& plan);
 /// Measured at once, by the clock on the wall as well.
 void planAudit(Plan& plan);
+void planExchange(Plan& plan);
 /// Whatever the plan wants.
 inline void planGroup(Plan& plan)
 {
@@ -102,6 +103,8 @@ inline void planGroup(Plan& plan)
     if (plan.wants("planning"))
         planPlanning(plan);
     planSearch(plan);
+    if (plan.wants("exchange"))
+        planExchange(plan);
     if (plan.wants("ledger"))
         planLedger(plan);
     if (plan.wants("shared"))
