@@ -16,6 +16,8 @@ namespace quarterstep::testing
 namespace
 {
 
+using S = SlipKind;
+
 StockLine spherePair(double power, double centres, const std::string& bin)
 {
     StockLine line;
@@ -141,7 +143,7 @@ double rateOf(const TruthPlan& plan, std::size_t place)
 SlipAnswer answerTo(const Truths& truths, std::size_t which, const SlipModel& model)
 {
     constexpr std::size_t around = 10;
-    constexpr std::int64_t sameDay = 12 * 3'600'000;
+    constexpr std::int64_t sameDay = 12LL * 3'600'000;
     const auto& cases = truths.cases;
     const auto& facts = cases[which].judged.facts;
     const auto near = [&](std::size_t i) {
