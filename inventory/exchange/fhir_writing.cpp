@@ -251,8 +251,12 @@ class ResourceWriter
             return;
         std::string parts;
         const auto add = [&](double value, const char* plus, const char* minus) {
-            parts += std::string(parts.empty() ? "" : ",") + "{\"amount\":" + decimalText(std::abs(value)) +
-                     ",\"base\":\"" + (value < 0.0 ? minus : plus) + "\"}";
+            parts.append(parts.empty() ? "" : ",")
+                .append("{\"amount\":")
+                .append(decimalText(std::abs(value)))
+                .append(",\"base\":\"")
+                .append(value < 0.0 ? minus : plus)
+                .append("\"}");
         };
         if (eye.prism->in != 0.0 || eye.prism->up == 0.0)
             add(eye.prism->in, "in", "out");
@@ -299,8 +303,14 @@ Reading<std::string> writeFhirBundle(std::span<const ExchangePerson> persons, co
         const auto add = [&](const char* what, const std::string& resource) {
             if (resource.empty())
                 return;
-            text += std::string(first ? "\n" : ",\n") + R"({"fullUrl":"urn:quarterstep:)" + what + ":" +
-                    count + R"(","resource":)" + resource + "}";
+            text.append(first ? "\n" : ",\n")
+                .append(R"({"fullUrl":"urn:quarterstep:)")
+                .append(what)
+                .append(":")
+                .append(count)
+                .append(R"(","resource":)")
+                .append(resource)
+                .append("}");
             first = false;
         };
         add("prescription", writer.prescription({}));
