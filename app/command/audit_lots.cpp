@@ -72,7 +72,7 @@ LotWish wishOf(const CommandLine& line)
     return wish;
 }
 
-QJsonArray jsonCurve(const std::vector<CurvePoint>& curve)
+QJsonArray jsonCurve(const std::vector<OperatingPoint>& curve)
 {
     QJsonArray points;
     for (const auto& point : curve)

@@ -63,13 +63,13 @@ double acceptedInLot(const SamplingPlan& plan, int lot, int failing)
     return std::min(1.0, sum);
 }
 
-std::vector<CurvePoint> operatingCurve(const SamplingPlan& plan, std::optional<int> lot, double step,
-                                       double most)
+std::vector<OperatingPoint> operatingCurve(const SamplingPlan& plan, std::optional<int> lot, double step,
+                                           double most)
 {
-    std::vector<CurvePoint> curve;
+    std::vector<OperatingPoint> curve;
     const auto count = static_cast<int>(std::floor(most / step + 1e-9));
     for (int i = 0; i <= count; ++i) {
-        CurvePoint point{i * step, acceptedAt(plan, i * step), {}};
+        OperatingPoint point{i * step, acceptedAt(plan, i * step), {}};
         if (lot && plan.sample <= *lot)
             point.of = acceptedInLot(plan, *lot, static_cast<int>(std::lround(point.share * *lot)));
         curve.push_back(point);

@@ -36,14 +36,14 @@ inline constexpr int largestSample = 2000;
 [[nodiscard]] double acceptedInLot(const SamplingPlan& plan, int lot, int failing);
 
 /// One point of the operating curve.
-struct CurvePoint {
+struct OperatingPoint {
     double share = 0.0;       ///< of failures in the lot
     double accepted = 0.0;    ///< probability, large lot
     std::optional<double> of; ///< the same for this lot, where its size is known
 };
 /// At 0, `step`, 2 `step` … up to `most`. With a lot, its failures are rounded to whole ones.
-[[nodiscard]] std::vector<CurvePoint> operatingCurve(const SamplingPlan& plan, std::optional<int> lot = {},
-                                                     double step = 0.05, double most = 0.5);
+[[nodiscard]] std::vector<OperatingPoint>
+operatingCurve(const SamplingPlan& plan, std::optional<int> lot = {}, double step = 0.05, double most = 0.5);
 
 /// Places in the order in which they were drawn: the first `sample` are read, the rest stand in for those
 /// that cannot be found. Every place of the lot is as likely as any other; the same for the same seed on

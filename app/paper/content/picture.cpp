@@ -354,7 +354,7 @@ PictureTwin pChartTwin(const PChart& chart, const QString& title, double height)
     return twin;
 }
 
-PictureTwin curveTwin(const std::vector<CurvePoint>& curve, const LotPlan& plan, const QString& title)
+PictureTwin curveTwin(const std::vector<OperatingPoint>& curve, const LotPlan& plan, const QString& title)
 {
     PictureTwin twin;
     twin.widths = {3, 4, 4};

@@ -57,7 +57,7 @@ inline constexpr double usualHeight = 62.0; ///< mm, at a width of 170
                                      double height = usualHeight);
 [[nodiscard]] PictureTwin runsTwin(const GSeries& series, const QString& title);
 [[nodiscard]] PictureTwin pChartTwin(const PChart& chart, const QString& title, double height = usualHeight);
-[[nodiscard]] PictureTwin curveTwin(const std::vector<CurvePoint>& curve, const LotPlan& plan,
+[[nodiscard]] PictureTwin curveTwin(const std::vector<OperatingPoint>& curve, const LotPlan& plan,
                                     const QString& title);
 
 /// As an element of a page; classes: axis centre alert alarm plain early beyond.
