@@ -3,21 +3,13 @@
 #include "app/command/exchange_dicom.hpp"
 
 #include "app/command/command_line.hpp"
-
-#include <QCoreApplication>
-
-#include <cerrno>
-#include <cstring>
-#include <vector>
-
-#include <unistd.h>
+#include "app/command/go_on_in.hpp"
 
 namespace quarterstep
 {
 namespace
 {
 
-constexpr const char* dicomProgram = "quarterstep-dicom";
 DicomWays ways;
 
 } // namespace
@@ -31,20 +23,10 @@ const DicomWays& dicomWays()
 {
     if (ways.read != nullptr)
         return ways;
-    const auto path =
-        (QCoreApplication::applicationDirPath() + QLatin1Char('/') + QString::fromUtf8(dicomProgram))
-            .toLocal8Bit();
-    std::vector<QByteArray> words;
-    for (const auto& argument : QCoreApplication::arguments())
-        words.push_back(argument.toLocal8Bit());
-    std::vector<char*> arguments;
-    for (auto& word : words)
-        arguments.push_back(word.data());
-    arguments.push_back(nullptr);
-    ::execv(path.constData(), arguments.data()); // returns only by an error
+    const auto failed = goOnIn("quarterstep-dicom");
     throw errorSaying("dicom-program-missing",
                       {QS_SAY("core", "the program that reads and writes DICOM, %1, cannot be started: %2"),
-                       {path.toStdString(), std::strerror(errno)}},
+                       {failed.path, failed.why}},
                       Exit::unavailable);
 }
 

@@ -76,7 +76,7 @@ QString readingOf(const TableRow& row)
     QStringList parts;
     for (const auto& [name, cell] : recordCells(*row.record))
         if (name != "person")
-            parts << ltr(name + " " + cell);
+            parts << ltr(std::string(name).append(" ").append(cell));
     return begin + QStringLiteral("; ") + parts.join(QStringLiteral("; "));
 }
 
@@ -169,6 +169,7 @@ Taken takeDicom(const CommandLine& line, const ImportOptions& options, Output& o
         refuseUsage("arguments-missing",
                     {QS_SAY("core", "`import --as dicom` needs the FILES of the instruments"), {}});
     std::vector<NamedBytes> files;
+    files.reserve(line.arguments.size());
     for (const auto& path : line.arguments)
         files.push_back({path, usableOrTold(readLargeBytes(path), out)});
     return {ways.read(files, options), std::nullopt};

@@ -2,6 +2,7 @@
 // print: papers as text, as a PDF, as pictures or on a printer. Nothing of the camp is changed.
 #include "app/command/print.hpp"
 
+#include "app/command/go_on_in.hpp"
 #include "app/command/inputs.hpp"
 #include "app/command/kept_work.hpp"
 #include "app/paper/content/plain_text.hpp"
@@ -9,10 +10,8 @@
 
 #include <QCoreApplication>
 #include <QDate>
-#include <QFileInfo>
 
 #include <array>
-#include <cerrno>
 #include <cstring>
 
 #include <unistd.h>
@@ -23,8 +22,6 @@ namespace
 {
 
 DrawPapers drawing = nullptr;
-
-constexpr const char* drawingProgram = "quarterstep-paper";
 
 PaperKind kindOf(const std::string& word)
 {
@@ -201,32 +198,15 @@ void draw(const PaperJob& job, Output& out)
         out.line(QString::fromStdString(file));
 }
 
-/// Beside this program where it was built, in a folder of its own where it was installed.
-QByteArray pathOfDrawingProgram()
-{
-    const QString here = QCoreApplication::applicationDirPath();
-    const QString name = QString::fromUtf8(drawingProgram);
-    const QString installed = here + QStringLiteral("/" QUARTERSTEP_LIBEXEC_FROM_BIN "/") + name;
-    return (QFileInfo::exists(installed) ? installed : here + QLatin1Char('/') + name).toLocal8Bit();
-}
-
 /// Goes on in the program that draws, with the same words. Returns only by an error.
 [[noreturn]] void goOnInDrawingProgram()
 {
-    const auto path = pathOfDrawingProgram();
-    std::vector<QByteArray> words;
-    for (const auto& argument : QCoreApplication::arguments())
-        words.push_back(argument.toLocal8Bit());
-    std::vector<char*> arguments;
-    for (auto& word : words)
-        arguments.push_back(word.data());
-    arguments.push_back(nullptr);
-    ::execv(path.constData(), arguments.data());
+    const auto failed = goOnIn("quarterstep-paper");
     throw errorSaying(
         "paper-program-missing",
         {QS_SAY("core", "the program that draws papers, %1, cannot be started: %2; --text prints "
                         "without it"),
-         {path.toStdString(), std::strerror(errno)}},
+         {failed.path, failed.why}},
         Exit::unavailable);
 }
 
