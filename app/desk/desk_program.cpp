@@ -7,11 +7,14 @@
 #include "app/desk/places/stock_place.hpp"
 
 #include <QApplication>
+#include <QEvent>
 #include <QFile>
 #include <QLibraryInfo>
 #include <QLocale>
 #include <QTimer>
 #include <QTranslator>
+
+#include <utility>
 
 namespace quarterstep
 {
@@ -56,8 +59,8 @@ DeskProgram::DeskProgram(QApplication& application, const DeskOptions& options)
     speak(options.language.isEmpty() ? person.language : options.language);
     applyTheme(application, options.theme.value_or(person.theme),
                options.textScale.value_or(person.textScale));
-    makeWindow();
-    if (!options.screenshot.isEmpty())
+    makeWindow(options.screenshot.isEmpty() ? DeskWindow::Parts::later : DeskWindow::Parts::now);
+    if (window_->built())
         window_->forgetCamps();
     window_->resize(options.size);
 }
@@ -79,9 +82,9 @@ void DeskProgram::speak(const QString& language)
     QApplication::setLayoutDirection(mirrored ? Qt::RightToLeft : Qt::LeftToRight);
 }
 
-void DeskProgram::makeWindow()
+void DeskProgram::makeWindow(DeskWindow::Parts parts)
 {
-    window_ = std::make_unique<DeskWindow>();
+    window_ = std::make_unique<DeskWindow>(parts);
     connect(window_.get(), &DeskWindow::languageChosen, this, &DeskProgram::changeLanguage,
             Qt::QueuedConnection); // not from inside the window that goes
 }
@@ -92,7 +95,7 @@ void DeskProgram::changeLanguage(const QString& language)
     const auto place = window_->geometry();
     window_.reset();
     speak(language);
-    makeWindow();
+    makeWindow(DeskWindow::Parts::now);
     window_->setGeometry(place);
     window_->show();
     if (!folder.isEmpty())
@@ -106,9 +109,36 @@ void DeskProgram::tellNamed()
         window_->messages().showError(missing, {});
 }
 
+DeskWindow& DeskProgram::window()
+{
+    if (!window_->built())
+        window_->build();
+    return *window_;
+}
+
+/// The window is painted before its parts are made and the camp is read.
 void DeskProgram::begin()
 {
+    constexpr int paintedByMs = 500; // where a window is not painted at all: minimised
+    window_->installEventFilter(this);
     window_->show();
+    QTimer::singleShot(paintedByMs, this, &DeskProgram::openFirst);
+}
+
+bool DeskProgram::eventFilter(QObject* watched, QEvent* event)
+{
+    if (event->type() == QEvent::Paint && !begun_)
+        QTimer::singleShot(0, this, &DeskProgram::openFirst);
+    return QObject::eventFilter(watched, event);
+}
+
+void DeskProgram::openFirst()
+{
+    if (std::exchange(begun_, true))
+        return;
+    window_->removeEventFilter(this);
+    if (!window_->built())
+        window_->build();
     auto folder = options_.folder;
     if (folder.isEmpty() && options_.place.isEmpty()) {
         const auto last = readPreferences().camps.value(0);
@@ -123,8 +153,7 @@ void DeskProgram::begin()
         if (opened)
             tellNamed();
     });
-    // The window is painted before the camp is read.
-    QTimer::singleShot(0, window_.get(), [this, folder] { window_->openCampLater(folder); });
+    window_->openCampLater(folder);
 }
 
 } // namespace quarterstep

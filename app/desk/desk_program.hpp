@@ -4,6 +4,7 @@
 #pragma once
 
 #include "app/desk/desk_options.hpp"
+#include "app/desk/desk_window.hpp"
 
 #include <QObject>
 
@@ -15,8 +16,6 @@ class QTranslator;
 namespace quarterstep
 {
 
-class DeskWindow;
-
 class DeskProgram final : public QObject
 {
     Q_OBJECT
@@ -25,14 +24,21 @@ class DeskProgram final : public QObject
     DeskProgram(QApplication& application, const DeskOptions& options);
     ~DeskProgram() override;
 
-    [[nodiscard]] DeskWindow& window() { return *window_; }
+    /// The window with its parts.
+    [[nodiscard]] DeskWindow& window();
+    /// The same as it is now, perhaps without its parts yet.
+    [[nodiscard]] DeskWindow& frame() { return *window_; }
     /// Shows the window; the camp is read while it is alive. Without a folder the last camp, or the first
     /// page.
     void begin();
 
+  protected:
+    bool eventFilter(QObject* watched, QEvent* event) override;
+
   private:
     void speak(const QString& language);
-    void makeWindow();
+    void makeWindow(DeskWindow::Parts parts);
+    void openFirst();
     void tellNamed();
     void changeLanguage(const QString& language);
 
@@ -41,6 +47,7 @@ class DeskProgram final : public QObject
     std::unique_ptr<QTranslator> ours_;
     std::unique_ptr<QTranslator> base_;
     std::unique_ptr<DeskWindow> window_;
+    bool begun_ = false; ///< the parts are there and the first camp is asked for
 };
 
 /// The person, the place and the line named on the command line; what cannot be found, in words.

@@ -35,17 +35,30 @@ namespace
 constexpr int deskPatienceMs = 30;
 } // namespace
 
-DeskWindow::DeskWindow(QWidget* parent)
-    : QMainWindow(parent), person_(readPreferences()), messages_(new MessageBar), work_(new LongWork),
-      dispense_(new DispensePlace(*messages_)), stock_(new StockPlace(*messages_)),
-      audit_(new AuditPlace(*messages_, *work_)), opening_(new OpeningPage), trays_(new TrayPage(*messages_)),
-      settingsPage_(new SettingsPage(*messages_)), practice_(new PracticeStrip(*this)),
-      pages_(new QStackedWidget)
+DeskWindow::DeskWindow(Parts parts, QWidget* parent) : QMainWindow(parent), person_(readPreferences())
 {
     setObjectName(QStringLiteral("deskWindow"));
     setWindowTitle(tr("Quarterstep"));
     person_.theme = themeNow();
     person_.textScale = textScaleNow();
+    if (parts == Parts::now)
+        build();
+    else
+        setCentralWidget(new QLabel(tr("Quarterstep"), this)); // until the parts are there
+}
+
+void DeskWindow::build()
+{
+    messages_ = new MessageBar;
+    work_ = new LongWork;
+    dispense_ = new DispensePlace(*messages_);
+    stock_ = new StockPlace(*messages_);
+    audit_ = new AuditPlace(*messages_, *work_);
+    opening_ = new OpeningPage;
+    trays_ = new TrayPage(*messages_);
+    settingsPage_ = new SettingsPage(*messages_);
+    practice_ = new PracticeStrip(*this);
+    pages_ = new QStackedWidget;
     buildPages();
     buildActions();
     nameKeysAndHelp();
@@ -79,7 +92,8 @@ DeskWindow::DeskWindow(QWidget* parent)
 
 DeskWindow::~DeskWindow()
 {
-    draft_->flush();
+    if (draft_)
+        draft_->flush();
     setShownNow({});
 }
 

@@ -40,8 +40,13 @@ class DeskWindow final : public QMainWindow
     Q_OBJECT
 
   public:
-    explicit DeskWindow(QWidget* parent = nullptr);
+    /// Whether the parts are made with the window, or afterwards by `build`: a window without parts is
+    /// painted at once, and nothing but `show`, `build` and geometry may be asked of it.
+    enum class Parts { now, later };
+    explicit DeskWindow(Parts parts = Parts::now, QWidget* parent = nullptr);
     ~DeskWindow() override;
+    void build();
+    [[nodiscard]] bool built() const { return dispense_ != nullptr; }
 
     /// Opens a camp folder at once; what goes wrong is said in the window. Returns whether it is open.
     bool openCamp(const QString& folder);
@@ -117,20 +122,20 @@ class DeskWindow final : public QMainWindow
     CampSettings settings_;
     std::optional<Camp> camp_; ///< before the places that show it
     std::string lastGiven_;    ///< the last hand-over of the ledger that was looked at
-    MessageBar* messages_;
-    LongWork* work_;
-    DispensePlace* dispense_;
-    StockPlace* stock_;
-    AuditPlace* audit_;
-    OpeningPage* opening_;
-    TrayPage* trays_;
-    SettingsPage* settingsPage_;
-    PracticeStrip* practice_;
-    DraftKeeper* draft_;
+    MessageBar* messages_ = nullptr;
+    LongWork* work_ = nullptr;
+    DispensePlace* dispense_ = nullptr;
+    StockPlace* stock_ = nullptr;
+    AuditPlace* audit_ = nullptr;
+    OpeningPage* opening_ = nullptr;
+    TrayPage* trays_ = nullptr;
+    SettingsPage* settingsPage_ = nullptr;
+    PracticeStrip* practice_ = nullptr;
+    DraftKeeper* draft_ = nullptr;
     HelpWindow* help_ = nullptr; ///< made when first asked for
     KeySheet* keys_ = nullptr;
     QButtonGroup* placeButtons_ = nullptr;
-    QStackedWidget* pages_;
+    QStackedWidget* pages_ = nullptr;
     QList<QScrollArea*> placePages_;
     QScrollArea* openingPage_ = nullptr;
     QScrollArea* traysPage_ = nullptr;

@@ -26,7 +26,8 @@ int paintInto(DeskWindow& window, const DeskOptions& options, bool opened)
         return say(window.messages().text(), 3);
     if (const auto missing = showNamed(window, options); !missing.isEmpty())
         return say(missing, 1);
-    QApplication::processEvents();
+    for (int round = 0; round < 3; ++round) // parts fold once they know how wide they are
+        QApplication::processEvents();
     QWidget* shown = &window;
     for (const auto* name : {"helpWindow", "keySheet"}) // windows of their own
         if (auto* other = window.findChild<QWidget*>(QLatin1String(name)); other && other->isVisible())

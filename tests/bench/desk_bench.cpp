@@ -80,14 +80,15 @@ int beTheDesk(QApplication& application, const QString& when, const QString& fol
     options.folder = folder;
     DeskProgram program(application, options);
     LeavesWhenPainted leaves(when == QLatin1String("frame"));
-    program.window().centralWidget()->installEventFilter(&leaves);
-    QObject::connect(&program.window(), &DeskWindow::campOpened, &leaves, [&](bool opened) {
+    QObject::connect(&program.frame(), &DeskWindow::campOpened, &leaves, [&](bool opened) {
         if (!opened)
             std::exit(1);
         leaves.want();
-        program.window().centralWidget()->update();
+        program.frame().update();
     });
     program.begin();
+    program.frame().installEventFilter(
+        &leaves); // asked before the program's own: it leaves before parts are made
     return QApplication::exec();
 }
 

@@ -228,8 +228,8 @@ BOOST_AUTO_TEST_CASE(a_camp_that_is_gone_is_not_asked_for_at_the_next_start, *ut
     }
     DeskProgram second(*qApp, {});
     second.begin();
-    QTest::qWait(50);
-    BOOST_TEST(named<QPushButton>(second.window(), "emptyOpenButton").isVisible());
+    auto& open = named<QPushButton>(second.window(), "emptyOpenButton");
+    BOOST_TEST(QTest::qWaitFor([&] { return open.isVisible(); }, 5000));
     BOOST_TEST(second.window().messages().isHidden());
 }
 
