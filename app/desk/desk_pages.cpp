@@ -5,6 +5,7 @@
 #include "app/desk/guide/key_sheet.hpp"
 #include "app/desk/opening/opening_page.hpp"
 #include "app/desk/opening/tray_page.hpp"
+#include "app/desk/places/audit_place.hpp"
 #include "app/desk/places/dispense_place.hpp"
 #include "app/desk/places/stock_place.hpp"
 #include "app/desk/settings/settings_page.hpp"
@@ -162,6 +163,7 @@ void DeskWindow::restyle(const Preferences& before)
     givePlacesRoom();
     dispense_->restyle();
     stock_->restyle();
+    audit_->restyle();
     if (pages_->currentWidget() == settingsScroll_)
         settingsPage_->show(person_, settings_, camp_ ? &*camp_ : nullptr);
 }
