@@ -13,8 +13,8 @@ namespace
 bool insideCase = false;
 
 struct Watch : boost::unit_test::test_observer {
-    /// After the framework's own observer of its start: until that one was told, Boost 1.74 reads a flag of it
-    /// that nobody has set, and may take the whole program for failed.
+    /// After the framework's own observer of its start: until that one was told, Boost 1.74 reads a flag of
+    /// it that nobody has set, and may take the whole program for failed.
     int priority() override { return 1; }
     void test_unit_start(const boost::unit_test::test_unit& unit) override
     {

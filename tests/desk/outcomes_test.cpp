@@ -11,6 +11,7 @@
 #include "tests/desk/camp_folder.hpp"
 
 #include <QAbstractItemModelTester>
+#include <QCheckBox>
 #include <QComboBox>
 #include <QDir>
 #include <QLabel>
@@ -141,6 +142,33 @@ BOOST_AUTO_TEST_CASE(a_referral_is_entered_and_its_letter_printed_beside_a_hand_
     pushed(desk, "letterButton");
     BOOST_TEST((kindsOf(desk, "P-1") == std::vector{EntryKind::referred}));
     BOOST_TEST(paperComes(desk, "letter-P-1-*.pdf"));
+}
+
+BOOST_AUTO_TEST_CASE(each_eye_of_an_unequal_pair_is_read_and_the_reading_judged, *utf::label("PROP"))
+{
+    OpenDesk desk;
+    QTest::keyClick(&desk.window, Qt::Key_N, Qt::ControlModifier);
+    for (const auto& [name, text] :
+         {std::pair{"personEdit", "U-1"}, std::pair{"ageEdit", "24"}, std::pair{"rightEyeEdit", "-3.00"},
+          std::pair{"leftEyeEdit", "-4.00"}, std::pair{"distancePdEdit", "62"}})
+        named<QLineEdit>(desk.window, name).setText(QLatin1String(text));
+    QTest::keyClick(&named<QLineEdit>(desk.window, "distancePdEdit"), Qt::Key_Return);
+    auto& view = named<QListView>(desk.window, "pairsView");
+    BOOST_TEST_REQUIRE(view.model()->rowCount() > 0);
+    auto& right = named<QLineEdit>(desk.window, "readRightEdit");
+    BOOST_TEST_REQUIRE(right.isVisible());
+    auto& check = named<QCheckBox>(desk.window, "focimeterCheck");
+    QTest::keyClicks(&right, QStringLiteral("-4.00")); // the lenses are exchanged
+    QTest::keyClicks(&named<QLineEdit>(desk.window, "readLeftEdit"), QStringLiteral("-3.00"));
+    BOOST_TEST(!check.isChecked());
+    BOOST_TEST(named<QLabel>(desk.window, "focimeterSaid").isVisible());
+    right.selectAll();
+    QTest::keyClicks(&right, QStringLiteral("-3.00"));
+    auto& left = named<QLineEdit>(desk.window, "readLeftEdit");
+    left.selectAll();
+    QTest::keyClicks(&left, QStringLiteral("-4.00"));
+    BOOST_TEST(check.isChecked());
+    BOOST_TEST(!named<QLabel>(desk.window, "focimeterSaid").isVisible());
 }
 
 BOOST_AUTO_TEST_CASE(who_goes_without_is_entered_once_and_why, *utf::label("PROP"))
