@@ -8,9 +8,11 @@
 #include "app/desk/places/plane_panel.hpp"
 #include "app/desk/plots/cross_view.hpp"
 #include "app/desk/plots/plot_view.hpp"
+#include "app/desk/theme.hpp"
 #include "tests/desk/camp_folder.hpp"
 
 #include <QAbstractItemModelTester>
+#include <QApplication>
 #include <QCheckBox>
 #include <QComboBox>
 #include <QDir>
@@ -22,6 +24,7 @@
 #include <QTableView>
 #include <QTest>
 
+#include <algorithm>
 #include <cmath>
 
 using namespace quarterstep;
@@ -243,6 +246,24 @@ BOOST_AUTO_TEST_CASE(letters_of_eyes_that_stand_close_are_pushed_apart_and_the_e
                                     first.letter.astigmatism - second.letter.astigmatism);
     BOOST_TEST(apart >= 0.1 * (picture.mean.most - picture.mean.least) - 1e-9);
     BOOST_TEST(std::abs(first.at.astigmatism - second.at.astigmatism) < apart);
+}
+
+BOOST_AUTO_TEST_CASE(whatever_takes_the_keyboard_is_a_target_of_twenty_four_pixels,
+                     *utf::label("REF") * utf::description("WCAG 2.2, 2.5.8"))
+{
+    applyTheme(*qApp, Theme::light); // the sizes are those of the style sheet
+    OpenDesk desk;
+    BOOST_TEST_REQUIRE(desk.window.choosePerson(QStringLiteral("P-3")));
+    for (const int page : {1, 2, 0}) {
+        named<QTabBar>(desk.window, "peopleTabs").setCurrentIndex(page);
+        QTest::qWait(0);
+        for (const auto* widget : named<QWidget>(desk.window, "dispensePlace").findChildren<QWidget*>())
+            if (widget->focusPolicy() != Qt::NoFocus && widget->isVisible() &&
+                !widget->objectName().isEmpty() && !widget->objectName().startsWith(QStringLiteral("qt_")))
+                BOOST_TEST(std::min(widget->width(), widget->height()) >= 24,
+                           widget->objectName().toStdString()
+                               << " " << widget->width() << " x " << widget->height());
+    }
 }
 
 BOOST_AUTO_TEST_CASE(the_power_stands_ninety_degrees_from_the_axis,
