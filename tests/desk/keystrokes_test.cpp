@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // How many keys the work at the table takes. A key with a modifier counts as two, with two modifiers as
 // three.
+#include "app/desk/message_bar.hpp"
 #include "app/desk/models/pairs_model.hpp"
 #include "tests/desk/camp_folder.hpp"
 
@@ -138,6 +139,9 @@ BOOST_AUTO_TEST_CASE(accepting_the_first_and_printing_takes_at_most_three_keys, 
     const QDir papers(desk.folder.path() + QStringLiteral("/papers"));
     BOOST_TEST(QTest::qWaitFor(
         [&papers] { return papers.entryList({QStringLiteral("note-P-1-*.pdf")}).size() == 1; }, 20000));
+    QTest::qWait(0);
+    BOOST_TEST(
+        desk.window.messages().text().contains(QStringLiteral("B1"))); // what to put back stays in sight
     BOOST_TEST(keys.count() == 3);
 }
 

@@ -8,9 +8,12 @@
 #include "app/desk/places/plane_panel.hpp"
 #include "app/desk/plots/cross_view.hpp"
 #include "app/desk/plots/plot_view.hpp"
+#include "app/desk/theme.hpp"
 #include "tests/desk/camp_folder.hpp"
 
 #include <QAbstractItemModelTester>
+#include <QApplication>
+#include <QCheckBox>
 #include <QComboBox>
 #include <QDir>
 #include <QLabel>
@@ -21,6 +24,7 @@
 #include <QTableView>
 #include <QTest>
 
+#include <algorithm>
 #include <cmath>
 
 using namespace quarterstep;
@@ -143,6 +147,33 @@ BOOST_AUTO_TEST_CASE(a_referral_is_entered_and_its_letter_printed_beside_a_hand_
     BOOST_TEST(paperComes(desk, "letter-P-1-*.pdf"));
 }
 
+BOOST_AUTO_TEST_CASE(each_eye_of_an_unequal_pair_is_read_and_the_reading_judged, *utf::label("PROP"))
+{
+    OpenDesk desk;
+    QTest::keyClick(&desk.window, Qt::Key_N, Qt::ControlModifier);
+    for (const auto& [name, text] :
+         {std::pair{"personEdit", "U-1"}, std::pair{"ageEdit", "24"}, std::pair{"rightEyeEdit", "-3.00"},
+          std::pair{"leftEyeEdit", "-4.00"}, std::pair{"distancePdEdit", "62"}})
+        named<QLineEdit>(desk.window, name).setText(QLatin1String(text));
+    QTest::keyClick(&named<QLineEdit>(desk.window, "distancePdEdit"), Qt::Key_Return);
+    auto& view = named<QListView>(desk.window, "pairsView");
+    BOOST_TEST_REQUIRE(view.model()->rowCount() > 0);
+    auto& right = named<QLineEdit>(desk.window, "readRightEdit");
+    BOOST_TEST_REQUIRE(right.isVisible());
+    auto& check = named<QCheckBox>(desk.window, "focimeterCheck");
+    QTest::keyClicks(&right, QStringLiteral("-4.00")); // the lenses are exchanged
+    QTest::keyClicks(&named<QLineEdit>(desk.window, "readLeftEdit"), QStringLiteral("-3.00"));
+    BOOST_TEST(!check.isChecked());
+    BOOST_TEST(named<QLabel>(desk.window, "focimeterSaid").isVisible());
+    right.selectAll();
+    QTest::keyClicks(&right, QStringLiteral("-3.00"));
+    auto& left = named<QLineEdit>(desk.window, "readLeftEdit");
+    left.selectAll();
+    QTest::keyClicks(&left, QStringLiteral("-4.00"));
+    BOOST_TEST(check.isChecked());
+    BOOST_TEST(!named<QLabel>(desk.window, "focimeterSaid").isVisible());
+}
+
 BOOST_AUTO_TEST_CASE(who_goes_without_is_entered_once_and_why, *utf::label("PROP"))
 {
     OpenDesk desk;
@@ -215,6 +246,24 @@ BOOST_AUTO_TEST_CASE(letters_of_eyes_that_stand_close_are_pushed_apart_and_the_e
                                     first.letter.astigmatism - second.letter.astigmatism);
     BOOST_TEST(apart >= 0.1 * (picture.mean.most - picture.mean.least) - 1e-9);
     BOOST_TEST(std::abs(first.at.astigmatism - second.at.astigmatism) < apart);
+}
+
+BOOST_AUTO_TEST_CASE(whatever_takes_the_keyboard_is_a_target_of_twenty_four_pixels,
+                     *utf::label("REF") * utf::description("WCAG 2.2, 2.5.8"))
+{
+    applyTheme(*qApp, Theme::light); // the sizes are those of the style sheet
+    OpenDesk desk;
+    BOOST_TEST_REQUIRE(desk.window.choosePerson(QStringLiteral("P-3")));
+    for (const int page : {1, 2, 0}) {
+        named<QTabBar>(desk.window, "peopleTabs").setCurrentIndex(page);
+        QTest::qWait(0);
+        for (const auto* widget : named<QWidget>(desk.window, "dispensePlace").findChildren<QWidget*>())
+            if (widget->focusPolicy() != Qt::NoFocus && widget->isVisible() &&
+                !widget->objectName().isEmpty() && !widget->objectName().startsWith(QStringLiteral("qt_")))
+                BOOST_TEST(std::min(widget->width(), widget->height()) >= 24,
+                           widget->objectName().toStdString()
+                               << " " << widget->width() << " x " << widget->height());
+    }
 }
 
 BOOST_AUTO_TEST_CASE(the_power_stands_ninety_degrees_from_the_axis,

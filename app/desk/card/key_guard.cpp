@@ -91,7 +91,7 @@ std::optional<long> thousandthsIn(const QString& text)
     if (text.trimmed().isEmpty())
         return 0;
     const auto read = parsePower(text.trimmed().toStdString());
-    return read ? std::optional(static_cast<long>(read.value().sphere.thousandths())) : std::nullopt;
+    return read ? std::optional(read.value().sphere.thousandths()) : std::nullopt;
 }
 
 QString dioptresText(long thousandths)

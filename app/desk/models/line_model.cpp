@@ -14,6 +14,7 @@ std::vector<LineRow> rowsOf(const LineAnswer& answer, const std::vector<std::str
 {
     using State = LineRow::State;
     std::vector<LineRow> rows;
+    rows.reserve(answer.assignments.size() + answer.unserved.size() + answer.others.size());
     for (const auto& each : answer.assignments)
         rows.push_back({each.person, each.purpose,
                         !each.reason.empty() ? State::byHand

@@ -98,7 +98,7 @@ void DispensePlace::judgeHandOver()
         return;
     }
     handOver_->askTrial(candidate->fit.onTrial(), answer()->need && answer()->need->nearWork());
-    handOver_->setUnequal(!candidate->supply.equalPair);
+    handOver_->setSupply(candidate->supply);
     auto wish = handOverOf(*candidate);
     ready.handOver = objectionsTo(*camp_, wish).empty();
     wish.reason.clear(); // what a typed reason answers stays in sight

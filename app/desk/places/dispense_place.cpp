@@ -102,7 +102,11 @@ void DispensePlace::connectParts()
                 refreshAfterMove(person.toStdString());
             });
     connect(papers_, &PaperWorker::drawn, this, [this](const QString& words, const QString& code) {
-        code.isEmpty() ? messages_.showDone(words) : messages_.showError(words, code);
+        if (!code.isEmpty())
+            return messages_.showError(words, code);
+        const auto before = messages_.text(); // what to put back stays in sight
+        messages_.showDone(
+            messages_.isHidden() || !messages_.code().isEmpty() ? words : before + QLatin1Char('\n') + words);
     });
     connectHandOver();
     connectLine();
@@ -115,6 +119,7 @@ void DispensePlace::connectParts()
 void DispensePlace::connectHandOver()
 {
     connect(handOver_, &HandOverPanel::changed, this, &DispensePlace::judgeTrial);
+    connect(handOver_, &HandOverPanel::changed, orders_, [this] { orders_->setActor(handOver_->actor()); });
     const std::pair<QAction*, void (DispensePlace::*)()> commands[] = {
         {handOver_->handOverAction(), &DispensePlace::giveChosen},
         {handOver_->handOverAndPrintAction(), &DispensePlace::giveAndPrint},
@@ -267,107 +272,6 @@ std::string DispensePlace::freeCode() const
     }
 }
 
-void DispensePlace::suggest()
-{
-    forgetAnswer();
-    messages_.dismiss();
-    record_ = cards_->page() == 1 ? reader_->read() : card_->read();
-    if (!record_ || !camp_)
-        return;
-    runCommand(messages_, [this] {
-        MatchOptions options;
-        options.profile = shownNow().profile;
-        options.candidates.index = &camp_->index();
-        options.details = true; // chances are shown beside each pair
-        answers_ = recommend(*record_, camp_->stock(), camp_->rules(), options);
-        answerPanel_->show(answers_);
-    });
-}
-
-void DispensePlace::forgetAnswer()
-{
-    answers_.clear();
-    shownAnswer_ = 0;
-    handedOver_ = false;
-    pairs_->clear();
-    why_->clear();
-    handOver_->reset();
-    answerPanel_->clear(camp_ ? tr("Choose a person or type a prescription; Enter suggests pairs.")
-                              : QString());
-    tellEmptyList();
-    showPlane(nullptr);
-    judgeHandOver();
-}
-
-const Recommendation* DispensePlace::answer() const
-{
-    return shownAnswer_ < answers_.size() ? &answers_[shownAnswer_] : nullptr;
-}
-
-void DispensePlace::showAnswer(int index)
-{
-    shownAnswer_ = static_cast<std::size_t>(index);
-    handedOver_ = false;
-    handOver_->reset();
-    pairs_->show(*answer(), camp_->stock());
-    tellEmptyList();
-    if (pairs_->rowCount() > 0)
-        pairsView_->setCurrentIndex(pairs_->index(0, 0));
-    else
-        showPair(-1);
-    pairsView_->scrollToTop();
-}
-
-void DispensePlace::tellEmptyList()
-{
-    const bool empty = pairs_->rowCount() == 0;
-    if (!answer())
-        pairsHint_->setText(tr("The pairs to pull will stand here, best first, with their bins."));
-    else if (answer()->verdict == Verdict::none)
-        pairsHint_->setText(tr("Nothing to pull for this purpose."));
-    else if (answer()->verdict == Verdict::incomplete || answer()->verdict == Verdict::refer)
-        pairsHint_->setText(tr("No pairs are shown until this is settled."));
-    else
-        pairsHint_->setText(tr("No pair of this stock comes near this need."));
-    pairsHint_->setVisible(empty);
-    pairsView_->setVisible(!empty);
-}
-
-const Candidate* DispensePlace::chosen() const
-{
-    return pairs_->candidateAt(pairsView_->currentIndex().row());
-}
-
-void DispensePlace::showPair(int row)
-{
-    const auto* candidate = pairs_->candidateAt(row);
-    if (candidate && answer()) {
-        std::vector<const Candidate*> list;
-        for (int at = 0; at < pairs_->rowCount(); ++at)
-            list.push_back(pairs_->candidateAt(at));
-        const auto& rules = camp_->rules();
-        why_->show({answer(), camp_->stock(), rules.find(answer()->profile), &rules.settings}, *candidate,
-                   list);
-    } else {
-        why_->clear();
-    }
-    showPlane(candidate);
-    judgeHandOver();
-}
-
-/// Another pair in the list, from wherever the cursor is.
-void DispensePlace::nextPair()
-{
-    if (const int row = pairsView_->currentIndex().row() + 1; row < pairs_->rowCount())
-        pairsView_->setCurrentIndex(pairs_->index(row, 0));
-}
-
-void DispensePlace::previousPair()
-{
-    if (const int row = pairsView_->currentIndex().row() - 1; row >= 0)
-        pairsView_->setCurrentIndex(pairs_->index(row, 0));
-}
-
 void DispensePlace::showPeoplePage(PeoplePage page)
 {
     people_->setPage(page);
@@ -377,16 +281,6 @@ void DispensePlace::findOrder()
 {
     people_->setPage(ordersPage);
     orders_->find();
-}
-
-void DispensePlace::showPlane(const Candidate* chosen)
-{
-    PlotData picture;
-    if (camp_ && answer())
-        picture = planeOf(*answer(), camp_->stock(), camp_->rules().find(answer()->profile), chosen);
-    else if (camp_)
-        picture = planeOfStock(camp_->stock());
-    plane_->show(picture);
 }
 
 void DispensePlace::togglePlaneTable()

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desk/places/hand_over_panel.hpp"
 
+#include "app/desk/places/focimeter_row.hpp"
 #include "app/session/wording.hpp"
 
 #include <QAction>
@@ -31,8 +32,8 @@ HandOverPanel::HandOverPanel(QWidget* parent)
                   {QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_O)})),
       without_(made(tr("Without"), tr("Enters that this person goes without a pair, and why (Ctrl+Shift+W)"),
                     {QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_W)})),
-      trialRow_(new QWidget(this)), reasonRow_(new QWidget(this)), complaint_(new QLabel(this)),
-      objections_(new QLabel(this))
+      focimeter_(new FocimeterRow(this)), trialRow_(new QWidget(this)), reasonRow_(new QWidget(this)),
+      complaint_(new QLabel(this)), objections_(new QLabel(this))
 {
     setObjectName(QStringLiteral("handOverFrame"));
     auto* grid = new QGridLayout(this);
@@ -68,6 +69,7 @@ void HandOverPanel::buildChecks(QGridLayout& grid)
          tr("What it is for, how to care for it, when to come back")}};
     for (const auto& [name, text, tooltip] : rows) {
         auto* box = new QCheckBox(text, this);
+        box->setMinimumHeight(24); // a target of WCAG 2.2, 2.5.8
         box->setObjectName(name);
         box->setToolTip(tooltip);
         connect(box, &QCheckBox::toggled, this, &HandOverPanel::changed);
@@ -98,8 +100,11 @@ void HandOverPanel::buildFields(QGridLayout& grid)
     }
     objections_->setObjectName(QStringLiteral("objectionsLabel"));
     complaint_->setObjectName(QStringLiteral("trialComplaint"));
+    focimeter_->hide();
+    connect(focimeter_, &FocimeterRow::judged, checks_[0], &QCheckBox::setChecked);
     int row = grid.rowCount();
-    for (auto* widget : std::initializer_list<QWidget*>{trialRow_, complaint_, objections_, reasonRow_})
+    for (auto* widget :
+         std::initializer_list<QWidget*>{focimeter_, trialRow_, complaint_, objections_, reasonRow_})
         grid.addWidget(widget, row++, 0, 1, 2);
 }
 
@@ -163,6 +168,7 @@ void HandOverPanel::reset()
     for (auto* edit : {trialRight_, trialLeft_, trialNear_, reason_})
         edit->clear();
     complaint_->hide();
+    focimeter_->clear();
 }
 
 void HandOverPanel::askTrial(bool wanted, bool near)
@@ -194,9 +200,11 @@ void HandOverPanel::setReady(const Ready& ready)
     without_->setEnabled(ready.without);
 }
 
-void HandOverPanel::setUnequal(bool unequal)
+void HandOverPanel::setSupply(const Supply& supply)
 {
-    checks_[0]->setText(unequal ? tr("Each eye by focimeter") : tr("Power by focimeter"));
+    checks_[0]->setText(supply.equalPair ? tr("Power by focimeter") : tr("Each eye by focimeter"));
+    focimeter_->setSupply(supply);
+    focimeter_->setVisible(!supply.equalPair);
 }
 
 HandOverChecks HandOverPanel::checks() const

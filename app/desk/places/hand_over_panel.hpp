@@ -19,6 +19,8 @@ class QPushButton;
 namespace quarterstep
 {
 
+class FocimeterRow;
+
 class HandOverPanel final : public QFrame
 {
     Q_OBJECT
@@ -42,8 +44,8 @@ class HandOverPanel final : public QFrame
         bool without = false;
     };
     void setReady(const Ready& ready);
-    /// An unequal pair asks for the focimeter at each eye.
-    void setUnequal(bool unequal);
+    /// The pair chosen: an unequal one asks for the focimeter at each eye.
+    void setSupply(const Supply& supply);
 
     [[nodiscard]] HandOverChecks checks() const;
     [[nodiscard]] std::string reason() const;
@@ -79,6 +81,7 @@ class HandOverPanel final : public QFrame
     QAction* order_;
     QAction* without_;
     std::vector<QCheckBox*> checks_;
+    FocimeterRow* focimeter_;
     QWidget* trialRow_;
     QWidget* reasonRow_;
     QLineEdit* trialRight_ = nullptr;

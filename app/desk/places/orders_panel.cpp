@@ -92,8 +92,11 @@ void OrdersPanel::refresh()
 {
     const auto* chosen = orders_->orderAt(view_->currentIndex().row());
     const auto id = chosen ? chosen->id : std::string();
-    auto orders = camp_ && camp_->hasLedger() ? ordersOf(camp_->ledger()) : std::vector<Order>{};
-    std::erase_if(orders, [this](const Order& order) { return order.site != camp_->site(); });
+    std::vector<Order> orders;
+    if (camp_ && camp_->hasLedger()) {
+        orders = ordersOf(camp_->ledger());
+        std::erase_if(orders, [site = camp_->site()](const Order& order) { return order.site != site; });
+    }
     orders_->show(std::move(orders), find_->text().trimmed());
     const int row = orders_->rowOf(id);
     if (row >= 0 || orders_->rowCount() == 1)

@@ -27,26 +27,32 @@ struct CrossPaint {
     QFont small;
 };
 
-void drawValue(const CrossPaint& paint, const QPointF& end, const QPointF& direction, double power)
+/// Beside the end of the arm, to its right; of an upright arm clear of what stands beside the level one.
+void drawValue(const CrossPaint& paint, const QPointF& middle, const QPointF& end, double power)
 {
     const QFontMetricsF metrics(paint.small);
     const auto text = dioptres(power);
-    QRectF box(0, 0, metrics.horizontalAdvance(text) + 6, metrics.height());
-    const QPointF away(direction.x() * (box.width() / 2.0 + 2.0), direction.y() * (box.height() / 2.0 + 1.0));
-    box.moveCenter(end + away);
+    QRectF box(0, 0, metrics.horizontalAdvance(text) + 2, metrics.height());
+    box.moveCenter(end);
+    box.moveLeft(end.x() + 4.0);
+    const auto arm = end - middle;
+    if (std::abs(arm.y()) > std::abs(arm.x()) && arm.y() < 0)
+        box.moveBottom(std::min(box.bottom(), middle.y() - box.height() / 2.0));
+    else if (std::abs(arm.y()) > std::abs(arm.x()))
+        box.moveTop(std::max(box.top(), middle.y() + box.height() / 2.0));
     paint.painter.setPen(paint.colours.text);
     paint.painter.drawText(box, Qt::AlignCenter, text);
 }
 
-/// Both ends of each arm are drawn, the power stands at one: to the right, or above; hence the cross stands
-/// to the left and low in its cell.
+/// Both ends of each arm are drawn, the power stands at one: the right one, or the upper; hence the cross
+/// stands to the left in its cell.
 void drawCross(const CrossPaint& paint, const QRectF& cell, const OpticalCross& cross, bool error)
 {
     const QFontMetricsF metrics(paint.small);
     const double wide = metrics.horizontalAdvance(QStringLiteral("+00.00")) + 6.0;
-    const double high = metrics.height() + 2.0;
-    const double length = std::max(8.0, std::min(cell.width() - wide, cell.height() - high) / 2.0 - 3.0);
-    const QPointF middle(cell.center().x() - wide / 2.0, cell.center().y() + high / 2.0);
+    const double length =
+        std::max(8.0, std::min((cell.width() - wide) / 2.0, (cell.height() - metrics.height()) / 2.0) - 3.0);
+    const QPointF middle(cell.center().x() - wide / 2.0, cell.center().y());
     const auto arms = armsOf(cross);
     const std::pair<QPointF, double> ends[] = {{arms.higher, cross.principal.higher},
                                                {arms.lower, cross.principal.lower}};
@@ -54,7 +60,7 @@ void drawCross(const CrossPaint& paint, const QRectF& cell, const OpticalCross& 
         paint.painter.setPen(QPen(error ? paint.colours.caution : paint.colours.accent, 2.0,
                                   error ? Qt::DashLine : Qt::SolidLine));
         paint.painter.drawLine(middle - direction * length, middle + direction * length);
-        drawValue(paint, middle + direction * length, direction, power);
+        drawValue(paint, middle, middle + direction * length, power);
     }
 }
 } // namespace

@@ -108,9 +108,10 @@ void PlotView::keepScale()
     plot_->yAxis->setScaleRatio(plot_->xAxis, 1.0);
     const double halves = plot_->xAxis->range().size() / 0.5;
     const int label = QFontMetrics(plot_->xAxis->tickLabelFont()).horizontalAdvance(QStringLiteral("+0.00 "));
+    const double half = plot_->axisRect()->width() / halves;
+    const double step = half > label ? 0.5 : 2.0 * half > label ? 1.0 : 2.0;
     for (auto* axis : {plot_->xAxis, plot_->yAxis})
-        qSharedPointerCast<QCPAxisTickerFixed>(axis->ticker())
-            ->setTickStep(plot_->axisRect()->width() / halves > label ? 0.5 : 1.0);
+        qSharedPointerCast<QCPAxisTickerFixed>(axis->ticker())->setTickStep(step);
     const auto size = plot_->yAxis->range().size();
     plot_->yAxis->setRange(picture_.astigmatism.least, picture_.astigmatism.least + size);
 }
@@ -171,11 +172,13 @@ void PlotView::drawRings()
         words << tr("fits %1").arg(ltr(DeskWords::size(*picture_.fitsRing)));
     if (picture_.trialRing)
         words << tr("on trial %1").arg(ltr(DeskWords::size(*picture_.trialRing)));
-    const auto& first = picture_.eyes.front().at;
-    const double radius = picture_.trialRing.value_or(picture_.fitsRing.value_or(0.0));
+    double top = picture_.eyes.front().at.astigmatism;
+    for (const auto& eye : picture_.eyes)
+        top = std::max(top, eye.at.astigmatism);
+    top += picture_.trialRing.value_or(picture_.fitsRing.value_or(0.0));
+    const double middle = (picture_.mean.least + picture_.mean.most) / 2.0; // never cut at a side
     if (!words.isEmpty())
-        word({first.mean, first.astigmatism + radius}, words.join(QStringLiteral(" · ")),
-             Qt::AlignHCenter | Qt::AlignBottom);
+        word({middle, top}, words.join(QStringLiteral(" · ")), Qt::AlignHCenter | Qt::AlignBottom);
 }
 
 QCPGraph* PlotView::marks(const QPixmap& pixmap)
