@@ -9,8 +9,8 @@
 #include "app/desk/places/dispense_place.hpp"
 #include "app/desk/places/pages_frame.hpp"
 #include "app/desk/places/plane_panel.hpp"
-#include "app/desk/places/why_panel.hpp"#include "app/desk/shown.hpp"
-
+#include "app/desk/places/why_panel.hpp"
+#include "app/desk/shown.hpp"
 
 #include <QLabel>
 #include <QListView>

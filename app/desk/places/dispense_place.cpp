@@ -16,7 +16,6 @@
 #include "app/desk/places/pages_frame.hpp"
 #include "app/desk/places/plane_panel.hpp"
 #include "app/desk/places/why_panel.hpp"
-#include "app/desk/shown.hpp"
 #include "app/session/wording.hpp"
 
 #include <QAction>
