@@ -73,6 +73,7 @@ void DeskProgram::speak(const QString& language)
     ours_ = std::make_unique<QTranslator>();
     if (ours_->load(locale, QStringLiteral("quarterstep"), QStringLiteral("_"), QStringLiteral(":/i18n")))
         QApplication::installTranslator(ours_.get());
+    application_.setProperty("quarterstepLanguage", locale.name().left(2)); // that of papers, too
     base_ = std::make_unique<QTranslator>();
     if (base_->load(locale, QStringLiteral("qtbase"), QStringLiteral("_"),
                     QLibraryInfo::path(QLibraryInfo::TranslationsPath)))

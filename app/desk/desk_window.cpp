@@ -63,6 +63,7 @@ void DeskWindow::build()
     buildActions();
     nameKeysAndHelp();
     givePlacesRoom();
+    dispense_->setPrinter(person_.printer);
     draft_ = new DraftKeeper(*findChild<QWidget*>(QStringLiteral("prescriptionCard")), this);
     connect(dispense_, &DispensePlace::campChanged, this, [this] {
         stock_->refresh();

@@ -11,7 +11,7 @@ namespace
 {
 
 constexpr std::size_t mostTried = 60; ///< choices of one who goes without
-constexpr int mostHolders = 40; ///< of a part that are asked to move, for one who lacks it
+constexpr int mostHolders = 40;       ///< of a part that are asked to move, for one who lacks it
 
 } // namespace
 

@@ -22,8 +22,8 @@ int main(int count, char** words)
     const QCoreApplication application(count, words); // the drivers of Qt are found through it
     // A group at a time, so that none works in the memory that others have broken up.
     int worst = 0;
-    for (const std::string group :
-         {"optics", "scan", "joint", "worn", "report", "growth", "planning", "ledger", "shared", "audit", "exchange"}) {
+    for (const std::string group : {"optics", "scan", "joint", "worn", "report", "growth", "planning",
+                                    "ledger", "shared", "audit", "exchange"}) {
         if (!filter.empty() && filter.substr(0, filter.find('/')) != group)
             continue;
         quarterstep::bench::Plan plan(shortForm, filter.empty() ? group + '/' : filter);

@@ -7,8 +7,9 @@
 //   ## file NAME                 a file with these lines
 //   ## prepare                   one word and a name a line, see case_runner.hpp
 //   ## run                       commands before the one tested, one a line; each must end with 0 or 1. Also
-//                                "copy FROM TO", "edit FILE TEXT OTHER_TEXT", "rewrite LEDGER TEXT OTHER_TEXT",
-//                                "fill FILE" (its {entry-N} become the ids of entries, as in every command)
+//                                "copy FROM TO", "edit FILE TEXT OTHER_TEXT", "rewrite LEDGER TEXT
+//                                OTHER_TEXT", "fill FILE" (its {entry-N} become the ids of entries, as in
+//                                every command)
 //   ## command                   the command tested; quotes as in a shell
 //   ## input                     standard input
 //   ## status                    exit code

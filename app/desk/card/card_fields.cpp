@@ -2,8 +2,8 @@
 #include "app/desk/card/card_fields.hpp"
 
 #include "app/desk/card/readings_words.hpp"
-#include "inventory/text/prescription_table.hpp"
 #include "app/desk/shown.hpp"
+#include "inventory/text/prescription_table.hpp"
 
 #include <QCoreApplication>
 

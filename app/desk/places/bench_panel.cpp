@@ -3,6 +3,7 @@
 
 #include "app/desk/commands.hpp"
 #include "app/desk/message_bar.hpp"
+#include "app/desk/places/desk_papers.hpp"
 #include "app/desk/places/parts.hpp"
 #include "app/desk/work/long_work.hpp"
 #include "app/paper/content/html_page.hpp"
@@ -278,7 +279,7 @@ void BenchPanel::report(bool detail, const QString& page)
             runCommand(messages_, [&] {
                 if (problem)
                     std::rethrow_exception(problem);
-                const auto* language = languageNamed(layoutDirection() == Qt::RightToLeft ? "ar" : "en");
+                const auto* language = windowLanguage();
                 replaceFile(page.toStdString(),
                             htmlPage(auditReportPaper(*found, source), *language).toStdString(), true);
                 messages_.showDone(tr("The report is %1.").arg(ltr(QDir::toNativeSeparators(page))));

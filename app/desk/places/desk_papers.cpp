@@ -17,16 +17,6 @@ namespace quarterstep
 
 namespace
 {
-/// The language the window speaks; English where it is none of those shipped.
-const Language* windowLanguage()
-{
-    auto code = qApp->property("quarterstepLanguage").toString();
-    if (code.isEmpty())
-        code = QGuiApplication::isRightToLeft() ? QStringLiteral("ar") : QStringLiteral("en");
-    const auto* found = languageNamed(code.toStdString());
-    return found ? found : languageNamed("en");
-}
-
 PaperSource sourceOf(const Camp& camp)
 {
     return {camp.site(), QDate::currentDate().toString(Qt::ISODate).toStdString(), camp.rules().hash,
@@ -73,6 +63,15 @@ std::string pdfFor(const Camp& camp, PaperKind kind, const std::string& person)
         .toStdString();
 }
 } // namespace
+
+const Language* windowLanguage()
+{
+    auto code = qApp->property("quarterstepLanguage").toString();
+    if (code.isEmpty())
+        code = QGuiApplication::isRightToLeft() ? QStringLiteral("ar") : QStringLiteral("en");
+    const auto* found = languageNamed(code.toStdString());
+    return found ? found : languageNamed("en");
+}
 
 Paper deskPaper(const Camp& camp, const PaperQuestion& question)
 {

@@ -25,6 +25,9 @@ struct PaperQuestion {
     std::optional<TrialAcuity> trial;
 };
 
+/// The language the window speaks; English where it is none of those that papers speak.
+[[nodiscard]] const Language* windowLanguage();
+
 /// Throws Error paper-not-for (3) for an order without a complete prescription, paper-person-empty (3).
 [[nodiscard]] Paper deskPaper(const Camp& camp, const PaperQuestion& question);
 
