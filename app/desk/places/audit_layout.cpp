@@ -30,8 +30,8 @@ namespace
 {
 
 /// Buttons of which one is down, numbered from 0.
-QButtonGroup* choiceOf(QWidget* owner, QHBoxLayout& row,
-                       std::initializer_list<std::tuple<QString, QString, QString>> choices)
+QButtonGroup* oneOf(QWidget* owner, QHBoxLayout& row,
+                    std::initializer_list<std::tuple<QString, QString, QString>> choices)
 {
     auto* group = new QButtonGroup(owner);
     for (const auto& [name, words, tooltip] : choices) {
@@ -57,10 +57,9 @@ QComboBox* boxNamed(const QString& name, const QString& accessible)
 } // namespace
 
 AuditPlace::AuditPlace(MessageBar& messages, LongWork& work, QWidget* parent)
-    : QWidget(parent), messages_(messages), work_(work), worker_(new AuditWorker(this)),
-      findings_(new FindingsModel(this)), chartRows_(new ChartModel(this)),
-      criteria_(new CriteriaModel(this)), ofClass_(new QSortFilterProxyModel(this)),
-      sorted_(new QSortFilterProxyModel(this))
+    : QWidget(parent), messages_(messages), work_(work), findings_(new FindingsModel(this)),
+      chartRows_(new ChartModel(this)), criteria_(new CriteriaModel(this)),
+      ofClass_(new QSortFilterProxyModel(this)), sorted_(new QSortFilterProxyModel(this))
 {
     setObjectName(QStringLiteral("auditPlace"));
     ofClass_->setSourceModel(findings_);
@@ -110,7 +109,7 @@ QWidget* AuditPlace::buildFindings()
     filter_->setToolTip(tr("Shows only findings in which these words stand (Ctrl+F)"));
     filter_->setClearButtonEnabled(true);
     row->addWidget(filter_, 1);
-    viewButtons_ = choiceOf(
+    viewButtons_ = oneOf(
         this, *row,
         {{QStringLiteral("findingsAsList"), tr("Findings"),
           tr("What is to be said of hand-overs, one by one")},
@@ -193,7 +192,7 @@ QWidget* AuditPlace::buildCase()
     column->addWidget(caseWords_);
     auto* row = new QHBoxLayout;
     row->addWidget(hinted(tr("Why, criterion by criterion:"), QStringLiteral("criteriaHint")), 1);
-    pairButtons_ = choiceOf(
+    pairButtons_ = oneOf(
         this, *row,
         {{QStringLiteral("criteriaOfGiven"), tr("Pair given"), tr("How the pair that was given is judged")},
          {QStringLiteral("criteriaOfBetter"), tr("Better pair"),

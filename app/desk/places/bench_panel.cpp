@@ -37,7 +37,7 @@ QString dayOfMs(std::int64_t atMs)
     return ltr(QDateTime::fromMSecsSinceEpoch(atMs).date().toString(Qt::ISODate));
 }
 
-void addRow(QStandardItemModel& model, const QStringList& cells)
+void addCells(QStandardItemModel& model, const QStringList& cells)
 {
     QList<QStandardItem*> row;
     for (const auto& cell : cells) {
@@ -198,10 +198,10 @@ void BenchPanel::refresh()
 void BenchPanel::showLots()
 {
     for (const auto& lot : lotsOf(*camp_))
-        addRow(*lots_,
-               {dayOfMs(lot.atMs), tr("%1 of %2").arg(lot.plan.plan.sample).arg(lot.size),
-                QString::number(lot.plan.plan.allowed),
-                lot.readBy.empty() ? tr("not read yet") : say(decisionSentence(lot.count, lot.plan.plan))});
+        addCells(*lots_,
+                 {dayOfMs(lot.atMs), tr("%1 of %2").arg(lot.plan.plan.sample).arg(lot.size),
+                  QString::number(lot.plan.plan.allowed),
+                  lot.readBy.empty() ? tr("not read yet") : say(decisionSentence(lot.count, lot.plan.plan))});
 }
 
 void BenchPanel::showDue()
@@ -214,12 +214,12 @@ void BenchPanel::showDue()
         words << tr("effective coverage of those who came %1 %").arg(QString::number(100.0 * *share, 'f', 1));
     dueWords_->setText(words.join(QStringLiteral("  ·  ")));
     for (const auto& each : followUpsDue(facts.wearers, facts.seen, QDateTime::currentMSecsSinceEpoch()))
-        addRow(*due_, {ltr(QString::fromStdString(each.wearer.person)), dayOfMs(each.wearer.givenMs),
-                       ltr(QString::fromStdString(each.wearer.lines)),
-                       say(Sentence{stagesOfFollowUp()[each.stage].words, {}}),
-                       each.state == DueState::soon  ? tr("soon")
-                       : each.state == DueState::due ? tr("due")
-                                                     : tr("late")});
+        addCells(*due_, {ltr(QString::fromStdString(each.wearer.person)), dayOfMs(each.wearer.givenMs),
+                         ltr(QString::fromStdString(each.wearer.lines)),
+                         say(Sentence{stagesOfFollowUp()[each.stage].words, {}}),
+                         each.state == DueState::soon  ? tr("soon")
+                         : each.state == DueState::due ? tr("due")
+                                                       : tr("late")});
 }
 
 void BenchPanel::draw(int sample, const QString& sheet)
