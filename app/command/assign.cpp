@@ -3,8 +3,8 @@
 // the list asked for.
 #include "app/command/answers.hpp"
 #include "app/command/line_choices.hpp"
-#include "app/command/long_work.hpp"
 #include "app/command/output.hpp"
+#include "app/command/watched_work.hpp"
 #include "app/session/wording.hpp"
 #include "inventory/store/write_back.hpp"
 #include "inventory/text/csv_writing.hpp"
@@ -212,7 +212,7 @@ int runAssign(const CommandLine& line, Output& out)
     question.told = toldOf(line, out);
     int badRows = 0;
     const auto people = usableRows(readTable(line, out), badRows);
-    LongWork work;
+    WatchedWork work;
     const auto answer = assignLine(people, box.stock, box.rules, question, work.job());
     work.done();
     if (line.has("--json")) {

@@ -4,8 +4,8 @@
 #include "app/command/assumed.hpp"
 #include "app/command/inputs.hpp"
 #include "app/command/line_choices.hpp"
-#include "app/command/long_work.hpp"
 #include "app/command/output.hpp"
+#include "app/command/watched_work.hpp"
 #include "app/session/assign.hpp"
 #include "app/session/wording.hpp"
 
@@ -34,7 +34,7 @@ LineAnswer usedUp(const std::vector<PersonRecord>& people, const Box& box, const
     question.match = options;
     question.plan.priorities = prioritiesOf(box.rules.settings, {});
     question.plan.gains = true;
-    LongWork work;
+    WatchedWork work;
     auto answer = assignLine(people, box.stock, box.rules, question, work.job());
     work.done();
     std::erase_if(answer.prices, [](const LinePrice& price) { return price.oneMore.served < leastGain; });

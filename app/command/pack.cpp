@@ -2,10 +2,10 @@
 // pack: what to order for the next camp under a budget, and how it goes into the boxes.
 #include "app/command/answers.hpp"
 #include "app/command/line_choices.hpp"
-#include "app/command/long_work.hpp"
 #include "app/command/output.hpp"
 #include "app/command/pack_answers.hpp"
 #include "app/command/planning_inputs.hpp"
+#include "app/command/watched_work.hpp"
 #include "inventory/store/write_back.hpp"
 #include "inventory/text/numbers.hpp"
 
@@ -57,7 +57,7 @@ int runPack(const CommandLine& line, Output& out)
     const int badRows = demand.badRows;
     const auto currency = QString::fromStdString(supplier.value.currency);
     const auto question = questionOf(line, box, std::move(demand), std::move(supplier.value));
-    LongWork work;
+    WatchedWork work;
     const auto answer = packBoxes(box.stock, box.rules, question, work.job());
     work.done();
     if (line.has("--json"))

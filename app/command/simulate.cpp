@@ -2,9 +2,9 @@
 // simulate: camp days drawn from a demand, with what is in the box.
 #include "app/session/simulate.hpp"
 #include "app/command/answers.hpp"
-#include "app/command/long_work.hpp"
 #include "app/command/output.hpp"
 #include "app/command/planning_inputs.hpp"
+#include "app/command/watched_work.hpp"
 #include "app/session/wording.hpp"
 
 #include <QCoreApplication>
@@ -94,7 +94,7 @@ int runSimulate(const CommandLine& line, Output& out)
     question.lineLength =
         static_cast<int>(wholeOption(line, "--line-length", 1, 10000).value_or(question.lineLength));
     question.seed = static_cast<std::uint64_t>(wholeOption(line, "--seed", 0, 1000000000).value_or(1));
-    LongWork work;
+    WatchedWork work;
     const auto answer = simulateCamp(box.stock, box.rules, question, work.job());
     work.done();
     if (!answer.nothing.empty())

@@ -24,7 +24,7 @@ std::ostream& operator<<(std::ostream& out, const BadSheet& sheet)
     return out << sheet.name;
 }
 
-constexpr const char* header = "lot,row,outcome,right,left,centres_mm\n";
+constexpr const char* sheetHeader = "lot,row,outcome,right,left,centres_mm\n";
 constexpr BadSheet badSheets[] = {
     {"impossible sphere", "A,1,,-41.00,-1.00,\n", "power-range", 2, 7},
     {"axis without cylinder", "A,1,,-1.00 x 90,-1.00,\n", "", 2, 12},
@@ -66,7 +66,8 @@ BOOST_AUTO_TEST_CASE(a_sheet_reads_back_as_written, *utf::label("PROP"))
 BOOST_AUTO_TEST_CASE(a_filled_in_row_has_both_lenses_and_the_centres, *utf::label("DER"))
 {
     const auto reading = readBenchText(
-        std::string(header) + "A,3,read,'-1.00 -0.50 x 90,+2.00 add +1.50,62.5\nA,4,not-found,,,\n", "s");
+        std::string(sheetHeader) + "A,3,read,'-1.00 -0.50 x 90,+2.00 add +1.50,62.5\nA,4,not-found,,,\n",
+        "s");
     BOOST_REQUIRE(reading.usable());
     const auto& row = reading.value[0];
     BOOST_TEST(row.row == 3);
@@ -78,7 +79,7 @@ BOOST_AUTO_TEST_CASE(a_filled_in_row_has_both_lenses_and_the_centres, *utf::labe
 
 BOOST_DATA_TEST_CASE(a_bad_row_is_refused_with_its_place, utf::data::make(badSheets), bad)
 {
-    const auto reading = readBenchText(std::string(header) + bad.text, "sheet.csv");
+    const auto reading = readBenchText(std::string(sheetHeader) + bad.text, "sheet.csv");
     BOOST_REQUIRE(!reading.usable());
     const auto& finding = reading.findings.front();
     if (*bad.code != '\0')
@@ -90,7 +91,7 @@ BOOST_DATA_TEST_CASE(a_bad_row_is_refused_with_its_place, utf::data::make(badShe
 
 BOOST_AUTO_TEST_CASE(every_row_is_looked_at_in_one_run, *utf::label("PROP"))
 {
-    const auto reading = readBenchText(std::string(header) + "A,1,,9,9,\nA,2,gone,,,\n", "s");
+    const auto reading = readBenchText(std::string(sheetHeader) + "A,1,,9,9,\nA,2,gone,,,\n", "s");
     BOOST_TEST(reading.findings.size() == 3U);
 }
 

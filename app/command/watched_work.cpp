@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "app/command/long_work.hpp"
+#include "app/command/watched_work.hpp"
 
 #include <algorithm>
 #include <csignal>
@@ -22,7 +22,7 @@ void onInterrupt(int /*signal*/)
 
 } // namespace
 
-LongWork::LongWork() : terminal_(::isatty(STDERR_FILENO) == 1)
+WatchedWork::WatchedWork() : terminal_(::isatty(STDERR_FILENO) == 1)
 {
     interrupted = false;
     struct sigaction once {
@@ -33,20 +33,20 @@ LongWork::LongWork() : terminal_(::isatty(STDERR_FILENO) == 1)
     ::sigaction(SIGINT, &once, &before);
 }
 
-LongWork::~LongWork()
+WatchedWork::~WatchedWork()
 {
     ::sigaction(SIGINT, &before, nullptr);
     done();
 }
 
-void LongWork::done()
+void WatchedWork::done()
 {
     if (shown_ >= 0)
         std::fputs("\r     \r", stderr);
     shown_ = -1;
 }
 
-Job LongWork::job()
+Job WatchedWork::job()
 {
     Job job;
     job.cancelled = &interrupted;
@@ -55,7 +55,7 @@ Job LongWork::job()
     return job;
 }
 
-void LongWork::tell(std::size_t done, std::size_t of)
+void WatchedWork::tell(std::size_t done, std::size_t of)
 {
     const int per = static_cast<int>(100 * done / std::max<std::size_t>(1, of));
     if (per == shown_)

@@ -10,13 +10,13 @@ namespace quarterstep
 
 /// While one lives, the first interrupt stops the work at the next place where it can be stopped, with Error
 /// cancelled (1); a second one ends the program. One at a time.
-class LongWork
+class WatchedWork
 {
   public:
-    LongWork();
-    LongWork(const LongWork&) = delete;
-    LongWork& operator=(const LongWork&) = delete;
-    ~LongWork();
+    WatchedWork();
+    WatchedWork(const WatchedWork&) = delete;
+    WatchedWork& operator=(const WatchedWork&) = delete;
+    ~WatchedWork();
 
     /// Progress in per cent on standard error where that is a terminal.
     [[nodiscard]] Job job();
