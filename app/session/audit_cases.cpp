@@ -4,6 +4,7 @@
 #include "app/session/audit_report.hpp"
 
 #include <algorithm>
+#include <map>
 
 namespace quarterstep
 {
@@ -89,6 +90,27 @@ class Gathering
     std::int64_t heard_ = 0;
 };
 
+/// What the course of events says of a hand-over that is a case already goes to that case.
+void joinCourse(std::vector<AuditCase>& cases)
+{
+    std::map<std::string, std::size_t> handOvers;
+    for (std::size_t at = 0; at < cases.size(); ++at)
+        if (cases[at].judged.facts.atMs != 0)
+            handOvers.emplace(cases[at].entry(), at);
+    for (auto& one : cases)
+        if (const auto found = handOvers.find(one.entry());
+            one.judged.facts.atMs == 0 && found != handOvers.end()) {
+            auto& findings = cases[found->second].judged.findings;
+            findings.insert(findings.end(), one.judged.findings.begin(), one.judged.findings.end());
+            one.judged.findings.clear();
+        }
+    cases.erase(std::remove_if(cases.begin(), cases.end(),
+                               [](const AuditCase& one) {
+                                   return one.judged.facts.atMs == 0 && one.judged.findings.empty();
+                               }),
+                cases.end());
+}
+
 } // namespace
 
 std::string AuditCase::entry() const
@@ -106,6 +128,7 @@ AuditCases auditCases(const Camp& camp, const AuditOptions& options, std::size_t
         gathering.hear(judged, slips);
     };
     cases.summary = auditCamp(camp, options, ears);
+    joinCourse(cases.cases);
     return cases;
 }
 

@@ -2,6 +2,41 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="ar" sourcelanguage="en">
 <context>
+    <name>ChartData</name>
+    <message>
+        <source>%1 of %2 at odds, %3</source>
+        <translation>يتعارض %1 من %2، %3</translation>
+    </message>
+    <message>
+        <source>hand-overs judged</source>
+        <translation>عمليات تسليم قُيّمت</translation>
+    </message>
+    <message>
+        <source>pair and record at odds</source>
+        <translation>النظارة والسجل متعارضان</translation>
+    </message>
+    <message>
+        <source>No hand-over was judged yet.</source>
+        <translation>لم يُقيَّم أي تسليم بعد.</translation>
+    </message>
+    <message>
+        <source>mismatches in order</source>
+        <translation>حالات عدم التطابق بالترتيب</translation>
+    </message>
+    <message>
+        <source>good hand-overs before it</source>
+        <translation>عمليات تسليم سليمة قبلها</translation>
+    </message>
+    <message>
+        <source>%1 good hand-overs before it</source>
+        <translation>عمليات تسليم سليمة قبلها: %1</translation>
+    </message>
+    <message>
+        <source>weeks in order</source>
+        <translation>الأسابيع بالترتيب</translation>
+    </message>
+</context>
+<context>
     <name>Commands</name>
     <message numerus="yes">
         <source>and %n more</source>
@@ -17,6 +52,10 @@
     <message>
         <source>The program met something it does not know: %1. Nothing was written; close the program and open the folder again.</source>
         <translation>واجه البرنامج أمرًا لا يعرفه: %1. لم يُكتب شيء؛ أغلق البرنامج وافتح المجلد من جديد.</translation>
+    </message>
+    <message>
+        <source>Another program is writing in the ledger. Trying again; Escape gives up. Nothing is lost.</source>
+        <translation>برنامج آخر يكتب في السجل. تُعاد المحاولة؛ Escape للتخلي. لم يُفقد شيء.</translation>
     </message>
 </context>
 <context>
@@ -74,20 +113,28 @@
         <translation>تتعذر كتابة %1</translation>
     </message>
     <message>
-        <source>place to show at the start: dispense, stock, stock-ladder or stock-box</source>
-        <translation>المكان الذي يظهر عند البدء: dispense أو stock أو stock-ladder أو stock-box</translation>
-    </message>
-    <message>
         <source>chooses this line of the stock at the start</source>
         <translation>يختار هذا الصنف من المخزون عند البدء</translation>
     </message>
     <message>
-        <source>--place %1 is not known; write dispense, stock, stock-ladder or stock-box</source>
-        <translation>‏--place %1 غير معروف؛ اكتب dispense أو stock أو stock-ladder أو stock-box</translation>
-    </message>
-    <message>
         <source>no line %1 in this stock</source>
         <translation>لا يوجد صنف %1 في هذا المخزون</translation>
+    </message>
+    <message>
+        <source>--text-scale %1 is not from 100 to 200</source>
+        <translation>⁦--text-scale %1⁩ ليس بين 100 و200</translation>
+    </message>
+    <message>
+        <source>size of the letters in per cent, 100 to 200</source>
+        <translation>حجم الحروف بالمئة، من 100 إلى 200</translation>
+    </message>
+    <message>
+        <source>page to show at the start: dispense, stock, stock-ladder, stock-box, audit, audit-charts, audit-bench, opening, trays, settings, help or keys</source>
+        <translation>الصفحة التي تظهر عند البدء: dispense أو stock أو stock-ladder أو stock-box أو audit أو audit-charts أو audit-bench أو opening أو trays أو settings أو help أو keys</translation>
+    </message>
+    <message>
+        <source>--place %1 is not known; write one of %2</source>
+        <translation>⁦--place %1⁩ غير معروف؛ اكتب واحدًا من %2</translation>
     </message>
 </context>
 <context>
@@ -160,6 +207,45 @@
         <source>left eye: %1</source>
         <translation>العين اليسرى: %1</translation>
     </message>
+    <message>
+        <source>Tried on: acceptable</source>
+        <translation>جُرّبت: مقبولة</translation>
+    </message>
+    <message>
+        <source>Tried on: outside limit</source>
+        <translation>جُرّبت: خارج الحد</translation>
+    </message>
+</context>
+<context>
+    <name>FieldForm</name>
+    <message>
+        <source>whole degrees up to 180</source>
+        <translation>درجات صحيحة حتى 180</translation>
+    </message>
+    <message>
+        <source>quarters of a dioptre up to 6.75</source>
+        <translation>أرباع ديوبتر حتى 6.75</translation>
+    </message>
+    <message>
+        <source>years up to 120</source>
+        <translation>سنوات حتى 120</translation>
+    </message>
+    <message>
+        <source>millimetres, or right and left as 31/30.5</source>
+        <translation>مليمترات، أو اليمنى واليسرى هكذا 31/30.5</translation>
+    </message>
+    <message>
+        <source>quarters of a dioptre, plus</source>
+        <translation>أرباع ديوبتر، موجب</translation>
+    </message>
+    <message>
+        <source>a sign first, then quarters of a dioptre, the axis up to 180</source>
+        <translation>الإشارة أولًا، ثم أرباع ديوبتر، والمحور حتى 180</translation>
+    </message>
+    <message>
+        <source>“%1” was not taken: %2</source>
+        <translation>لم يُقبل “%1”: %2</translation>
+    </message>
 </context>
 <context>
     <name>PrescriptionCard</name>
@@ -192,10 +278,6 @@
         <translation>اليسرى</translation>
     </message>
     <message>
-        <source>Left eye: sphere, cylinder (dioptres) and axis (degrees). Up and Down step the sphere by 0.25, Page Up and Page Down by 1.00</source>
-        <translation>العين اليسرى: الكرة والأسطوانة (ديوبتر) والمحور (درجات). السهمان يغيّران الكرة بمقدار 0.25، ومفتاحا الصفحة بمقدار 1.00</translation>
-    </message>
-    <message>
         <source>Addition</source>
         <translation>الإضافة</translation>
     </message>
@@ -206,10 +288,6 @@
     <message>
         <source>PD far</source>
         <translation>PD للبعد</translation>
-    </message>
-    <message>
-        <source>Distance between the pupils looking far, millimetres</source>
-        <translation>المسافة بين الحدقتين عند النظر بعيدًا، مليمتر</translation>
     </message>
     <message>
         <source>PD near</source>
@@ -274,6 +352,134 @@
     <message>
         <source>Who signed the prescription; needed under 16 years</source>
         <translation>من وقّع الوصفة؛ مطلوب دون 16 سنة</translation>
+    </message>
+    <message>
+        <source>Left eye: sphere, cylinder (dioptres) and axis (degrees); = takes the right eye’s. Up and Down step the sphere by 0.25, Page Up and Page Down by 1.00</source>
+        <translation>العين اليسرى: الكرة والأسطوانة (ديوبتر) والمحور (درجات)؛ العلامة = تأخذ قيم العين اليمنى. السهمان يغيّران الكرة بمقدار 0.25، ومفتاحا الصفحة بمقدار 1.00</translation>
+    </message>
+    <message>
+        <source>Distance between the pupils looking far, millimetres; or right and left of the nose: 31/30.5</source>
+        <translation>المسافة بين الحدقتين عند النظر بعيدًا، مليمتر؛ أو يمين الأنف ويساره: 31/30.5</translation>
+    </message>
+    <message>
+        <source>Objective, R</source>
+        <translation>الموضوعية، اليمنى</translation>
+    </message>
+    <message>
+        <source>Right eye: reading of the instrument, dioptres; several readings separated by ; are averaged and their scatter is told</source>
+        <translation>العين اليمنى: قراءة الجهاز، ديوبتر؛ عدة قراءات تفصلها العلامة ; يؤخذ متوسطها ويُذكر تشتتها</translation>
+    </message>
+    <message>
+        <source>Objective, L</source>
+        <translation>الموضوعية، اليسرى</translation>
+    </message>
+    <message>
+        <source>Left eye: reading of the instrument, dioptres; several readings separated by ; are averaged and their scatter is told</source>
+        <translation>العين اليسرى: قراءة الجهاز، ديوبتر؛ عدة قراءات تفصلها العلامة ; يؤخذ متوسطها ويُذكر تشتتها</translation>
+    </message>
+    <message>
+        <source>Own pair, R</source>
+        <translation>نظارته الحالية، اليمنى</translation>
+    </message>
+    <message>
+        <source>Right eye: power of the pair worn now, read by focimeter, dioptres</source>
+        <translation>العين اليمنى: قوة النظارة الملبوسة الآن، مقروءة بمقياس العدسات، ديوبتر</translation>
+    </message>
+    <message>
+        <source>Own pair, L</source>
+        <translation>نظارته الحالية، اليسرى</translation>
+    </message>
+    <message>
+        <source>Left eye: power of the pair worn now, read by focimeter, dioptres</source>
+        <translation>العين اليسرى: قوة النظارة الملبوسة الآن، مقروءة بمقياس العدسات، ديوبتر</translation>
+    </message>
+    <message>
+        <source>Pinhole, R</source>
+        <translation>الثقب، اليمنى</translation>
+    </message>
+    <message>
+        <source>Right eye: acuity through a pinhole, for example 6/9</source>
+        <translation>العين اليمنى: حدة الإبصار عبر الثقب، مثل 6/9</translation>
+    </message>
+    <message>
+        <source>Pinhole, L</source>
+        <translation>الثقب، اليسرى</translation>
+    </message>
+    <message>
+        <source>Left eye: acuity through a pinhole, for example 6/9</source>
+        <translation>العين اليسرى: حدة الإبصار عبر الثقب، مثل 6/9</translation>
+    </message>
+    <message>
+        <source>With own, R</source>
+        <translation>بنظارته، اليمنى</translation>
+    </message>
+    <message>
+        <source>Right eye: acuity with the pair worn now, for example 6/12</source>
+        <translation>العين اليمنى: حدة الإبصار بالنظارة الملبوسة الآن، مثل 6/12</translation>
+    </message>
+    <message>
+        <source>With own, L</source>
+        <translation>بنظارته، اليسرى</translation>
+    </message>
+    <message>
+        <source>Left eye: acuity with the pair worn now, for example 6/12</source>
+        <translation>العين اليسرى: حدة الإبصار بالنظارة الملبوسة الآن، مثل 6/12</translation>
+    </message>
+    <message>
+        <source>Near, bare</source>
+        <translation>القرب، دون نظارة</translation>
+    </message>
+    <message>
+        <source>Smallest print read without spectacles, for example N12</source>
+        <translation>أصغر خط يُقرأ دون نظارة، مثل N12</translation>
+    </message>
+    <message>
+        <source>Near, best</source>
+        <translation>القرب، الأفضل</translation>
+    </message>
+    <message>
+        <source>Smallest print read with this prescription, for example N6</source>
+        <translation>أصغر خط يُقرأ بهذه الوصفة، مثل N6</translation>
+    </message>
+    <message>
+        <source>Vertex</source>
+        <translation>مسافة القمة</translation>
+    </message>
+    <message>
+        <source>Distance from the trial lens to the eye, millimetres; needed above 4.00 D</source>
+        <translation>المسافة من عدسة التجربة إلى العين، مليمتر؛ لازمة فوق 4.00 D</translation>
+    </message>
+    <message>
+        <source>Working</source>
+        <translation>مسافة العمل</translation>
+    </message>
+    <message>
+        <source>Distance of near work from the spectacles, millimetres; 400 when empty</source>
+        <translation>مسافة العمل القريب من النظارة، مليمتر؛ 400 إذا تُركت فارغة</translation>
+    </message>
+    <message>
+        <source>Complaints</source>
+        <translation>الشكاوى</translation>
+    </message>
+    <message>
+        <source>What the person complains of, in a few words</source>
+        <translation>مم يشكو الشخص، في كلمات قليلة</translation>
+    </message>
+    <message>
+        <source>Guardian</source>
+        <translation>ولي الأمر</translation>
+    </message>
+    <message>
+        <source>Who was told about a child’s prescription</source>
+        <translation>من أُبلغ بوصفة الطفل</translation>
+    </message>
+    <message>
+        <source>Right eye: %1</source>
+        <translation>العين اليمنى: %1</translation>
+    </message>
+    <message>
+        <source>Left eye: %1</source>
+        <translation>العين اليسرى: %1</translation>
     </message>
 </context>
 <context>
@@ -459,10 +665,6 @@
         <translation>قواعد الملاءمة التي ترافق ⁦--stock⁩؛ والقواعد المعتادة إذا لم تُذكر</translation>
     </message>
     <message>
-        <source>rules to judge by: school, adult-distance, adult-near, strict or the camp&apos;s own</source>
-        <translation>القواعد التي يُقيَّم بها: school أو adult-distance أو adult-near أو strict أو قواعد المخيم نفسه</translation>
-    </message>
-    <message>
         <source>answer in JSON</source>
         <translation>الجواب بصيغة JSON</translation>
     </message>
@@ -473,10 +675,6 @@
     <message>
         <source>leave rows with errors out and name them</source>
         <translation>يترك الصفوف التي فيها أخطاء ويذكرها</translation>
-    </message>
-    <message>
-        <source>distance, near, intermediate or bifocal, with --person or --explain</source>
-        <translation>الغرض: distance أو near أو intermediate أو bifocal، مع ⁦--person⁩ أو ⁦--explain⁩</translation>
     </message>
     <message>
         <source>distance acuity of the right eye with this pair</source>
@@ -943,14 +1141,6 @@
         <translation>ما يعود في الاستبدال</translation>
     </message>
     <message>
-        <source>the lot it belongs to</source>
-        <translation>الدفعة التي ينتمي إليها</translation>
-    </message>
-    <message>
-        <source>how long it is held, as 2026-03-01</source>
-        <translation>إلى متى يُحجز، مثل ⁦2026-03-01⁩</translation>
-    </message>
-    <message>
         <source>the entry to take back</source>
         <translation>القيد الذي يُلغى</translation>
     </message>
@@ -1087,18 +1277,6 @@
         <translation>إلى موقع آخر، أو من موقع إلى هنا؛ ووحده: ما هو في الطريق</translation>
     </message>
     <message>
-        <source>one thing that happened: returned, exchanged, written-off, held, quarantined, released, not-needed, declined, incomplete, adjusted, referred, entered-in-error</source>
-        <translation>أمر واحد جرى: returned أو exchanged أو written-off أو held أو quarantined أو released أو not-needed أو declined أو incomplete أو adjusted أو referred أو entered-in-error</translation>
-    </message>
-    <message>
-        <source>custom spectacles: ordered, arrived, checked, delivered, remade, not-collected; alone: the open orders</source>
-        <translation>نظارات خاصة: ordered أو arrived أو checked أو delivered أو remade أو not-collected؛ ووحده: الطلبات المفتوحة</translation>
-    </message>
-    <message>
-        <source>a copy of the camp folder, or a table at one of three levels of privacy</source>
-        <translation>نسخة من مجلد المخيم، أو جدول بأحد ثلاثة مستويات من الخصوصية</translation>
-    </message>
-    <message>
         <source>erase a person: name, reasons and notes; entries keep the camp code</source>
         <translation>محو شخص: الاسم والأسباب والملاحظات؛ وتحتفظ القيود برمز المخيم</translation>
     </message>
@@ -1164,95 +1342,95 @@
     </message>
     <message>
         <source>one more piece of these would help:</source>
-        <translation type="unfinished"></translation>
+        <translation>قطعة أخرى من هذه تفيد:</translation>
     </message>
     <message>
         <source>%1: serves %2 more, saves %3 logMAR; wanted by %4, there are %5</source>
-        <translation type="unfinished"></translation>
+        <translation>‏%1: تخدم %2 إضافةً، وتوفر %3 logMAR؛ يريدها %4، والموجود %5</translation>
     </message>
     <message>
         <source>of none</source>
-        <translation type="unfinished"></translation>
+        <translation>من لا شيء</translation>
     </message>
     <message>
         <source>told before</source>
-        <translation type="unfinished"></translation>
+        <translation>أُبلغ به من قبل</translation>
     </message>
     <message>
         <source>no pair: what would do goes to others</source>
-        <translation type="unfinished"></translation>
+        <translation>لا نظارة: ما يصلح يذهب إلى آخرين</translation>
     </message>
     <message>
         <source>no pair: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>لا نظارة: %1</translation>
     </message>
     <message>
         <source>in the line %1, served %2; first come, first served would serve %3</source>
-        <translation type="unfinished"></translation>
+        <translation>في القائمة %1، خُدم %2؛ وبأسبقية الحضور يُخدم %3</translation>
     </message>
     <message>
         <source>expected loss %1 logMAR over all served; first come %2</source>
-        <translation type="unfinished"></translation>
+        <translation>الفقد المتوقع %1 logMAR لكل من خُدموا؛ بأسبقية الحضور %2</translation>
     </message>
     <message>
         <source>chosen: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>المختار: %1</translation>
     </message>
     <message>
         <source>not in the line %1: see `match`</source>
-        <translation type="unfinished"></translation>
+        <translation>ليسوا في القائمة %1: انظر ⁦`match`⁩</translation>
     </message>
     <message>
         <source>%1 %2: %3 of %4, %5 % (95 %: %6 to %7), funnel %8</source>
-        <translation type="unfinished"></translation>
+        <translation>‏%1 %2: ‏%3 من %4، ‏%5 % (95 %: من %6 إلى %7)، القمع %8</translation>
     </message>
     <message>
         <source>g-chart: between two mismatches half the time at most %1 hand-overs; more than %2 in a row is better than this</source>
-        <translation type="unfinished"></translation>
+        <translation>مخطط g: بين حالتي عدم تطابق نصف الوقت %1 من عمليات التسليم على الأكثر؛ وأكثر من %2 متتالية أفضل من ذلك</translation>
     </message>
     <message>
         <source>a p-chart needs camps of %1 hand-overs or more at this share to show that things got better</source>
-        <translation type="unfinished"></translation>
+        <translation>يحتاج مخطط p إلى مخيمات فيها %1 من عمليات التسليم أو أكثر عند هذه النسبة ليُظهر أن الأمور تحسنت</translation>
     </message>
     <message>
         <source>likeliest, %1 of 100: %2; %3</source>
-        <translation type="unfinished"></translation>
+        <translation>الأرجح، %1 من 100: ‏%2؛ %3</translation>
     </message>
     <message>
         <source>entries %1, hand-overs %2, judged again %3, record and pair at odds %4</source>
-        <translation type="unfinished"></translation>
+        <translation>القيود %1، عمليات التسليم %2، أُعيد تقييمها %3، تعارض المسجَّل والنظارة %4</translation>
     </message>
     <message>
         <source>the ledger is empty: nothing to audit</source>
-        <translation type="unfinished"></translation>
+        <translation>السجل فارغ: لا شيء يُراجَع</translation>
     </message>
     <message>
         <source>right eye</source>
-        <translation type="unfinished"></translation>
+        <translation>العين اليمنى</translation>
     </message>
     <message>
         <source>left eye</source>
-        <translation type="unfinished"></translation>
+        <translation>العين اليسرى</translation>
     </message>
     <message>
         <source>no slip was looked for: record, pair and witnesses agree</source>
-        <translation type="unfinished"></translation>
+        <translation>لم يُبحث عن هفوة: المسجَّل والنظارة والشواهد متفقة</translation>
     </message>
     <message>
         <source>probability = prior × witnesses × pair, over the sum; witnesses and pair are against what was recorded</source>
-        <translation type="unfinished"></translation>
+        <translation>الاحتمال = المسبق × الشواهد × النظارة، على المجموع؛ والشواهد والنظارة بالنسبة إلى المسجَّل</translation>
     </message>
     <message>
         <source>slips of the record are not testable here: nothing was measured beside it (objective reading, own pair, acuity with the pair)</source>
-        <translation type="unfinished"></translation>
+        <translation>هفوات المسجَّل لا يمكن اختبارها هنا: لم يُقس شيء إلى جانبه (قراءة موضوعية، نظارته الحالية، حدة الإبصار بالنظارة)</translation>
     </message>
     <message>
         <source>handed over today already: nothing is given twice</source>
-        <translation type="unfinished"></translation>
+        <translation>سُلّم اليوم من قبل: لا شيء يُسلَّم مرتين</translation>
     </message>
     <message>
         <source>given before %1</source>
-        <translation type="unfinished"></translation>
+        <translation>سُلّم من قبل %1</translation>
     </message>
     <message>
         <source>  addition: %1 of the pair, %2 needed (shown, not judged)</source>
@@ -1260,391 +1438,651 @@
     </message>
     <message>
         <source>%1 names kept beside the entries, %2 of them changed</source>
-        <translation type="unfinished"></translation>
+        <translation>أسماء محفوظة بجانب القيود %1، منها ما تغيّر %2</translation>
     </message>
     <message>
         <source>children</source>
-        <translation type="unfinished"></translation>
+        <translation>الأطفال</translation>
     </message>
     <message>
         <source>adults</source>
-        <translation type="unfinished"></translation>
+        <translation>البالغون</translation>
     </message>
     <message>
         <source>first pairs before second pairs</source>
-        <translation type="unfinished"></translation>
+        <translation>النظارات الأولى قبل الثانية</translation>
     </message>
     <message>
         <source>children before adults</source>
-        <translation type="unfinished"></translation>
+        <translation>الأطفال قبل البالغين</translation>
     </message>
     <message>
         <source>the worst sight without a pair first</source>
-        <translation type="unfinished"></translation>
+        <translation>الأسوأ إبصارًا دون نظارة أولًا</translation>
     </message>
     <message>
         <source>%1 count %2 times</source>
-        <translation type="unfinished"></translation>
+        <translation>‏%1: يُحسب الواحد %2</translation>
     </message>
     <message>
         <source>%1: at least %2 in a hundred of those who wait</source>
-        <translation type="unfinished"></translation>
+        <translation>‏%1: على الأقل %2 في المئة ممن ينتظرون</translation>
     </message>
     <message>
         <source>proved: no plan serves more than %1 (%2)</source>
-        <translation type="unfinished"></translation>
+        <translation>مُثبت: لا خطة تخدم أكثر من %1 ‏(%2)</translation>
     </message>
     <message>
         <source>not proved: no plan serves more than %1, this one %2; gap %3 % (%4)</source>
-        <translation type="unfinished"></translation>
+        <translation>غير مُثبت: لا خطة تخدم أكثر من %1، وهذه %2؛ الفرق %3 % ‏(%4)</translation>
     </message>
     <message>
         <source>what was picked: a ready-made pair, or frame, right lens and left lens; - reads scanned labels from standard input</source>
-        <translation type="unfinished"></translation>
+        <translation>ما أُخرج: نظارة جاهزة، أو إطار وعدسة يمنى وعدسة يسرى؛ والعلامة - تقرأ الملصقات الممسوحة من الدخل القياسي</translation>
     </message>
     <message>
         <source>thresholds and priors of slips of your own (YAML)</source>
-        <translation type="unfinished"></translation>
+        <translation>حدود واحتمالات مسبقة للهفوات خاصة بك (YAML)</translation>
     </message>
     <message>
         <source>one hand-over in full, with the arithmetic of every slip</source>
-        <translation type="unfinished"></translation>
+        <translation>تسليم واحد بالتفصيل، مع حساب كل هفوة</translation>
     </message>
     <message>
         <source>the file to write: CSV (standard output when left out), or for print one that ends in .pdf or .png</source>
-        <translation type="unfinished"></translation>
+        <translation>الملف الذي يُكتب: CSV (والخرج القياسي إذا لم يُذكر)، أو مع print ملف ينتهي بـ .pdf أو .png</translation>
     </message>
     <message>
         <source>the paper as lines of text</source>
-        <translation type="unfinished"></translation>
+        <translation>الورقة كأسطر نص</translation>
     </message>
     <message>
         <source>the printer to print on</source>
-        <translation type="unfinished"></translation>
+        <translation>الطابعة التي يُطبع عليها</translation>
     </message>
     <message>
         <source>language of the paper: en, ar or hi</source>
-        <translation type="unfinished"></translation>
+        <translation>لغة الورقة: en أو ar أو hi</translation>
     </message>
     <message>
         <source>a4, a5, a6, roll-80, roll-58 or label; the usual one when left out</source>
-        <translation type="unfinished"></translation>
+        <translation>‏a4 أو a5 أو a6 أو roll-80 أو roll-58 أو label؛ والمعتاد إذا لم يُذكر</translation>
     </message>
     <message>
         <source>width and height of a label; 63.5x38.1 when left out</source>
-        <translation type="unfinished"></translation>
+        <translation>عرض الملصق وارتفاعه؛ 63.5x38.1 إذا لم يُذكر</translation>
     </message>
     <message>
         <source>large print</source>
-        <translation type="unfinished"></translation>
+        <translation>طباعة بحروف كبيرة</translation>
     </message>
     <message>
         <source>dots an inch of a picture, those of the printer; 300 when left out</source>
-        <translation type="unfinished"></translation>
+        <translation>نقاط الصورة في البوصة، كنقاط الطابعة؛ 300 إذا لم يُذكر</translation>
     </message>
     <message>
         <source>of a quick card: optician, keeper or supervisor</source>
-        <translation type="unfinished"></translation>
+        <translation>للبطاقة السريعة: optician أو keeper أو supervisor</translation>
     </message>
     <message>
         <source>who comes first when not all can be served: children, first-pairs, worst-sight; the first named matters most</source>
-        <translation type="unfinished"></translation>
+        <translation>من يُقدَّم إذا لم يمكن خدمة الجميع: children أو first-pairs أو worst-sight؛ والمذكور أولًا هو الأهم</translation>
     </message>
     <message>
         <source>what one person of a group counts, as children=3; groups: children, adults, distance, near, intermediate, bifocal</source>
-        <translation type="unfinished"></translation>
+        <translation>كم يُحسب الشخص الواحد من فئة، مثل children=3؛ الفئات: children, adults, distance, near, intermediate, bifocal</translation>
     </message>
     <message>
         <source>serve at least this part of a group that waits, as children=80</source>
-        <translation type="unfinished"></translation>
+        <translation>خدمة هذا الجزء على الأقل من فئة تنتظر، مثل children=80</translation>
     </message>
     <message>
         <source>who was told a pair already (CSV: person, purpose, lines); kept</source>
-        <translation type="unfinished"></translation>
+        <translation>من أُبلغ بنظارة من قبل (CSV: ‏person, purpose, lines)؛ يُحفظ له ذلك</translation>
     </message>
     <message>
         <source>also what one more piece of each line would change</source>
-        <translation type="unfinished"></translation>
+        <translation>أيضًا ما تغيّره قطعة أخرى من كل صنف</translation>
     </message>
     <message>
         <source>what a supplier sells (YAML)</source>
-        <translation type="unfinished"></translation>
+        <translation>ما يبيعه المورّد (YAML)</translation>
     </message>
     <message>
         <source>money that may be spent, in the supplier&apos;s currency</source>
-        <translation type="unfinished"></translation>
+        <translation>المال الذي يجوز إنفاقه، بعملة المورّد</translation>
     </message>
     <message>
         <source>most that what is bought may weigh</source>
-        <translation type="unfinished"></translation>
+        <translation>أقصى وزن لما يُشترى</translation>
     </message>
     <message>
         <source>boxes that are carried, what is on hand included</source>
-        <translation type="unfinished"></translation>
+        <translation>الصناديق التي تُحمل، ومنها الموجود</translation>
     </message>
     <message>
         <source>pieces that fit into a box; 60 when left out</source>
-        <translation type="unfinished"></translation>
+        <translation>القطع التي يتسع لها الصندوق؛ 60 إذا لم يُذكر</translation>
     </message>
     <message>
         <source>people who come next; 100 when left out</source>
-        <translation type="unfinished"></translation>
+        <translation>عدد الأشخاص القادمين؛ 100 إذا لم يُذكر</translation>
     </message>
     <message>
         <source>draws planned for; 50 when left out</source>
-        <translation type="unfinished"></translation>
+        <translation>عدد السحوبات التي يُخطط لها؛ 50 إذا لم يُذكر</translation>
     </message>
     <message>
         <source>days to simulate; 200 when left out</source>
-        <translation type="unfinished"></translation>
+        <translation>عدد الأيام التي تُحاكى؛ 200 إذا لم يُذكر</translation>
     </message>
     <message>
         <source>people planned for together; 20 when left out</source>
-        <translation type="unfinished"></translation>
+        <translation>عدد الأشخاص الذين يُخطط لهم معًا؛ 20 إذا لم يُذكر</translation>
     </message>
     <message>
         <source>of what is drawn by lot; 1 when left out</source>
-        <translation type="unfinished"></translation>
+        <translation>بذرة ما يُسحب بالقرعة؛ 1 إذا لم يُذكر</translation>
     </message>
     <message>
         <source>mix with the published mix of a camp, weighing as N people; 30 for fewer than 100, else 0</source>
-        <translation type="unfinished"></translation>
+        <translation>المزج مع المزيج المنشور لمخيم، بوزن N من الأشخاص؛ 30 لأقل من 100، وإلا 0</translation>
     </message>
     <message>
         <source>the packing list by box and bin to write (CSV)</source>
-        <translation type="unfinished"></translation>
+        <translation>قائمة التعبئة بحسب الصندوق والخانة التي تُكتب (CSV)</translation>
     </message>
     <message>
         <source>names of persons (CSV: person,name), kept beside the entries under the camp code</source>
-        <translation type="unfinished"></translation>
+        <translation>أسماء الأشخاص (CSV: ‏person,name)، تُحفظ بجانب القيود تحت رمز المخيم</translation>
     </message>
     <message>
         <source>ask for a PIN from now on: optician, keeper or supervisor</source>
-        <translation type="unfinished"></translation>
+        <translation>طلب رمز PIN من الآن فصاعدًا: optician أو keeper أو supervisor</translation>
     </message>
     <message>
         <source>ask for no PIN any more</source>
-        <translation type="unfinished"></translation>
+        <translation>عدم طلب رمز PIN بعد الآن</translation>
     </message>
     <message>
         <source>read the PIN from this file descriptor; or set QUARTERSTEP_PIN</source>
-        <translation type="unfinished"></translation>
+        <translation>قراءة رمز PIN من واصف الملف هذا؛ أو اضبط QUARTERSTEP_PIN</translation>
     </message>
     <message>
         <source>read the new PIN from this file descriptor; or set QUARTERSTEP_NEW_PIN</source>
-        <translation type="unfinished"></translation>
+        <translation>قراءة رمز PIN الجديد من واصف الملف هذا؛ أو اضبط QUARTERSTEP_NEW_PIN</translation>
     </message>
     <message>
         <source>make a shared ledger in the empty database of this address; with --dry-run the script is printed</source>
-        <translation type="unfinished"></translation>
+        <translation>إنشاء سجل مشترك في قاعدة البيانات الفارغة بهذا العنوان؛ ومع ⁦--dry-run⁩ يُطبع النص البرمجي</translation>
     </message>
     <message>
         <source>move everything to the shared ledger of this address, or to this new file</source>
-        <translation type="unfinished"></translation>
+        <translation>نقل كل شيء إلى السجل المشترك بهذا العنوان، أو إلى هذا الملف الجديد</translation>
     </message>
     <message>
         <source>this plan</source>
-        <translation type="unfinished"></translation>
+        <translation>هذه الخطة</translation>
     </message>
     <message>
         <source>greedy, without repairs</source>
-        <translation type="unfinished"></translation>
+        <translation>جشعة، دون إصلاحات</translation>
     </message>
     <message>
         <source>each line by its own demand (newsvendor)</source>
-        <translation type="unfinished"></translation>
+        <translation>كل صنف باحتياجه وحده (newsvendor)</translation>
     </message>
     <message>
         <source>levels by past use</source>
-        <translation type="unfinished"></translation>
+        <translation>الحدود بحسب الاستعمال السابق</translation>
     </message>
     <message>
         <source>what is on hand, nothing bought</source>
-        <translation type="unfinished"></translation>
+        <translation>الموجود، دون شراء شيء</translation>
     </message>
     <message>
         <source>not checked: too few people to plan on one half and check on the other</source>
-        <translation type="unfinished"></translation>
+        <translation>لم يُتحقق منها: الأشخاص أقل من أن يُخطط لنصفهم ويُتحقق على النصف الآخر</translation>
     </message>
     <message>
         <source>checked on people that were not planned for (planned on one half, served the other):</source>
-        <translation type="unfinished"></translation>
+        <translation>جرى التحقق على أشخاص لم يُخطط لهم (خُطط لنصف، وخُدم الآخر):</translation>
     </message>
     <message>
         <source>%1: serves %2 %, first come %3 %, spends %4</source>
-        <translation type="unfinished"></translation>
+        <translation>‏%1: تخدم %2 %، أسبقية الحضور %3 %، الإنفاق %4</translation>
     </message>
     <message>
         <source>nothing on offer serves %1 %: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>لا شيء معروض يخدم %1 %: ‏%2</translation>
     </message>
     <message>
         <source>not bought, since others do as well for the money: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>لم يُشترَ، لأن غيره يفي بالمال نفسه: %1</translation>
     </message>
     <message>
         <source>not bought, since nobody of this demand needs them: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>لم يُشترَ، إذ لا أحد من هذا الاحتياج يحتاج إليه: %1</translation>
     </message>
     <message>
         <source>%1 runs out on %2 days in a hundred, by person %3</source>
-        <translation type="unfinished"></translation>
+        <translation>ينفد %1 في %2 من كل مئة يوم، عند الشخص %3</translation>
     </message>
     <message>
         <source>box %1</source>
-        <translation type="unfinished"></translation>
+        <translation>الصندوق %1</translation>
     </message>
     <message>
         <source>new</source>
-        <translation type="unfinished"></translation>
+        <translation>جديد</translation>
     </message>
     <message>
         <source>order for the next %1 people:</source>
-        <translation type="unfinished"></translation>
+        <translation>طلب للأشخاص القادمين وعددهم %1:</translation>
     </message>
     <message>
         <source>%1: %2 packs, %3 pieces, %4</source>
-        <translation type="unfinished"></translation>
+        <translation>‏%1: عبوات %2، قطع %3، ‏%4</translation>
     </message>
     <message>
         <source>spend %1 of %2 %3, %4 pieces, %5 kg</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>on the draws planned for: %1 %, no order serves more than %2 %; on offer and on hand could serve %3 % at most</source>
-        <translation type="unfinished"></translation>
+        <translation>الإنفاق %1 من %2 ‏%3، قطع %4، ‏%5 kg</translation>
     </message>
     <message>
         <source>the curve bends at %1: %2 % of the draws planned for</source>
-        <translation type="unfinished"></translation>
+        <translation>ينعطف المنحنى عند %1: ‏%2 % من السحوبات التي خُطط لها</translation>
     </message>
     <message>
         <source>PIN of the %1</source>
-        <translation type="unfinished"></translation>
+        <translation>رمز PIN لدور %1</translation>
     </message>
     <message>
         <source>new PIN of the %1</source>
-        <translation type="unfinished"></translation>
+        <translation>رمز PIN الجديد لدور %1</translation>
     </message>
     <message>
         <source>the PIN of the %1 is set</source>
-        <translation type="unfinished"></translation>
+        <translation>ضُبط رمز PIN لدور %1</translation>
     </message>
     <message>
         <source>no PIN is asked of the %1 any more</source>
-        <translation type="unfinished"></translation>
+        <translation>لم يعد رمز PIN يُطلب من دور %1</translation>
     </message>
     <message>
         <source>demand: the ledger, %1 people</source>
-        <translation type="unfinished"></translation>
+        <translation>الاحتياج: السجل، أشخاص %1</translation>
     </message>
     <message>
         <source>left without a pair, %1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>بقوا دون نظارة، %1: ‏%2</translation>
     </message>
     <message>
         <source>entries without a prescription, not planned for: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>قيود بلا وصفة، لم يُخطط لها: %1</translation>
     </message>
     <message>
         <source>lines whose demand was raised, since they lay empty on some days: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>أصناف رُفع احتياجها لأنها كانت فارغة في بعض الأيام: %1</translation>
     </message>
     <message>
         <source>demand: %1, %2 people</source>
-        <translation type="unfinished"></translation>
+        <translation>الاحتياج: %1، أشخاص %2</translation>
     </message>
     <message>
         <source>mixed with the published mix of a camp, which makes %1 % of it</source>
-        <translation type="unfinished"></translation>
+        <translation>مُزج مع المزيج المنشور لمخيم، وهو يشكل منه %1 %</translation>
     </message>
     <message>
         <source>PDs not taken, drawn from published distributions: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>مسافات PD لم تُقس، سُحبت من توزيعات منشورة: %1</translation>
     </message>
     <message>
         <source>page %1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>الصفحة %1 من %2</translation>
     </message>
     <message>
         <source>%1 days of %2 people, %3 needs in the line a day (seed %4)</source>
-        <translation type="unfinished"></translation>
+        <translation>أيام %1، في كل منها أشخاص %2، وحاجات في القائمة كل يوم %3 (البذرة %4)</translation>
     </message>
     <message>
         <source>first come         %1 % (%2 to %3 on nine days in ten)</source>
-        <translation type="unfinished"></translation>
+        <translation>أسبقية الحضور      %1 % (من %2 إلى %3 في تسعة أيام من عشرة)</translation>
     </message>
     <message>
         <source>planned again      %1 % (%2 to %3)</source>
-        <translation type="unfinished"></translation>
+        <translation>تخطيط متجدد        %1 % (من %2 إلى %3)</translation>
     </message>
     <message>
         <source>if nothing ran out %1 % (%2 to %3)</source>
-        <translation type="unfinished"></translation>
+        <translation>لو لم ينفد شيء     %1 % (من %2 إلى %3)</translation>
     </message>
     <message>
         <source>with %1 such boxes: %2 %</source>
-        <translation type="unfinished"></translation>
+        <translation>مع صناديق كهذه عددها %1: ‏%2 %</translation>
     </message>
     <message>
         <source>carry %1 for 95 % of what they could serve</source>
-        <translation type="unfinished"></translation>
+        <translation>احمل %1 لبلوغ 95 % مما يمكنها أن تخدمه</translation>
     </message>
     <message>
         <source>no number of such boxes looked at serves 95 % of what they could</source>
-        <translation type="unfinished"></translation>
+        <translation>لا عدد مما نُظر فيه من هذه الصناديق يخدم 95 % مما يمكنها</translation>
     </message>
     <message>
         <source>ledger: %1 entries, the last %2 in order; --check reads them all</source>
-        <translation type="unfinished"></translation>
+        <translation>السجل: القيود %1، وآخر %2 منها سليمة الترتيب؛ يقرؤها ⁦--check⁩ كلها</translation>
     </message>
     <message>
         <source>%1 can be used; add the logins of stations to the group quarterstep_station</source>
-        <translation type="unfinished"></translation>
+        <translation>يمكن استعمال %1؛ أضف حسابات دخول المحطات إلى المجموعة quarterstep_station</translation>
     </message>
     <message>
         <source>%1 entries in %2; the old ledger is not used from here any more</source>
-        <translation type="unfinished"></translation>
+        <translation>القيود %1 في %2؛ لم يعد السجل القديم يُستعمل من هنا</translation>
     </message>
     <message>
         <source>the waiting line: who should get which pair, so that most are served</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>merge the ledger of another camp or station into this one; or names of persons</source>
-        <translation type="unfinished"></translation>
+        <translation>قائمة الانتظار: من يستلم أي نظارة، ليُخدم أكبر عدد</translation>
     </message>
     <message>
         <source>the boxes for the next camp: what to order under a budget, and why</source>
-        <translation type="unfinished"></translation>
+        <translation>صناديق المخيم القادم: ماذا يُطلب ضمن ميزانية، ولماذا</translation>
     </message>
     <message>
         <source>camp days drawn from a demand: who is served, what runs out when</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>every hand-over judged again: where record and pair are at odds, and why</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>papers: note, letter, lab-order, collection, guardian-note, teacher-note, label, bin-label, packing-list, count-sheet, audit-sheet, quick-card</source>
-        <translation type="unfinished"></translation>
+        <translation>أيام مخيم مسحوبة من احتياج: من يُخدم، وماذا ينفد ومتى</translation>
     </message>
     <message>
         <source>every paper that is printed, and how</source>
-        <translation type="unfinished"></translation>
+        <translation>كل ورقة تُطبع، وكيف</translation>
     </message>
     <message>
         <source>the waiting line and the next boxes: what is optimal, bounded, assumed</source>
-        <translation type="unfinished"></translation>
+        <translation>قائمة الانتظار والصناديق القادمة: ما هو أمثل، وما هو محدود، وما هو مفترض</translation>
     </message>
     <message>
         <source>what an audit finds, which slips it can see and which it cannot</source>
-        <translation type="unfinished"></translation>
+        <translation>ما تجده المراجعة، وأي هفوات تراها وأيها لا تراها</translation>
     </message>
     <message>
         <source>of pairs that are equal to a person, the one that others of the table need less</source>
         <translation>من بين نظارات متساوية لشخص ما، التي يحتاج إليها الآخرون في الجدول أقل</translation>
+    </message>
+    <message>
+        <source>soon</source>
+        <translation>قريبًا</translation>
+    </message>
+    <message>
+        <source>due</source>
+        <translation>حان موعده</translation>
+    </message>
+    <message>
+        <source>late</source>
+        <translation>متأخر</translation>
+    </message>
+    <message>
+        <source>met %1, under-met %2, unmet %3; no need %4, another cause %5, not known %6</source>
+        <translation>ملبّاة %1، ملبّاة جزئيًا %2، غير ملبّاة %3؛ لا حاجة %4، سبب آخر %5، غير معروف %6</translation>
+    </message>
+    <message>
+        <source>nobody has been seen again yet</source>
+        <translation>لم يُعاين أحد من جديد بعد</translation>
+    </message>
+    <message>
+        <source>seen again %1, with the pair %2, %3 % (95 %: %4 to %5)</source>
+        <translation>عُوينوا من جديد %1، مع النظارة %2، ‏%3 % (95 %: من %4 إلى %5)</translation>
+    </message>
+    <message>
+        <source>%1  %2: %3, %4, given %5, %6 days ago</source>
+        <translation>‏%1  %2: ‏%3، ‏%4، سُلّم %5، قبل أيام %6</translation>
+    </message>
+    <message>
+        <source>nobody is due to be seen again</source>
+        <translation>لا أحد حان موعد معاينته من جديد</translation>
+    </message>
+    <message>
+        <source>effective coverage for distance, of %1 persons with a record</source>
+        <translation>التغطية الفعالة للبعد، من %1 شخصًا لهم تسجيل</translation>
+    </message>
+    <message>
+        <source>as they came %1</source>
+        <translation>كما حضروا %1</translation>
+    </message>
+    <message>
+        <source>as they are now %1</source>
+        <translation>كما هم الآن %1</translation>
+    </message>
+    <message>
+        <source>slips of the addition are not testable here (own pair&apos;s addition, near acuity)</source>
+        <translation>هفوات الإضافة لا يمكن اختبارها هنا (إضافة نظارته الحالية، حدة القرب)</translation>
+    </message>
+    <message>
+        <source>slips of the PD are not testable here (near PD, card read again)</source>
+        <translation>هفوات PD لا يمكن اختبارها هنا (PD القرب، إعادة قراءة البطاقة)</translation>
+    </message>
+    <message>
+        <source>the pair itself was not read again by focimeter</source>
+        <translation>النظارة نفسها لم تُعَد قراءتها بمقياس العدسات</translation>
+    </message>
+    <message>
+        <source>plan: read %1 of %2 hand-overs; accept when at most %3 fail</source>
+        <translation>الخطة: اقرأ %1 من %2 من عمليات التسليم؛ واقبل إذا أخفق %3 على الأكثر</translation>
+    </message>
+    <message>
+        <source>with %1 % failing a lot is refused %2 times in 100, with %3 % accepted %4 times in 100</source>
+        <translation>عند إخفاق %1 % تُرفض الدفعة %2 مرة من 100، وعند إخفاق %3 % تُقبل %4 مرة من 100</translation>
+    </message>
+    <message>
+        <source>failing %  accepted %  of this lot %</source>
+        <translation>المخفق %  يُقبل %  من هذه الدفعة %</translation>
+    </message>
+    <message>
+        <source>not read</source>
+        <translation>لم تُقرأ</translation>
+    </message>
+    <message>
+        <source>reads as recorded</source>
+        <translation>القراءة كما سُجّل</translation>
+    </message>
+    <message>
+        <source>the record does not match the pair</source>
+        <translation>المسجَّل لا يطابق النظارة</translation>
+    </message>
+    <message>
+        <source>reads as recorded, outside a limit without a reason</source>
+        <translation>القراءة كما سُجّل، خارج أحد الحدود دون سبب</translation>
+    </message>
+    <message>
+        <source>row %1: %2</source>
+        <translation>الصف %1: ‏%2</translation>
+    </message>
+    <message>
+        <source>%1 more were read than the plan asks for; they are kept and not counted</source>
+        <translation>قُرئ %1 فوق ما تطلبه الخطة؛ يُحفظ ولا يُحسب</translation>
+    </message>
+    <message>
+        <source>%1 of %2: %3 of %4, at most %5 may fail</source>
+        <translation>‏%1 من %2: ‏%3 من %4، ويجوز أن يخفق %5 على الأكثر</translation>
+    </message>
+    <message>
+        <source>no results yet</source>
+        <translation>لا نتائج بعد</translation>
+    </message>
+    <message>
+        <source>no lot was drawn here yet</source>
+        <translation>لم تُسحب هنا دفعة بعد</translation>
+    </message>
+    <message>
+        <source>with the pieces there: %1 in the line, planned %2, first come %3</source>
+        <translation>بالقطع الموجودة: في القائمة %1، بالتخطيط %2، بأسبقية الحضور %3</translation>
+    </message>
+    <message>
+        <source>%1: %2 in the line, planned %3, first come %4</source>
+        <translation>‏%1: في القائمة %2، بالتخطيط %3، بأسبقية الحضور %4</translation>
+    </message>
+    <message>
+        <source>short: %1, there are %2, wanted by %3; one more serves %4</source>
+        <translation>نقص: %1، الموجود %2، يريدها %3؛ وقطعة أخرى تخدم %4</translation>
+    </message>
+    <message>
+        <source>prescriptions written %1</source>
+        <translation>وصفات كُتبت %1</translation>
+    </message>
+    <message>
+        <source>line %1: %2</source>
+        <translation>السطر %1: ‏%2</translation>
+    </message>
+    <message>
+        <source>refused</source>
+        <translation>مرفوض</translation>
+    </message>
+    <message>
+        <source>decimals: %1; cylinders: minus %2, plus %3, without a sign %4</source>
+        <translation>الفاصلة العشرية: %1؛ الأسطوانات: السالبة %2، الموجبة %3، بلا إشارة %4</translation>
+    </message>
+    <message>
+        <source>comma</source>
+        <translation>فاصلة</translation>
+    </message>
+    <message>
+        <source>point</source>
+        <translation>نقطة</translation>
+    </message>
+    <message>
+        <source>not understood, kept: %1</source>
+        <translation>غير مفهوم، محفوظ: %1</translation>
+    </message>
+    <message>
+        <source>prescriptions taken %1, refused %2</source>
+        <translation>وصفات استُلمت %1، رُفضت %2</translation>
+    </message>
+    <message>
+        <source>rules to judge by: school, adult-distance, adult-near, strict, school-guideline or the camp&apos;s own</source>
+        <translation>القواعد التي يُقيَّم بها: school أو adult-distance أو adult-near أو strict أو school-guideline أو قواعد المخيم نفسه</translation>
+    </message>
+    <message>
+        <source>the purpose meant: distance, near, intermediate or bifocal</source>
+        <translation>الغرض المقصود: distance أو near أو intermediate أو bifocal</translation>
+    </message>
+    <message>
+        <source>the lot it belongs to, or a lot drawn for the bench by its entry</source>
+        <translation>الدفعة التي ينتمي إليها، أو دفعة سُحبت لطاولة القياس، بقيدها</translation>
+    </message>
+    <message>
+        <source>how long it is held, or the last day, as 2026-03-01</source>
+        <translation>إلى متى يُحجز، أو اليوم الأخير، مثل ⁦2026-03-01⁩</translation>
+    </message>
+    <message>
+        <source>read again afterwards, without the record: cards, pairs by focimeter (CSV)</source>
+        <translation>أُعيدت قراءته فيما بعد دون المسجَّل: بطاقات، أو نظارات بمقياس العدسات (CSV)</translation>
+    </message>
+    <message>
+        <source>pairs of a lot that are read; worked out when left out</source>
+        <translation>عدد النظارات التي تُقرأ من الدفعة؛ يُحسب إذا لم يُذكر</translation>
+    </message>
+    <message>
+        <source>failures that are allowed among them</source>
+        <translation>الإخفاقات المسموح بها بينها</translation>
+    </message>
+    <message>
+        <source>share of failures that is as good as it gets; 5 when left out</source>
+        <translation>نسبة الإخفاق التي لا يُنتظر أفضل منها؛ 5 إذا لم يُذكر</translation>
+    </message>
+    <message>
+        <source>share of failures that must not pass; 25 when left out</source>
+        <translation>نسبة الإخفاق التي يجب ألا تمر؛ 25 إذا لم يُذكر</translation>
+    </message>
+    <message>
+        <source>largest risk of either mistake, without --sample; 12 when left out</source>
+        <translation>أكبر مخاطرة بأي من الخطأين، دون ⁦--sample⁩؛ 12 إذا لم يُذكر</translation>
+    </message>
+    <message>
+        <source>the first day, as 2026-03-01</source>
+        <translation>اليوم الأول، مثل ⁦2026-03-01⁩</translation>
+    </message>
+    <message>
+        <source>as on this day, not as of today</source>
+        <translation>كما في هذا اليوم لا كما في اليوم الحالي</translation>
+    </message>
+    <message>
+        <source>for the supervisor: every finding, nothing hidden</source>
+        <translation>للمشرف: كل ملاحظة، لا شيء مخفي</translation>
+    </message>
+    <message>
+        <source>when seen again: worn, with-them, at-home, broken, lost, stopped or not-found</source>
+        <translation>عند المعاينة من جديد: worn أو with-them أو at-home أو broken أو lost أو stopped أو not-found</translation>
+    </message>
+    <message>
+        <source>coverage: also with the pieces that are there, first come and planned</source>
+        <translation>التغطية: أيضًا بالقطع الموجودة، بأسبقية الحضور وبالتخطيط</translation>
+    </message>
+    <message>
+        <source>the format: see `quarterstep help exchange`</source>
+        <translation>الصيغة: انظر ⁦`quarterstep help exchange`⁩</translation>
+    </message>
+    <message>
+        <source>what the columns of another program&apos;s table hold, with --as table</source>
+        <translation>ما في أعمدة جدول برنامج آخر، مع ⁦--as table⁩</translation>
+    </message>
+    <message>
+        <source>order of %1 written</source>
+        <translation>كُتب طلب %1</translation>
+    </message>
+    <message>
+        <source>on the draws planned for: %1 %, no order serves more than %2 % (gap %3 %); on offer and on hand could serve %4 % at most</source>
+        <translation>على السحوبات التي خُطط لها: %1 %، لا طلب يخدم أكثر من %2 % (الفرق %3 %)؛ والمعروض مع الموجود يخدم %4 % على الأكثر</translation>
+    </message>
+    <message>
+        <source>one thing that happened: returned, exchanged, written-off, held, quarantined, released, not-needed, declined, incomplete, adjusted, referred, followed-up, entered-in-error</source>
+        <translation>أمر واحد جرى: returned أو exchanged أو written-off أو held أو quarantined أو released أو not-needed أو declined أو incomplete أو adjusted أو referred أو followed-up أو entered-in-error</translation>
+    </message>
+    <message>
+        <source>custom spectacles: ordered, arrived, checked, delivered, remade, not-collected; alone: the open orders; file: the order for a laboratory</source>
+        <translation>نظارات خاصة: ordered أو arrived أو checked أو delivered أو remade أو not-collected؛ ووحده: الطلبات المفتوحة؛ file: طلب إلى مختبر</translation>
+    </message>
+    <message>
+        <source>merge the ledger of another camp or station into this one; names of persons; or prescriptions from other programs and instruments</source>
+        <translation>دمج سجل مخيم آخر أو محطة أخرى في هذا السجل؛ أو أسماء أشخاص؛ أو وصفات من برامج وأجهزة أخرى</translation>
+    </message>
+    <message>
+        <source>a copy of the camp folder, a table at one of three levels of privacy, or prescriptions in an open standard</source>
+        <translation>نسخة من مجلد المخيم، أو جدول بأحد ثلاثة مستويات من الخصوصية، أو وصفات بمعيار مفتوح</translation>
+    </message>
+    <message>
+        <source>every hand-over judged again: where record and pair are at odds, and why; draw, sheet, read, lots: a lot for the bench; due: who is to be seen again; report</source>
+        <translation>إعادة تقييم كل تسليم: أين يتعارض المسجَّل والنظارة، ولماذا؛ draw و sheet و read و lots: دفعة لطاولة القياس؛ due: من حان موعد معاينته من جديد؛ report</translation>
+    </message>
+    <message>
+        <source>papers: note, letter, lab-order, collection, guardian-note, teacher-note, label, bin-label, packing-list, count-sheet, audit-sheet, quick-card, audit-report</source>
+        <translation>الأوراق: note, letter, lab-order, collection, guardian-note, teacher-note, label, bin-label, packing-list, count-sheet, audit-sheet, quick-card, audit-report</translation>
+    </message>
+    <message>
+        <source>the first day of the optician, the keeper, the supervisor</source>
+        <translation>اليوم الأول لفني البصريات وأمين المخزن والمشرف</translation>
+    </message>
+    <message>
+        <source>the window: beginning, drafts, settings, languages</source>
+        <translation>النافذة: البدء والمسودات والإعدادات واللغات</translation>
+    </message>
+    <message>
+        <source>powers as vectors, in pictures</source>
+        <translation>القوى كمتجهات، في صور</translation>
+    </message>
+    <message>
+        <source>children, signs, driving, high powers: what to mind</source>
+        <translation>الأطفال والعلامات والقيادة والقوى العالية: ما يُنتبه إليه</translation>
+    </message>
+    <message>
+        <source>what is kept of persons, what leaves, how to forget</source>
+        <translation>ما يُحفظ عن الأشخاص، وما يخرج، وكيف يُنسى</translation>
+    </message>
+    <message>
+        <source>how firm the published ground is, and what nobody knows</source>
+        <translation>مدى متانة الأساس المنشور، وما لا يعرفه أحد</translation>
+    </message>
+    <message>
+        <source>prescriptions from elsewhere, and in open standards</source>
+        <translation>الوصفات من أماكن أخرى، وبمعايير مفتوحة</translation>
     </message>
 </context>
 <context>
@@ -3815,731 +4253,1535 @@
     </message>
     <message>
         <source>nobody in this table can be given anything from this box; the plan is empty</source>
-        <translation type="unfinished"></translation>
+        <translation>لا أحد في هذا الجدول يمكن أن يُسلَّم شيئًا من هذا الصندوق؛ الخطة فارغة</translation>
     </message>
     <message>
         <source>there is no profile named %1 in these rules</source>
-        <translation type="unfinished"></translation>
+        <translation>لا توجد في هذه القواعد مجموعة باسم %1</translation>
     </message>
     <message>
         <source>entry %1 is the first that is not as it was written: %2; the audit stops before it</source>
-        <translation type="unfinished"></translation>
+        <translation>القيد %1 هو أول قيد ليس كما كُتب: %2؛ تتوقف المراجعة قبله</translation>
     </message>
     <message>
         <source>no standing hand-over with the id %1</source>
-        <translation type="unfinished"></translation>
+        <translation>لا يوجد تسليم قائم بالمعرّف %1</translation>
     </message>
     <message>
         <source>standard input is the table already; name a file for one of the two</source>
-        <translation type="unfinished"></translation>
+        <translation>الدخل القياسي هو الجدول من قبل؛ سمِّ ملفًا لأحد الاثنين</translation>
     </message>
     <message>
         <source>`import` needs either a LEDGER or --names FILE</source>
-        <translation type="unfinished"></translation>
+        <translation>يحتاج ⁦`import`⁩ إلى LEDGER أو إلى ⁦--names FILE⁩</translation>
     </message>
     <message>
         <source>this row was left out</source>
-        <translation type="unfinished"></translation>
+        <translation>تُرك هذا الصف</translation>
     </message>
     <message>
         <source>“%1” cannot come first; write children, first-pairs or worst-sight</source>
-        <translation type="unfinished"></translation>
+        <translation>لا يمكن أن يأتي “%1” أولًا؛ اكتب children أو first-pairs أو worst-sight</translation>
     </message>
     <message>
         <source>“%1” is not understood; write a group (children, adults, distance, near, intermediate or bifocal), = and a whole number, as children=3</source>
-        <translation type="unfinished"></translation>
+        <translation>‏“%1” غير مفهوم؛ اكتب فئة (children أو adults أو distance أو near أو intermediate أو bifocal) ثم = وعددًا بلا كسور، مثل children=3</translation>
     </message>
     <message>
         <source>no line was scanned into standard input</source>
-        <translation type="unfinished"></translation>
+        <translation>لم يُمسح أي صنف إلى الدخل القياسي</translation>
     </message>
     <message>
         <source>this needs the PIN of the %1: type it, set QUARTERSTEP_PIN, or give it with --pin-fd; nothing was written</source>
-        <translation type="unfinished"></translation>
+        <translation>يحتاج هذا إلى رمز PIN الخاص بدور %1: اكتبه، أو اضبط QUARTERSTEP_PIN، أو أعطه بالخيار ⁦--pin-fd⁩؛ لم يُكتب شيء</translation>
     </message>
     <message>
         <source>this is not the PIN of the %1; nothing was written</source>
-        <translation type="unfinished"></translation>
+        <translation>ليس هذا رمز PIN الخاص بدور %1؛ لم يُكتب شيء</translation>
     </message>
     <message>
         <source>“%1” is not a role; write optician, keeper or supervisor</source>
-        <translation type="unfinished"></translation>
+        <translation>‏“%1” ليس دورًا؛ اكتب optician أو keeper أو supervisor</translation>
     </message>
     <message>
         <source>name a table of people, or --camp to plan from its ledger</source>
-        <translation type="unfinished"></translation>
+        <translation>سمِّ جدول أشخاص، أو استعمل ⁦--camp⁩ للتخطيط من سجله</translation>
     </message>
     <message>
         <source>“%1” is not a paper; write one of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>‏“%1” ليس ورقة؛ اكتب واحدة من %2</translation>
     </message>
     <message>
         <source>there is no catalogue for “%1”; there are %2</source>
-        <translation type="unfinished"></translation>
+        <translation>لا توجد ترجمة للغة “%1”؛ الموجود %2</translation>
     </message>
     <message>
         <source>“%1” is not a size of labels; write width and height in mm, as 63.5x38.1</source>
-        <translation type="unfinished"></translation>
+        <translation>‏“%1” ليس قياس ملصقات؛ اكتب العرض والارتفاع بوحدة mm، مثل 63.5x38.1</translation>
     </message>
     <message>
         <source>“%1” is not a resolution; write 100 to 1200 dots an inch</source>
-        <translation type="unfinished"></translation>
+        <translation>‏“%1” ليس دقة طباعة؛ اكتب من 100 إلى 1200 نقطة في البوصة</translation>
     </message>
     <message>
         <source>say where to print: one of --text, --json, --output FILE.pdf, --output FILE.png or --printer NAME</source>
-        <translation type="unfinished"></translation>
+        <translation>حدد أين يُطبع: واحد من ⁦--text⁩ أو ⁦--json⁩ أو ⁦--output FILE.pdf⁩ أو ⁦--output FILE.png⁩ أو ⁦--printer NAME⁩</translation>
     </message>
     <message>
         <source>“%1” is neither a PDF nor a PNG; end its name in .pdf or .png</source>
-        <translation type="unfinished"></translation>
+        <translation>‏“%1” ليس PDF ولا PNG؛ اجعل اسمه ينتهي بـ .pdf أو .png</translation>
     </message>
     <message>
         <source>“%1” is not a size of paper; write a4, a5, a6, roll-80, roll-58 or label</source>
-        <translation type="unfinished"></translation>
+        <translation>‏“%1” ليس قياس ورق؛ اكتب a4 أو a5 أو a6 أو roll-80 أو roll-58 أو label</translation>
     </message>
     <message>
         <source>the bars of %1 are too long for this paper; it stands there in words alone: give it a code of thirteen digits, or choose a wider label</source>
-        <translation type="unfinished"></translation>
+        <translation>خطوط الرمز الشريطي في %1 أطول من هذا الورق؛ يظهر بالكلمات وحدها: أعطه رمزًا من ثلاثة عشر رقمًا، أو اختر ملصقًا أعرض</translation>
     </message>
     <message>
         <source>the program that draws papers, %1, cannot be started: %2; --text prints without it</source>
-        <translation type="unfinished"></translation>
+        <translation>يتعذر تشغيل البرنامج الذي يرسم الأوراق، %1: %2؛ يطبع الخيار ⁦--text⁩ دونه</translation>
     </message>
     <message>
         <source>there is nothing to print: nobody and nothing here asks for this paper: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>لا شيء للطباعة: لا أحد ولا شيء هنا يحتاج إلى هذه الورقة: %1</translation>
     </message>
     <message>
         <source>`print %1` needs a list of lines and quantities</source>
-        <translation type="unfinished"></translation>
+        <translation>يحتاج ⁦`print %1`⁩ إلى قائمة أصناف وكميات</translation>
     </message>
     <message>
         <source>say whose card with --role: optician, keeper or supervisor</source>
-        <translation type="unfinished"></translation>
+        <translation>حدد لمن البطاقة بالخيار ⁦--role⁩: ‏optician أو keeper أو supervisor</translation>
     </message>
     <message>
         <source>the prescription of %1 is not complete; there is no order to print</source>
-        <translation type="unfinished"></translation>
+        <translation>وصفة %1 غير مكتملة؛ لا طلب للطباعة</translation>
     </message>
     <message>
         <source>`print %1` needs the prescription table</source>
-        <translation type="unfinished"></translation>
+        <translation>يحتاج ⁦`print %1`⁩ إلى جدول الوصفات</translation>
     </message>
     <message>
         <source>%1 is not under 16; print the note for the person instead</source>
-        <translation type="unfinished"></translation>
+        <translation>عمر %1 ليس دون 16؛ اطبع الورقة الموجهة إلى الشخص بدلًا منها</translation>
     </message>
     <message>
         <source>this person has no camp code; give one before anything is printed</source>
-        <translation type="unfinished"></translation>
+        <translation>ليس لهذا الشخص رمز مخيم؛ أعطه رمزًا قبل طباعة أي شيء</translation>
     </message>
     <message>
         <source>nothing of %1 asks for a referral; there is no letter to print</source>
-        <translation type="unfinished"></translation>
+        <translation>لا شيء لدى %1 يستدعي إحالة؛ لا رسالة للطباعة</translation>
     </message>
     <message>
         <source>a label of this size does not hold its text; choose a larger one with --label-size, or a shorter name: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>ملصق بهذا القياس لا يتسع لنصه؛ اختر أكبر منه بالخيار ⁦--label-size⁩، أو اسمًا أقصر: %1</translation>
     </message>
     <message>
         <source>there is no printer %1, and no other is set up here; write a PDF with --output and print it where there is one</source>
-        <translation type="unfinished"></translation>
+        <translation>لا توجد طابعة %1، ولا طابعة أخرى معدّة هنا؛ اكتب ملف PDF بالخيار ⁦--output⁩ واطبعه حيث توجد طابعة</translation>
     </message>
     <message>
         <source>there is no printer %1; there are %2</source>
-        <translation type="unfinished"></translation>
+        <translation>لا توجد طابعة %1؛ الموجود %2</translation>
     </message>
     <message>
         <source>the printer %1 does not take the paper</source>
-        <translation type="unfinished"></translation>
+        <translation>الطابعة %1 لا تقبل هذا الورق</translation>
     </message>
     <message>
         <source>printing was stopped</source>
-        <translation type="unfinished"></translation>
+        <translation>أُوقفت الطباعة</translation>
     </message>
     <message>
         <source>no font here has the script of %1; install the package %2 and print again</source>
-        <translation type="unfinished"></translation>
+        <translation>لا يوجد هنا خط فيه كتابة %1؛ ثبّت الحزمة %2 واطبع من جديد</translation>
     </message>
     <message>
         <source>there is no line %1 in this box</source>
-        <translation type="unfinished"></translation>
+        <translation>لا يوجد صنف %1 في هذا الصندوق</translation>
     </message>
     <message>
         <source>more people were told %1 than there are pieces of it; take a row out of the list</source>
-        <translation type="unfinished"></translation>
+        <translation>عدد من أُبلغوا بالصنف %1 أكثر من قطعه؛ احذف صفًا من القائمة</translation>
     </message>
     <message>
         <source>%1 does not wait in this table for that purpose, or stands in the list twice; take the row out</source>
-        <translation type="unfinished"></translation>
+        <translation>‏%1 لا ينتظر في هذا الجدول لهذا الغرض، أو ورد في القائمة مرتين؛ احذف الصف</translation>
     </message>
     <message>
         <source>stopped as asked; nothing was written</source>
-        <translation type="unfinished"></translation>
+        <translation>توقف كما طُلب؛ لم يُكتب شيء</translation>
     </message>
     <message>
         <source>line %1 stands here by its name and by its code; write one row with the whole number</source>
-        <translation type="unfinished"></translation>
+        <translation>ورد الصنف %1 هنا باسمه وبرمزه؛ اكتب صفًا واحدًا بالعدد كله</translation>
     </message>
     <message>
         <source>the demand is %1 person; plan from more: nothing can be said of who comes next</source>
-        <translation type="unfinished"></translation>
+        <translation>عدد أشخاص الاحتياج %1؛ خطط من عدد أكبر: لا يمكن قول شيء عمن يأتي بعد ذلك</translation>
     </message>
     <message>
         <source>the budget is 0: nothing is bought; give --budget</source>
-        <translation type="unfinished"></translation>
+        <translation>الميزانية 0: لا يُشترى شيء؛ أعطِ ⁦--budget⁩</translation>
     </message>
     <message>
         <source>nobody of this demand can be served by any line on offer; nothing is bought</source>
-        <translation type="unfinished"></translation>
+        <translation>لا أحد من هذا الاحتياج يخدمه أي صنف معروض؛ لا يُشترى شيء</translation>
     </message>
     <message>
         <source>no pack on offer is within the budget, the weight and the boxes; nothing is bought</source>
-        <translation type="unfinished"></translation>
+        <translation>لا توجد عبوة معروضة ضمن الميزانية والوزن والصناديق؛ لا يُشترى شيء</translation>
     </message>
     <message>
         <source>what is on hand serves whoever can be served; nothing is bought</source>
-        <translation type="unfinished"></translation>
+        <translation>الموجود يخدم كل من يمكن خدمته؛ لا يُشترى شيء</translation>
     </message>
     <message>
         <source>the library for PINs cannot be used here</source>
-        <translation type="unfinished"></translation>
+        <translation>لا يمكن استعمال مكتبة رموز PIN هنا</translation>
     </message>
     <message>
         <source>a PIN has %1 to %2 characters; nothing was written</source>
-        <translation type="unfinished"></translation>
+        <translation>رمز PIN من %1 إلى %2 من الحروف؛ لم يُكتب شيء</translation>
     </message>
     <message>
         <source>there is not enough memory to keep a PIN; close other programs</source>
-        <translation type="unfinished"></translation>
+        <translation>الذاكرة لا تكفي لحفظ رمز PIN؛ أغلق برامج أخرى</translation>
     </message>
     <message>
         <source>nobody of this demand can be served from this box; no day was simulated</source>
-        <translation type="unfinished"></translation>
+        <translation>لا أحد من هذا الاحتياج يمكن خدمته من هذا الصندوق؛ لم يُحاكَ أي يوم</translation>
     </message>
     <message>
         <source>the same person had a pair for %1 by entry %2 already</source>
-        <translation type="unfinished"></translation>
+        <translation>استلم الشخص نفسه من قبل نظارة لغرض %1 بالقيد %2</translation>
     </message>
     <message>
         <source>%1 entries were taken back at one place on one day</source>
-        <translation type="unfinished"></translation>
+        <translation>أُلغيت قيود عددها %1 في مكان واحد في يوم واحد</translation>
     </message>
     <message>
         <source>line %1: counted %2 against the book</source>
-        <translation type="unfinished"></translation>
+        <translation>الصنف %1: المعدود %2 مقابل الدفتر</translation>
     </message>
     <message>
         <source>line %1 was later put aside (%2); this pair was given before</source>
-        <translation type="unfinished"></translation>
+        <translation>وُضع الصنف %1 جانبًا فيما بعد (%2)؛ وسُلّمت هذه النظارة قبل ذلك</translation>
     </message>
     <message>
         <source>the time of this entry is later than now</source>
-        <translation type="unfinished"></translation>
+        <translation>وقت هذا القيد بعد الآن</translation>
     </message>
     <message>
         <source>entered as not collected</source>
-        <translation type="unfinished"></translation>
+        <translation>أُدخل على أنه لم يُستلم</translation>
     </message>
     <message>
         <source>a letter was to be written beside this hand-over; none is recorded</source>
-        <translation type="unfinished"></translation>
+        <translation>كان يجب كتابة رسالة مع هذا التسليم؛ لا رسالة مسجلة</translation>
     </message>
     <message>
         <source>checked and waiting for more than %1 days</source>
-        <translation type="unfinished"></translation>
+        <translation>فُحصت وتنتظر منذ أكثر من %1 من الأيام</translation>
     </message>
     <message>
         <source>given until the order %1 comes, more than %2 days ago</source>
-        <translation type="unfinished"></translation>
+        <translation>سُلّمت إلى أن يصل الطلب %1، قبل أكثر من %2 من الأيام</translation>
     </message>
     <message>
         <source>this pair may be given only with the acuity read with it; none was recorded</source>
-        <translation type="unfinished"></translation>
+        <translation>لا يجوز تسليم هذه النظارة إلا مع حدة إبصار مقروءة بها؛ لم تُسجَّل أي حدة</translation>
     </message>
     <message>
         <source>by the record nothing was needed for this purpose</source>
-        <translation type="unfinished"></translation>
+        <translation>بحسب المسجَّل لم تكن حاجة إلى شيء لهذا الغرض</translation>
     </message>
     <message>
         <source>the centres of this pair were assumed, not measured</source>
-        <translation type="unfinished"></translation>
+        <translation>مراكز هذه النظارة مفترضة لا مقيسة</translation>
     </message>
     <message>
         <source>the PD was not measured; prism is judged at its worst likely value</source>
-        <translation type="unfinished"></translation>
+        <translation>لم تُقس PD؛ يُقيَّم المنشور عند أسوأ قيمة محتملة له</translation>
     </message>
     <message>
         <source>the entry says %1, judged again it is %2; the cost was %3 and is %4 thousandths</source>
-        <translation type="unfinished"></translation>
+        <translation>يقول القيد %1، وبإعادة التقييم هو %2؛ كانت الكلفة %3 وصارت %4 من الألف</translation>
     </message>
     <message>
         <source>right eye: %1 with this pair, %2 logMAR worse than predicted</source>
-        <translation type="unfinished"></translation>
+        <translation>العين اليمنى: %1 بهذه النظارة، أسوأ من المتوقع بمقدار %2 logMAR</translation>
     </message>
     <message>
         <source>left eye: %1 with this pair, %2 logMAR worse than predicted</source>
-        <translation type="unfinished"></translation>
+        <translation>العين اليسرى: %1 بهذه النظارة، أسوأ من المتوقع بمقدار %2 logMAR</translation>
     </message>
     <message>
         <source>%1 was in the box (bin %2) and would have cost %3 logMAR less</source>
-        <translation type="unfinished"></translation>
+        <translation>كان %1 في الصندوق (الخانة %2) وكان سيكلف أقل بمقدار %3 logMAR</translation>
     </message>
     <message>
         <source>outside a limit, no reason given</source>
-        <translation type="unfinished"></translation>
+        <translation>خارج أحد الحدود دون ذكر سبب</translation>
     </message>
     <message>
         <source>see the person again; read the pair with the focimeter</source>
-        <translation type="unfinished"></translation>
+        <translation>افحص الشخص من جديد؛ واقرأ النظارة بمقياس العدسات</translation>
     </message>
     <message>
         <source>outside a limit, with a reason</source>
-        <translation type="unfinished"></translation>
+        <translation>خارج أحد الحدود مع ذكر سبب</translation>
     </message>
     <message>
         <source>read the reasons together; where one repeats, change stock or rules</source>
-        <translation type="unfinished"></translation>
+        <translation>اقرأ الأسباب معًا؛ وحيث يتكرر سبب غيّر المخزون أو القواعد</translation>
     </message>
     <message>
         <source>a clearly better pair was in the box</source>
-        <translation type="unfinished"></translation>
+        <translation>كان في الصندوق نظارة أفضل بوضوح</translation>
     </message>
     <message>
         <source>look at the bin named: is it reachable, labelled, in its place?</source>
-        <translation type="unfinished"></translation>
+        <translation>انظر إلى الخانة المذكورة: هل يسهل الوصول إليها، وعليها ملصق، وفي مكانها؟</translation>
     </message>
     <message>
         <source>the pair is off its label</source>
-        <translation type="unfinished"></translation>
+        <translation>النظارة تخالف ملصقها</translation>
     </message>
     <message>
         <source>quarantine the line, read ten pieces, tell the supplier</source>
-        <translation type="unfinished"></translation>
+        <translation>اعزل الصنف، واقرأ عشر قطع، وأبلغ المورّد</translation>
     </message>
     <message>
         <source>acuity with the pair worse than predicted</source>
-        <translation type="unfinished"></translation>
+        <translation>حدة الإبصار بالنظارة أسوأ من المتوقع</translation>
     </message>
     <message>
         <source>refract again; where it repeats, look at the refraction of the day</source>
-        <translation type="unfinished"></translation>
+        <translation>أعد قياس الانكسار؛ وحيث يتكرر ذلك راجع قياسات ذلك اليوم</translation>
     </message>
     <message>
         <source>on trial, no acuity recorded</source>
-        <translation type="unfinished"></translation>
+        <translation>قيد التجربة، ولا حدة إبصار مسجلة</translation>
     </message>
     <message>
         <source>call the person back and read the acuity with the pair</source>
-        <translation type="unfinished"></translation>
+        <translation>استدعِ الشخص واقرأ حدة الإبصار بالنظارة</translation>
     </message>
     <message>
         <source>nothing was needed by the record</source>
-        <translation type="unfinished"></translation>
+        <translation>لم تكن حاجة إلى شيء بحسب المسجَّل</translation>
     </message>
     <message>
         <source>look at what is prescribed to whom; a pair not needed is one that somebody lacks</source>
-        <translation type="unfinished"></translation>
+        <translation>راجع ما يوصف ولمن؛ فالنظارة التي لا حاجة إليها تنقص شخصًا آخر</translation>
     </message>
     <message>
         <source>no check recorded</source>
-        <translation type="unfinished"></translation>
+        <translation>لم يُسجَّل أي فحص</translation>
     </message>
     <message>
         <source>record the four checks at hand-over; draw a sample of these for the bench</source>
-        <translation type="unfinished"></translation>
+        <translation>سجّل الفحوص الأربعة عند التسليم؛ واسحب عينة من هذه لطاولة القياس</translation>
     </message>
     <message>
         <source>PD or centres not measured</source>
-        <translation type="unfinished"></translation>
+        <translation>لم تُقس PD أو المراكز</translation>
     </message>
     <message>
         <source>measure the PD of everybody and the centres of every line from 1.50 D up</source>
-        <translation type="unfinished"></translation>
+        <translation>قِس PD لكل شخص، ومراكز كل صنف من 1.50 D فما فوق</translation>
     </message>
     <message>
         <source>given from a line in quarantine</source>
-        <translation type="unfinished"></translation>
+        <translation>سُلّمت من صنف معزول</translation>
     </message>
     <message>
         <source>read the pair with the focimeter, or exchange it</source>
-        <translation type="unfinished"></translation>
+        <translation>اقرأ النظارة بمقياس العدسات، أو استبدلها</translation>
     </message>
     <message>
         <source>a temporary pair never replaced</source>
-        <translation type="unfinished"></translation>
+        <translation>نظارة مؤقتة لم تُستبدل قط</translation>
     </message>
     <message>
         <source>ask the laboratory for the order, and the person to come</source>
-        <translation type="unfinished"></translation>
+        <translation>اسأل المختبر عن الطلب، واطلب من الشخص الحضور</translation>
     </message>
     <message>
         <source>an order not collected</source>
-        <translation type="unfinished"></translation>
+        <translation>طلب لم يُستلم</translation>
     </message>
     <message>
         <source>send word to the person; bring the pair to the next visit</source>
-        <translation type="unfinished"></translation>
+        <translation>أرسل خبرًا إلى الشخص؛ وأحضر النظارة في الزيارة القادمة</translation>
     </message>
     <message>
         <source>a letter of referral not written</source>
-        <translation type="unfinished"></translation>
+        <translation>رسالة إحالة لم تُكتب</translation>
     </message>
     <message>
         <source>write it now</source>
-        <translation type="unfinished"></translation>
+        <translation>اكتبها الآن</translation>
     </message>
     <message>
         <source>handed over twice for one purpose</source>
-        <translation type="unfinished"></translation>
+        <translation>تسليم مرتين لغرض واحد</translation>
     </message>
     <message>
         <source>count the line; where one piece is too many, take the second entry back</source>
-        <translation type="unfinished"></translation>
+        <translation>عُدّ الصنف؛ وإن زادت قطعة فألغِ القيد الثاني</translation>
     </message>
     <message>
         <source>many corrections on one day</source>
-        <translation type="unfinished"></translation>
+        <translation>تصحيحات كثيرة في يوم واحد</translation>
     </message>
     <message>
         <source>ask what was difficult that day: light, queue, a new hand</source>
-        <translation type="unfinished"></translation>
+        <translation>اسأل عما كان صعبًا في ذلك اليوم: الإضاءة، أو الازدحام، أو عامل جديد</translation>
     </message>
     <message>
         <source>a count differed from the book</source>
-        <translation type="unfinished"></translation>
+        <translation>عدّ يخالف الدفتر</translation>
     </message>
     <message>
         <source>look for a line that differs the other way; it is likely beside it</source>
-        <translation type="unfinished"></translation>
+        <translation>ابحث عن صنف يخالف في الاتجاه الآخر؛ والأرجح أنه بجانبه</translation>
     </message>
     <message>
         <source>the record disagrees with what was measured beside it</source>
-        <translation type="unfinished"></translation>
+        <translation>المسجَّل يخالف ما قيس إلى جانبه</translation>
     </message>
     <message>
         <source>have the card read again by somebody who has not seen the record</source>
-        <translation type="unfinished"></translation>
+        <translation>ليقرأ البطاقة من جديد شخص لم ير المسجَّل</translation>
     </message>
     <message>
         <source>judged again, the entry says something else</source>
-        <translation type="unfinished"></translation>
+        <translation>بإعادة التقييم يقول القيد شيئًا آخر</translation>
     </message>
     <message>
         <source>keep this ledger as it is and tell the makers of the program</source>
-        <translation type="unfinished"></translation>
+        <translation>أبقِ هذا السجل كما هو وأبلغ صانعي البرنامج</translation>
     </message>
     <message>
         <source>the rules of the time are missing</source>
-        <translation type="unfinished"></translation>
+        <translation>قواعد ذلك الوقت غير موجودة</translation>
     </message>
     <message>
         <source>put the rules.yaml of that time into a copy of the camp and audit there</source>
-        <translation type="unfinished"></translation>
+        <translation>ضع ملف rules.yaml لذلك الوقت في نسخة من المخيم وراجع هناك</translation>
     </message>
     <message>
         <source>the record is not there to judge by</source>
-        <translation type="unfinished"></translation>
+        <translation>المسجَّل غير موجود ليُقيَّم به</translation>
     </message>
     <message>
         <source>nothing: the person was forgotten, or the entry was written before records were kept</source>
-        <translation type="unfinished"></translation>
+        <translation>لا شيء: نُسي الشخص، أو كُتب القيد قبل حفظ الوصفات</translation>
     </message>
     <message>
         <source>an entry from the future</source>
-        <translation type="unfinished"></translation>
+        <translation>قيد من المستقبل</translation>
     </message>
     <message>
         <source>set the clock of that station right</source>
-        <translation type="unfinished"></translation>
+        <translation>اضبط ساعة تلك المحطة</translation>
     </message>
     <message>
         <source>neither power, fit, acuity nor instructions are recorded</source>
-        <translation type="unfinished"></translation>
+        <translation>لم تُسجَّل القوة ولا الملاءمة ولا حدة الإبصار ولا التعليمات</translation>
     </message>
     <message>
         <source>the rules with the hash %1 (profile %2) are neither in the ledger nor in rules.yaml</source>
-        <translation type="unfinished"></translation>
+        <translation>القواعد ذات البصمة %1 (مجموعة القواعد %2) ليست في السجل ولا في rules.yaml</translation>
     </message>
     <message>
         <source>the pair as it was judged, or part of the prescription, is not recorded</source>
-        <translation type="unfinished"></translation>
+        <translation>النظارة كما قُيّمت، أو جزء من الوصفة، غير مسجل</translation>
     </message>
     <message>
         <source>the prescription is not recorded or was forgotten</source>
-        <translation type="unfinished"></translation>
+        <translation>الوصفة غير مسجلة أو نُسيت</translation>
     </message>
     <message>
         <source>recorded %1; what was measured beside it fits %2</source>
-        <translation type="unfinished"></translation>
+        <translation>المسجَّل %1؛ ويناسب %2 ما قيس إلى جانبه</translation>
     </message>
     <message>
         <source>recorded %1; what was measured beside it does not fit</source>
-        <translation type="unfinished"></translation>
+        <translation>المسجَّل %1؛ ولا يناسب ما قيس إلى جانبه</translation>
     </message>
     <message>
         <source>meant as it is</source>
-        <translation type="unfinished"></translation>
+        <translation>مقصود كما هو</translation>
     </message>
     <message>
         <source>the sign of a sphere</source>
-        <translation type="unfinished"></translation>
+        <translation>إشارة كرة</translation>
     </message>
     <message>
         <source>the sign of a cylinder</source>
-        <translation type="unfinished"></translation>
+        <translation>إشارة أسطوانة</translation>
     </message>
     <message>
         <source>a transposition without the axis</source>
-        <translation type="unfinished"></translation>
+        <translation>تحويل دون المحور</translation>
     </message>
     <message>
         <source>a transposition without the sphere</source>
-        <translation type="unfinished"></translation>
+        <translation>تحويل دون الكرة</translation>
     </message>
     <message>
         <source>an axis off by 90 degrees</source>
-        <translation type="unfinished"></translation>
+        <translation>محور منحرف 90 درجة</translation>
     </message>
     <message>
         <source>an axis read as its mirror image</source>
-        <translation type="unfinished"></translation>
+        <translation>محور قُرئ معكوسًا كما في المرآة</translation>
     </message>
     <message>
         <source>digits of an axis</source>
-        <translation type="unfinished"></translation>
+        <translation>أرقام محور</translation>
     </message>
     <message>
         <source>sphere and cylinder exchanged</source>
-        <translation type="unfinished"></translation>
+        <translation>تبادل الكرة والأسطوانة</translation>
     </message>
     <message>
         <source>a decimal point in another place</source>
-        <translation type="unfinished"></translation>
+        <translation>فاصلة عشرية في موضع آخر</translation>
     </message>
     <message>
         <source>a power misread by a step or two</source>
-        <translation type="unfinished"></translation>
+        <translation>قوة قُرئت خطأً بخطوة أو خطوتين</translation>
     </message>
     <message>
         <source>the addition put on the distance power</source>
-        <translation type="unfinished"></translation>
+        <translation>الإضافة وُضعت على قوة البعد</translation>
     </message>
     <message>
         <source>right and left exchanged in the record</source>
-        <translation type="unfinished"></translation>
+        <translation>تبادل اليمنى واليسرى في المسجَّل</translation>
     </message>
     <message>
         <source>the right eye written for the left as well</source>
-        <translation type="unfinished"></translation>
+        <translation>كُتبت العين اليمنى لليسرى أيضًا</translation>
     </message>
     <message>
         <source>the prescription of the person before</source>
-        <translation type="unfinished"></translation>
+        <translation>وصفة الشخص السابق</translation>
     </message>
     <message>
         <source>the record, in a way that is none of those listed</source>
-        <translation type="unfinished"></translation>
+        <translation>المسجَّل، على نحو ليس من المذكور</translation>
     </message>
     <message>
         <source>a pair from a bin beside the one meant</source>
-        <translation type="unfinished"></translation>
+        <translation>نظارة من خانة بجانب المقصودة</translation>
     </message>
     <message>
         <source>the power meant, other centres or size</source>
-        <translation type="unfinished"></translation>
+        <translation>القوة المقصودة، بمراكز أو مقاس آخر</translation>
     </message>
     <message>
         <source>picked by the sphere, the cylinder left out</source>
-        <translation type="unfinished"></translation>
+        <translation>اختيرت بالكرة وتُركت الأسطوانة</translation>
     </message>
     <message>
         <source>picked by sphere and whole cylinder</source>
-        <translation type="unfinished"></translation>
+        <translation>اختيرت بالكرة والأسطوانة كلها</translation>
     </message>
     <message>
         <source>picked by the sphere less half the cylinder</source>
-        <translation type="unfinished"></translation>
+        <translation>اختيرت بالكرة ناقصًا نصف الأسطوانة</translation>
     </message>
     <message>
         <source>the pair for the person&apos;s other purpose</source>
-        <translation type="unfinished"></translation>
+        <translation>النظارة لغرض الشخص الآخر</translation>
     </message>
     <message>
         <source>the pairs of two persons exchanged</source>
-        <translation type="unfinished"></translation>
+        <translation>تبادل نظارتي شخصين</translation>
     </message>
     <message>
         <source>right and left lens exchanged</source>
-        <translation type="unfinished"></translation>
+        <translation>تبادل العدسة اليمنى واليسرى</translation>
     </message>
     <message>
         <source>another pair than the one meant, in a way not listed</source>
-        <translation type="unfinished"></translation>
+        <translation>نظارة غير المقصودة، على نحو ليس من المذكور</translation>
     </message>
     <message>
         <source>record and pair meant as they are</source>
-        <translation type="unfinished"></translation>
+        <translation>المسجَّل والنظارة مقصودان كما هما</translation>
     </message>
     <message>
         <source>%1 would be suggested by this record</source>
-        <translation type="unfinished"></translation>
+        <translation>كان هذا المسجَّل سيقترح %1</translation>
     </message>
     <message>
         <source>the pair given fits this person&apos;s near need</source>
-        <translation type="unfinished"></translation>
+        <translation>النظارة المسلَّمة تناسب حاجة هذا الشخص للقرب</translation>
     </message>
     <message>
         <source>the pair given fits this person&apos;s distance need</source>
-        <translation type="unfinished"></translation>
+        <translation>النظارة المسلَّمة تناسب حاجة هذا الشخص للبعد</translation>
     </message>
     <message>
         <source>with right and left lens exchanged the pair fits</source>
-        <translation type="unfinished"></translation>
+        <translation>بتبادل العدسة اليمنى واليسرى تصبح النظارة مناسبة</translation>
     </message>
     <message>
         <source>the pair given fits the person of entry %1, and that one fits here</source>
-        <translation type="unfinished"></translation>
+        <translation>النظارة المسلَّمة تناسب شخص القيد %1، ونظارته تناسب هنا</translation>
     </message>
     <message>
         <source>the digits %1 do not go together: the last would be %2, not %3; scan again, or type what stands below the bars</source>
-        <translation type="unfinished"></translation>
+        <translation>الأرقام %1 غير متوافقة: كان الأخير سيكون %2 لا %3؛ امسح من جديد، أو اكتب ما هو تحت الخطوط</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is not a code; write its thirteen digits (twelve take a 0 before them), or leave the code out</source>
-        <translation type="unfinished"></translation>
+        <translation>‏&quot;%1&quot; ليس رمزًا؛ اكتب أرقامه الثلاثة عشر (واثنا عشر رقمًا يسبقها 0)، أو اترك الرمز</translation>
     </message>
     <message>
         <source>there are entries in this ledger already; nothing was written; take them over with `quarterstep import`, or name an empty ledger</source>
-        <translation type="unfinished"></translation>
+        <translation>في هذا السجل قيود من قبل؛ لم يُكتب شيء؛ انقلها بالأمر ⁦`quarterstep import`⁩، أو سمِّ سجلًا فارغًا</translation>
     </message>
     <message>
         <source>the database driver of Qt is missing; install %1</source>
-        <translation type="unfinished"></translation>
+        <translation>ينقص مشغّل قاعدة البيانات في Qt؛ ثبّت %1</translation>
     </message>
     <message>
         <source>the connection to the shared ledger was lost while the entry was written (%1); open the camp again and look whether the entry is there before you repeat it</source>
-        <translation type="unfinished"></translation>
+        <translation>انقطع الاتصال بالسجل المشترك أثناء كتابة القيد (%1)؛ افتح المخيم من جديد وانظر هل القيد موجود قبل أن تكرره</translation>
     </message>
     <message>
         <source>the head of this ledger is damaged (form %1); put back the latest copy of the camp folder</source>
-        <translation type="unfinished"></translation>
+        <translation>رأس هذا السجل تالف (الصيغة %1)؛ أعد أحدث نسخة من مجلد المخيم</translation>
     </message>
     <message>
         <source>a rule of this ledger is missing or damaged (%1); put back the latest copy of the camp folder</source>
-        <translation type="unfinished"></translation>
+        <translation>قاعدة من قواعد هذا السجل ناقصة أو تالفة (%1)؛ أعد أحدث نسخة من مجلد المخيم</translation>
     </message>
     <message>
         <source>there is no ledger in this database yet; the keeper sets it up once with `quarterstep stock --set-up`</source>
-        <translation type="unfinished"></translation>
+        <translation>لا سجل في قاعدة البيانات هذه بعد؛ ينشئه أمين المخزن مرة واحدة بالأمر ⁦`quarterstep stock --set-up`⁩</translation>
     </message>
     <message>
         <source>this database holds something else, not a ledger; name another one in the key ledger of stock.yaml</source>
-        <translation type="unfinished"></translation>
+        <translation>في قاعدة البيانات هذه شيء آخر، لا سجل؛ سمِّ غيرها في المفتاح ledger في stock.yaml</translation>
     </message>
     <message>
         <source>this is not the address of a shared ledger (%1); write postgresql://LOGIN@HOST:PORT/DATABASE</source>
-        <translation type="unfinished"></translation>
+        <translation>ليس هذا عنوان سجل مشترك (%1)؛ اكتب ⁦postgresql://LOGIN@HOST:PORT/DATABASE⁩</translation>
     </message>
     <message>
         <source>a password stands in the address, and stock.yaml is carried about and copied; write it to ~/.pgpass (read by you alone) and take it out of the address</source>
-        <translation type="unfinished"></translation>
+        <translation>في العنوان كلمة مرور، وملف stock.yaml يُنقل ويُنسخ؛ اكتبها في ⁦~/.pgpass⁩ (لا يقرؤه غيرك) واحذفها من العنوان</translation>
     </message>
     <message>
         <source>there is a ledger in this database already; nothing was changed</source>
-        <translation type="unfinished"></translation>
+        <translation>في قاعدة البيانات هذه سجل من قبل؛ لم يُغيَّر شيء</translation>
     </message>
     <message>
         <source>the shared ledger cannot be reached (%1); nothing was written; check the network and the server, then repeat</source>
-        <translation type="unfinished"></translation>
+        <translation>يتعذر الوصول إلى السجل المشترك (%1)؛ لم يُكتب شيء؛ افحص الشبكة والخادم ثم كرّر</translation>
     </message>
     <message>
         <source>the connection to the shared ledger was lost (%1); nothing was written; check the network and the server, then repeat</source>
-        <translation type="unfinished"></translation>
+        <translation>انقطع الاتصال بالسجل المشترك (%1)؛ لم يُكتب شيء؛ افحص الشبكة والخادم ثم كرّر</translation>
     </message>
     <message>
         <source>the shared ledger does not allow this login to do that (%1); nothing was written; ask the keeper</source>
-        <translation type="unfinished"></translation>
+        <translation>لا يسمح السجل المشترك لحساب الدخول هذا بفعل ذلك (%1)؛ لم يُكتب شيء؛ اسأل أمين المخزن</translation>
     </message>
     <message>
         <source>the ledger had nothing of the site %1; its lines begin with the counts of the file</source>
-        <translation type="unfinished"></translation>
+        <translation>لم يكن في السجل شيء من الموقع %1؛ تبدأ أصنافه بأعداد الملف</translation>
     </message>
     <message>
         <source>line %1 is new in the file and begins with %2 on hand</source>
-        <translation type="unfinished"></translation>
+        <translation>الصنف %1 جديد في الملف ويبدأ وموجوده %2</translation>
     </message>
     <message>
         <source>line %1 is not in the file any more, and the ledger has %2 of it on hand; put the line back, or count it as 0 first</source>
-        <translation type="unfinished"></translation>
+        <translation>لم يعد الصنف %1 في الملف، وفي السجل منه %2؛ أعد الصنف، أو عُدّه 0 أولًا</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is not a name here; write one of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>‏&quot;%1&quot; ليس اسمًا هنا؛ اكتب واحدًا من %2</translation>
     </message>
     <message>
         <source>write a list: one name, value and source a line</source>
-        <translation type="unfinished"></translation>
+        <translation>اكتب قائمة: اسم واحد وقيمة ومصدر في كل سطر</translation>
     </message>
     <message>
         <source>this is not an audit file of this program; the first key should read format: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>ليس هذا ملف مراجعة لهذا البرنامج؛ ينبغي أن يكون المفتاح الأول format: %1</translation>
     </message>
     <message>
         <source>these priors say that more than one hand-over in ten holds a slip; make them smaller</source>
-        <translation type="unfinished"></translation>
+        <translation>تقول هذه الاحتمالات المسبقة إن أكثر من تسليم واحد في كل عشرة فيه هفوة؛ صغّرها</translation>
     </message>
     <message>
         <source>the column &quot;%1&quot; is missing; needed are person and name</source>
-        <translation type="unfinished"></translation>
+        <translation>العمود &quot;%1&quot; غير موجود؛ المطلوب person و name</translation>
     </message>
     <message>
         <source>the row names no person</source>
-        <translation type="unfinished"></translation>
+        <translation>الصف لا يسمي شخصًا</translation>
     </message>
     <message>
         <source>%1 stands here twice, first in row %2</source>
-        <translation type="unfinished"></translation>
+        <translation>ورد %1 هنا مرتين، أولًا في الصف %2</translation>
     </message>
     <message>
         <source>no name stands here; to erase one, use `quarterstep forget`</source>
-        <translation type="unfinished"></translation>
+        <translation>لا اسم هنا؛ لمحو اسم استعمل ⁦`quarterstep forget`⁩</translation>
     </message>
     <message>
         <source>the code %1 stands in the file already, in line %2; each line has a code of its own</source>
-        <translation type="unfinished"></translation>
+        <translation>الرمز %1 موجود في الملف من قبل، في السطر %2؛ لكل صنف رمز خاص به</translation>
     </message>
     <message>
         <source>write this value in one line and without quotes, so that it can be changed</source>
-        <translation type="unfinished"></translation>
+        <translation>اكتب هذه القيمة في سطر واحد ودون علامات اقتباس، ليمكن تغييرها</translation>
     </message>
     <message>
         <source>this is a list; begin each item with a dash</source>
-        <translation type="unfinished"></translation>
+        <translation>هذه قائمة؛ ابدأ كل بند بشَرطة</translation>
     </message>
     <message>
         <source>“%1” stands in the list already, in line %2; keep one of the two</source>
-        <translation type="unfinished"></translation>
+        <translation>‏“%1” موجود في القائمة من قبل، في السطر %2؛ أبقِ أحد الاثنين</translation>
     </message>
     <message>
         <source>write the lines of the pack with their pieces, as {N+200-62M: 2}</source>
-        <translation type="unfinished"></translation>
+        <translation>اكتب أصناف العبوة مع قطعها، مثل ⁦{N+200-62M: 2}⁩</translation>
     </message>
     <message>
         <source>the pack holds &quot;%1&quot;, which is not among the lines of this list</source>
-        <translation type="unfinished"></translation>
+        <translation>في العبوة &quot;%1&quot;، وهو ليس من أصناف هذه القائمة</translation>
     </message>
     <message>
         <source>the column &quot;%1&quot; is missing; needed are person and lines</source>
-        <translation type="unfinished"></translation>
+        <translation>العمود &quot;%1&quot; غير موجود؛ المطلوب person و lines</translation>
     </message>
     <message>
         <source>the row needs a person and lines</source>
-        <translation type="unfinished"></translation>
+        <translation>يحتاج الصف إلى شخص وأصناف</translation>
     </message>
     <message>
         <source>write one line, or frame + right lens + left lens</source>
+        <translation>اكتب صنفًا واحدًا، أو إطارًا + عدسة يمنى + عدسة يسرى</translation>
+    </message>
+    <message>
+        <source>--fine is the share that may fail and must be smaller than --bad, the share that must not pass</source>
+        <translation>الخيار ⁦--fine⁩ هو النسبة التي يجوز أن تخفق ويجب أن تكون أصغر من ⁦--bad⁩، وهي النسبة التي يجب ألا تمر</translation>
+    </message>
+    <message>
+        <source>a plan that allows %1 failures among %2 accepts everything; allow fewer</source>
+        <translation>خطة تسمح بإخفاقات عددها %1 من %2 تقبل كل شيء؛ اسمح بأقل</translation>
+    </message>
+    <message>
+        <source>“%1” is no page, paper or table; end its name in .html, .pdf or .csv</source>
+        <translation>‏“%1” ليس صفحة ولا ورقة ولا جدولًا؛ اجعل اسمه ينتهي بـ .html أو .pdf أو .csv</translation>
+    </message>
+    <message>
+        <source>“%1” is no step of an audit; write draw, sheet, read, lots, due or report</source>
+        <translation>‏“%1” ليس خطوة من مراجعة؛ اكتب draw أو sheet أو read أو lots أو due أو report</translation>
+    </message>
+    <message>
+        <source>`audit %1` needs the worksheet that was filled in</source>
+        <translation>يحتاج ⁦`audit %1`⁩ إلى ورقة العمل المملوءة</translation>
+    </message>
+    <message>
+        <source>`audit %1` takes no file</source>
+        <translation>لا يأخذ ⁦`audit %1`⁩ ملفًا</translation>
+    </message>
+    <message>
+        <source>the program that reads and writes DICOM, %1, cannot be started: %2</source>
+        <translation>يتعذر تشغيل البرنامج الذي يقرأ DICOM ويكتبه، %1: %2</translation>
+    </message>
+    <message>
+        <source>a TABLE goes with --as FORMAT</source>
+        <translation>الجدول TABLE يرافق ⁦--as FORMAT⁩</translation>
+    </message>
+    <message>
+        <source>a camp folder has its own rules; leave --rules out</source>
+        <translation>لمجلد المخيم قواعده؛ اترك ⁦--rules⁩</translation>
+    </message>
+    <message>
+        <source>nothing was written; mend what stands above, or leave it out with --skip-bad-rows</source>
+        <translation>لم يُكتب شيء؛ أصلح ما ورد أعلاه، أو اتركه بالخيار ⁦--skip-bad-rows⁩</translation>
+    </message>
+    <message>
+        <source>nobody in %1 can be exported</source>
+        <translation>لا أحد في %1 يمكن تصديره</translation>
+    </message>
+    <message>
+        <source>“%1” is no format of `%2`; write one of %3</source>
+        <translation>‏“%1” ليس صيغة للأمر ⁦`%2`⁩؛ اكتب واحدة من %3</translation>
+    </message>
+    <message>
+        <source>%1 is there already; name a new file, or move that one away</source>
+        <translation>‏%1 موجود من قبل؛ سمِّ ملفًا جديدًا، أو انقل ذلك الملف</translation>
+    </message>
+    <message>
+        <source>`export --as %1` needs the prescription table</source>
+        <translation>يحتاج ⁦`export --as %1`⁩ إلى جدول الوصفات</translation>
+    </message>
+    <message>
+        <source>--as names the format; leave --json out</source>
+        <translation>الخيار ⁦--as⁩ يحدد الصيغة؛ اترك ⁦--json⁩</translation>
+    </message>
+    <message>
+        <source>`export --as dicom` needs --output FILE</source>
+        <translation>يحتاج ⁦`export --as dicom`⁩ إلى ⁦--output FILE⁩</translation>
+    </message>
+    <message>
+        <source>`import --as dicom` needs the FILES of the instruments</source>
+        <translation>يحتاج ⁦`import --as dicom`⁩ إلى ملفات الأجهزة FILES</translation>
+    </message>
+    <message>
+        <source>`import --as %1` needs one FILE, or - for standard input</source>
+        <translation>يحتاج ⁦`import --as %1`⁩ إلى ملف واحد FILE، أو - للدخل القياسي</translation>
+    </message>
+    <message>
+        <source>--map goes with --as table</source>
+        <translation>الخيار ⁦--map⁩ يرافق ⁦--as table⁩</translation>
+    </message>
+    <message>
+        <source>a TABLE goes with `order file`</source>
+        <translation>الجدول TABLE يرافق ⁦`order file`⁩</translation>
+    </message>
+    <message>
+        <source>there is no line %1 in the stock</source>
+        <translation>لا يوجد صنف %1 في المخزون</translation>
+    </message>
+    <message>
+        <source>the prescription of %1 is not complete; there is no order to write</source>
+        <translation>وصفة %1 غير مكتملة؛ لا طلب يُكتب</translation>
+    </message>
+    <message>
+        <source>`order file` needs the prescription table</source>
+        <translation>يحتاج ⁦`order file`⁩ إلى جدول الوصفات</translation>
+    </message>
+    <message>
+        <source>an order file has its own form; leave --json out</source>
+        <translation>لملف الطلب صيغته الخاصة؛ اترك ⁦--json⁩</translation>
+    </message>
+    <message>
+        <source>`print %1` needs --camp FOLDER</source>
+        <translation>يحتاج ⁦`print %1`⁩ إلى ⁦--camp FOLDER⁩</translation>
+    </message>
+    <message>
+        <source>“%1” is no outcome; write one of worn, with-them, at-home, broken, lost, stopped, not-found</source>
+        <translation>‏“%1” ليس نتيجة؛ اكتب واحدة من worn أو with-them أو at-home أو broken أو lost أو stopped أو not-found</translation>
+    </message>
+    <message>
+        <source>write both parts of the PD, right then left: 31/30.5</source>
+        <translation>اكتب جزأي PD، اليمنى ثم اليسرى: 31/30.5</translation>
+    </message>
+    <message>
+        <source>the folder %1 for the sample cannot be made; check rights and free space</source>
+        <translation>يتعذر إنشاء المجلد %1 للعينة؛ افحص الصلاحيات والمساحة الخالية</translation>
+    </message>
+    <message>
+        <source>the folder %1 cannot be made</source>
+        <translation>يتعذر إنشاء المجلد %1</translation>
+    </message>
+    <message>
+        <source>this is not the PIN; nothing was changed</source>
+        <translation>ليس هذا رمز PIN؛ لم يُغيَّر شيء</translation>
+    </message>
+    <message>
+        <source>not drawn: counts under %1 are hidden on this page</source>
+        <translation>لم يُرسم: الأعداد دون %1 مخفية في هذه الصفحة</translation>
+    </message>
+    <message>
+        <source>nothing that was handed over to %1 stands here; look at the code, or enter the look at the site that gave the pair</source>
+        <translation>لا شيء هنا سُلّم إلى %1؛ راجع الرمز، أو أدخل المعاينة في الموقع الذي سلّم النظارة</translation>
+    </message>
+    <message>
+        <source>nothing in the box is better for this person</source>
+        <translation>لا شيء في الصندوق أفضل لهذا الشخص</translation>
+    </message>
+    <message>
+        <source>loses no more than the best for this person; others need that one more</source>
+        <translation>لا يفقد أكثر من الأفضل لهذا الشخص؛ وغيره أحوج إلى ذاك</translation>
+    </message>
+    <message>
+        <source>%1 was promised to %2 before</source>
+        <translation>وُعد %2 بالصنف %1 من قبل</translation>
+    </message>
+    <message>
+        <source>%1 goes to %2, for whom nothing else will do</source>
+        <translation>يذهب %1 إلى %2، إذ لا يصلح له غيره</translation>
+    </message>
+    <message>
+        <source>%1 goes to %2, so that most are served and all together lose least</source>
+        <translation>يذهب %1 إلى %2، ليُخدم أكبر عدد ويكون الفقد الكلي أقل ما يمكن</translation>
+    </message>
+    <message>
+        <source>nothing that would do is left</source>
+        <translation>لم يبق شيء يصلح</translation>
+    </message>
+    <message>
+        <source>what would do goes to others</source>
+        <translation>ما يصلح يذهب إلى آخرين</translation>
+    </message>
+    <message>
+        <source>what would do goes to %1</source>
+        <translation>ما يصلح يذهب إلى %1</translation>
+    </message>
+    <message>
+        <source>told before, but none is left now</source>
+        <translation>أُبلغ به من قبل، لكن لم يبق منه شيء الآن</translation>
+    </message>
+    <message>
+        <source>told before; not planned again</source>
+        <translation>أُبلغ به من قبل؛ لا يُخطط له من جديد</translation>
+    </message>
+    <message>
+        <source>picked by hand: %1</source>
+        <translation>اختير يدويًا: %1</translation>
+    </message>
+    <message>
+        <source>no sample up to %1 tells these shares apart at this risk; allow a larger risk, or take shares that lie further apart</source>
+        <translation>لا عينة حتى %1 تميز هاتين النسبتين بهذه المخاطرة؛ اسمح بمخاطرة أكبر، أو خذ نسبتين أبعد إحداهما عن الأخرى</translation>
+    </message>
+    <message>
+        <source>no lot %1 was drawn in this ledger; this is the worksheet of another camp, or its draw was taken back</source>
+        <translation>لم تُسحب دفعة %1 في هذا السجل؛ هذه ورقة عمل مخيم آخر، أو أُلغي سحبها</translation>
+    </message>
+    <message>
+        <source>the results of this lot are in already, entry %1; to enter them anew take that one back first with `quarterstep record entered-in-error --entry`</source>
+        <translation>نتائج هذه الدفعة مُدخلة من قبل، القيد %1؛ لإدخالها من جديد ألغِ ذلك القيد أولًا بالأمر ⁦`quarterstep record entered-in-error --entry`⁩</translation>
+    </message>
+    <message>
+        <source>this row is of the lot %1, the first one of %2; enter each lot by itself</source>
+        <translation>هذا الصف من الدفعة %1، والصف الأول من %2؛ أدخل كل دفعة على حدة</translation>
+    </message>
+    <message>
+        <source>this lot has %1 rows, spares included; there is no row %2</source>
+        <translation>في هذه الدفعة صفوف عددها %1 مع الاحتياطية؛ لا يوجد صف %2</translation>
+    </message>
+    <message>
+        <source>nothing was handed over here in those days whose pair is recorded; there is nothing to draw from</source>
+        <translation>لم يُسلَّم هنا في تلك الأيام شيء نظارته مسجلة؛ لا شيء يُسحب منه</translation>
+    </message>
+    <message>
+        <source>the plan reads %1 pairs and only %2 were handed over; read all of them (--sample %2), or take more days into the lot</source>
+        <translation>تقرأ الخطة %1 من النظارات ولم يُسلَّم إلا %2؛ اقرأها كلها (⁦--sample %2⁩)، أو خذ أيامًا أكثر في الدفعة</translation>
+    </message>
+    <message>
+        <source>no lot was drawn here yet; `quarterstep audit draw` does</source>
+        <translation>لم تُسحب هنا دفعة بعد؛ يسحبها ⁦`quarterstep audit draw`⁩</translation>
+    </message>
+    <message>
+        <source>no lot %1 was drawn in this ledger</source>
+        <translation>لم تُسحب دفعة %1 في هذا السجل</translation>
+    </message>
+    <message>
+        <source>no row of the worksheet is filled in</source>
+        <translation>لا صف مملوء في ورقة العمل</translation>
+    </message>
+    <message>
+        <source>after the colon stands how many lie in each bin, then centres, bin or round: write for example &quot;: 10 centres 62 bin A&quot;</source>
+        <translation>بعد النقطتين يأتي العدد في كل خانة، ثم centres أو bin أو round: اكتب مثلًا ⁦&quot;: 10 centres 62 bin A&quot;⁩</translation>
+    </message>
+    <message>
+        <source>%1 is not a size in millimetres; write for example 62</source>
+        <translation>‏%1 ليس قياسًا بالمليمتر؛ اكتب مثلًا 62</translation>
+    </message>
+    <message>
+        <source>a ready-made pair with a cylinder needs its axis; write for example -1.00 -0.50 x 90</source>
+        <translation>النظارة الجاهزة ذات الأسطوانة تحتاج إلى محورها؛ اكتب مثلًا ⁦-1.00 -0.50 x 90⁩</translation>
+    </message>
+    <message>
+        <source>from %1 to %2 is no whole number of steps of %3; write spheres and a step that meets the last one</source>
+        <translation>من %1 إلى %2 ليس عددًا بلا كسور من الخطوات %3؛ اكتب كرات وخطوة تبلغ آخرها</translation>
+    </message>
+    <message>
+        <source>%1 stands in an earlier tray already; put the counts together, or give the two different centres</source>
+        <translation>‏%1 موجود في صينية سابقة؛ اجمع العددين، أو أعطِ المركزين المختلفين</translation>
+    </message>
+    <message>
+        <source>a frame is given by its lens and bridge in millimetres; write for example frame 44-18: 12</source>
+        <translation>يُحدَّد الإطار بالعدسة والجسر بالمليمتر؛ اكتب مثلًا ⁦frame 44-18: 12⁩</translation>
+    </message>
+    <message>
+        <source>a tray is written as powers, a colon and a count: for example &quot;near +1.00 to +3.50 by 0.50: 10&quot;</source>
+        <translation>تُكتب الصينية قوى ثم نقطتين ثم عددًا: مثلًا ⁦&quot;near +1.00 to +3.50 by 0.50: 10&quot;⁩</translation>
+    </message>
+    <message>
+        <source>these trays make more than %1 lines of stock</source>
+        <translation>تنتج هذه الصواني أكثر من %1 من أصناف المخزون</translation>
+    </message>
+    <message>
+        <source>the camp has no name yet; give it one</source>
+        <translation>ليس للمخيم اسم بعد؛ أعطه اسمًا</translation>
+    </message>
+    <message>
+        <source>nothing is described yet; write a tray a line</source>
+        <translation>لم يوصف شيء بعد؛ اكتب صينية في كل سطر</translation>
+    </message>
+    <message>
+        <source>this folder cannot be made: %1</source>
+        <translation>يتعذر إنشاء هذا المجلد: %1</translation>
+    </message>
+    <message>
+        <source>this folder has a stock.yaml already; nothing was written: open the folder, or choose another one</source>
+        <translation>في هذا المجلد ملف stock.yaml من قبل؛ لم يُكتب شيء: افتح المجلد، أو اختر غيره</translation>
+    </message>
+    <message>
+        <source>%1 does not wait for that purpose</source>
+        <translation>‏%1 لا ينتظر لهذا الغرض</translation>
+    </message>
+    <message>
+        <source>this box has no such lines any more</source>
+        <translation>لم تعد في هذا الصندوق أصناف كهذه</translation>
+    </message>
+    <message>
+        <source>say why another pair than the one planned</source>
+        <translation>اذكر لماذا نظارة غير المخطط لها</translation>
+    </message>
+    <message>
+        <source>none is left, or what is left was promised to others</source>
+        <translation>لم يبق شيء، أو ما بقي وُعد به آخرون</translation>
+    </message>
+    <message>
+        <source>no mismatch, so there is no run between two of them to draw</source>
+        <translation>لا عدم تطابق، فلا سلسلة بين اثنين منه تُرسم</translation>
+    </message>
+    <message>
+        <source>every hand-over is a mismatch; there is no run of good ones to draw</source>
+        <translation>كل تسليم غير مطابق؛ لا سلسلة من السليم تُرسم</translation>
+    </message>
+    <message>
+        <source>every hand-over is a mismatch; a p-chart has no limits then</source>
+        <translation>كل تسليم غير مطابق؛ ولا حدود عندئذ لمخطط p</translation>
+    </message>
+    <message>
+        <source>no mismatch; a p-chart has no limits then</source>
+        <translation>لا عدم تطابق؛ ولا حدود عندئذ لمخطط p</translation>
+    </message>
+    <message>
+        <source>a p-chart compares groups over time, and there are not two yet</source>
+        <translation>يقارن مخطط p مجموعات عبر الزمن، وليس هنا مجموعتان بعد</translation>
+    </message>
+    <message>
+        <source>%1 of %2 groups have fewer than the %3 hand-overs from which a p-chart could show at this share that things got better; look at the g-chart</source>
+        <translation>في %1 من %2 من المجموعات أقل من %3 من عمليات التسليم، وهو أقل عدد يُظهر به مخطط p تحسنًا عند هذه النسبة؛ انظر إلى مخطط g</translation>
+    </message>
+    <message>
+        <source>%1 of %2 groups have no mismatch, a quarter or more; look at the g-chart</source>
+        <translation>في %1 من %2 من المجموعات لا عدم تطابق، أي الربع أو أكثر؛ انظر إلى مخطط g</translation>
+    </message>
+    <message>
+        <source>worn when seen</source>
+        <translation>ملبوسة عند المعاينة</translation>
+    </message>
+    <message>
+        <source>carried, not worn when seen</source>
+        <translation>معه، وغير ملبوسة عند المعاينة</translation>
+    </message>
+    <message>
+        <source>left at home</source>
+        <translation>متروكة في البيت</translation>
+    </message>
+    <message>
+        <source>broken</source>
+        <translation>مكسورة</translation>
+    </message>
+    <message>
+        <source>lost</source>
+        <translation>ضائعة</translation>
+    </message>
+    <message>
+        <source>not worn any more</source>
+        <translation>لم تعد تُلبس</translation>
+    </message>
+    <message>
+        <source>the person was not met</source>
+        <translation>لم يُلتقَ بالشخص</translation>
+    </message>
+    <message>
+        <source>after some weeks</source>
+        <translation>بعد بضعة أسابيع</translation>
+    </message>
+    <message>
+        <source>after three to four months</source>
+        <translation>بعد ثلاثة إلى أربعة أشهر</translation>
+    </message>
+    <message>
+        <source>after six months</source>
+        <translation>بعد ستة أشهر</translation>
+    </message>
+    <message>
+        <source>refused: %1 of %2 read failed, more than the %4 allowed among %3</source>
+        <translation>مرفوضة: أخفق %1 من %2 قُرئت، وهو أكثر من %4 المسموح بها من %3</translation>
+    </message>
+    <message>
+        <source>accepted: %1 of %2 read failed; even if the %5 not read failed too, it would be no more than the %4 allowed among %3</source>
+        <translation>مقبولة: أخفق %1 من %2 قُرئت؛ وحتى لو أخفقت أيضًا %5 لم تُقرأ فلن يزيد ذلك على %4 المسموح بها من %3</translation>
+    </message>
+    <message>
+        <source>accepted: %1 of %2 read failed, no more than the %4 allowed among %3</source>
+        <translation>مقبولة: أخفق %1 من %2 قُرئت، وهو لا يزيد على %4 المسموح بها من %3</translation>
+    </message>
+    <message>
+        <source>open: %1 of %2 read failed, %4 are allowed among %3; %5 pairs are still to be read</source>
+        <translation>مفتوحة: أخفق %1 من %2 قُرئت، والمسموح %4 من %3؛ وبقي من النظارات %5 لتُقرأ</translation>
+    </message>
+    <message>
+        <source>right eye: read %1, recorded %2</source>
+        <translation>العين اليمنى: المقروء %1، المسجَّل %2</translation>
+    </message>
+    <message>
+        <source>left eye: read %1, recorded %2</source>
+        <translation>العين اليسرى: المقروء %1، المسجَّل %2</translation>
+    </message>
+    <message>
+        <source>the addition left out</source>
+        <translation>تُركت الإضافة</translation>
+    </message>
+    <message>
+        <source>the addition taken as the whole near power</source>
+        <translation>عُدّت الإضافة قوة القرب كلها</translation>
+    </message>
+    <message>
+        <source>the PD of one eye recorded as that of both</source>
+        <translation>سُجّلت PD عين واحدة على أنها للعينين</translation>
+    </message>
+    <message>
+        <source>the near PD recorded as distance PD</source>
+        <translation>سُجّلت PD القرب على أنها PD البعد</translation>
+    </message>
+    <message>
+        <source>a lens turned when it was mounted</source>
+        <translation>دارت عدسة عند تركيبها</translation>
+    </message>
+    <message>
+        <source>a piece that lay in another line&apos;s bin</source>
+        <translation>قطعة كانت في خانة صنف آخر</translation>
+    </message>
+    <message>
+        <source>another line recorded than given</source>
+        <translation>سُجّل صنف غير الذي سُلّم</translation>
+    </message>
+    <message>
+        <source>the piece or its lot off the label</source>
+        <translation>القطعة أو دفعتها تخالف الملصق</translation>
+    </message>
+    <message>
+        <source>one pair recorded twice</source>
+        <translation>نظارة واحدة سُجّلت مرتين</translation>
+    </message>
+    <message>
+        <source>entry %1 records the same pair for the same purpose</source>
+        <translation>يسجل القيد %1 النظارة نفسها للغرض نفسه</translation>
+    </message>
+    <message>
+        <source>recorded %1; what was read fits %2</source>
+        <translation>المسجَّل %1؛ ويناسب المقروء %2</translation>
+    </message>
+    <message>
+        <source>what was read fits %1; the record says %2</source>
+        <translation>يناسب المقروء %1؛ ويقول المسجَّل %2</translation>
+    </message>
+    <message>
+        <source>%1 may have been given and another line recorded</source>
+        <translation>ربما سُلّم %1 وسُجّل صنف آخر</translation>
+    </message>
+    <message>
+        <source>line %1 may be off its label</source>
+        <translation>ربما يخالف الصنف %1 ملصقه</translation>
+    </message>
+    <message>
+        <source>the pair given is a reader of the addition alone</source>
+        <translation>النظارة المسلَّمة نظارة قراءة بالإضافة وحدها</translation>
+    </message>
+    <message>
+        <source>%1 of the %2 eye cannot be used as it stands</source>
+        <translation>‏%1 للعين %2 لا يمكن استعماله كما هو</translation>
+    </message>
+    <message>
+        <source>not used: %1</source>
+        <translation>لم يُستعمل: %1</translation>
+    </message>
+    <message>
+        <source>there is a second refraction of %1; give only the one that counts</source>
+        <translation>لدى %1 قياس انكسار ثانٍ؛ أعطِ المعتمد وحده</translation>
+    </message>
+    <message>
+        <source>nothing is stated for the %1 eye; ask for it: a power, or that it is a balance lens, artificial, blind or not measured</source>
+        <translation>لم يُذكر شيء للعين %1؛ اسأل عنها: قوة، أو أنها عدسة موازنة، أو اصطناعية، أو كفيفة، أو لم تُقس</translation>
+    </message>
+    <message>
+        <source>there is a second reading of the %1 eye of %2; give only one</source>
+        <translation>لدى %2 قراءة ثانية للعين %1؛ أعطِ واحدة فقط</translation>
+    </message>
+    <message>
+        <source>an acuity is kept without being used: &quot;%1&quot; at %2 is none that the table has</source>
+        <translation>تُحفظ حدة إبصار دون استعمالها: &quot;%1&quot; عند %2 ليست مما في الجدول</translation>
+    </message>
+    <message>
+        <source>there is no subjective refraction of %1; what is here is no prescription</source>
+        <translation>لا قياس انكسار ذاتي لدى %1؛ وما هنا ليس وصفة</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; cannot be a patient id: at most 64 characters, no backslash</source>
+        <translation>لا يصلح &quot;%1&quot; معرّفًا للمريض: 64 حرفًا على الأكثر، دون شرطة مائلة عكسية</translation>
+    </message>
+    <message>
+        <source>this is no DICOM file: the letters DICM do not stand at byte 128</source>
+        <translation>هذا ليس ملف DICOM: الحروف DICM غير موجودة عند البايت 128</translation>
+    </message>
+    <message>
+        <source>this is too large for a refraction: %1 bytes, %2 items</source>
+        <translation>هذا أكبر من أن يكون قياس انكسار: بايتات %1، عناصر %2</translation>
+    </message>
+    <message>
+        <source>the DICOM file is broken, or neither explicit nor implicit little endian: a length points out of it, or a part is not understood</source>
+        <translation>ملف DICOM معطوب، أو ليس explicit ولا implicit little endian: طول يشير إلى خارجه، أو جزء غير مفهوم</translation>
+    </message>
+    <message>
+        <source>the DICOM file is broken: %1</source>
+        <translation>ملف DICOM معطوب: %1</translation>
+    </message>
+    <message>
+        <source>the object &quot;%1&quot; is none of lensometry, autorefraction, subjective refraction or visual acuity</source>
+        <translation>الكائن &quot;%1&quot; ليس قياس عدسات ولا قياس انكسار آليًا ولا قياس انكسار ذاتيًا ولا حدة إبصار</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not a number; write it as -1.25</source>
+        <translation>‏&quot;%1&quot; ليس رقمًا؛ اكتبه مثل ⁦-1.25⁩</translation>
+    </message>
+    <message>
+        <source>%1 is outside -%2 to %2</source>
+        <translation>‏%1 خارج المدى من ⁦-%2⁩ إلى %2</translation>
+    </message>
+    <message>
+        <source>%1 is finer than a thousandth; round it</source>
+        <translation>‏%1 أدق من جزء من الألف؛ قرّبه</translation>
+    </message>
+    <message>
+        <source>%1 of %2 stays here: it names people or is in their own words</source>
+        <translation>يبقى هنا %1 من %2: فيه أسماء أشخاص أو كلامهم</translation>
+    </message>
+    <message>
+        <source>the eye is &quot;%1&quot;; right or left is wanted</source>
+        <translation>العين &quot;%1&quot;؛ المطلوب right أو left</translation>
+    </message>
+    <message>
+        <source>there is a second lens for the %1 eye; a resource for each purpose is understood, with one lens an eye</source>
+        <translation>هناك عدسة ثانية للعين %1؛ المفهوم مورد لكل غرض، وفيه عدسة لكل عين</translation>
+    </message>
+    <message>
+        <source>%1 is &quot;%2&quot;; a number without quotes is wanted, as -1.25</source>
+        <translation>‏%1 هو &quot;%2&quot;؛ المطلوب رقم دون علامات اقتباس، مثل ⁦-1.25⁩</translation>
+    </message>
+    <message>
+        <source>the sphere of the %1 eye is not stated; that is not zero: write 0.00 for plano, or balance, artificial, blind or not measured as the note</source>
+        <translation>لم تُذكر كرة العين %1؛ وليس ذلك صفرًا: اكتب 0.00 لعدسة بلا قوة، أو اكتب في الملاحظة balance أو artificial أو blind أو not measured</translation>
+    </message>
+    <message>
+        <source>axis %1 is not a whole number of degrees</source>
+        <translation>المحور %1 ليس عددًا بلا كسور من الدرجات</translation>
+    </message>
+    <message>
+        <source>prism is a list of amounts and bases</source>
+        <translation>المنشور قائمة من مقادير وقواعد</translation>
+    </message>
+    <message>
+        <source>the prism %1 is below zero; turn its base instead</source>
+        <translation>المنشور %1 أقل من الصفر؛ اعكس قاعدته بدلًا من ذلك</translation>
+    </message>
+    <message>
+        <source>the base is &quot;%1&quot;; up, down, in or out is wanted</source>
+        <translation>القاعدة &quot;%1&quot;؛ المطلوب up أو down أو in أو out</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; inside a prism is not used</source>
+        <translation>لا يُستعمل &quot;%1&quot; داخل منشور</translation>
+    </message>
+    <message>
+        <source>the product is not coded as lens or contact; it is read as a spectacle lens</source>
+        <translation>المنتج غير مرمّز على أنه lens أو contact؛ يُقرأ على أنه عدسة نظارة</translation>
+    </message>
+    <message>
+        <source>this is XML; ask for the same in JSON (application/fhir+json)</source>
+        <translation>هذا XML؛ اطلب الشيء نفسه بصيغة JSON ⁦(application/fhir+json)⁩</translation>
+    </message>
+    <message>
+        <source>this is no resource of FHIR: resourceType is missing</source>
+        <translation>هذا ليس موردًا من FHIR: ينقص resourceType</translation>
+    </message>
+    <message>
+        <source>the resource %1 is left out: only VisionPrescription and its measures are read</source>
+        <translation>يُترك المورد %1: لا يُقرأ إلا VisionPrescription وقياساته</translation>
+    </message>
+    <message>
+        <source>there is no prescription for spectacles to take in here</source>
+        <translation>لا توجد هنا وصفة نظارة لاستلامها</translation>
+    </message>
+    <message>
+        <source>the prescription of %1 is left out: it is for contact lenses, whose powers and curves are no spectacles&apos;</source>
+        <translation>تُترك وصفة %1: هي لعدسات لاصقة، وقواها وتقوساتها ليست للنظارات</translation>
+    </message>
+    <message>
+        <source>the prescription of %1 is left out: its status is %2</source>
+        <translation>تُترك وصفة %1: حالتها %2</translation>
+    </message>
+    <message>
+        <source>the narrative is left out: it repeats what is coded</source>
+        <translation>يُترك النص السردي: هو يكرر ما هو مرمّز</translation>
+    </message>
+    <message>
+        <source>%1 may change what the prescription means, and is not understood; ask for it without</source>
+        <translation>قد يغيّر %1 معنى الوصفة، وهو غير مفهوم؛ اطلبها دونه</translation>
+    </message>
+    <message>
+        <source>the status is &quot;%1&quot;; active is wanted</source>
+        <translation>الحالة &quot;%1&quot;؛ المطلوب active</translation>
+    </message>
+    <message>
+        <source>meta.%1 is left out: it belongs to the sender&apos;s copy</source>
+        <translation>يُترك ⁦meta.%1⁩: هو خاص بنسخة المرسل</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no whole date; how old the prescription is stays open</source>
+        <translation>‏&quot;%1&quot; ليس تاريخًا كاملًا؛ يبقى عمر الوصفة غير محدد</translation>
+    </message>
+    <message>
+        <source>kept without being used: %1</source>
+        <translation>حُفظ دون استعمال: %1</translation>
+    </message>
+    <message>
+        <source>the observation %1 of %2 is left out: it was entered in error</source>
+        <translation>تُترك المشاهدة %1 لدى %2: أُدخلت خطأً</translation>
+    </message>
+    <message>
+        <source>the observation %1 of %2 is left out: its code is not known here</source>
+        <translation>تُترك المشاهدة %1 لدى %2: رمزها غير معروف هنا</translation>
+    </message>
+    <message>
+        <source>the observation %1 of %2 is left out: no prescription of theirs is taken in</source>
+        <translation>تُترك المشاهدة %1 لدى %2: لا تُستلم له أي وصفة</translation>
+    </message>
+    <message>
+        <source>the column fhir.%1 of %2 is left out: its cell is no JSON</source>
+        <translation>يُترك العمود ⁦fhir.%1⁩ لدى %2: خليته ليست JSON</translation>
+    </message>
+    <message>
+        <source>axis %1 of %2 leaves as %3: FHIR takes whole degrees</source>
+        <translation>المحور %1 لدى %2 يخرج على أنه %3: يقبل FHIR درجات بلا كسور</translation>
+    </message>
+    <message>
+        <source>each line is one object, as {&quot;person&quot;:&quot;0042&quot;,…}</source>
+        <translation>كل سطر كائن واحد، مثل ⁦{&quot;person&quot;:&quot;0042&quot;,…}⁩</translation>
+    </message>
+    <message>
+        <source>nothing stands in it; each line is one object, as {&quot;person&quot;:&quot;0042&quot;,…}</source>
+        <translation>لا شيء فيه؛ كل سطر كائن واحد، مثل ⁦{&quot;person&quot;:&quot;0042&quot;,…}⁩</translation>
+    </message>
+    <message>
+        <source>the value has ended here, “%1” is too much</source>
+        <translation>انتهت القيمة هنا، و“%1” زائد</translation>
+    </message>
+    <message>
+        <source>more than %1 levels lie inside one another</source>
+        <translation>أكثر من %1 من المستويات متداخل بعضها في بعض</translation>
+    </message>
+    <message>
+        <source>a comma or } belongs here</source>
+        <translation>موضع فاصلة أو ⁦}⁩ هنا</translation>
+    </message>
+    <message>
+        <source>a comma or ] belongs here</source>
+        <translation>موضع فاصلة أو ⁦]⁩ هنا</translation>
+    </message>
+    <message>
+        <source>a name in quotes belongs here</source>
+        <translation>موضع اسم بين علامتي اقتباس هنا</translation>
+    </message>
+    <message>
+        <source>a colon belongs here</source>
+        <translation>موضع نقطتين هنا</translation>
+    </message>
+    <message>
+        <source>“%1” stands twice in one object; keep one</source>
+        <translation>ورد “%1” مرتين في كائن واحد؛ أبقِ أحدهما</translation>
+    </message>
+    <message>
+        <source>this quote is never closed</source>
+        <translation>علامة الاقتباس هذه لا تُغلق</translation>
+    </message>
+    <message>
+        <source>a line end or tab stands inside a text; write \n or \t</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“\%1” is no escape of JSON</source>
+        <translation>‏⁦“\%1”⁩ ليس من رموز الهروب في JSON</translation>
+    </message>
+    <message>
+        <source>half of a character stands here alone</source>
+        <translation>نصف حرف وحده هنا</translation>
+    </message>
+    <message>
+        <source>four hexadecimal digits belong here</source>
+        <translation>موضع أربعة أرقام ست عشرية هنا</translation>
+    </message>
+    <message>
+        <source>this is no number of JSON; write it as -1.25 or 0.5</source>
+        <translation>هذا ليس رقمًا في JSON؛ اكتبه مثل ⁦-1.25⁩ أو 0.5</translation>
+    </message>
+    <message>
+        <source>the text ends where a value belongs</source>
+        <translation>ينتهي النص حيث موضع قيمة</translation>
+    </message>
+    <message>
+        <source>“%1” is no value of JSON</source>
+        <translation>‏“%1” ليس قيمة في JSON</translation>
+    </message>
+    <message>
+        <source>the map names a column &quot;%1&quot; that the table does not have</source>
+        <translation>تسمي الخريطة عمودًا &quot;%1&quot; ليس في الجدول</translation>
+    </message>
+    <message>
+        <source>no column is understood as %1; a map can say which one is, as in: %2</source>
+        <translation>لا عمود مفهوم على أنه %1؛ يمكن لخريطة أن تحدده، كما في: %2</translation>
+    </message>
+    <message>
+        <source>the row has %1 cells, the header %2; put a cell that holds the separator in quotes</source>
+        <translation>في الصف خلايا عددها %1، وفي رأس الجدول %2؛ ضع الخلية التي فيها الفاصل بين علامتي اقتباس</translation>
+    </message>
+    <message>
+        <source>%1 spheres have no sign; if this table leaves the plus out, a map says so: %2</source>
+        <translation>كرات بلا إشارة عددها %1؛ إذا كان هذا الجدول يترك الموجب دون إشارة فلتذكر ذلك خريطة: %2</translation>
+    </message>
+    <message>
+        <source>%1 cylinders have no sign; ask whoever made the table, then a map says so: %2</source>
+        <translation>أسطوانات بلا إشارة عددها %1؛ اسأل من وضع الجدول، ثم لتذكر ذلك خريطة: %2</translation>
+    </message>
+    <message>
+        <source>a record ends with CR LF; this one does not</source>
+        <translation>ينتهي السجل الجزئي بالحرفين CR LF؛ وهذا لا ينتهي بهما</translation>
+    </message>
+    <message>
+        <source>a character here is not plain ASCII</source>
+        <translation>حرف هنا ليس من ASCII البسيط</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no record; write LABEL=value</source>
+        <translation>‏&quot;%1&quot; ليس سجلًا جزئيًا؛ اكتب LABEL=value</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no label: capitals and digits, at most 8</source>
+        <translation>‏&quot;%1&quot; ليس وسمًا: حروف كبيرة وأرقام، 8 على الأكثر</translation>
+    </message>
+    <message>
+        <source>the record %1 is passed over</source>
+        <translation>يُتجاوز السجل الجزئي %1</translation>
+    </message>
+    <message>
+        <source>the record %1 stands twice</source>
+        <translation>ورد السجل الجزئي %1 مرتين</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not what belongs here</source>
+        <translation>‏&quot;%1&quot; ليس ما موضعه هنا</translation>
+    </message>
+    <message>
+        <source>DO is &quot;%1&quot;; a pair, B, is wanted</source>
+        <translation>القيمة DO هي &quot;%1&quot;؛ المطلوب نظارة، B</translation>
+    </message>
+    <message>
+        <source>the record SPH is missing</source>
+        <translation>ينقص السجل الجزئي SPH</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; cannot be written in plain letters; it leaves as &quot;%2&quot;</source>
+        <translation>لا يمكن كتابة &quot;%1&quot; بحروف بسيطة؛ يخرج على أنه &quot;%2&quot;</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; cannot stand in an order: plain letters and digits, at most 80, without ; = , ?</source>
+        <translation>لا يمكن أن يرد &quot;%1&quot; في طلب: حروف بسيطة وأرقام، 80 على الأكثر، دون ⁦; = , ?⁩</translation>
+    </message>
+    <message>
+        <source>the eyes are written in two cylinder forms; both leave with minus cylinders</source>
+        <translation>العينان مكتوبتان بصيغتي أسطوانة مختلفتين؛ تخرجان معًا بأسطوانات سالبة</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no line of a map; write heading = column</source>
+        <translation>‏&quot;%1&quot; ليس سطرًا من خريطة؛ اكتب ⁦heading = column⁩</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is nothing a column can be: write right sphere (cylinder, axis, prism, base; left), a column of the prescription table, or - to leave it</source>
+        <translation>لا يمكن أن يكون عمود &quot;%1&quot;؛ اكتب right sphere ‏(cylinder أو axis أو prism أو base؛ أو left)، أو عمودًا من جدول الوصفات، أو - لتركه</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no separator; write , or ; or | or tab</source>
+        <translation>‏&quot;%1&quot; ليس فاصلًا؛ اكتب ⁦,⁩ أو ⁦;⁩ أو ⁦|⁩ أو tab</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not plus or minus</source>
+        <translation>‏&quot;%1&quot; ليس plus ولا minus</translation>
+    </message>
+    <message>
+        <source>the column &quot;%1&quot; is missing; needed are lot, row, right and left</source>
+        <translation>العمود &quot;%1&quot; غير موجود؛ المطلوب lot و row و right و left</translation>
+    </message>
+    <message>
+        <source>the row names no lot; keep the column as it was printed</source>
+        <translation>الصف لا يسمي دفعة؛ أبقِ العمود كما طُبع</translation>
+    </message>
+    <message>
+        <source>row %1 of this lot stands in the table twice; keep one</source>
+        <translation>الصف %1 من هذه الدفعة موجود في الجدول مرتين؛ أبقِ أحدهما</translation>
+    </message>
+    <message>
+        <source>“%1” is no reading of a focimeter; write sphere, cylinder and axis</source>
+        <translation>‏“%1” ليس قراءة مقياس عدسات؛ اكتب الكرة والأسطوانة والمحور</translation>
+    </message>
+    <message>
+        <source>the row says not-found and has a reading; delete one of the two</source>
+        <translation>يقول الصف not-found وفيه قراءة؛ احذف أحد الاثنين</translation>
+    </message>
+    <message>
+        <source>the row says read and has no reading; write both lenses or not-found</source>
+        <translation>يقول الصف read وليس فيه قراءة؛ اكتب العدستين أو not-found</translation>
+    </message>
+    <message>
+        <source>“%1” is not an outcome; write read or not-found</source>
+        <translation>‏“%1” ليس نتيجة؛ اكتب read أو not-found</translation>
+    </message>
+    <message>
+        <source>a pair is read in both lenses; write this one too</source>
+        <translation>تُقرأ النظارة في العدستين؛ اكتب هذه أيضًا</translation>
+    </message>
+    <message>
+        <source>the format is &quot;%1&quot;, not &quot;%2&quot;</source>
+        <translation>الصيغة &quot;%1&quot; لا &quot;%2&quot;</translation>
+    </message>
+    <message>
+        <source>the column &quot;%1&quot; is missing; it names the hand-over</source>
+        <translation>العمود &quot;%1&quot; غير موجود؛ وهو الذي يسمي التسليم</translation>
+    </message>
+    <message>
+        <source>the row names no hand-over</source>
+        <translation>الصف لا يسمي تسليمًا</translation>
+    </message>
+    <message>
+        <source>%1 stands here twice</source>
+        <translation>ورد %1 هنا مرتين</translation>
     </message>
 </context>
 <context>
@@ -4686,7 +5928,19 @@
     </message>
     <message>
         <source>not served from stock</source>
-        <translation type="unfinished"></translation>
+        <translation>لم يُخدم من المخزون</translation>
+    </message>
+    <message>
+        <source>drawn for the bench</source>
+        <translation>سُحب لمنضدة الفحص</translation>
+    </message>
+    <message>
+        <source>read at the bench</source>
+        <translation>قُرئ على منضدة الفحص</translation>
+    </message>
+    <message>
+        <source>seen again</source>
+        <translation>فُحص ثانية</translation>
     </message>
 </context>
 <context>
@@ -5587,6 +6841,406 @@
         <source>The middle of the lenses is not quite before the middle of the eyes: the first days may feel odd.</source>
         <translation>وسط العدستين ليس أمام وسط العينين تمامًا: قد تبدو الأيام الأولى غريبة.</translation>
     </message>
+    <message>
+        <source>Audit of hand-overs</source>
+        <translation>مراجعة عمليات التسليم</translation>
+    </message>
+    <message>
+        <source>within</source>
+        <translation>ضمن الحد</translation>
+    </message>
+    <message>
+        <source>beyond 95 %</source>
+        <translation>خارج 95 %</translation>
+    </message>
+    <message>
+        <source>beyond 99.9 %</source>
+        <translation>خارج 99.9 %</translation>
+    </message>
+    <message>
+        <source>Judged</source>
+        <translation>قُيّمت</translation>
+    </message>
+    <message>
+        <source>At odds</source>
+        <translation>متعارضة</translation>
+    </message>
+    <message>
+        <source>Share</source>
+        <translation>النسبة</translation>
+    </message>
+    <message>
+        <source>95 % limits</source>
+        <translation>حدود 95 %</translation>
+    </message>
+    <message>
+        <source>Funnel</source>
+        <translation>مخطط القمع</translation>
+    </message>
+    <message>
+        <source>Share at odds against the number judged; lines: the share of all %1, the limits of chance at 95 % (dashed) and 99.9 % (solid)</source>
+        <translation>نسبة المتعارض مقابل عدد ما قُيّم؛ الخطوط: نسبة الجميع %1، وحدود المصادفة عند 95 % (متقطع) و99.9 % (متصل)</translation>
+    </message>
+    <message>
+        <source>hand-overs judged</source>
+        <translation>عمليات تسليم قُيّمت</translation>
+    </message>
+    <message>
+        <source>Good ones before it</source>
+        <translation>السليم قبلها</translation>
+    </message>
+    <message>
+        <source>Chart</source>
+        <translation>المخطط</translation>
+    </message>
+    <message>
+        <source>Run</source>
+        <translation>السلسلة</translation>
+    </message>
+    <message>
+        <source>Good hand-overs between two at odds, in their order; centre %1, a run longer than %2 is better than the share says</source>
+        <translation>عمليات التسليم السليمة بين اثنتين متعارضتين، بترتيبها؛ المركز %1، والسلسلة الأطول من %2 أفضل مما تقوله النسبة</translation>
+    </message>
+    <message>
+        <source>runs, the last one still open</source>
+        <translation>السلاسل، والأخيرة ما زالت مفتوحة</translation>
+    </message>
+    <message>
+        <source>better than the share says</source>
+        <translation>أفضل مما تقوله النسبة</translation>
+    </message>
+    <message>
+        <source>open</source>
+        <translation>مفتوحة</translation>
+    </message>
+    <message>
+        <source>Limits</source>
+        <translation>الحدود</translation>
+    </message>
+    <message>
+        <source>Week from</source>
+        <translation>أسبوع يبدأ من</translation>
+    </message>
+    <message>
+        <source>Share at odds by week; centre %1, limits at three standard deviations, which step with the volume</source>
+        <translation>نسبة المتعارض بالأسبوع؛ المركز %1، والحدود عند ثلاثة انحرافات معيارية، وتتدرج مع العدد</translation>
+    </message>
+    <message>
+        <source>weeks</source>
+        <translation>أسابيع</translation>
+    </message>
+    <message>
+        <source>beyond</source>
+        <translation>خارج الحد</translation>
+    </message>
+    <message>
+        <source>Large lot accepted</source>
+        <translation>قبول دفعة كبيرة</translation>
+    </message>
+    <message>
+        <source>This lot accepted</source>
+        <translation>قبول هذه الدفعة</translation>
+    </message>
+    <message>
+        <source>Failing</source>
+        <translation>المخفق</translation>
+    </message>
+    <message>
+        <source>How likely a lot is accepted by the share that fails in it: %1 read, at most %2 may fail</source>
+        <translation>مدى احتمال قبول دفعة بحسب النسبة المخفقة فيها: تُقرأ %1، ويجوز أن تخفق %2 على الأكثر</translation>
+    </message>
+    <message>
+        <source>failing</source>
+        <translation>مخفق</translation>
+    </message>
+    <message>
+        <source>under %1</source>
+        <translation>دون %1</translation>
+    </message>
+    <message>
+        <source>none yet</source>
+        <translation>لا شيء بعد</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>‏%1 من %2</translation>
+    </message>
+    <message>
+        <source>%1 of %2, %3 (95 % limits %4 to %5)</source>
+        <translation>‏%1 من %2، %3 (حدود 95 % من %4 إلى %5)</translation>
+    </message>
+    <message>
+        <source>Refraction</source>
+        <translation>قياس الانكسار</translation>
+    </message>
+    <message>
+        <source>Dispensing</source>
+        <translation>الصرف</translation>
+    </message>
+    <message>
+        <source>Supplier</source>
+        <translation>المورّد</translation>
+    </message>
+    <message>
+        <source>Stock</source>
+        <translation>المخزون</translation>
+    </message>
+    <message>
+        <source>Follow-up</source>
+        <translation>المتابعة</translation>
+    </message>
+    <message>
+        <source>Record</source>
+        <translation>المسجَّل</translation>
+    </message>
+    <message>
+        <source>Site</source>
+        <translation>الموقع</translation>
+    </message>
+    <message>
+        <source>Rules</source>
+        <translation>القواعد</translation>
+    </message>
+    <message>
+        <source>Kind of pair</source>
+        <translation>نوع النظارة</translation>
+    </message>
+    <message>
+        <source>Desk (numbers of this report)</source>
+        <translation>المكتب (أرقام هذا التقرير)</translation>
+    </message>
+    <message>
+        <source>By site</source>
+        <translation>بحسب الموقع</translation>
+    </message>
+    <message>
+        <source>By week</source>
+        <translation>بحسب الأسبوع</translation>
+    </message>
+    <message>
+        <source>By rules</source>
+        <translation>بحسب القواعد</translation>
+    </message>
+    <message>
+        <source>By purpose</source>
+        <translation>بحسب الغرض</translation>
+    </message>
+    <message>
+        <source>By kind of pair</source>
+        <translation>بحسب نوع النظارة</translation>
+    </message>
+    <message>
+        <source>By desk</source>
+        <translation>بحسب المكتب</translation>
+    </message>
+    <message>
+        <source>ready-made</source>
+        <translation>جاهزة</translation>
+    </message>
+    <message>
+        <source>bifocal</source>
+        <translation>ثنائي البؤرة</translation>
+    </message>
+    <message>
+        <source>lenses in a frame</source>
+        <translation>عدسات في إطار</translation>
+    </message>
+    <message>
+        <source>nobody has looked yet</source>
+        <translation>لم يعاين أحد بعد</translation>
+    </message>
+    <message>
+        <source>met</source>
+        <translation>حاجة ملبّاة</translation>
+    </message>
+    <message>
+        <source>under-met</source>
+        <translation>حاجة ملبّاة جزئيًا</translation>
+    </message>
+    <message>
+        <source>unmet</source>
+        <translation>حاجة غير ملبّاة</translation>
+    </message>
+    <message>
+        <source>no need</source>
+        <translation>لا حاجة</translation>
+    </message>
+    <message>
+        <source>another cause</source>
+        <translation>سبب آخر</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation>غير معروف</translation>
+    </message>
+    <message>
+        <source>At odds: by the record, the pair is not one that the rules would call acceptable, or what was measured beside the record speaks against it. This page is about records; a person decides what they mean. Nothing here is a ranking.</source>
+        <translation>متعارضة: بحسب المسجَّل ليست النظارة مما تقبله القواعد، أو يعارض المسجَّل ما قيس إلى جانبه. هذه الصفحة عن المسجَّل؛ والإنسان هو من يقرر معناه. لا شيء هنا ترتيب تفاضلي.</translation>
+    </message>
+    <message>
+        <source>Hand-overs</source>
+        <translation>عمليات التسليم</translation>
+    </message>
+    <message>
+        <source>%1 from %2 to %3</source>
+        <translation>‏%1 من %2 إلى %3</translation>
+    </message>
+    <message>
+        <source>Judged by</source>
+        <translation>قُيّمت بحسب</translation>
+    </message>
+    <message>
+        <source>Record and pair at odds</source>
+        <translation>تعارض المسجَّل والنظارة</translation>
+    </message>
+    <message>
+        <source>Entry %1 is not as it was written; only what stands before it was judged.</source>
+        <translation>القيد %1 ليس كما كُتب؛ لم يُقيَّم إلا ما قبله.</translation>
+    </message>
+    <message>
+        <source>What to do next</source>
+        <translation>ما يُفعل بعد ذلك</translation>
+    </message>
+    <message>
+        <source>Nothing was found.</source>
+        <translation>لم يوجد شيء.</translation>
+    </message>
+    <message>
+        <source>Where</source>
+        <translation>أين</translation>
+    </message>
+    <message>
+        <source>What the records show</source>
+        <translation>ما يُظهره المسجَّل</translation>
+    </message>
+    <message>
+        <source>Times</source>
+        <translation>المرات</translation>
+    </message>
+    <message>
+        <source>Next</source>
+        <translation>التالي</translation>
+    </message>
+    <message>
+        <source>Kinds found less often, in the detail: %1</source>
+        <translation>أنواع وُجدت أقل من ذلك، في التفصيل: %1</translation>
+    </message>
+    <message>
+        <source>Over time</source>
+        <translation>عبر الزمن</translation>
+    </message>
+    <message>
+        <source>p-chart by week</source>
+        <translation>مخطط p بالأسبوع</translation>
+    </message>
+    <message>
+        <source>p-chart: %1</source>
+        <translation>مخطط p: ‏%1</translation>
+    </message>
+    <message>
+        <source>g-chart: %1</source>
+        <translation>مخطط g: ‏%1</translation>
+    </message>
+    <message>
+        <source>g-chart</source>
+        <translation>مخطط g</translation>
+    </message>
+    <message>
+        <source>g-chart: half of the runs between two at odds are %1 good ones or fewer; one longer than %2 is better than the share says</source>
+        <translation>مخطط g: نصف السلاسل بين اثنتين متعارضتين فيه %1 من السليمة أو أقل؛ والأطول من %2 أفضل مما تقوله النسبة</translation>
+    </message>
+    <message>
+        <source>Read again at the bench</source>
+        <translation>أُعيدت قراءتها على طاولة القياس</translation>
+    </message>
+    <message>
+        <source>No lot was drawn yet.</source>
+        <translation>لم تُسحب دفعة بعد.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 hand-overs, at most %3 may fail</source>
+        <translation>‏%1 من %2 من عمليات التسليم، ويجوز أن يخفق %3 على الأكثر</translation>
+    </message>
+    <message>
+        <source>Operating curve</source>
+        <translation>منحنى القبول</translation>
+    </message>
+    <message>
+        <source>no results yet</source>
+        <translation>لا نتائج بعد</translation>
+    </message>
+    <message>
+        <source>accepted</source>
+        <translation>مقبولة</translation>
+    </message>
+    <message>
+        <source>refused: read every pair of these days</source>
+        <translation>مرفوضة: اقرأ كل نظارات هذه الأيام</translation>
+    </message>
+    <message>
+        <source>Seen again</source>
+        <translation>المعاينة من جديد</translation>
+    </message>
+    <message>
+        <source>With the pair when seen</source>
+        <translation>مع النظارة عند المعاينة</translation>
+    </message>
+    <message>
+        <source>Due</source>
+        <translation>الموعد</translation>
+    </message>
+    <message>
+        <source>Persons</source>
+        <translation>الأشخاص</translation>
+    </message>
+    <message>
+        <source>Due now</source>
+        <translation>حان موعدهم الآن</translation>
+    </message>
+    <message>
+        <source>Effective coverage, distance, of %1 who came</source>
+        <translation>التغطية الفعالة للبعد، من %1 حضروا</translation>
+    </message>
+    <message>
+        <source>Coverage</source>
+        <translation>التغطية</translation>
+    </message>
+    <message>
+        <source>as they came</source>
+        <translation>كما حضروا</translation>
+    </message>
+    <message>
+        <source>as they are now</source>
+        <translation>كما هم الآن</translation>
+    </message>
+    <message>
+        <source>Met over met, under-met and unmet, better eye, 6/12 (World Health Organization, indicator 3154). It is defined for a sample of a population; here it is of those who came.</source>
+        <translation>الملبّاة مقسومة على الملبّاة والملبّاة جزئيًا وغير الملبّاة، العين الأفضل، 6/12 (منظمة الصحة العالمية، المؤشر 3154). وهي معرّفة لعينة من السكان؛ وهي هنا لمن حضروا.</translation>
+    </message>
+    <message>
+        <source>Findings</source>
+        <translation>الملاحظات</translation>
+    </message>
+    <message>
+        <source>In figures</source>
+        <translation>بالأرقام</translation>
+    </message>
+    <message>
+        <source>Likeliest slip</source>
+        <translation>الهفوة الأرجح</translation>
+    </message>
+    <message>
+        <source>None to be listed one by one.</source>
+        <translation>لا شيء منها يُذكر على حدة.</translation>
+    </message>
+    <message>
+        <source>%1 more are not listed here; `audit --json` has them all.</source>
+        <translation>لم يُذكر هنا %1 غيرها؛ كلها في ⁦`audit --json`⁩.</translation>
+    </message>
+    <message>
+        <source>A slip is a mistake in a record or in a pick, named by its likelihood and never proved by it.</source>
+        <translation>الهفوة خطأ في تسجيل أو في اختيار، تُسمى بحسب رجحانها ولا تثبت به أبدًا.</translation>
+    </message>
 </context>
 <context>
     <name>quarterstep::AnswerPanel</name>
@@ -5617,6 +7271,480 @@
     <message>
         <source>%1  (rules: %2)</source>
         <translation>%1  (القواعد: %2)</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::AuditPlace</name>
+    <message>
+        <source>Audit</source>
+        <translation>التدقيق</translation>
+    </message>
+    <message>
+        <source>Every hand-over is judged again by the rules and the stock of its moment.</source>
+        <translation>يُقيَّم كل تسليم ثانية بقواعد وقته ومخزونه.</translation>
+    </message>
+    <message>
+        <source>Audit again</source>
+        <translation>إعادة التدقيق</translation>
+    </message>
+    <message>
+        <source>Reads the ledger from the first entry to the last (F5)</source>
+        <translation>يقرأ السجل من أول قيد إلى آخره (F5)</translation>
+    </message>
+    <message>
+        <source>What is shown</source>
+        <translation>ما يُعرض</translation>
+    </message>
+    <message>
+        <source>Shows findings of one class only</source>
+        <translation>يعرض ملاحظات فئة واحدة فقط</translation>
+    </message>
+    <message>
+        <source>Look for a finding</source>
+        <translation>ابحث عن ملاحظة</translation>
+    </message>
+    <message>
+        <source>Look for a person, a line, a word</source>
+        <translation>ابحث عن شخص أو صنف أو كلمة</translation>
+    </message>
+    <message>
+        <source>Shows only findings in which these words stand (Ctrl+F)</source>
+        <translation>يُظهر فقط الملاحظات التي فيها هذه الكلمات (Ctrl+F)</translation>
+    </message>
+    <message>
+        <source>Findings</source>
+        <translation>الملاحظات</translation>
+    </message>
+    <message>
+        <source>What is to be said of hand-overs, one by one</source>
+        <translation>ما يقال عن عمليات التسليم، واحدة واحدة</translation>
+    </message>
+    <message>
+        <source>Charts</source>
+        <translation>المخططات</translation>
+    </message>
+    <message>
+        <source>How often, by site, week and kind of pair</source>
+        <translation>كم مرة، بحسب الموقع والأسبوع ونوع النظارة</translation>
+    </message>
+    <message>
+        <source>Bench</source>
+        <translation>منضدة الفحص</translation>
+    </message>
+    <message>
+        <source>Lots read again, who is to be seen again, the report</source>
+        <translation>العينات المقروءة ثانية، ومن يُفحص ثانية، والتقرير</translation>
+    </message>
+    <message>
+        <source>Findings of the audit</source>
+        <translation>ملاحظات التدقيق</translation>
+    </message>
+    <message>
+        <source>Choose a finding to see need, pair and slips beside</source>
+        <translation>اختر ملاحظة لترى بجانبها الحاجة والنظارة والهفوات</translation>
+    </message>
+    <message>
+        <source>Chart</source>
+        <translation>المخطط</translation>
+    </message>
+    <message>
+        <source>Funnel: shares against the size of the group</source>
+        <translation>القمع: النسب مقابل حجم المجموعة</translation>
+    </message>
+    <message>
+        <source>Runs of good hand-overs (g-chart)</source>
+        <translation>سلاسل التسليم السليم (g-chart)</translation>
+    </message>
+    <message>
+        <source>Weeks (p-chart)</source>
+        <translation>الأسابيع (p-chart)</translation>
+    </message>
+    <message>
+        <source>Which picture is drawn</source>
+        <translation>أي صورة تُرسم</translation>
+    </message>
+    <message>
+        <source>Groups</source>
+        <translation>المجموعات</translation>
+    </message>
+    <message>
+        <source>What the groups of the funnel are</source>
+        <translation>ما مجموعات القمع</translation>
+    </message>
+    <message>
+        <source>Solid: the share of all · dashed: inner limit, 95 % · dotted: outer limit. Circle: inside · triangle: beyond the inner limit · diamond: beyond the outer. Nothing is ranked.</source>
+        <translation>المتصل: نسبة الجميع · المتقطع: الحد الداخلي، 95 % · المنقط: الحد الخارجي. دائرة: في الداخل · مثلث: خارج الحد الداخلي · معيّن: خارج الحد الخارجي. لا ترتيب هنا.</translation>
+    </message>
+    <message>
+        <source>The numbers of the chart</source>
+        <translation>أرقام المخطط</translation>
+    </message>
+    <message>
+        <source>The same numbers as in the picture</source>
+        <translation>الأرقام نفسها كما في الصورة</translation>
+    </message>
+    <message>
+        <source>Why, criterion by criterion:</source>
+        <translation>السبب، معيارًا معيارًا:</translation>
+    </message>
+    <message>
+        <source>Pair given</source>
+        <translation>النظارة المسلَّمة</translation>
+    </message>
+    <message>
+        <source>How the pair that was given is judged</source>
+        <translation>كيف تُقيَّم النظارة التي سُلّمت</translation>
+    </message>
+    <message>
+        <source>Better pair</source>
+        <translation>نظارة أفضل</translation>
+    </message>
+    <message>
+        <source>How the pair that lay in the box is judged</source>
+        <translation>كيف تُقيَّم النظارة التي كانت في الصندوق</translation>
+    </message>
+    <message>
+        <source>Criteria of the pair</source>
+        <translation>معايير النظارة</translation>
+    </message>
+    <message>
+        <source>Each criterion with its value, its limit and the source of the limit</source>
+        <translation>كل معيار بقيمته وحده ومصدر الحد</translation>
+    </message>
+    <message>
+        <source>Slips that the record allows. It speaks of the record; a person decides.</source>
+        <translation>الهفوات التي يحتملها السجل. الكلام عن السجل؛ والقرار لإنسان.</translation>
+    </message>
+    <message>
+        <source>Slips and their arithmetic</source>
+        <translation>الهفوات وحسابها</translation>
+    </message>
+    <message>
+        <source>Probability of each slip, and how it comes about</source>
+        <translation>احتمال كل هفوة، وكيف يُحسب</translation>
+    </message>
+    <message>
+        <source>Judging hand-overs again…</source>
+        <translation>يُعاد تقييم عمليات التسليم…</translation>
+    </message>
+    <message>
+        <source>Reading the ledger …</source>
+        <translation>يُقرأ السجل …</translation>
+    </message>
+    <message>
+        <source>Other work is going on; audit again when it has ended (F5).</source>
+        <translation>هناك عمل آخر جارٍ؛ أعد التدقيق بعد انتهائه (F5).</translation>
+    </message>
+    <message>
+        <source>Stopped. Nothing was written; audit again with F5.</source>
+        <translation>أُوقف. لم يُكتب شيء؛ أعد التدقيق بـ F5.</translation>
+    </message>
+    <message>
+        <source>The audit ended before its time; the reason stands above.</source>
+        <translation>انتهى التدقيق قبل أوانه؛ السبب مذكور أعلاه.</translation>
+    </message>
+    <message>
+        <source>hand-overs %1, judged again %2</source>
+        <translation>عمليات تسليم %1، قُيّم منها ثانية %2</translation>
+    </message>
+    <message>
+        <source>pair and record at odds: %1</source>
+        <translation>النظارة والسجل متعارضان: %1</translation>
+    </message>
+    <message>
+        <source>findings %1</source>
+        <translation>الملاحظات %1</translation>
+    </message>
+    <message>
+        <source>%1 more are counted and not listed</source>
+        <translation>معدود غير مدرج: %1 أخرى</translation>
+    </message>
+    <message>
+        <source>The record is whole: %1 entries, each follows the one before.</source>
+        <translation>السجل سليم: عدد القيود %1، وكل قيد يتبع سابقه.</translation>
+    </message>
+    <message>
+        <source>The record is NOT whole: %1 entries could be read, up to the first bad one. Keep the folder and compare it with a copy.</source>
+        <translation>السجل ليس سليمًا: القيود التي أمكنت قراءتها %1، حتى أول قيد معيب. احتفظ بالمجلد وقارنه بنسخة.</translation>
+    </message>
+    <message>
+        <source>Every finding</source>
+        <translation>كل الملاحظات</translation>
+    </message>
+    <message>
+        <source>by site</source>
+        <translation>بحسب الموقع</translation>
+    </message>
+    <message>
+        <source>by who handed over</source>
+        <translation>بحسب من سلّم</translation>
+    </message>
+    <message>
+        <source>by week</source>
+        <translation>بحسب الأسبوع</translation>
+    </message>
+    <message>
+        <source>by profile</source>
+        <translation>بحسب مجموعة القواعد</translation>
+    </message>
+    <message>
+        <source>by purpose</source>
+        <translation>بحسب الغرض</translation>
+    </message>
+    <message>
+        <source>by kind of pair</source>
+        <translation>بحسب نوع النظارة</translation>
+    </message>
+    <message>
+        <source>Right</source>
+        <translation>اليمنى</translation>
+    </message>
+    <message>
+        <source>Left</source>
+        <translation>اليسرى</translation>
+    </message>
+    <message>
+        <source>%1: not judged</source>
+        <translation>‏%1: لم تُقيَّم</translation>
+    </message>
+    <message>
+        <source>%1: needs %2</source>
+        <translation>‏%1: تحتاج إلى %2</translation>
+    </message>
+    <message>
+        <source>, was given %1</source>
+        <translation>، وأُعطيت %1</translation>
+    </message>
+    <message>
+        <source>Pair %1: %2</source>
+        <translation>النظارة %1: %2</translation>
+    </message>
+    <message>
+        <source>In the box lay %1 (bin %2): %3</source>
+        <translation>كان في الصندوق %1 (الخانة %2): %3</translation>
+    </message>
+    <message>
+        <source>No slip was looked for: record, pair and witnesses agree.</source>
+        <translation>لم يُبحث عن هفوة: السجل والنظارة والشواهد متفقة.</translation>
+    </message>
+    <message>
+        <source>%1  %2: %3</source>
+        <translation>‏%1  %2: %3</translation>
+    </message>
+    <message>
+        <source>Below each: prior × witnesses × pair; the probability is its part of the sum.</source>
+        <translation>تحت كل هفوة: الاحتمال القبلي × الشواهد × النظارة؛ واحتمالها هو حصتها من المجموع.</translation>
+    </message>
+    <message>
+        <source>Slips of the record cannot be tested here: nothing was measured beside it.</source>
+        <translation>لا يمكن اختبار هفوات السجل هنا: لم يُقس شيء إلى جانبه.</translation>
+    </message>
+    <message>
+        <source>No finding is chosen</source>
+        <translation>لم تُختر ملاحظة</translation>
+    </message>
+    <message>
+        <source>Choose a finding in the list: what was needed, what was given and what lay in the box stand here.</source>
+        <translation>اختر ملاحظة من القائمة: يظهر هنا ما كان مطلوبًا وما سُلّم وما كان في الصندوق.</translation>
+    </message>
+    <message>
+        <source>About the course of events</source>
+        <translation>عن مجرى الأحداث</translation>
+    </message>
+    <message>
+        <source>%1, %2, entry %3</source>
+        <translation>‏%1، %2، القيد %3</translation>
+    </message>
+    <message>
+        <source>Need, pair and findings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What was needed, what was given, what lay in the box; the text can be copied</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing was handed over in this camp yet, so there is nothing to audit.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::BenchPanel</name>
+    <message>
+        <source>Lots read again at the bench</source>
+        <translation>عينات تُقرأ ثانية على منضدة الفحص</translation>
+    </message>
+    <message>
+        <source>Pairs to read:</source>
+        <translation>النظارات التي تُقرأ:</translation>
+    </message>
+    <message>
+        <source>Pairs to read</source>
+        <translation>النظارات التي تُقرأ</translation>
+    </message>
+    <message>
+        <source>How many pairs are drawn; “as few as will do” keeps the risks of a wrong decision small</source>
+        <translation>عدد النظارات المسحوبة؛ “أقل ما يكفي” يُبقي خطر القرار الخاطئ صغيرًا</translation>
+    </message>
+    <message>
+        <source>as few as will do</source>
+        <translation>أقل ما يكفي</translation>
+    </message>
+    <message>
+        <source>Draw a lot…</source>
+        <translation>سحب عينة…</translation>
+    </message>
+    <message>
+        <source>Draws hand-overs by lot, enters the draw and writes the sheet for the bench</source>
+        <translation>يسحب عمليات تسليم بالقرعة، ويقيّد السحب، ويكتب ورقة منضدة الفحص</translation>
+    </message>
+    <message>
+        <source>Sheet for the bench</source>
+        <translation>ورقة لمنضدة الفحص</translation>
+    </message>
+    <message>
+        <source>Tables (*.csv)</source>
+        <translation>جداول (*.csv)</translation>
+    </message>
+    <message>
+        <source>Take in a sheet…</source>
+        <translation>إدخال ورقة…</translation>
+    </message>
+    <message>
+        <source>Reads a filled-in sheet, judges it and enters results and decision</source>
+        <translation>يقرأ ورقة مملوءة ويقيّمها ويقيّد النتائج والقرار</translation>
+    </message>
+    <message>
+        <source>Sheet from the bench</source>
+        <translation>ورقة من منضدة الفحص</translation>
+    </message>
+    <message>
+        <source>Drawn</source>
+        <translation>المسحوب</translation>
+    </message>
+    <message>
+        <source>Pairs</source>
+        <translation>النظارات</translation>
+    </message>
+    <message>
+        <source>May fail</source>
+        <translation>المسموح بإخفاقه</translation>
+    </message>
+    <message>
+        <source>Decision</source>
+        <translation>القرار</translation>
+    </message>
+    <message>
+        <source>Lots drawn in this camp</source>
+        <translation>العينات المسحوبة في هذا المخيم</translation>
+    </message>
+    <message>
+        <source>To be seen again</source>
+        <translation>يُفحص ثانية</translation>
+    </message>
+    <message>
+        <source>Person</source>
+        <translation>الشخص</translation>
+    </message>
+    <message>
+        <source>Given</source>
+        <translation>المسلَّم</translation>
+    </message>
+    <message>
+        <source>Pair</source>
+        <translation>النظارة</translation>
+    </message>
+    <message>
+        <source>When</source>
+        <translation>متى</translation>
+    </message>
+    <message>
+        <source>State</source>
+        <translation>الحالة</translation>
+    </message>
+    <message>
+        <source>Persons to be seen again</source>
+        <translation>أشخاص يُفحصون ثانية</translation>
+    </message>
+    <message>
+        <source>Report: no names and no initials; small counts are hidden on the page for the site.</source>
+        <translation>التقرير: بلا أسماء ولا أحرف أولى؛ وتُخفى الأعداد الصغيرة في صفحة الموقع.</translation>
+    </message>
+    <message>
+        <source>Page for the site…</source>
+        <translation>صفحة للموقع…</translation>
+    </message>
+    <message>
+        <source>One page for a browser, to be read by everybody at the site</source>
+        <translation>صفحة واحدة للمتصفح، يقرؤها كل من في الموقع</translation>
+    </message>
+    <message>
+        <source>In detail…</source>
+        <translation>بالتفصيل…</translation>
+    </message>
+    <message>
+        <source>Everything, for the supervisor</source>
+        <translation>كل شيء، للمشرف</translation>
+    </message>
+    <message>
+        <source>Report</source>
+        <translation>التقرير</translation>
+    </message>
+    <message>
+        <source>Pages (*.html)</source>
+        <translation>صفحات (*.html)</translation>
+    </message>
+    <message>
+        <source>Nothing happened in this camp yet.</source>
+        <translation>لم يجرِ شيء في هذا المخيم بعد.</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>‏%1 من %2</translation>
+    </message>
+    <message>
+        <source>not read yet</source>
+        <translation>لم تُقرأ بعد</translation>
+    </message>
+    <message>
+        <source>wearers %1</source>
+        <translation>لابسو النظارات %1</translation>
+    </message>
+    <message>
+        <source>met %1, of them wearing %2</source>
+        <translation>لُقي %1، منهم من يلبسها %2</translation>
+    </message>
+    <message>
+        <source>effective coverage of those who came %1 %</source>
+        <translation>التغطية الفعالة لمن حضروا %1 %</translation>
+    </message>
+    <message>
+        <source>soon</source>
+        <translation>قريبًا</translation>
+    </message>
+    <message>
+        <source>due</source>
+        <translation>حان موعده</translation>
+    </message>
+    <message>
+        <source>late</source>
+        <translation>متأخر</translation>
+    </message>
+    <message>
+        <source>Drawn: %1 of %2 hand-overs; the sheet is %3.</source>
+        <translation>سُحب: %1 من %2 من عمليات التسليم؛ الورقة هي %3.</translation>
+    </message>
+    <message>
+        <source>The report is %1.</source>
+        <translation>التقرير هو %1.</translation>
+    </message>
+    <message>
+        <source>Writing the report…</source>
+        <translation>يُكتب التقرير…</translation>
+    </message>
+    <message>
+        <source>Other work is going on; try again when it has ended.</source>
+        <translation>هناك عمل آخر جارٍ؛ حاول ثانية بعد انتهائه.</translation>
     </message>
 </context>
 <context>
@@ -5682,6 +7810,44 @@
     </message>
 </context>
 <context>
+    <name>quarterstep::ChartModel</name>
+    <message>
+        <source>inside the limits</source>
+        <translation>داخل الحدود</translation>
+    </message>
+    <message>
+        <source>beyond the inner limit</source>
+        <translation>خارج الحد الداخلي</translation>
+    </message>
+    <message>
+        <source>beyond the outer limit</source>
+        <translation>خارج الحد الخارجي</translation>
+    </message>
+    <message>
+        <source>Group or run</source>
+        <translation>المجموعة أو السلسلة</translation>
+    </message>
+    <message>
+        <source>Figures</source>
+        <translation>الأرقام</translation>
+    </message>
+    <message>
+        <source>Limits</source>
+        <translation>الحدود</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::ChartView</name>
+    <message>
+        <source>Chart of the audit</source>
+        <translation>مخطط التدقيق</translation>
+    </message>
+    <message>
+        <source>The same numbers stand in the table beside it</source>
+        <translation>الأرقام نفسها في الجدول بجانبه</translation>
+    </message>
+</context>
+<context>
     <name>quarterstep::CriteriaModel</name>
     <message>
         <source>%1, right</source>
@@ -5721,6 +7887,80 @@
     </message>
 </context>
 <context>
+    <name>quarterstep::CrossModel</name>
+    <message>
+        <source>right, need</source>
+        <translation>اليمنى، الحاجة</translation>
+    </message>
+    <message>
+        <source>left, need</source>
+        <translation>اليسرى، الحاجة</translation>
+    </message>
+    <message>
+        <source>right, pair</source>
+        <translation>اليمنى، النظارة</translation>
+    </message>
+    <message>
+        <source>left, pair</source>
+        <translation>اليسرى، النظارة</translation>
+    </message>
+    <message>
+        <source>right, left over</source>
+        <translation>اليمنى، الباقي</translation>
+    </message>
+    <message>
+        <source>left, left over</source>
+        <translation>اليسرى، الباقي</translation>
+    </message>
+    <message>
+        <source>%1 along %2</source>
+        <translation>‏%1 على خط الزوال %2</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>ماذا</translation>
+    </message>
+    <message>
+        <source>Power (D)</source>
+        <translation>القوة (D)</translation>
+    </message>
+    <message>
+        <source>Higher (D)</source>
+        <translation>الأعلى (D)</translation>
+    </message>
+    <message>
+        <source>Lower (D)</source>
+        <translation>الأدنى (D)</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::CrossView</name>
+    <message>
+        <source>Optical crosses</source>
+        <translation>الصلبان البصرية</translation>
+    </message>
+    <message>
+        <source>A picture of need, pair and what is left; the same values stand in the table</source>
+        <translation>صورة للحاجة والنظارة وما يبقى؛ والقيم نفسها في الجدول</translation>
+    </message>
+    <message>
+        <source>Powers in dioptres on the meridians they act in, as the examiner sees the eyes</source>
+        <translation>القوى بالديوبتر على خطوط الزوال التي تعمل فيها، كما يرى الفاحص العينين</translation>
+    </message>
+    <message>
+        <source>need</source>
+        <translation>الحاجة</translation>
+    </message>
+    <message>
+        <source>pair</source>
+        <translation>النظارة</translation>
+    </message>
+    <message>
+        <source>left over</source>
+        <translation>الباقي</translation>
+    </message>
+</context>
+<context>
     <name>quarterstep::DeskWindow</name>
     <message>
         <source>Quarterstep</source>
@@ -5751,14 +7991,6 @@
         <translation>يضع أشخاص جدول الوصفات في قائمة الانتظار</translation>
     </message>
     <message>
-        <source>Open camp…</source>
-        <translation>فتح مخيم…</translation>
-    </message>
-    <message>
-        <source>Opens a camp folder</source>
-        <translation>يفتح مجلد مخيم</translation>
-    </message>
-    <message>
         <source>Look of the window</source>
         <translation>مظهر النافذة</translation>
     </message>
@@ -5781,20 +8013,6 @@
     <message>
         <source>Open a camp folder</source>
         <translation>افتح مجلد مخيم</translation>
-    </message>
-    <message>
-        <source>A camp folder holds stock.yaml (what exists and how many) and, when there is one, rules.yaml and people.csv.
-The ledger of what was handed over is made in it.</source>
-        <translation>يحوي مجلد المخيم الملف stock.yaml (الموجود وعدده) وكذلك rules.yaml و people.csv إن وُجدا.
-ويُنشأ فيه سجل ما تم تسليمه.</translation>
-    </message>
-    <message>
-        <source>Open a camp folder…</source>
-        <translation>افتح مجلد مخيم…</translation>
-    </message>
-    <message>
-        <source>Chooses the folder with stock.yaml (Ctrl+O)</source>
-        <translation>اختيار المجلد الذي فيه stock.yaml (Ctrl+O)</translation>
     </message>
     <message>
         <source>Load people</source>
@@ -5839,6 +8057,86 @@ The ledger of what was handed over is made in it.</source>
             <numerusform>الموجود: %n</numerusform>
         </translation>
     </message>
+    <message>
+        <source>Choosing a camp</source>
+        <translation>اختيار مخيم</translation>
+    </message>
+    <message>
+        <source>Audit</source>
+        <translation>التدقيق</translation>
+    </message>
+    <message>
+        <source>Starting a camp</source>
+        <translation>بدء مخيم</translation>
+    </message>
+    <message>
+        <source>Settings</source>
+        <translation>الإعدادات</translation>
+    </message>
+    <message>
+        <source>SAMPLE: invented people, nothing here counts</source>
+        <translation>تجريبي: أشخاص مختلقون، ولا يُحتسب شيء هنا</translation>
+    </message>
+    <message>
+        <source>Opens another camp, the sample, or starts one</source>
+        <translation>يفتح مخيمًا آخر أو المخيم التجريبي، أو يبدأ مخيمًا</translation>
+    </message>
+    <message>
+        <source>Camps…</source>
+        <translation>المخيمات…</translation>
+    </message>
+    <message>
+        <source>Look, language, printer, camp, PINs</source>
+        <translation>المظهر واللغة والطابعة والمخيم ورموز PIN</translation>
+    </message>
+    <message>
+        <source>The manual, at the page for where you are</source>
+        <translation>الدليل، عند صفحة المكان الذي أنت فيه</translation>
+    </message>
+    <message>
+        <source>Help</source>
+        <translation>مساعدة</translation>
+    </message>
+    <message>
+        <source>Which pairs went wrong, and what slip did it</source>
+        <translation>أي النظارات جانبت الصواب، وأي هفوة سببت ذلك</translation>
+    </message>
+    <message>
+        <source>Every key of the window</source>
+        <translation>كل مفاتيح النافذة</translation>
+    </message>
+    <message>
+        <source>Next look: light, dark, sun</source>
+        <translation>المظهر التالي: فاتح، داكن، شمس</translation>
+    </message>
+    <message>
+        <source>Larger letters</source>
+        <translation>حروف أكبر</translation>
+    </message>
+    <message>
+        <source>Smaller letters</source>
+        <translation>حروف أصغر</translation>
+    </message>
+    <message>
+        <source>Usual letters</source>
+        <translation>الحروف المعتادة</translation>
+    </message>
+    <message>
+        <source>Reading %1…</source>
+        <translation>يُقرأ %1…</translation>
+    </message>
+    <message>
+        <source>%1 was not opened; what was found stands below.</source>
+        <translation>لم يُفتح %1؛ ما وُجد مذكور أدناه.</translation>
+    </message>
+    <message>
+        <source>The card that was not handed over when the window went is back. Ctrl+N empties it.</source>
+        <translation>عادت البطاقة التي لم تُسلَّم حين أُغلقت النافذة. Ctrl+N يفرغها.</translation>
+    </message>
+    <message>
+        <source>SAMPLE: %1: Quarterstep</source>
+        <translation>تجريبي: %1: ‏Quarterstep</translation>
+    </message>
 </context>
 <context>
     <name>quarterstep::DispensePlace</name>
@@ -5864,10 +8162,6 @@ The ledger of what was handed over is made in it.</source>
     <message>
         <source>taken back at the desk</source>
         <translation>استُرجع عند المكتب</translation>
-    </message>
-    <message>
-        <source>Taken back from %1: %2 is in stock again.</source>
-        <translation>استُرجع من %1: عاد %2 إلى المخزون.</translation>
     </message>
     <message>
         <source>People of the table</source>
@@ -5898,42 +8192,6 @@ The ledger of what was handed over is made in it.</source>
         <translation>الأفضل أولًا: القوة بالديوبتر، ومكانها، وما يبقى في كل عين، والمنشور</translation>
     </message>
     <message>
-        <source>Power plane</source>
-        <translation>مستوى القوى</translation>
-    </message>
-    <message>
-        <source>Table</source>
-        <translation>جدول</translation>
-    </message>
-    <message>
-        <source>Shows the same values as a table (Ctrl+T)</source>
-        <translation>يعرض القيم نفسها كجدول (Ctrl+T)</translation>
-    </message>
-    <message>
-        <source>Power plane as a table</source>
-        <translation>مستوى القوى كجدول</translation>
-    </message>
-    <message>
-        <source>Powers in dioptres and how many can be given</source>
-        <translation>القوى بالديوبتر وكم يمكن تسليمه</translation>
-    </message>
-    <message>
-        <source>R, L: the person&apos;s eyes · disc: pairs · diamond: lenses · cross: none left · open ring: chosen pair. The larger, the more there are.</source>
-        <translation>‏R وL: عينا الشخص · قرص: نظارات · معيّن: عدسات · علامة ×: لم يبق شيء · حلقة مفتوحة: النظارة المختارة. كلما كبرت العلامة زاد العدد.</translation>
-    </message>
-    <message>
-        <source>Why this pair</source>
-        <translation>لماذا هذه النظارة</translation>
-    </message>
-    <message>
-        <source>Why: criteria of the chosen pair</source>
-        <translation>السبب: معايير النظارة المختارة</translation>
-    </message>
-    <message>
-        <source>Measured values and limits, each with its unit and source</source>
-        <translation>القيم المقاسة والحدود، كل منها بوحدته ومصدره</translation>
-    </message>
-    <message>
         <source>This folder has no people.csv. Type a prescription below, or load a table.</source>
         <translation>ليس في هذا المجلد people.csv. اكتب وصفة أدناه أو حمّل جدولًا.</translation>
     </message>
@@ -5961,10 +8219,6 @@ The ledger of what was handed over is made in it.</source>
         <source>No pair of this stock comes near this need.</source>
         <translation>لا نظارة في هذا المخزون تقارب هذه الحاجة.</translation>
     </message>
-    <message>
-        <source>Picture</source>
-        <translation>صورة</translation>
-    </message>
     <message numerus="yes">
         <source>Counts in stock.yaml were edited by hand in %n line(s). The ledger&apos;s counts are used until the edits are accepted or discarded in Stock.</source>
         <translation>
@@ -5975,6 +8229,124 @@ The ledger of what was handed over is made in it.</source>
             <numerusform>عُدّلت الأعداد في stock.yaml يدويًا في أصناف عددها %n. تُستعمل أعداد السجل حتى تُقبل التعديلات أو تُترك في «المخزون».</numerusform>
             <numerusform>عُدّلت الأعداد في stock.yaml يدويًا في أصناف عددها %n. تُستعمل أعداد السجل حتى تُقبل التعديلات أو تُترك في «المخزون».</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>Taken back from %1: %2.</source>
+        <translation>استُرجع من %1: %2.</translation>
+    </message>
+    <message>
+        <source>Who is served: people of the table, or custom orders</source>
+        <translation>من يُخدم: أشخاص الجدول، أو الطلبات الخاصة</translation>
+    </message>
+    <message>
+        <source>People</source>
+        <translation>الأشخاص</translation>
+    </message>
+    <message>
+        <source>Line</source>
+        <translation>قائمة الانتظار</translation>
+    </message>
+    <message>
+        <source>Orders</source>
+        <translation>الطلبات</translation>
+    </message>
+    <message>
+        <source>The whole prescription, or the short way for plain readers</source>
+        <translation>الوصفة كاملة، أو الطريق القصير لنظارات القراءة البسيطة</translation>
+    </message>
+    <message>
+        <source>Plain reader</source>
+        <translation>نظارة قراءة بسيطة</translation>
+    </message>
+    <message>
+        <source>%1 stands in the line.</source>
+        <translation>‏%1 في قائمة الانتظار.</translation>
+    </message>
+    <message>
+        <source>%1 is entered as referred.</source>
+        <translation>قُيّد %1 على أنه أُحيل.</translation>
+    </message>
+    <message>
+        <source>A custom order for %1 is entered; it stands under Orders.</source>
+        <translation>قُيّد طلب خاص لأجل %1؛ وهو في «الطلبات».</translation>
+    </message>
+    <message>
+        <source>This stands in the ledger already: %1, %2.</source>
+        <translation>هذا موجود في السجل من قبل: %1، %2.</translation>
+    </message>
+    <message>
+        <source>%1: %2.</source>
+        <translation>‏%1: %2.</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::FindingsModel</name>
+    <message>
+        <source>a slip is likely</source>
+        <translation>يُرجَّح وقوع هفوة</translation>
+    </message>
+    <message>
+        <source>When</source>
+        <translation>متى</translation>
+    </message>
+    <message>
+        <source>Person</source>
+        <translation>الشخص</translation>
+    </message>
+    <message>
+        <source>Purpose</source>
+        <translation>الغرض</translation>
+    </message>
+    <message>
+        <source>Pair given</source>
+        <translation>النظارة المسلَّمة</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>ماذا</translation>
+    </message>
+    <message>
+        <source>In detail</source>
+        <translation>بالتفصيل</translation>
+    </message>
+    <message>
+        <source>Likeliest slip</source>
+        <translation>الهفوة الأرجح</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::FocimeterRow</name>
+    <message>
+        <source>Read, R</source>
+        <translation>المقروء، اليمنى</translation>
+    </message>
+    <message>
+        <source>L</source>
+        <translation>L</translation>
+    </message>
+    <message>
+        <source>Right lens as the focimeter reads it</source>
+        <translation>العدسة اليمنى كما يقرؤها مقياس العدسات</translation>
+    </message>
+    <message>
+        <source>Left lens as the focimeter reads it</source>
+        <translation>العدسة اليسرى كما يقرؤها مقياس العدسات</translation>
+    </message>
+    <message>
+        <source>Right lens as the focimeter reads it, dioptres: -1.25 -0.50 x 90</source>
+        <translation>العدسة اليمنى كما يقرؤها مقياس العدسات، ديوبتر: ⁦-1.25 -0.50 x 90⁩</translation>
+    </message>
+    <message>
+        <source>Left lens as the focimeter reads it, dioptres: -1.25 -0.50 x 90</source>
+        <translation>العدسة اليسرى كما يقرؤها مقياس العدسات، ديوبتر: ⁦-1.25 -0.50 x 90⁩</translation>
+    </message>
+    <message>
+        <source>right lens: %1</source>
+        <translation>العدسة اليمنى: %1</translation>
+    </message>
+    <message>
+        <source>left lens: %1</source>
+        <translation>العدسة اليسرى: %1</translation>
     </message>
 </context>
 <context>
@@ -5990,14 +8362,6 @@ The ledger of what was handed over is made in it.</source>
     <message>
         <source>Gives the chosen pair to this person and counts it down (Ctrl+Return)</source>
         <translation>يسلّم النظارة المختارة لهذا الشخص ويُنقص العدد (Ctrl+Return)</translation>
-    </message>
-    <message>
-        <source>Takes back the last hand-over of this window (Ctrl+Z)</source>
-        <translation>يسترجع آخر تسليم في هذه النافذة (Ctrl+Z)</translation>
-    </message>
-    <message>
-        <source>Power read by focimeter</source>
-        <translation>قُرئت القوة بمقياس العدسات</translation>
     </message>
     <message>
         <source>The power of this very pair was read</source>
@@ -6067,6 +8431,112 @@ The ledger of what was handed over is made in it.</source>
         <source>Who hands over; kept with the entry, may stay empty</source>
         <translation>من يسلّم؛ يُحفظ مع القيد ويجوز تركه فارغًا</translation>
     </message>
+    <message>
+        <source>Hand over, print</source>
+        <translation>تسليم وطباعة</translation>
+    </message>
+    <message>
+        <source>Hands over and prints the note (Ctrl+Shift+Return)</source>
+        <translation>يسلّم ويطبع الورقة (Ctrl+Shift+Return)</translation>
+    </message>
+    <message>
+        <source>Takes back what was entered last for this person today (Ctrl+Z)</source>
+        <translation>يسترجع آخر ما قُيّد لهذا الشخص اليوم (Ctrl+Z)</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>ورقة</translation>
+    </message>
+    <message>
+        <source>Prints what this person takes home (Ctrl+P)</source>
+        <translation>يطبع ما يأخذه هذا الشخص إلى بيته (Ctrl+P)</translation>
+    </message>
+    <message>
+        <source>Letter</source>
+        <translation>رسالة</translation>
+    </message>
+    <message>
+        <source>Enters the referral and prints the letter to the clinic (Ctrl+Shift+L)</source>
+        <translation>يقيّد الإحالة ويطبع الرسالة إلى العيادة (Ctrl+Shift+L)</translation>
+    </message>
+    <message>
+        <source>Order</source>
+        <translation>طلب</translation>
+    </message>
+    <message>
+        <source>Enters a custom order and prints it for the laboratory (Ctrl+Shift+O)</source>
+        <translation>يقيّد طلبًا خاصًا ويطبعه للمختبر (Ctrl+Shift+O)</translation>
+    </message>
+    <message>
+        <source>Without</source>
+        <translation>بلا نظارة</translation>
+    </message>
+    <message>
+        <source>Enters that this person goes without a pair, and why (Ctrl+Shift+W)</source>
+        <translation>يقيّد أن هذا الشخص يذهب بلا نظارة، ولماذا (Ctrl+Shift+W)</translation>
+    </message>
+    <message>
+        <source>Power by focimeter</source>
+        <translation>القوة بمقياس العدسات</translation>
+    </message>
+    <message>
+        <source>Each eye by focimeter</source>
+        <translation>كل عين بمقياس العدسات</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::HelpWindow</name>
+    <message>
+        <source>Help: Quarterstep</source>
+        <translation>مساعدة: Quarterstep</translation>
+    </message>
+    <message>
+        <source>Pages of the manual</source>
+        <translation>صفحات الدليل</translation>
+    </message>
+    <message>
+        <source>Chooses a page of the manual</source>
+        <translation>يختار صفحة من الدليل</translation>
+    </message>
+    <message>
+        <source>Text of the page</source>
+        <translation>نص الصفحة</translation>
+    </message>
+    <message>
+        <source>The manual; links lead to other pages</source>
+        <translation>الدليل؛ الروابط تقود إلى صفحات أخرى</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>إغلاق</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::KeySheet</name>
+    <message>
+        <source>Keys: Quarterstep</source>
+        <translation>المفاتيح: Quarterstep</translation>
+    </message>
+    <message>
+        <source>All keys of the window</source>
+        <translation>كل مفاتيح النافذة</translation>
+    </message>
+    <message>
+        <source>All keys of the window; Escape closes it</source>
+        <translation>كل مفاتيح النافذة؛ Escape يغلقها</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>إغلاق</translation>
+    </message>
+    <message>
+        <source>Everywhere</source>
+        <translation>في كل مكان</translation>
+    </message>
+    <message>
+        <source>Tab and Shift+Tab go from field to field; Space presses the button that is framed.</source>
+        <translation>المفتاحان Tab وShift+Tab للتنقل بين الحقول؛ وSpace يضغط الزر المؤطَّر.</translation>
+    </message>
 </context>
 <context>
     <name>quarterstep::LadderView</name>
@@ -6089,6 +8559,152 @@ The ledger of what was handed over is made in it.</source>
     <message>
         <source>%1: available %2, kept aside %3, keep at least %4</source>
         <translation>‏%1: المتاح %2، المحفوظ جانبًا %3، الحد الأدنى %4</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::LineModel</name>
+    <message>
+        <source>none: waits</source>
+        <translation>لا شيء: ينتظر</translation>
+    </message>
+    <message>
+        <source>not in the line</source>
+        <translation>ليس في قائمة الانتظار</translation>
+    </message>
+    <message>
+        <source>none left: look before saying it again</source>
+        <translation>نفد: انظر قبل أن تقولها ثانية</translation>
+    </message>
+    <message>
+        <source>with caution</source>
+        <translation>مع تحفظ</translation>
+    </message>
+    <message>
+        <source>by hand: %1</source>
+        <translation>يدويًا: %1</translation>
+    </message>
+    <message>
+        <source>promised; %1</source>
+        <translation>موعود به؛ %1</translation>
+    </message>
+    <message>
+        <source>Person</source>
+        <translation>الشخص</translation>
+    </message>
+    <message>
+        <source>For</source>
+        <translation>لمن</translation>
+    </message>
+    <message>
+        <source>Gets</source>
+        <translation>يأخذ</translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation>السبب</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::LinePanel</name>
+    <message>
+        <source>Waiting line</source>
+        <translation>قائمة الانتظار</translation>
+    </message>
+    <message>
+        <source>Who gets which pair and why. Drop a pair on a person to pick it by hand</source>
+        <translation>من يأخذ أي نظارة ولماذا. أفلت نظارة على شخص لاختيارها يدويًا</translation>
+    </message>
+    <message>
+        <source>Reason for a pair picked by hand</source>
+        <translation>سبب اختيار النظارة يدويًا</translation>
+    </message>
+    <message>
+        <source>Reason, for a pair by hand</source>
+        <translation>السبب، لنظارة مختارة يدويًا</translation>
+    </message>
+    <message>
+        <source>Why this person gets another pair than planned; kept with the promise</source>
+        <translation>لماذا يأخذ هذا الشخص نظارة غير المخطط لها؛ يُحفظ مع الوعد</translation>
+    </message>
+    <message>
+        <source>All arrive</source>
+        <translation>الجميع حضروا</translation>
+    </message>
+    <message>
+        <source>Everybody of the table who has nothing yet</source>
+        <translation>كل من في الجدول ممن لم يأخذ شيئًا بعد</translation>
+    </message>
+    <message>
+        <source>Card arrives</source>
+        <translation>حضر صاحب البطاقة</translation>
+    </message>
+    <message>
+        <source>The person on the card (Ctrl+J)</source>
+        <translation>الشخص الذي في البطاقة (Ctrl+J)</translation>
+    </message>
+    <message>
+        <source>Plan again</source>
+        <translation>إعادة التخطيط</translation>
+    </message>
+    <message>
+        <source>Plans anew, or stops planning</source>
+        <translation>يخطط من جديد، أو يوقف التخطيط</translation>
+    </message>
+    <message>
+        <source>Promise</source>
+        <translation>وعد</translation>
+    </message>
+    <message>
+        <source>The person was told: no plan takes it back</source>
+        <translation>أُبلغ الشخص: لا تسترجعها أي خطة</translation>
+    </message>
+    <message>
+        <source>Give chosen pair</source>
+        <translation>إعطاء النظارة المختارة</translation>
+    </message>
+    <message>
+        <source>The pair chosen in the list, by hand and with a reason (Ctrl+G)</source>
+        <translation>النظارة المختارة في القائمة، يدويًا ومع سبب (Ctrl+G)</translation>
+    </message>
+    <message>
+        <source>Gone</source>
+        <translation>انصرف</translation>
+    </message>
+    <message>
+        <source>The person left the line</source>
+        <translation>غادر الشخص قائمة الانتظار</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>إيقاف</translation>
+    </message>
+    <message>
+        <source>Planning …</source>
+        <translation>يجري التخطيط …</translation>
+    </message>
+    <message>
+        <source>Nobody waits yet. Let the people of the table stand in line, or the one on the card.</source>
+        <translation>لا أحد ينتظر بعد. أدخل أشخاص الجدول في قائمة الانتظار، أو صاحب البطاقة.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 get a pair; first come, first served would be %3. %4</source>
+        <translation>يأخذ نظارة %1 من %2؛ وبأسبقية الحضور يكون العدد %3. %4</translation>
+    </message>
+    <message>
+        <source>No plan serves more.</source>
+        <translation>لا خطة تخدم أكثر.</translation>
+    </message>
+    <message>
+        <source>Good, not proved best.</source>
+        <translation>جيدة، ولم يثبت أنها الأفضل.</translation>
+    </message>
+    <message>
+        <source>Unpromise</source>
+        <translation>سحب الوعد</translation>
+    </message>
+    <message>
+        <source>Why this pair for %1? Type the reason and press Enter.</source>
+        <translation>لماذا هذه النظارة لأجل %1؟ اكتب السبب واضغط Enter.</translation>
     </message>
 </context>
 <context>
@@ -6174,6 +8790,25 @@ The ledger of what was handed over is made in it.</source>
     </message>
 </context>
 <context>
+    <name>quarterstep::LongWork</name>
+    <message>
+        <source>Stop</source>
+        <translation>إيقاف</translation>
+    </message>
+    <message>
+        <source>How far it is</source>
+        <translation>مقدار التقدم</translation>
+    </message>
+    <message>
+        <source>Ends this work; nothing is changed by it</source>
+        <translation>ينهي هذا العمل؛ ولا يتغير به شيء</translation>
+    </message>
+    <message>
+        <source>Stopping…</source>
+        <translation>يجري الإيقاف…</translation>
+    </message>
+</context>
+<context>
     <name>quarterstep::MessageBar</name>
     <message>
         <source>Copy code</source>
@@ -6199,6 +8834,242 @@ The ledger of what was handed over is made in it.</source>
         <source>Not done</source>
         <translation>لم يتم</translation>
     </message>
+    <message>
+        <source>Waiting</source>
+        <translation>الانتظار</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::OpeningPage</name>
+    <message>
+        <source>Which camp?</source>
+        <translation>أي مخيم؟</translation>
+    </message>
+    <message>
+        <source>A camp is a folder: stock.yaml says what exists and how many; the ledger of what was handed over is kept beside it.</source>
+        <translation>المخيم مجلد: يذكر stock.yaml الموجود وعدده؛ ويُحفظ بجانبه سجل ما تم تسليمه.</translation>
+    </message>
+    <message>
+        <source>Look around</source>
+        <translation>جولة</translation>
+    </message>
+    <message>
+        <source>A sample camp of invented people. What you do there stays in a copy of your own.</source>
+        <translation>مخيم تجريبي بأشخاص مختلقين. ما تفعله فيه يبقى في نسخة خاصة بك.</translation>
+    </message>
+    <message>
+        <source>Practise a hand-over, 3 minutes</source>
+        <translation>تدرّب على تسليم، 3 دقائق</translation>
+    </message>
+    <message>
+        <source>Opens the sample and tells each step beside the work</source>
+        <translation>يفتح المخيم التجريبي ويشرح كل خطوة بجانب العمل</translation>
+    </message>
+    <message>
+        <source>Open the sample camp</source>
+        <translation>افتح المخيم التجريبي</translation>
+    </message>
+    <message>
+        <source>Opens your copy of the sample as you left it</source>
+        <translation>يفتح نسختك من المخيم التجريبي كما تركتها</translation>
+    </message>
+    <message>
+        <source>Begin the sample anew</source>
+        <translation>ابدأ المخيم التجريبي من جديد</translation>
+    </message>
+    <message>
+        <source>Throws away what was done in your copy of the sample</source>
+        <translation>يحذف ما جرى في نسختك من المخيم التجريبي</translation>
+    </message>
+    <message>
+        <source>Start my own camp</source>
+        <translation>ابدأ مخيمي</translation>
+    </message>
+    <message>
+        <source>Describe the trays of your box in a few lines; the desk writes the stock file.</source>
+        <translation>صِف صواني صندوقك في أسطر قليلة؛ والمكتب يكتب ملف المخزون.</translation>
+    </message>
+    <message>
+        <source>Describe my trays…</source>
+        <translation>وصف الصواني…</translation>
+    </message>
+    <message>
+        <source>A page where you type the trays and see the lines they make</source>
+        <translation>صفحة تكتب فيها الصواني وترى الأصناف التي تنتج عنها</translation>
+    </message>
+    <message>
+        <source>Open a camp</source>
+        <translation>افتح مخيمًا</translation>
+    </message>
+    <message>
+        <source>A folder with a stock.yaml, on this laptop or on a stick.</source>
+        <translation>مجلد فيه stock.yaml، على هذا الحاسوب أو على ذاكرة USB.</translation>
+    </message>
+    <message>
+        <source>Choose a folder…</source>
+        <translation>اختر مجلدًا…</translation>
+    </message>
+    <message>
+        <source>Chooses the folder with stock.yaml</source>
+        <translation>يختار المجلد الذي فيه stock.yaml</translation>
+    </message>
+    <message>
+        <source>Back to the open camp</source>
+        <translation>عودة إلى المخيم المفتوح</translation>
+    </message>
+    <message>
+        <source>Leaves everything as it is</source>
+        <translation>يترك كل شيء كما هو</translation>
+    </message>
+    <message>
+        <source>What was found, with file, line and column</source>
+        <translation>ما وُجد، مع الملف والسطر والعمود</translation>
+    </message>
+    <message>
+        <source>File, line and column of everything found; can be copied</source>
+        <translation>الملف والسطر والعمود لكل ما وُجد؛ يمكن نسخه</translation>
+    </message>
+    <message>
+        <source>Start a camp in this folder…</source>
+        <translation>ابدأ مخيمًا في هذا المجلد…</translation>
+    </message>
+    <message>
+        <source>Describe the trays; the stock file is written into this folder</source>
+        <translation>صِف الصواني؛ يُكتب ملف المخزون في هذا المجلد</translation>
+    </message>
+    <message>
+        <source>%1 was not opened</source>
+        <translation>لم يُفتح %1</translation>
+    </message>
+    <message>
+        <source>This folder has no stock.yaml. Choose the folder that has one, or start a camp here.</source>
+        <translation>لا يوجد stock.yaml في هذا المجلد. اختر المجلد الذي هو فيه، أو ابدأ مخيمًا هنا.</translation>
+    </message>
+    <message>
+        <source>Mend the file at the line and column named, with any text editor, and open the folder again. Nothing was written.</source>
+        <translation>أصلح الملف عند السطر والعمود المذكورين بأي محرر نصوص، وافتح المجلد ثانية. لم يُكتب شيء.</translation>
+    </message>
+    <message>
+        <source>Open %1</source>
+        <translation>فتح %1</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::OrdersModel</name>
+    <message numerus="yes">
+        <source>remade %n time(s)</source>
+        <translation>
+            <numerusform>عدد مرات إعادة الصنع: %n</numerusform>
+            <numerusform>عدد مرات إعادة الصنع: %n</numerusform>
+            <numerusform>عدد مرات إعادة الصنع: %n</numerusform>
+            <numerusform>عدد مرات إعادة الصنع: %n</numerusform>
+            <numerusform>عدد مرات إعادة الصنع: %n</numerusform>
+            <numerusform>عدد مرات إعادة الصنع: %n</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>ordered %1</source>
+        <translation>طُلب %1</translation>
+    </message>
+    <message>
+        <source>frame held: %1</source>
+        <translation>الإطار المحجوز: %1</translation>
+    </message>
+    <message>
+        <source>Person</source>
+        <translation>الشخص</translation>
+    </message>
+    <message>
+        <source>State</source>
+        <translation>الحالة</translation>
+    </message>
+    <message>
+        <source>Since</source>
+        <translation>منذ</translation>
+    </message>
+    <message>
+        <source>Ordered</source>
+        <translation>طُلب</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::OrdersPanel</name>
+    <message>
+        <source>Find an order by the code of the person</source>
+        <translation>ابحث عن طلب برمز الشخص</translation>
+    </message>
+    <message>
+        <source>Part of a camp code; empty shows the open orders</source>
+        <translation>جزء من رمز المخيم؛ الحقل الفارغ يعرض الطلبات المفتوحة</translation>
+    </message>
+    <message>
+        <source>Code</source>
+        <translation>الرمز</translation>
+    </message>
+    <message>
+        <source>Custom orders</source>
+        <translation>الطلبات الخاصة</translation>
+    </message>
+    <message>
+        <source>Custom orders, newest change first</source>
+        <translation>الطلبات الخاصة، الأحدث تغيّرًا أولًا</translation>
+    </message>
+    <message>
+        <source>Reason or note for this step</source>
+        <translation>سبب أو ملاحظة لهذه الخطوة</translation>
+    </message>
+    <message>
+        <source>Kept with the step; making again needs a reason</source>
+        <translation>يُحفظ مع الخطوة؛ إعادة الصنع تحتاج إلى سبب</translation>
+    </message>
+    <message>
+        <source>Reason or note</source>
+        <translation>سبب أو ملاحظة</translation>
+    </message>
+    <message>
+        <source>Arrived</source>
+        <translation>وصل</translation>
+    </message>
+    <message>
+        <source>It came from the laboratory</source>
+        <translation>جاء من المختبر</translation>
+    </message>
+    <message>
+        <source>Checked</source>
+        <translation>فُحص</translation>
+    </message>
+    <message>
+        <source>Power, axis and centres were read and agree with the order</source>
+        <translation>قُرئت القوة والمحور والمراكز وهي توافق الطلب</translation>
+    </message>
+    <message>
+        <source>Collected</source>
+        <translation>استُلم</translation>
+    </message>
+    <message>
+        <source>The person has it and was checked with it on</source>
+        <translation>استلمه الشخص وفُحص وهو يلبسه</translation>
+    </message>
+    <message>
+        <source>Make again</source>
+        <translation>إعادة الصنع</translation>
+    </message>
+    <message>
+        <source>Back to the laboratory; a reason is needed</source>
+        <translation>يعود إلى المختبر؛ يلزم سبب</translation>
+    </message>
+    <message>
+        <source>Not collected</source>
+        <translation>لم يُستلم</translation>
+    </message>
+    <message>
+        <source>The person did not come for it</source>
+        <translation>لم يأتِ الشخص لأخذه</translation>
+    </message>
+    <message>
+        <source>%1: %2.</source>
+        <translation>‏%1: %2.</translation>
+    </message>
 </context>
 <context>
     <name>quarterstep::PairsModel</name>
@@ -6212,14 +9083,6 @@ The ledger of what was handed over is made in it.</source>
             <numerusform>المتاح %n</numerusform>
             <numerusform>المتاح %n</numerusform>
         </translation>
-    </message>
-    <message>
-        <source>R and L %1  ·  prism %2</source>
-        <translation>‏R وL: %1  ·  المنشور %2</translation>
-    </message>
-    <message>
-        <source>R %1  ·  L %2  ·  prism %3</source>
-        <translation>‏R: %1  ·  L: %2  ·  المنشور %3</translation>
     </message>
     <message>
         <source>Nearest outside the limits</source>
@@ -6256,6 +9119,33 @@ The ledger of what was handed over is made in it.</source>
     <message>
         <source>Reason</source>
         <translation>السبب</translation>
+    </message>
+    <message>
+        <source>R and L %1 · prism %2</source>
+        <translation>‏R وL ‏%1 · المنشور %2</translation>
+    </message>
+    <message>
+        <source>R %1 · L %2 · prism %3</source>
+        <translation>‏R %1 · L %2 · المنشور %3</translation>
+    </message>
+    <message>
+        <source> · chance %1</source>
+        <translation> · الاحتمال %1</translation>
+    </message>
+    <message>
+        <source>Chance within</source>
+        <translation>احتمال الوقوع ضمن الحدود</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::PaperWorker</name>
+    <message>
+        <source>%1: sent to %2.</source>
+        <translation>‏%1: أُرسل إلى %2.</translation>
+    </message>
+    <message>
+        <source>%1: written to %2.</source>
+        <translation>‏%1: كُتب في %2.</translation>
     </message>
 </context>
 <context>
@@ -6303,6 +9193,37 @@ The ledger of what was handed over is made in it.</source>
     <message>
         <source>Half cylinder (D)</source>
         <translation>نصف الأسطوانة (D)</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::PlanePanel</name>
+    <message>
+        <source>Table</source>
+        <translation>جدول</translation>
+    </message>
+    <message>
+        <source>Power plane</source>
+        <translation>مستوى القوى</translation>
+    </message>
+    <message>
+        <source>Shows the same values as a table (Ctrl+T)</source>
+        <translation>يعرض القيم نفسها كجدول (Ctrl+T)</translation>
+    </message>
+    <message>
+        <source>Power plane as a table</source>
+        <translation>مستوى القوى كجدول</translation>
+    </message>
+    <message>
+        <source>Powers in dioptres and how many can be given</source>
+        <translation>القوى بالديوبتر وكم يمكن تسليمه</translation>
+    </message>
+    <message>
+        <source>R, L: the person&apos;s eyes · disc: pairs · diamond: lenses · cross: none left · dot: ranks · open ring: chosen pair. The larger, the more there are.</source>
+        <translation>‏R وL: عينا الشخص · قرص: نظارات · معيّن: عدسات · علامة ×: لم يبق شيء · نقطة: الرتب · حلقة مفتوحة: النظارة المختارة. كلما كبرت العلامة زاد العدد.</translation>
+    </message>
+    <message>
+        <source>Picture</source>
+        <translation>صورة</translation>
     </message>
 </context>
 <context>
@@ -6360,6 +9281,104 @@ The ledger of what was handed over is made in it.</source>
             <numerusform>نظارات %1: المتاح %n</numerusform>
             <numerusform>نظارات %1: المتاح %n</numerusform>
         </translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::PowerFields</name>
+    <message>
+        <source>Right eye, sphere</source>
+        <translation>العين اليمنى، الكرة</translation>
+    </message>
+    <message>
+        <source>Left eye, sphere</source>
+        <translation>العين اليسرى، الكرة</translation>
+    </message>
+    <message>
+        <source>Sphere in dioptres, with its sign. Up and Down step 0.25, Page Up and Page Down 1.00</source>
+        <translation>الكرة بالديوبتر مع إشارتها. السهمان يغيّران بمقدار 0.25، ومفتاحا الصفحة بمقدار 1.00</translation>
+    </message>
+    <message>
+        <source>Right eye, cylinder</source>
+        <translation>العين اليمنى، الأسطوانة</translation>
+    </message>
+    <message>
+        <source>Left eye, cylinder</source>
+        <translation>العين اليسرى، الأسطوانة</translation>
+    </message>
+    <message>
+        <source>Cylinder in dioptres, with its sign. Up and Down step 0.25, Page Up and Page Down 1.00</source>
+        <translation>الأسطوانة بالديوبتر مع إشارتها. السهمان يغيّران بمقدار 0.25، ومفتاحا الصفحة بمقدار 1.00</translation>
+    </message>
+    <message>
+        <source>Right eye, axis</source>
+        <translation>العين اليمنى، المحور</translation>
+    </message>
+    <message>
+        <source>Left eye, axis</source>
+        <translation>العين اليسرى، المحور</translation>
+    </message>
+    <message>
+        <source>Axis in degrees. Up and Down step 1, with Shift 5</source>
+        <translation>المحور بالدرجات. السهمان يغيّران بمقدار 1، ومع Shift بمقدار 5</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::PracticeStrip</name>
+    <message>
+        <source>Next</source>
+        <translation>التالي</translation>
+    </message>
+    <message>
+        <source>Leave practice</source>
+        <translation>إنهاء التدريب</translation>
+    </message>
+    <message>
+        <source>Goes on without this step</source>
+        <translation>يتابع دون هذه الخطوة</translation>
+    </message>
+    <message>
+        <source>Ends the practice; the sample stays open</source>
+        <translation>ينهي التدريب؛ ويبقى المخيم التجريبي مفتوحًا</translation>
+    </message>
+    <message>
+        <source>Somebody sits down. Press Ctrl+N for an empty card, and type the code %1 under Person.</source>
+        <translation>جلس شخص أمامك. اضغط Ctrl+N لبطاقة فارغة، واكتب الرمز %1 في «الشخص».</translation>
+    </message>
+    <message>
+        <source>Tab to Age: type 30.</source>
+        <translation>انتقل بـ Tab إلى «العمر»: اكتب 30.</translation>
+    </message>
+    <message>
+        <source>Right eye: type %1. Tab to the left eye and type the same.</source>
+        <translation>العين اليمنى: اكتب %1. انتقل بـ Tab إلى العين اليسرى واكتب القيمة نفسها.</translation>
+    </message>
+    <message>
+        <source>PD far: type 62. Enter asks for pairs.</source>
+        <translation>حقل PD للبعد: اكتب 62. Enter يطلب النظارات.</translation>
+    </message>
+    <message>
+        <source>The best pair stands first, with its bin. You would fetch it, and one neighbour. Tick the four checks once the pair is on the face.</source>
+        <translation>النظارة الأفضل أولًا، مع خانتها. في العمل تُحضرها مع واحدة مجاورة. علّم الفحوص الأربعة متى صارت النظارة على الوجه.</translation>
+    </message>
+    <message>
+        <source>Ctrl+Enter hands it over: the count goes down.</source>
+        <translation>المفتاح Ctrl+Enter يسلّمها: ينقص العدد.</translation>
+    </message>
+    <message>
+        <source>A mistake? Ctrl+Z takes the hand-over back the same day. Try it.</source>
+        <translation>أخطأت؟ Ctrl+Z يسترجع التسليم في اليوم نفسه. جرّبه.</translation>
+    </message>
+    <message>
+        <source>That was all. F1 opens the manual, Shift+F1 shows every key.</source>
+        <translation>هذا كل شيء. F1 يفتح الدليل، وShift+F1 يعرض كل المفاتيح.</translation>
+    </message>
+    <message>
+        <source>Practice, step %1 of %2</source>
+        <translation>التدريب، الخطوة %1 من %2</translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation>تم</translation>
     </message>
 </context>
 <context>
@@ -6439,6 +9458,296 @@ The ledger of what was handed over is made in it.</source>
     <message>
         <source>%1 is empty; a person, the right and the left eye are needed</source>
         <translation>الحقل «%1» فارغ؛ المطلوب الشخص والعين اليمنى والعين اليسرى</translation>
+    </message>
+    <message>
+        <source>Measured besides</source>
+        <translation>قياسات أخرى</translation>
+    </message>
+    <message>
+        <source>Three fields an eye</source>
+        <translation>ثلاثة حقول لكل عين</translation>
+    </message>
+    <message>
+        <source>Sphere, cylinder and axis in fields of their own (Ctrl+E)</source>
+        <translation>الكرة والأسطوانة والمحور كل في حقله (Ctrl+E)</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::ReaderCard</name>
+    <message>
+        <source>Age</source>
+        <translation>العمر</translation>
+    </message>
+    <message>
+        <source>Age in years; unknown age is judged by the strictest rules</source>
+        <translation>العمر بالسنوات؛ العمر المجهول يُقيَّم بأشد القواعد</translation>
+    </message>
+    <message>
+        <source>Distance fine?</source>
+        <translation>البعد سليم؟</translation>
+    </message>
+    <message>
+        <source>Does the person see well far away without spectacles? + is yes, - is no</source>
+        <translation>هل يرى الشخص البعيد جيدًا دون نظارة؟ العلامة + نعم، والعلامة - لا</translation>
+    </message>
+    <message>
+        <source>not asked</source>
+        <translation>لم يُسأل</translation>
+    </message>
+    <message>
+        <source>yes (+)</source>
+        <translation>نعم (+)</translation>
+    </message>
+    <message>
+        <source>no (-)</source>
+        <translation>لا (-)</translation>
+    </message>
+    <message>
+        <source>Near power by trial</source>
+        <translation>قوة القرب بالتجربة</translation>
+    </message>
+    <message>
+        <source>Power with which the person read best, the same in both eyes, dioptres: 2.25 or 225</source>
+        <translation>القوة التي قرأ بها الشخص أفضل قراءة، نفسها للعينين، ديوبتر: 2.25 أو 225</translation>
+    </message>
+    <message>
+        <source>PD near</source>
+        <translation>PD للقرب</translation>
+    </message>
+    <message>
+        <source>Distance between the pupils looking near, millimetres; without it the worst that is plausible is judged</source>
+        <translation>المسافة بين الحدقتين عند النظر قريبًا، مليمتر؛ دونها يُقيَّم عند أسوأ قيمة معقولة</translation>
+    </message>
+    <message>
+        <source>Person</source>
+        <translation>الشخص</translation>
+    </message>
+    <message>
+        <source>Camp code of the person; one is offered, the paper card&apos;s may be typed over it</source>
+        <translation>رمز الشخص في المخيم؛ يُقترح رمز، ويجوز أن يُكتب مكانه رمز البطاقة الورقية</translation>
+    </message>
+    <message>
+        <source>%1 in each eye</source>
+        <translation>‏%1 في كل عين</translation>
+    </message>
+    <message>
+        <source>Ask first whether the person sees well far away.</source>
+        <translation>اسأل أولًا هل يرى الشخص البعيد جيدًا.</translation>
+    </message>
+    <message>
+        <source>Then a reader alone is not enough: refract, and use the full card.</source>
+        <translation>عندها لا تكفي نظارة القراءة وحدها: افحص الانكسار واستعمل البطاقة الكاملة.</translation>
+    </message>
+    <message>
+        <source>Type the near power in quarters of a dioptre: 2.25 or 225.</source>
+        <translation>اكتب قوة القرب بأرباع الديوبتر: 2.25 أو 225.</translation>
+    </message>
+    <message>
+        <source>A hand-over needs a code for the person.</source>
+        <translation>التسليم يحتاج إلى رمز للشخص.</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::SettingsPage</name>
+    <message>
+        <source>Optician: hands over, orders</source>
+        <translation>فني البصريات: يسلّم ويطلب</translation>
+    </message>
+    <message>
+        <source>Keeper: counts, receives, moves stock</source>
+        <translation>أمين المخزون: يعدّ ويستلم وينقل المخزون</translation>
+    </message>
+    <message>
+        <source>Supervisor: names, exports, PINs</source>
+        <translation>المشرف: الأسماء والتصدير ورموز PIN</translation>
+    </message>
+    <message>
+        <source>This laptop</source>
+        <translation>هذا الحاسوب</translation>
+    </message>
+    <message>
+        <source>Kept for you on this laptop.</source>
+        <translation>يُحفظ لك على هذا الحاسوب.</translation>
+    </message>
+    <message>
+        <source>Look</source>
+        <translation>المظهر</translation>
+    </message>
+    <message>
+        <source>Light, dark, or sun: black on white and large, for outdoors</source>
+        <translation>فاتح أو داكن أو شمس: أسود على أبيض وكبير للعمل في الخارج</translation>
+    </message>
+    <message>
+        <source>Light</source>
+        <translation>فاتح</translation>
+    </message>
+    <message>
+        <source>Dark</source>
+        <translation>داكن</translation>
+    </message>
+    <message>
+        <source>Sun</source>
+        <translation>شمس</translation>
+    </message>
+    <message>
+        <source>Size of the letters</source>
+        <translation>حجم الحروف</translation>
+    </message>
+    <message>
+        <source>In per cent of the usual; also Ctrl++ and Ctrl+-</source>
+        <translation>بالمئة من المعتاد؛ وأيضًا ⁦Ctrl++⁩ و⁦Ctrl+-⁩</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>Language</source>
+        <translation>اللغة</translation>
+    </message>
+    <message>
+        <source>Language of the window, at once</source>
+        <translation>لغة النافذة، فورًا</translation>
+    </message>
+    <message>
+        <source>Printer</source>
+        <translation>الطابعة</translation>
+    </message>
+    <message>
+        <source>Printer for cards and letters of this laptop</source>
+        <translation>طابعة البطاقات والرسائل لهذا الحاسوب</translation>
+    </message>
+    <message>
+        <source>This camp</source>
+        <translation>هذا المخيم</translation>
+    </message>
+    <message>
+        <source>Kept in the camp folder, for everybody who opens it.</source>
+        <translation>يُحفظ في مجلد المخيم، لكل من يفتحه.</translation>
+    </message>
+    <message>
+        <source>Cylinders are written</source>
+        <translation>كتابة الأسطوانات</translation>
+    </message>
+    <message>
+        <source>Form in which pairs and orders show a cylinder; typed prescriptions stay as typed</source>
+        <translation>الصيغة التي تُعرض بها الأسطوانة في النظارات والطلبات؛ الوصفات المكتوبة تبقى كما كُتبت</translation>
+    </message>
+    <message>
+        <source>minus</source>
+        <translation>سالب</translation>
+    </message>
+    <message>
+        <source>plus</source>
+        <translation>موجب</translation>
+    </message>
+    <message>
+        <source>Acuities are shown</source>
+        <translation>عرض حدّات الإبصار</translation>
+    </message>
+    <message>
+        <source>Notation on the card; the record keeps what was typed</source>
+        <translation>الترميز على البطاقة؛ ويحتفظ السجل بما كُتب</translation>
+    </message>
+    <message>
+        <source>as recorded</source>
+        <translation>كما سُجّلت</translation>
+    </message>
+    <message>
+        <source>decimal</source>
+        <translation>عشري</translation>
+    </message>
+    <message>
+        <source>Judged by</source>
+        <translation>قُيّمت بحسب</translation>
+    </message>
+    <message>
+        <source>Profile of limits for everybody; by itself the desk chooses by age and purpose</source>
+        <translation>مجموعة حدود للجميع؛ من تلقاء نفسه يختار المكتب بحسب العمر والغرض</translation>
+    </message>
+    <message>
+        <source>PINs</source>
+        <translation>رموز PIN</translation>
+    </message>
+    <message>
+        <source>A guard against slips at the command line, no lock. Kept with the ledger.</source>
+        <translation>حماية من الهفوات في سطر الأوامر، لا قفل. تُحفظ مع السجل.</translation>
+    </message>
+    <message>
+        <source>Role</source>
+        <translation>الدور</translation>
+    </message>
+    <message>
+        <source>Whose PIN is set or taken away</source>
+        <translation>من يُضبط رمز PIN الخاص به أو يُزال</translation>
+    </message>
+    <message>
+        <source>PIN that is needed now</source>
+        <translation>رمز PIN اللازم الآن</translation>
+    </message>
+    <message>
+        <source>The supervisor&apos;s PIN when there is one, else the present one of this role</source>
+        <translation>رمز PIN للمشرف إن وُجد، وإلا فالرمز الحالي لهذا الدور</translation>
+    </message>
+    <message>
+        <source>New PIN</source>
+        <translation>رمز PIN جديد</translation>
+    </message>
+    <message>
+        <source>%1 to %2 characters</source>
+        <translation>من %1 إلى %2 من الأحرف</translation>
+    </message>
+    <message>
+        <source>Take the PIN away</source>
+        <translation>إزالة رمز PIN</translation>
+    </message>
+    <message>
+        <source>This role is asked for no PIN any more</source>
+        <translation>لا يُطلب من هذا الدور رمز PIN بعد الآن</translation>
+    </message>
+    <message>
+        <source>Set the PIN</source>
+        <translation>ضبط رمز PIN</translation>
+    </message>
+    <message>
+        <source>This role is asked for this PIN from now on</source>
+        <translation>يُطلب من هذا الدور رمز PIN هذا من الآن</translation>
+    </message>
+    <message>
+        <source>as the system</source>
+        <translation>كالنظام</translation>
+    </message>
+    <message>
+        <source>none chosen</source>
+        <translation>لم يُختر شيء</translation>
+    </message>
+    <message>
+        <source>%1 (not here now)</source>
+        <translation>‏%1 (ليس هنا الآن)</translation>
+    </message>
+    <message>
+        <source>chosen by age and purpose</source>
+        <translation>تُختار بحسب العمر والغرض</translation>
+    </message>
+    <message>
+        <source>No role has a PIN.</source>
+        <translation>لا دور له رمز PIN.</translation>
+    </message>
+    <message>
+        <source>With a PIN: %1</source>
+        <translation>برمز PIN: ‏%1</translation>
+    </message>
+    <message>
+        <source>, </source>
+        <translation>، </translation>
+    </message>
+    <message>
+        <source>The PIN was taken away.</source>
+        <translation>أُزيل رمز PIN.</translation>
+    </message>
+    <message>
+        <source>The PIN was set.</source>
+        <translation>ضُبط رمز PIN.</translation>
     </message>
 </context>
 <context>
@@ -6790,6 +10099,113 @@ The ledger of what was handed over is made in it.</source>
     </message>
 </context>
 <context>
+    <name>quarterstep::TrayPage</name>
+    <message>
+        <source>Start my own camp</source>
+        <translation>ابدأ مخيمي</translation>
+    </message>
+    <message>
+        <source>Name of the camp or box</source>
+        <translation>اسم المخيم أو الصندوق</translation>
+    </message>
+    <message>
+        <source>Stands on every paper and at the top of the window</source>
+        <translation>يظهر على كل ورقة وفي أعلى النافذة</translation>
+    </message>
+    <message>
+        <source>The trays, one a line: powers, a colon, how many in each bin</source>
+        <translation>الصواني، واحدة في كل سطر: القوى، نقطتان، العدد في كل خانة</translation>
+    </message>
+    <message>
+        <source>The trays</source>
+        <translation>الصواني</translation>
+    </message>
+    <message>
+        <source>Powers in dioptres with their sign, from … to … by a step; then a colon and the count. After the count: centres in mm, bin, round lens size in mm</source>
+        <translation>القوى بالديوبتر مع إشارتها، من … إلى … بخطوة؛ ثم نقطتان والعدد. وبعد العدد: المراكز بوحدة mm، الخانة، قياس العدسة المستديرة بوحدة mm</translation>
+    </message>
+    <message>
+        <source>Folder it goes into</source>
+        <translation>المجلد الذي يُحفظ فيه</translation>
+    </message>
+    <message>
+        <source>Made when it is missing; a stock.yaml that is there is never overwritten</source>
+        <translation>يُنشأ إن لم يوجد؛ ولا يُكتب أبدًا فوق stock.yaml موجود</translation>
+    </message>
+    <message>
+        <source>Choose the folder…</source>
+        <translation>اختر المجلد…</translation>
+    </message>
+    <message>
+        <source>Looks for a folder on this laptop</source>
+        <translation>يبحث عن مجلد على هذا الحاسوب</translation>
+    </message>
+    <message>
+        <source>Add readers</source>
+        <translation>إضافة نظارات قراءة</translation>
+    </message>
+    <message>
+        <source>Add distance pairs</source>
+        <translation>إضافة نظارات بعد</translation>
+    </message>
+    <message>
+        <source>Add lenses and frames</source>
+        <translation>إضافة عدسات وإطارات</translation>
+    </message>
+    <message>
+        <source>Writes an example below the trays, to be changed</source>
+        <translation>يكتب مثالًا تحت الصواني، لتعديله</translation>
+    </message>
+    <message>
+        <source>The stock it makes</source>
+        <translation>المخزون الناتج</translation>
+    </message>
+    <message>
+        <source>Bin, line, power in dioptres and count of every line</source>
+        <translation>الخانة والصنف والقوة بالديوبتر والعدد لكل صنف</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>رجوع</translation>
+    </message>
+    <message>
+        <source>Leaves this page; what is typed stays while the window is open</source>
+        <translation>يغادر هذه الصفحة؛ ويبقى المكتوب ما دامت النافذة مفتوحة</translation>
+    </message>
+    <message>
+        <source>Make this camp</source>
+        <translation>إنشاء هذا المخيم</translation>
+    </message>
+    <message>
+        <source>Writes stock.yaml into the folder and opens it</source>
+        <translation>يكتب stock.yaml في المجلد ويفتحه</translation>
+    </message>
+    <message>
+        <source>my camp</source>
+        <translation>مخيمي</translation>
+    </message>
+    <message>
+        <source>Folder for the new camp</source>
+        <translation>مجلد للمخيم الجديد</translation>
+    </message>
+    <message>
+        <source>Line %1, character %2: %3</source>
+        <translation>السطر %1، الحرف %2: %3</translation>
+    </message>
+    <message>
+        <source>The camp has no name yet.</source>
+        <translation>لا اسم للمخيم بعد.</translation>
+    </message>
+    <message>
+        <source>%1 lines, %2 pieces</source>
+        <translation>الأصناف %1، القطع %2</translation>
+    </message>
+    <message>
+        <source>Nothing is typed yet. The buttons under the trays write examples to change.</source>
+        <translation>لم يُكتب شيء بعد. الأزرار تحت الصواني تكتب أمثلة لتعديلها.</translation>
+    </message>
+</context>
+<context>
     <name>quarterstep::WaitingModel</name>
     <message>
         <source>row %1</source>
@@ -6826,6 +10242,77 @@ The ledger of what was handed over is made in it.</source>
     <message>
         <source>State</source>
         <translation>الحالة</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::WhyPanel</name>
+    <message>
+        <source>Clear from %1 cm on.</source>
+        <translation>واضح ابتداءً من %1 cm.</translation>
+    </message>
+    <message>
+        <source>Clear from %1 to %2 cm.</source>
+        <translation>واضح من %1 إلى %2 cm.</translation>
+    </message>
+    <message>
+        <source>Why this pair</source>
+        <translation>لماذا هذه النظارة</translation>
+    </message>
+    <message>
+        <source>Cross</source>
+        <translation>الصليب البصري</translation>
+    </message>
+    <message>
+        <source>Above another</source>
+        <translation>فوق أخرى</translation>
+    </message>
+    <message>
+        <source>Table</source>
+        <translation>جدول</translation>
+    </message>
+    <message>
+        <source>Shows the same values as a table</source>
+        <translation>يعرض القيم نفسها كجدول</translation>
+    </message>
+    <message>
+        <source>Picture</source>
+        <translation>صورة</translation>
+    </message>
+    <message>
+        <source>Why: criteria of the chosen pair</source>
+        <translation>السبب: معايير النظارة المختارة</translation>
+    </message>
+    <message>
+        <source>Measured values and limits, each with its unit and source</source>
+        <translation>القيم المقاسة والحدود، كل منها بوحدته ومصدره</translation>
+    </message>
+    <message>
+        <source>Optical crosses as a table</source>
+        <translation>الصلبان البصرية كجدول</translation>
+    </message>
+    <message>
+        <source>Powers in dioptres along their meridians, degrees</source>
+        <translation>القوى بالديوبتر على خطوط زوالها، درجات</translation>
+    </message>
+    <message>
+        <source>The chosen pair and</source>
+        <translation>النظارة المختارة و</translation>
+    </message>
+    <message>
+        <source>Pair to compare with</source>
+        <translation>النظارة التي يُقارن بها</translation>
+    </message>
+    <message>
+        <source>The other pair of the list that the chosen one is compared with</source>
+        <translation>النظارة الأخرى في القائمة التي تُقارن بها المختارة</translation>
+    </message>
+    <message>
+        <source>Choose a pair: why it stands above or below another is said here.</source>
+        <translation>اختر نظارة: يُذكر هنا لماذا هي فوق أخرى أو تحتها.</translation>
+    </message>
+    <message>
+        <source>There is no other pair to compare with.</source>
+        <translation>لا توجد نظارة أخرى للمقارنة.</translation>
     </message>
 </context>
 <context>

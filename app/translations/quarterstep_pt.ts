@@ -2,6 +2,41 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="pt" sourcelanguage="en">
 <context>
+    <name>ChartData</name>
+    <message>
+        <source>%1 of %2 at odds, %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>hand-overs judged</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pair and record at odds</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No hand-over was judged yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mismatches in order</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>good hand-overs before it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 good hand-overs before it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>weeks in order</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>Commands</name>
     <message numerus="yes">
         <source>and %n more</source>
@@ -54,10 +89,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>page to show at the start: dispense, stock, stock-ladder, stock-box, opening, trays, settings, help or keys</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>chooses this line of the stock at the start</source>
         <translation type="unfinished"></translation>
     </message>
@@ -95,6 +126,10 @@
     </message>
     <message>
         <source>cannot write %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>page to show at the start: dispense, stock, stock-ladder, stock-box, audit, audit-charts, audit-bench, opening, trays, settings, help or keys</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -168,6 +203,45 @@
         <source>left eye: %1</source>
         <translation>olho esquerdo: %1</translation>
     </message>
+    <message>
+        <source>Tried on: acceptable</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tried on: outside limit</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>FieldForm</name>
+    <message>
+        <source>whole degrees up to 180</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>quarters of a dioptre up to 6.75</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>years up to 120</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>millimetres, or right and left as 31/30.5</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>quarters of a dioptre, plus</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a sign first, then quarters of a dioptre, the axis up to 180</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“%1” was not taken: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>PrescriptionCard</name>
@@ -200,10 +274,6 @@
         <translation>Esquerdo</translation>
     </message>
     <message>
-        <source>Left eye: sphere, cylinder (dioptres) and axis (degrees). Up and Down step the sphere by 0.25, Page Up and Page Down by 1.00</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Addition</source>
         <translation>Adição</translation>
     </message>
@@ -214,10 +284,6 @@
     <message>
         <source>PD far</source>
         <translation>DP longe</translation>
-    </message>
-    <message>
-        <source>Distance between the pupils looking far, millimetres</source>
-        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>PD near</source>
@@ -283,6 +349,134 @@
         <source>Who signed the prescription; needed under 16 years</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>Left eye: sphere, cylinder (dioptres) and axis (degrees); = takes the right eye’s. Up and Down step the sphere by 0.25, Page Up and Page Down by 1.00</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Distance between the pupils looking far, millimetres; or right and left of the nose: 31/30.5</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Objective, R</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Right eye: reading of the instrument, dioptres; several readings separated by ; are averaged and their scatter is told</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Objective, L</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Left eye: reading of the instrument, dioptres; several readings separated by ; are averaged and their scatter is told</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Own pair, R</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Right eye: power of the pair worn now, read by focimeter, dioptres</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Own pair, L</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Left eye: power of the pair worn now, read by focimeter, dioptres</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pinhole, R</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Right eye: acuity through a pinhole, for example 6/9</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pinhole, L</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Left eye: acuity through a pinhole, for example 6/9</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With own, R</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Right eye: acuity with the pair worn now, for example 6/12</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With own, L</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Left eye: acuity with the pair worn now, for example 6/12</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Near, bare</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Smallest print read without spectacles, for example N12</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Near, best</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Smallest print read with this prescription, for example N6</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Vertex</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Distance from the trial lens to the eye, millimetres; needed above 4.00 D</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Working</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Distance of near work from the spectacles, millimetres; 400 when empty</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Complaints</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What the person complains of, in a few words</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Guardian</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Who was told about a child’s prescription</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Right eye: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Left eye: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>core</name>
@@ -292,6 +486,18 @@
     </message>
     <message>
         <source>this is not the PIN; nothing was changed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>write both parts of the PD, right then left: 31/30.5</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the folder %1 cannot be made</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the prescription of %1 is not complete; there is no order to print</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -324,6 +530,480 @@
     <message>
         <source>%1  (rules: %2)</source>
         <translation>%1  (regras: %2)</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::AuditPlace</name>
+    <message>
+        <source>Audit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Every hand-over is judged again by the rules and the stock of its moment.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Audit again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reads the ledger from the first entry to the last (F5)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is shown</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Shows findings of one class only</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Look for a finding</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Look for a person, a line, a word</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Shows only findings in which these words stand (Ctrl+F)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Findings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is to be said of hand-overs, one by one</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Charts</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How often, by site, week and kind of pair</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bench</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lots read again, who is to be seen again, the report</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Findings of the audit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose a finding to see need, pair and slips beside</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Chart</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Funnel: shares against the size of the group</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Runs of good hand-overs (g-chart)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Weeks (p-chart)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Which picture is drawn</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Groups</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What the groups of the funnel are</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Solid: the share of all · dashed: inner limit, 95 % · dotted: outer limit. Circle: inside · triangle: beyond the inner limit · diamond: beyond the outer. Nothing is ranked.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The numbers of the chart</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The same numbers as in the picture</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Why, criterion by criterion:</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pair given</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How the pair that was given is judged</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Better pair</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How the pair that lay in the box is judged</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Criteria of the pair</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Each criterion with its value, its limit and the source of the limit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Slips that the record allows. It speaks of the record; a person decides.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Slips and their arithmetic</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Probability of each slip, and how it comes about</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Judging hand-overs again…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reading the ledger …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Other work is going on; audit again when it has ended (F5).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stopped. Nothing was written; audit again with F5.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The audit ended before its time; the reason stands above.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>hand-overs %1, judged again %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pair and record at odds: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>findings %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 more are counted and not listed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The record is whole: %1 entries, each follows the one before.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The record is NOT whole: %1 entries could be read, up to the first bad one. Keep the folder and compare it with a copy.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Every finding</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>by site</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>by who handed over</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>by week</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>by profile</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>by purpose</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>by kind of pair</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Right</source>
+        <translation type="unfinished">Direito</translation>
+    </message>
+    <message>
+        <source>Left</source>
+        <translation type="unfinished">Esquerdo</translation>
+    </message>
+    <message>
+        <source>%1: not judged</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: needs %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>, was given %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pair %1: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In the box lay %1 (bin %2): %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No slip was looked for: record, pair and witnesses agree.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1  %2: %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Below each: prior × witnesses × pair; the probability is its part of the sum.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Slips of the record cannot be tested here: nothing was measured beside it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No finding is chosen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose a finding in the list: what was needed, what was given and what lay in the box stand here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>About the course of events</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2, entry %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Need, pair and findings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What was needed, what was given, what lay in the box; the text can be copied</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing was handed over in this camp yet, so there is nothing to audit.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::BenchPanel</name>
+    <message>
+        <source>Lots read again at the bench</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pairs to read:</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pairs to read</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How many pairs are drawn; “as few as will do” keeps the risks of a wrong decision small</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>as few as will do</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Draw a lot…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Draws hand-overs by lot, enters the draw and writes the sheet for the bench</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sheet for the bench</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tables (*.csv)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take in a sheet…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reads a filled-in sheet, judges it and enters results and decision</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sheet from the bench</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drawn</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pairs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>May fail</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Decision</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lots drawn in this camp</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To be seen again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Person</source>
+        <translation type="unfinished">Pessoa</translation>
+    </message>
+    <message>
+        <source>Given</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pair</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>When</source>
+        <translation type="unfinished">Quando</translation>
+    </message>
+    <message>
+        <source>State</source>
+        <translation type="unfinished">Estado</translation>
+    </message>
+    <message>
+        <source>Persons to be seen again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Report: no names and no initials; small counts are hidden on the page for the site.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Page for the site…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One page for a browser, to be read by everybody at the site</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In detail…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Everything, for the supervisor</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Report</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pages (*.html)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing happened in this camp yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not read yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>wearers %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>met %1, of them wearing %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>effective coverage of those who came %1 %</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>soon</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>due</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>late</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drawn: %1 of %2 hand-overs; the sheet is %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The report is %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Writing the report…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Other work is going on; try again when it has ended.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -389,6 +1069,44 @@
     </message>
 </context>
 <context>
+    <name>quarterstep::ChartModel</name>
+    <message>
+        <source>inside the limits</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>beyond the inner limit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>beyond the outer limit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Group or run</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Figures</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Limits</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::ChartView</name>
+    <message>
+        <source>Chart of the audit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The same numbers stand in the table beside it</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>quarterstep::CriteriaModel</name>
     <message>
         <source>%1, right</source>
@@ -425,6 +1143,80 @@
     <message>
         <source>Source</source>
         <translation>Fonte</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::CrossModel</name>
+    <message>
+        <source>right, need</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>left, need</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>right, pair</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>left, pair</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>right, left over</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>left, left over</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 along %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation type="unfinished">O quê</translation>
+    </message>
+    <message>
+        <source>Power (D)</source>
+        <translation type="unfinished">Potência (D)</translation>
+    </message>
+    <message>
+        <source>Higher (D)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lower (D)</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::CrossView</name>
+    <message>
+        <source>Optical crosses</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A picture of need, pair and what is left; the same values stand in the table</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Powers in dioptres on the meridians they act in, as the examiner sees the eyes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>need</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pair</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>left over</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -592,6 +1384,14 @@
         <source>%1: Quarterstep</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>Audit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Which pairs went wrong, and what slip did it</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>quarterstep::DispensePlace</name>
@@ -613,10 +1413,6 @@
     <message>
         <source>taken back at the desk</source>
         <translation>devolvido na mesa</translation>
-    </message>
-    <message>
-        <source>Taken back from %1: %2 is in stock again.</source>
-        <translation>Devolvido por %1: %2 está de novo em stock.</translation>
     </message>
     <message>
         <source>People of the table</source>
@@ -644,42 +1440,6 @@
     </message>
     <message>
         <source>Best first: power in dioptres, where to fetch it, what it leaves in each eye, prism</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Power plane</source>
-        <translation>Plano de potências</translation>
-    </message>
-    <message>
-        <source>Table</source>
-        <translation>Tabela</translation>
-    </message>
-    <message>
-        <source>Shows the same values as a table (Ctrl+T)</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Power plane as a table</source>
-        <translation>Plano de potências em tabela</translation>
-    </message>
-    <message>
-        <source>Powers in dioptres and how many can be given</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>R, L: the person&apos;s eyes · disc: pairs · diamond: lenses · cross: none left · open ring: chosen pair. The larger, the more there are.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Why this pair</source>
-        <translation>Porquê estes óculos</translation>
-    </message>
-    <message>
-        <source>Why: criteria of the chosen pair</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Measured values and limits, each with its unit and source</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -718,8 +1478,122 @@
         <translation>Nenhuns óculos deste stock se aproximam.</translation>
     </message>
     <message>
-        <source>Picture</source>
-        <translation>Imagem</translation>
+        <source>Taken back from %1: %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Who is served: people of the table, or custom orders</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>People</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Line</source>
+        <translation type="unfinished">Linha</translation>
+    </message>
+    <message>
+        <source>Orders</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The whole prescription, or the short way for plain readers</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Plain reader</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 stands in the line.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is entered as referred.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A custom order for %1 is entered; it stands under Orders.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This stands in the ledger already: %1, %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::FindingsModel</name>
+    <message>
+        <source>a slip is likely</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>When</source>
+        <translation type="unfinished">Quando</translation>
+    </message>
+    <message>
+        <source>Person</source>
+        <translation type="unfinished">Pessoa</translation>
+    </message>
+    <message>
+        <source>Purpose</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pair given</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation type="unfinished">O quê</translation>
+    </message>
+    <message>
+        <source>In detail</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Likeliest slip</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::FocimeterRow</name>
+    <message>
+        <source>Read, R</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>L</source>
+        <translation type="unfinished">E</translation>
+    </message>
+    <message>
+        <source>Right lens as the focimeter reads it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Left lens as the focimeter reads it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Right lens as the focimeter reads it, dioptres: -1.25 -0.50 x 90</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Left lens as the focimeter reads it, dioptres: -1.25 -0.50 x 90</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>right lens: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>left lens: %1</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -735,14 +1609,6 @@
     <message>
         <source>Gives the chosen pair to this person and counts it down (Ctrl+Return)</source>
         <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Takes back the last hand-over of this window (Ctrl+Z)</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Power read by focimeter</source>
-        <translation>Potência lida no frontofocómetro</translation>
     </message>
     <message>
         <source>The power of this very pair was read</source>
@@ -810,6 +1676,58 @@
     </message>
     <message>
         <source>Who hands over; kept with the entry, may stay empty</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hand over, print</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hands over and prints the note (Ctrl+Shift+Return)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Takes back what was entered last for this person today (Ctrl+Z)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Prints what this person takes home (Ctrl+P)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Letter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Enters the referral and prints the letter to the clinic (Ctrl+Shift+L)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Order</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Enters a custom order and prints it for the laboratory (Ctrl+Shift+O)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Without</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Enters that this person goes without a pair, and why (Ctrl+Shift+W)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Power by focimeter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Each eye by focimeter</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -887,6 +1805,152 @@
     </message>
     <message>
         <source>%1: available %2, kept aside %3, keep at least %4</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::LineModel</name>
+    <message>
+        <source>none: waits</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not in the line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>none left: look before saying it again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>with caution</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>by hand: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>promised; %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Person</source>
+        <translation type="unfinished">Pessoa</translation>
+    </message>
+    <message>
+        <source>For</source>
+        <translation type="unfinished">Para</translation>
+    </message>
+    <message>
+        <source>Gets</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::LinePanel</name>
+    <message>
+        <source>Waiting line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Who gets which pair and why. Drop a pair on a person to pick it by hand</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reason for a pair picked by hand</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reason, for a pair by hand</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Why this person gets another pair than planned; kept with the promise</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All arrive</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Everybody of the table who has nothing yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Card arrives</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The person on the card (Ctrl+J)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Plan again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Plans anew, or stops planning</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Promise</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The person was told: no plan takes it back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Give chosen pair</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The pair chosen in the list, by hand and with a reason (Ctrl+G)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Gone</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The person left the line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation type="unfinished">Parar</translation>
+    </message>
+    <message>
+        <source>Planning …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nobody waits yet. Let the people of the table stand in line, or the one on the card.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 of %2 get a pair; first come, first served would be %3. %4</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No plan serves more.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Good, not proved best.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Unpromise</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Why this pair for %1? Type the reason and press Enter.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -1134,6 +2198,119 @@
     </message>
 </context>
 <context>
+    <name>quarterstep::OrdersModel</name>
+    <message numerus="yes">
+        <source>remade %n time(s)</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>ordered %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>frame held: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Person</source>
+        <translation type="unfinished">Pessoa</translation>
+    </message>
+    <message>
+        <source>State</source>
+        <translation type="unfinished">Estado</translation>
+    </message>
+    <message>
+        <source>Since</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ordered</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::OrdersPanel</name>
+    <message>
+        <source>Find an order by the code of the person</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Part of a camp code; empty shows the open orders</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Code</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Custom orders</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Custom orders, newest change first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reason or note for this step</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Kept with the step; making again needs a reason</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reason or note</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Arrived</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It came from the laboratory</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Checked</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Power, axis and centres were read and agree with the order</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Collected</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The person has it and was checked with it on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Make again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Back to the laboratory; a reason is needed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not collected</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The person did not come for it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>quarterstep::PairsModel</name>
     <message numerus="yes">
         <source>%n here</source>
@@ -1141,14 +2318,6 @@
             <numerusform>%n aqui</numerusform>
             <numerusform>%n aqui</numerusform>
         </translation>
-    </message>
-    <message>
-        <source>R and L %1  ·  prism %2</source>
-        <translation>D e E %1  ·  prisma %2</translation>
-    </message>
-    <message>
-        <source>R %1  ·  L %2  ·  prism %3</source>
-        <translation>D %1  ·  E %2  ·  prisma %3</translation>
     </message>
     <message>
         <source>Nearest outside the limits</source>
@@ -1185,6 +2354,33 @@
     <message>
         <source>Reason</source>
         <translation>Motivo</translation>
+    </message>
+    <message>
+        <source>R and L %1 · prism %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>R %1 · L %2 · prism %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> · chance %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Chance within</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::PaperWorker</name>
+    <message>
+        <source>%1: sent to %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: written to %2.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -1235,6 +2431,37 @@
     </message>
 </context>
 <context>
+    <name>quarterstep::PlanePanel</name>
+    <message>
+        <source>Table</source>
+        <translation type="unfinished">Tabela</translation>
+    </message>
+    <message>
+        <source>Power plane</source>
+        <translation type="unfinished">Plano de potências</translation>
+    </message>
+    <message>
+        <source>Shows the same values as a table (Ctrl+T)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Power plane as a table</source>
+        <translation type="unfinished">Plano de potências em tabela</translation>
+    </message>
+    <message>
+        <source>Powers in dioptres and how many can be given</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>R, L: the person&apos;s eyes · disc: pairs · diamond: lenses · cross: none left · dot: ranks · open ring: chosen pair. The larger, the more there are.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Picture</source>
+        <translation type="unfinished">Imagem</translation>
+    </message>
+</context>
+<context>
     <name>quarterstep::PlotView</name>
     <message>
         <source>Power plane</source>
@@ -1281,6 +2508,45 @@
             <numerusform></numerusform>
             <numerusform></numerusform>
         </translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::PowerFields</name>
+    <message>
+        <source>Right eye, sphere</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Left eye, sphere</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sphere in dioptres, with its sign. Up and Down step 0.25, Page Up and Page Down 1.00</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Right eye, cylinder</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Left eye, cylinder</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cylinder in dioptres, with its sign. Up and Down step 0.25, Page Up and Page Down 1.00</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Right eye, axis</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Left eye, axis</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Axis in degrees. Up and Down step 1, with Shift 5</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -1419,6 +2685,93 @@
     <message>
         <source>%1 is empty; a person, the right and the left eye are needed</source>
         <translation>%1 está vazio; são precisos a pessoa, o olho direito e o esquerdo</translation>
+    </message>
+    <message>
+        <source>Measured besides</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Three fields an eye</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sphere, cylinder and axis in fields of their own (Ctrl+E)</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::ReaderCard</name>
+    <message>
+        <source>Age</source>
+        <translation type="unfinished">Idade</translation>
+    </message>
+    <message>
+        <source>Age in years; unknown age is judged by the strictest rules</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Distance fine?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Does the person see well far away without spectacles? + is yes, - is no</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not asked</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>yes (+)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no (-)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Near power by trial</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Power with which the person read best, the same in both eyes, dioptres: 2.25 or 225</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>PD near</source>
+        <translation type="unfinished">DP perto</translation>
+    </message>
+    <message>
+        <source>Distance between the pupils looking near, millimetres; without it the worst that is plausible is judged</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Person</source>
+        <translation type="unfinished">Pessoa</translation>
+    </message>
+    <message>
+        <source>Camp code of the person; one is offered, the paper card&apos;s may be typed over it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 in each eye</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ask first whether the person sees well far away.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Then a reader alone is not enough: refract, and use the full card.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Type the near power in quarters of a dioptre: 2.25 or 225.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A hand-over needs a code for the person.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -2108,6 +3461,77 @@
     <message>
         <source>State</source>
         <translation>Estado</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::WhyPanel</name>
+    <message>
+        <source>Clear from %1 cm on.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Clear from %1 to %2 cm.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Why this pair</source>
+        <translation type="unfinished">Porquê estes óculos</translation>
+    </message>
+    <message>
+        <source>Cross</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Above another</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Table</source>
+        <translation type="unfinished">Tabela</translation>
+    </message>
+    <message>
+        <source>Shows the same values as a table</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Picture</source>
+        <translation type="unfinished">Imagem</translation>
+    </message>
+    <message>
+        <source>Why: criteria of the chosen pair</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Measured values and limits, each with its unit and source</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Optical crosses as a table</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Powers in dioptres along their meridians, degrees</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The chosen pair and</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pair to compare with</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The other pair of the list that the chosen one is compared with</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose a pair: why it stands above or below another is said here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no other pair to compare with.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 </TS>

@@ -145,8 +145,9 @@ BOOST_AUTO_TEST_CASE(a_camp_without_a_ledger_says_so, *utf::label("PROP"))
     OpenDesk desk;
     QTest::keyClick(&desk.window, Qt::Key_3, Qt::AltModifier);
     BOOST_TEST(named<QWidget>(desk.window, "auditPlace").isVisible());
+    desk.window.audit().waitForAudit();
     BOOST_TEST(
-        named<QLabel>(desk.window, "auditFigures").text().contains(QStringLiteral("Nothing happened")));
+        named<QLabel>(desk.window, "auditFigures").text().contains(QStringLiteral("nothing to audit")));
 }
 
 BOOST_AUTO_TEST_CASE(a_chart_that_cannot_be_drawn_says_why_and_has_its_numbers_all_the_same,

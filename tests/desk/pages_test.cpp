@@ -86,10 +86,12 @@ std::vector<QWidget*> tabOrder(DeskWindow& window)
     return order;
 }
 
+/// A frame, or what stands on one side of a splitter: read from its beginning to its end.
 const QWidget* panelOf(const QWidget* widget)
 {
     for (; widget; widget = widget->parentWidget())
-        if (widget->property("panel").toBool() || widget->inherits("QScrollArea"))
+        if (widget->property("panel").toBool() || widget->inherits("QScrollArea") ||
+            (widget->parentWidget() && widget->parentWidget()->inherits("QSplitter")))
             return widget;
     return nullptr;
 }

@@ -217,7 +217,6 @@ void PrescriptionCard::buildSigns(QGridLayout& grid)
     int place = 0;
     for (const auto& [sign, text] : words) {
         auto* box = new QCheckBox(text, this);
-        box->setMinimumHeight(24); // a target of WCAG 2.2, 2.5.8
         box->setObjectName(QStringLiteral("signBox%1").arg(static_cast<int>(sign)));
         box->setToolTip(tr("Tick when this was seen or told; it decides about a letter to the clinic"));
         connect(box, &QCheckBox::toggled, this, &PrescriptionCard::edited);

@@ -189,6 +189,9 @@ QWidget* AuditPlace::buildCase()
     caseWords_->setObjectName(QStringLiteral("caseWords"));
     caseWords_->setWordWrap(true);
     caseWords_->setTextInteractionFlags(Qt::TextSelectableByMouse);
+    caseWords_->setAccessibleName(tr("Need, pair and findings"));
+    caseWords_->setToolTip(
+        tr("What was needed, what was given, what lay in the box; the text can be copied"));
     column->addWidget(caseWords_);
     auto* row = new QHBoxLayout;
     row->addWidget(hinted(tr("Why, criterion by criterion:"), QStringLiteral("criteriaHint")), 1);

@@ -87,7 +87,7 @@ void AuditPlace::audit()
     if (camp_ == nullptr || auditing_)
         return;
     if (!camp_->hasLedger()) {
-        figures_->setText(tr("Nothing happened in this camp yet, so there is nothing to audit."));
+        figures_->setText(tr("Nothing was handed over in this camp yet, so there is nothing to audit."));
         return;
     }
     AuditOptions options;
@@ -159,6 +159,11 @@ void AuditPlace::took(const std::shared_ptr<AuditCases>& cases)
 
 void AuditPlace::showFigures()
 {
+    if (summary_.handOvers == 0 && summary_.chain.ok) {
+        figures_->setText(tr("Nothing was handed over in this camp yet, so there is nothing to audit."));
+        chain_->clear();
+        return;
+    }
     QStringList words{tr("hand-overs %1, judged again %2").arg(summary_.handOvers).arg(summary_.judged),
                       tr("pair and record at odds: %1").arg(summary_.mismatches),
                       tr("findings %1").arg(findings_->rowCount())};
