@@ -125,7 +125,7 @@ QWidget* AuditPlace::buildFindings()
     findingsView_->horizontalHeader()->setSectionResizeMode(QHeaderView::Interactive);
     const int character = findingsView_->fontMetrics().averageCharWidth();
     const std::pair<int, int> widths[] = {
-        {FindingsModel::dayColumn, 17},     {FindingsModel::personColumn, 10},
+        {FindingsModel::dayColumn, 21},     {FindingsModel::personColumn, 10},
         {FindingsModel::purposeColumn, 10}, {FindingsModel::pairColumn, 18},
         {FindingsModel::classColumn, 26},   {FindingsModel::detailColumn, 34}};
     for (const auto& [at, characters] : widths)
@@ -208,7 +208,7 @@ QWidget* AuditPlace::buildCase()
     const std::pair<int, int> widths[] = {{CriteriaModel::nameColumn, 26},
                                           {CriteriaModel::measuredColumn, 8},
                                           {CriteriaModel::limitColumn, 7},
-                                          {CriteriaModel::unitColumn, 5},
+                                          {CriteriaModel::unitColumn, 6},
                                           {CriteriaModel::bandColumn, 14}};
     for (const auto& [at, characters] : widths)
         criteriaView_->setColumnWidth(at, characters * character);

@@ -264,7 +264,7 @@ QString AuditPlace::caseWords(const AuditCase& one) const
                           DeskWords::verdict(judged.best->fit));
     for (const auto& finding : judged.findings) {
         const auto& info = quarterstep::infoOf(finding.kind);
-        lines << QStringLiteral("\u25B8 %1: %2 %3")
+        lines << QStringLiteral("\u25B8 %1: %2\n      %3")
                      .arg(say(Sentence{info.words, {}}), say(finding.detail), say(Sentence{info.next, {}}));
     }
     return lines.join(QLatin1Char('\n'));
