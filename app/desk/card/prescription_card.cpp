@@ -20,8 +20,8 @@ namespace quarterstep
 /// A field that goes with the card loses the focus and says so: nobody is there to hear it any more.
 PrescriptionCard::~PrescriptionCard()
 {
-    for (const auto& line : rows_)
-        line.edit->disconnect(this);
+    for (auto* part : findChildren<QWidget*>())
+        part->disconnect(this);
 }
 
 EyeField* PrescriptionCard::eyeField(CardField field)
