@@ -81,7 +81,7 @@ class Walker
             if (element == 0x0010)
                 syntax = bytes_.substr(begin + 8, at - begin - 8);
         }
-        syntax = syntax.substr(0, syntax.find('\0'));
+        syntax.resize(std::min(syntax.find('\0'), syntax.size()));
         const bool implicit = syntax == UID_LittleEndianImplicitTransferSyntax;
         if (!implicit && syntax != UID_LittleEndianExplicitTransferSyntax)
             return false;

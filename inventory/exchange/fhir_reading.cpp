@@ -277,8 +277,7 @@ class FhirReader
         for (const auto& lens : lenses.children())
             readFhirLens(lens, draft);
         for (const char* eye : {"right", "left"})
-            if (draft.places.count(eye) == 0) {
-                draft.places[eye] = lenses ? lenses.place() : resource.place();
+            if (draft.places.try_emplace(eye, lenses ? lenses.place() : resource.place()).second) {
                 draft.tell(
                     Severity::error, lenses ? lenses : resource, "fhir-eye-missing",
                     {QS_SAY("core", "nothing is stated for the %1 eye; ask for it: a power, or that it is a "
