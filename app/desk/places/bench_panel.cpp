@@ -248,7 +248,7 @@ void BenchPanel::readSheet(const QString& sheet)
         const auto reading = readBenchSheet(sheet.toStdString());
         if (!reading.usable())
             throw CampNotOpened(reading.findings);
-        const auto sets = defaultTolerances();
+        const auto& sets = defaultTolerances();
         const auto set = chooseTolerances(sets, {});
         AuditOptions options;
         options.nowMs = QDateTime::currentMSecsSinceEpoch();
