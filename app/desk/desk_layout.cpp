@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The parts of the window and where they stand; what they do is in desk_window.cpp.
 #include "app/desk/desk_window.hpp"
+#include "app/desk/lasting/long_work.hpp"
 #include "app/desk/message_bar.hpp"
 #include "app/desk/opening/opening_page.hpp"
 #include "app/desk/opening/practice.hpp"
@@ -10,7 +11,6 @@
 #include "app/desk/places/stock_place.hpp"
 #include "app/desk/settings/settings_page.hpp"
 #include "app/desk/shell/wrap_layout.hpp"
-#include "app/desk/work/long_work.hpp"
 
 #include <QAction>
 #include <QButtonGroup>

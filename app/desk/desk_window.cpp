@@ -2,6 +2,7 @@
 #include "app/desk/desk_window.hpp"
 
 #include "app/desk/commands.hpp"
+#include "app/desk/lasting/long_work.hpp"
 #include "app/desk/message_bar.hpp"
 #include "app/desk/opening/opening_page.hpp"
 #include "app/desk/opening/practice.hpp"
@@ -13,7 +14,6 @@
 #include "app/desk/settings/settings_page.hpp"
 #include "app/desk/shell/draft_keeper.hpp"
 #include "app/desk/shown.hpp"
-#include "app/desk/work/long_work.hpp"
 #include "app/session/wording.hpp"
 
 #include <QAbstractButton>

@@ -5,8 +5,8 @@
 // camp can be worked with and is painted.
 #include "app/desk/desk_program.hpp"
 #include "app/desk/desk_window.hpp"
+#include "app/desk/lasting/frame_watch.hpp"
 #include "app/desk/models/lines_model.hpp"
-#include "app/desk/work/frame_watch.hpp"
 #include "app/session/camp.hpp"
 #include "app/session/tray.hpp"
 

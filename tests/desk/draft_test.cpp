@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What was typed survives a kill, and a ledger that another process holds is waited for without freezing.
 // Both need a second process: this program itself, told to run one of the cases that are disabled.
+#include "app/desk/lasting/frame_watch.hpp"
 #include "app/desk/message_bar.hpp"
 #include "app/desk/shell/draft_keeper.hpp"
-#include "app/desk/work/frame_watch.hpp"
 #include "inventory/store/connection.hpp"
 #include "tests/desk/camp_folder.hpp"
 

@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The ways to begin: the sample, a camp of one's own, a folder, the camp opened last; and the practice.
 #include "app/desk/desk_program.hpp"
+#include "app/desk/lasting/long_work.hpp"
 #include "app/desk/message_bar.hpp"
 #include "app/desk/models/lines_model.hpp"
 #include "app/desk/opening/practice.hpp"
 #include "app/desk/opening/sample_camp.hpp"
-#include "app/desk/work/long_work.hpp"
 #include "tests/desk/camp_folder.hpp"
 
 #include <QAbstractItemModelTester>

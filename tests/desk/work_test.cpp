@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Long work is told, can be stopped, and leaves the event loop alone; and the watch over the loop sees what
 // it is there to see.
-#include "app/desk/work/frame_watch.hpp"
-#include "app/desk/work/long_work.hpp"
+#include "app/desk/lasting/frame_watch.hpp"
+#include "app/desk/lasting/long_work.hpp"
 #include "tests/desk/camp_folder.hpp"
 
 #include <QLabel>

@@ -2,6 +2,7 @@
 #include "app/desk/places/audit_place.hpp"
 
 #include "app/desk/commands.hpp"
+#include "app/desk/lasting/long_work.hpp"
 #include "app/desk/message_bar.hpp"
 #include "app/desk/models/chart_model.hpp"
 #include "app/desk/models/criteria_model.hpp"
@@ -9,7 +10,6 @@
 #include "app/desk/places/bench_panel.hpp"
 #include "app/desk/plots/chart_view.hpp"
 #include "app/desk/words.hpp"
-#include "app/desk/work/long_work.hpp"
 #include "app/session/wording.hpp"
 
 #include <QButtonGroup>

@@ -2,10 +2,10 @@
 #include "app/desk/places/bench_panel.hpp"
 
 #include "app/desk/commands.hpp"
+#include "app/desk/lasting/long_work.hpp"
 #include "app/desk/message_bar.hpp"
 #include "app/desk/places/desk_papers.hpp"
 #include "app/desk/places/parts.hpp"
-#include "app/desk/work/long_work.hpp"
 #include "app/paper/content/html_page.hpp"
 #include "app/paper/content/papers.hpp"
 #include "app/session/audit_report.hpp"

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "app/desk/work/long_work.hpp"
+#include "app/desk/lasting/long_work.hpp"
 
 #include <QHBoxLayout>
 #include <QLabel>

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "app/desk/work/frame_watch.hpp"
+#include "app/desk/lasting/frame_watch.hpp"
 
 #include <QTimer>
 
