@@ -37,6 +37,8 @@ LongWork::LongWork(QWidget* parent)
     look_->setInterval(lookEveryMs);
     connect(look_, &QTimer::timeout, this, &LongWork::tell);
     connect(stop_, &QPushButton::clicked, this, &LongWork::stop);
+    connect(this, &LongWork::workDone, this, &LongWork::finish,
+            Qt::QueuedConnection); // told from the other thread
     hide();
 }
 
@@ -61,15 +63,14 @@ bool LongWork::start(const QString& words, Work work, Ended ended)
     stop_->setEnabled(true);
     look_->start();
     show();
-    thread_ = std::thread([this, progress = progress_, work = std::move(work)] {
-        std::exception_ptr problem;
+    problem_ = std::make_shared<std::exception_ptr>();
+    thread_ = std::thread([this, progress = progress_, problem = problem_, work = std::move(work)] {
         try {
             work(*progress);
         } catch (...) {
-            problem = std::current_exception();
+            *problem = std::current_exception();
         }
-        QMetaObject::invokeMethod(
-            this, [this, problem] { finish(problem); }, Qt::QueuedConnection);
+        Q_EMIT workDone(QPrivateSignal());
     });
     return true;
 }
@@ -91,10 +92,11 @@ void LongWork::tell()
     bar_->setValue(progress_->done());
 }
 
-void LongWork::finish(const std::exception_ptr& problem)
+void LongWork::finish()
 {
     const bool stopped = progress_->stopped();
     thread_.join();
+    const auto problem = *problem_;
     progress_.reset();
     look_->stop();
     hide();

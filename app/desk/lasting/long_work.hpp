@@ -61,11 +61,15 @@ class LongWork final : public QFrame
     /// Asks the work to stop.
     void stop();
 
+  Q_SIGNALS:
+    void workDone(QPrivateSignal);
+
   private:
     void tell();
-    void finish(const std::exception_ptr& problem);
+    void finish();
 
     std::shared_ptr<WorkProgress> progress_;
+    std::shared_ptr<std::exception_ptr> problem_; ///< what the work threw; read once it is done
     std::thread thread_;
     Ended ended_;
     QLabel* words_;
