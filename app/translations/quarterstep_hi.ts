@@ -1276,6 +1276,1345 @@
         <source>the prescription of %1 is not complete; there is no order to print</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>%1 does not wait in this table for that purpose, or stands in the list twice; take the row out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>there is no line %1 in this box</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>more people were told %1 than there are pieces of it; take a row out of the list</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not drawn: counts under %1 are hidden on this page</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>there is no rules.yaml; the rules built in apply</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this ledger was last written at another place and is open for reading only; if the folder moved here for good, say so, and do not use the other copy any more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this ledger had an older form and was brought up; as it was it stands in %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ledger entry %1 is not as it was written: %2; keep the folder as it is and compare it with a copy</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>there is no ledger here yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the ledger has the entry, but stock.yaml could not be brought up to date; that is made good at the next opening</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nothing that was handed over to %1 stands here; look at the code, or enter the look at the site that gave the pair</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>to be referred before any glasses are given</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nothing is needed for this purpose</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>these lines do not make a pair</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>on trial: type the acuity with this pair first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>an unequal pair: read each eye with the focimeter first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no pair chosen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no hand-over with the id %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>stopped as asked; nothing was written</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>line %1 has %2 on hand, %3 held and %4 in quarantine, too few for this; nothing was written</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>line %1 is not in the ledger of %2; nothing was written</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>line %1 stands here by its name and by its code; write one row with the whole number</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>there is no line %1 in stock.yaml of %2; add it there with on hand: 0, or mend the name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a count needs two persons; %1 cannot be both</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>line %1: counted %2, the book says %3; say why, in the row or with --reason</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>line %1: %2 were sent, %3 arrived; the sender should know</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this order is “%1” already; take back its last step %2 first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nothing that was received of lot %1 is available</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>there is no entry %1 to take back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this hand-over is of %1; a hand-over is taken back on its day only; if the pair came back, enter it as returned</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nothing was handed over to %1 today</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 was given %2 pairs today; say which with --entry %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>there is no order %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this order is “%1”; “%2” cannot follow</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 has no open order</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 has %2 open orders; say which with --order %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the file cannot be written: %1; check rights and free space</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>something has this name already; name a place that is free</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this is the ledger of the camp itself; name another one</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nothing in the box is better for this person</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>loses no more than the best for this person; others need that one more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 was promised to %2 before</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 goes to %2, for whom nothing else will do</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 goes to %2, so that most are served and all together lose least</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nothing that would do is left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what would do goes to others</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what would do goes to %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>told before, but none is left now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>told before; not planned again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>picked by hand: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no sample up to %1 tells these shares apart at this risk; allow a larger risk, or take shares that lie further apart</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no lot %1 was drawn in this ledger; this is the worksheet of another camp, or its draw was taken back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the results of this lot are in already, entry %1; to enter them anew take that one back first with `quarterstep record entered-in-error --entry`</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this row is of the lot %1, the first one of %2; enter each lot by itself</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this lot has %1 rows, spares included; there is no row %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nothing was handed over here in those days whose pair is recorded; there is nothing to draw from</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the plan reads %1 pairs and only %2 were handed over; read all of them (--sample %2), or take more days into the lot</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no lot was drawn here yet; `quarterstep audit draw` does</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no lot %1 was drawn in this ledger</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no row of the worksheet is filled in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the demand is %1 person; plan from more: nothing can be said of who comes next</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the budget is 0: nothing is bought; give --budget</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nobody of this demand can be served by any line on offer; nothing is bought</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no pack on offer is within the budget, the weight and the boxes; nothing is bought</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what is on hand serves whoever can be served; nothing is bought</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the library for PINs cannot be used here</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a PIN has %1 to %2 characters; nothing was written</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>there is not enough memory to keep a PIN; close other programs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nobody of this demand can be served from this box; no day was simulated</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>after the colon stands how many lie in each bin, then centres, bin or round: write for example &quot;: 10 centres 62 bin A&quot;</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is not a size in millimetres; write for example 62</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a ready-made pair with a cylinder needs its axis; write for example -1.00 -0.50 x 90</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>from %1 to %2 is no whole number of steps of %3; write spheres and a step that meets the last one</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 stands in an earlier tray already; put the counts together, or give the two different centres</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a frame is given by its lens and bridge in millimetres; write for example frame 44-18: 12</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a tray is written as powers, a colon and a count: for example &quot;near +1.00 to +3.50 by 0.50: 10&quot;</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>these trays make more than %1 lines of stock</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the camp has no name yet; give it one</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nothing is described yet; write a tray a line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this folder cannot be made: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this folder has a stock.yaml already; nothing was written: open the folder, or choose another one</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 does not wait for that purpose</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this box has no such lines any more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>say why another pair than the one planned</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>none is left, or what is left was promised to others</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no mismatch, so there is no run between two of them to draw</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>every hand-over is a mismatch; there is no run of good ones to draw</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>every hand-over is a mismatch; a p-chart has no limits then</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no mismatch; a p-chart has no limits then</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a p-chart compares groups over time, and there are not two yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 of %2 groups have fewer than the %3 hand-overs from which a p-chart could show at this share that things got better; look at the g-chart</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 of %2 groups have no mismatch, a quarter or more; look at the g-chart</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>worn when seen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>carried, not worn when seen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>left at home</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>broken</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>lost</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not worn any more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the person was not met</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>after some weeks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>after three to four months</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>after six months</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the same person had a pair for %1 by entry %2 already</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 entries were taken back at one place on one day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>line %1: counted %2 against the book</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>line %1 was later put aside (%2); this pair was given before</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the time of this entry is later than now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>entered as not collected</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a letter was to be written beside this hand-over; none is recorded</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>checked and waiting for more than %1 days</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>given until the order %1 comes, more than %2 days ago</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>refused: %1 of %2 read failed, more than the %4 allowed among %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>accepted: %1 of %2 read failed; even if the %5 not read failed too, it would be no more than the %4 allowed among %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>accepted: %1 of %2 read failed, no more than the %4 allowed among %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>open: %1 of %2 read failed, %4 are allowed among %3; %5 pairs are still to be read</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this pair may be given only with the acuity read with it; none was recorded</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>by the record nothing was needed for this purpose</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the centres of this pair were assumed, not measured</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the PD was not measured; prism is judged at its worst likely value</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the entry says %1, judged again it is %2; the cost was %3 and is %4 thousandths</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>right eye: %1 with this pair, %2 logMAR worse than predicted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>left eye: %1 with this pair, %2 logMAR worse than predicted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>right eye: read %1, recorded %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>left eye: read %1, recorded %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 was in the box (bin %2) and would have cost %3 logMAR less</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>outside a limit, no reason given</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>see the person again; read the pair with the focimeter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>outside a limit, with a reason</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>read the reasons together; where one repeats, change stock or rules</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a clearly better pair was in the box</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>look at the bin named: is it reachable, labelled, in its place?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the pair is off its label</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>quarantine the line, read ten pieces, tell the supplier</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>acuity with the pair worse than predicted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>refract again; where it repeats, look at the refraction of the day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>on trial, no acuity recorded</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>call the person back and read the acuity with the pair</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nothing was needed by the record</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>look at what is prescribed to whom; a pair not needed is one that somebody lacks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no check recorded</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>record the four checks at hand-over; draw a sample of these for the bench</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>PD or centres not measured</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>measure the PD of everybody and the centres of every line from 1.50 D up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>given from a line in quarantine</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>read the pair with the focimeter, or exchange it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a temporary pair never replaced</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ask the laboratory for the order, and the person to come</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>an order not collected</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>send word to the person; bring the pair to the next visit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a letter of referral not written</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>write it now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>handed over twice for one purpose</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>count the line; where one piece is too many, take the second entry back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>many corrections on one day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ask what was difficult that day: light, queue, a new hand</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a count differed from the book</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>look for a line that differs the other way; it is likely beside it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the record disagrees with what was measured beside it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>have the card read again by somebody who has not seen the record</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>judged again, the entry says something else</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>keep this ledger as it is and tell the makers of the program</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the rules of the time are missing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>put the rules.yaml of that time into a copy of the camp and audit there</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the record is not there to judge by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nothing: the person was forgotten, or the entry was written before records were kept</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>an entry from the future</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>set the clock of that station right</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>neither power, fit, acuity nor instructions are recorded</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the rules with the hash %1 (profile %2) are neither in the ledger nor in rules.yaml</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the pair as it was judged, or part of the prescription, is not recorded</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the prescription is not recorded or was forgotten</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>recorded %1; what was measured beside it fits %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>recorded %1; what was measured beside it does not fit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>meant as it is</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the sign of a sphere</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the sign of a cylinder</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a transposition without the axis</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a transposition without the sphere</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>an axis off by 90 degrees</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>an axis read as its mirror image</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>digits of an axis</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>sphere and cylinder exchanged</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a decimal point in another place</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a power misread by a step or two</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the addition put on the distance power</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>right and left exchanged in the record</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the right eye written for the left as well</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the prescription of the person before</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the addition left out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the addition taken as the whole near power</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the PD of one eye recorded as that of both</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the near PD recorded as distance PD</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the record, in a way that is none of those listed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a pair from a bin beside the one meant</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the power meant, other centres or size</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>picked by the sphere, the cylinder left out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>picked by sphere and whole cylinder</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>picked by the sphere less half the cylinder</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the pair for the person&apos;s other purpose</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the pairs of two persons exchanged</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>right and left lens exchanged</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a lens turned when it was mounted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a piece that lay in another line&apos;s bin</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>another line recorded than given</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the piece or its lot off the label</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>one pair recorded twice</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>another pair than the one meant, in a way not listed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>record and pair meant as they are</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>entry %1 records the same pair for the same purpose</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>recorded %1; what was read fits %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what was read fits %1; the record says %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 may have been given and another line recorded</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>line %1 may be off its label</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 would be suggested by this record</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the pair given fits this person&apos;s near need</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the pair given fits this person&apos;s distance need</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the pair given is a reader of the addition alone</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>with right and left lens exchanged the pair fits</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the pair given fits the person of entry %1, and that one fits here</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“%1” is not part of an acuity; write it as 6/9, 0.67 decimal or logMAR 0.2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“%1” is not an acuity; write 6/9, 20/30, 0.67 decimal, logMAR 0.2, CF, HM, PL or NPL</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“%1” would be logMAR %2; acuity lies between logMAR -0.5 and 3: check it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no chart is read at %1; write the test distance first, as 6/9 or 20/30</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“%1” does not say its scale; write “%1 decimal” or “logMAR %1”</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no acuity is written; write 6/9 or leave it out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“%1” is not a near acuity; write N8, M 1.0 or 1.0M, and “at 40 cm” after it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the distance in “%1” is not read; write it as “at 40 cm”, 5 to 200 cm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>log10(1 + b²): low blur of any kind; no axis and no pupil in it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>0.017 C² + 0.125 C: left-over cylinder C in presbyopes, mean sphere in place</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>0.18 to 0.22 logMAR a dioptre of cylinder, mean sphere in place, far</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>one line lost for every 0.25 to 0.5 D of blur</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 lies outside the powers the set %2 was made for</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>sphere meridian off by %1, limit %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>sphere meridian off by %1, limit %2: %3 too much</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>sphere meridian off by %1: shown only, the set has no limit for it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>more plus principal meridian off by %1, limit %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>more plus principal meridian off by %1, limit %2: %3 too much</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>more plus principal meridian off by %1: shown only, the set has no limit for it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>more minus principal meridian off by %1, limit %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>more minus principal meridian off by %1, limit %2: %3 too much</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>more minus principal meridian off by %1: shown only, the set has no limit for it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cylinder off by %1, limit %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cylinder off by %1, limit %2: %3 too much</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cylinder off by %1: shown only, the set has no limit for it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>axis off by %1, limit %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>axis off by %1, limit %2: %3 too much</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>axis off by %1: shown only, the set has no limit for it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>addition off by %1, limit %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>addition off by %1, limit %2: %3 too much</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>addition off by %1: shown only, the set has no limit for it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>horizontal prism off by %1, limit %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>horizontal prism off by %1, limit %2: %3 too much</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>horizontal prism off by %1: shown only, the set has no limit for it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>vertical prism off by %1, limit %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>vertical prism off by %1, limit %2: %3 too much</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>vertical prism off by %1: shown only, the set has no limit for it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>there is no tolerance set “%1”; there are: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the tolerance set “%1” is not enabled: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>distance %1 and near %2 differ in cylinder; no addition joins them</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>near %2 has less plus than distance %1; were they exchanged?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this text says it is the left eye, and stands for the right</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this text says it is the right eye, and stands for the left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nothing is written for this eye; write its power, or balance, artificial, blind or not measured</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no power is written; write it as +2.00, -0.75 or 0.00</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 has no decimal point; write %2 or %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 has no decimal point; write %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is beyond %2 D; check the figure and write it again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no power is read at “%1”; write it as +2.00, -0.75 or 0.00</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cylinder %1 has no sign; write +%1 or -%1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 has no sign; write +%1 or -%1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>addition -%1 is negative; an addition is plus: check it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>axis %1 stands without a cylinder; write sphere, cylinder and axis, as -1.00 -0.50 x %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>axis %1 is outside 1..180 degrees; the same meridian would be %2: check and write it again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cylinder %1 has no axis; write it with its axis, as %1 x 90</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“%1” is not part of a prescription that can be read; write it as -1.25 -0.50 x 90</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>two prisms lie in one direction; write their sum once, as 1.5 base in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the base of the prism is not read; write base in, out, up or down, or base 0..360</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>prism %1 is not between 0 and %2; write its size and its base, as 2 base in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>too few (%1 read): three or more tell how steady they are</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>scattered: readings lie %1 D from their mean, the limit is %2 D; %3 of %4 left out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>steady: readings lie %1 D from their mean, the limit is %2 D; %3 of %4 left out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>take readings until there are three or more; until then a published scatter is used</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>scattered again: look at the eye&apos;s health (cornea, lens, tears, fixation) before prescribing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>repeat the readings, with blinks and steady fixation</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>use the mean of the readings kept; the ones left out are shown</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>use the mean as the start of the subjective refraction</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>objective and final are %1 D apart in mean sphere (limit 1) and %2 D in astigmatism (limit 0.5): confirm the final</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>objective and final are %1 D apart in mean sphere; up to 0.5 is usual</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>objective and final agree: %1 D apart in mean sphere, %2 D in astigmatism</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a movement of an entry “%1” names no line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>an entry “%1” cannot move line %2 by %3 on hand, %4 held, %5 quarantined</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>an entry “%1” moves at least one line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>an entry “%1” names a person by the camp code</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“entered-in-error” names the entry it takes back, other kinds none</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>an entry “%1” needs “%2”</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>entry</name>
+    <message>
+        <source>opened</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>received</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>handed over</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>returned</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>exchanged</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>counted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>written off</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>held</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>quarantined</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>released</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>transferred out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>transferred in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no spectacles needed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>declined</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>incomplete</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>repaired or adjusted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ordered</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>order arrived</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>order checked</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>delivered</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>sent back to be remade</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not collected</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>referred</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not served from stock</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>exported</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>drawn for the bench</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>read at the bench</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>seen again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>entered in error</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>damaged</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>missing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>stolen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>found</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>miscounted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>off its label</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mislabelled</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>sample</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>given away</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>recalled</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>paper</name>
