@@ -67,6 +67,24 @@ BOOST_AUTO_TEST_CASE(a_folder_that_cannot_be_opened_is_said_in_the_window_with_a
     BOOST_TEST(!window.messages().text().isEmpty());
 }
 
+BOOST_AUTO_TEST_CASE(the_code_of_somebody_waiting_takes_the_whole_card, *utf::label("PROP"))
+{
+    for (const auto key : {Qt::Key_Return, Qt::Key_Tab}) {
+        OpenDesk desk;
+        QTest::keyClick(&desk.window, Qt::Key_N, Qt::ControlModifier);
+        QTest::keyClicks(QApplication::focusWidget(), QStringLiteral("P-1"));
+        QTest::keyClick(QApplication::focusWidget(), key);
+        BOOST_TEST(!named<QLineEdit>(desk.window, "rightEyeEdit").text().isEmpty());
+        BOOST_TEST(pairs(desk).rowCount() > 0);
+        // A code nobody has is somebody new, and what else was typed is not written over.
+        QTest::keyClick(&desk.window, Qt::Key_N, Qt::ControlModifier);
+        type(desk, "rightEyeEdit", "-2.00");
+        type(desk, "personEdit", "P-1");
+        QTest::keyClick(QApplication::focusWidget(), key);
+        BOOST_TEST(named<QLineEdit>(desk.window, "rightEyeEdit").text().toStdString() == "-2.00");
+    }
+}
+
 BOOST_AUTO_TEST_CASE(a_typed_prescription_is_matched_and_handed_over_and_the_stock_goes_down,
                      *utf::label("PROP"))
 {

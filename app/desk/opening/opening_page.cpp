@@ -93,7 +93,8 @@ QWidget* OpeningPage::buildWays()
         button(*column, "backToCampButton", tr("Back to the open camp"), tr("Leaves everything as it is"));
     connect(back_, &QPushButton::clicked, this, &OpeningPage::backWanted);
     column->addStretch(1);
-    setFocusProxy(practice); // the first one: Tab goes to a page by its proxy, and what stands before it would be left out
+    setFocusProxy(practice); // the first one: Tab goes to a page by its proxy, and what stands before it
+                             // would be left out
     return box;
 }
 
