@@ -75,6 +75,7 @@ QString sheetOf(const Colours& c, Theme theme, double points)
                "QLineEdit{background:%1;color:%3;border:1px solid %4;border-radius:4px;padding:3px "
                "6px;}"
                "QLineEdit:focus{border:%8px solid %5;padding:2px 5px;}"
+               "QLineEdit:disabled{background:transparent;border:1px dashed %2;}"
                "QLineEdit[complained=\"true\"]{border:%8px dashed %7;padding:2px 5px;}"
                "QLineEdit[complained=\"true\"]:focus{border:%8px solid %7;padding:2px 5px;}"
                "QPushButton{background:%1;color:%3;border:1px solid %4;border-radius:5px;padding:5px 14px;}"

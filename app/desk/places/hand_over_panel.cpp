@@ -200,7 +200,7 @@ void HandOverPanel::goToMissing()
     if (!focimeter_->isHidden() && !checks_[0]->isChecked())
         found = focimeter_;
     for (auto* edit : {trialRight_, trialLeft_, trialNear_, reason_})
-        if (!found && edit->isVisible() && edit->text().isEmpty())
+        if (!found && edit->isVisible() && edit->isEnabled() && edit->text().isEmpty())
             found = edit;
     (found ? found : checks_[0])->setFocus(Qt::ShortcutFocusReason);
 }
