@@ -22,6 +22,8 @@ keys_of() { # SOURCE…
         -e 'addJsonMember\((stamp|object), "[^"]*"' \
         -e 'QStringLiteral\("[a-z_]+(,[a-z_]+)+"\)' \
         -e 'cell.text == "[^"]*"' \
+        -e '(\.at|\.find)\(row, "[^"]*"' \
+        -e 'need\(\{[^}]*\}' \
         -e '\{C::[A-Za-z]*, "[^"]*", "[^"]*"' |
         sed -E 's/\{C::[A-Za-z]*, "[^"]*",//' | grep -oE '"[^"]+"' | tr -d '"' | tr ',' '\n' | sort -u
 }
@@ -52,7 +54,7 @@ section() { # HEADING: its blocks, without the explanations in words above and b
 agree() { # HEADING KEYS WORDS: lists of sources
     section "$1" > "$work/section"
     [ -s "$work/section" ] || { echo "grammar.md has no section $1"; failed=1; return; }
-    for source in $2 $3; do # lists of names without blanks
+    for source in $2 $3; do # lists of names without blanks, some with *
         [ -f "$source" ] || { echo "$1 of grammar.md is held against $source, which is not there"; failed=1; return; }
     done
     : > "$work/said"
@@ -87,7 +89,7 @@ agree 'rules.yaml' "$text/rules_file.cpp $text/criterion_rule_reader.cpp core/fi
 agree 'desk.yaml' "$text/camp_settings.cpp" "$text/camp_settings.cpp"
 agree 'tolerances.yaml' "$text/tolerance_file.cpp $text/tolerance_rows.cpp" "$text/tolerance_file.cpp $text/tolerance_rows.cpp"
 agree 'Tables by age' "$text/age_table_file.cpp" "$text/age_table_file.cpp"
-agree 'Priors and limits of the audit' "$text/audit_file.cpp" "$text/audit_file.cpp core/auditing/slip.cpp"
+agree 'Priors and limits of the audit' "$text/audit_file.cpp" "$text/audit_file.cpp core/auditing/slip*.cpp"
 agree 'The prescription table' "$text/table_columns.cpp" "$text/table_cells.cpp"
 agree 'The table of the public survey' "$text/survey_table.cpp" ''
 agree 'Lists of lines and quantities, count sheets' "$text/quantity_list.cpp app/command/count.cpp" core/record/entry.cpp
@@ -101,6 +103,6 @@ agree 'A map of columns' '' inventory/exchange/table_map.cpp
 agree 'Lines of JSON' inventory/exchange/json_lines.cpp ''
 agree 'Laboratory orders' inventory/exchange/order_labels.cpp ''
 agree 'Tables that leave a camp' app/session/export_table.cpp ''
-agree 'The report of the audit as CSV' app/session/audit_report.cpp ''
+agree 'The report of the audit as CSV' 'app/session/audit_report*.cpp' ''
 agree 'Answers in JSON' "app/command/match.cpp app/command/answers_json.cpp app/command/answers_details.cpp" ''
 exit "$failed"
