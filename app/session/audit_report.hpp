@@ -90,7 +90,7 @@ inline constexpr std::size_t mostFindings = 400;
 /// Reads the ledger. Throws what auditCamp throws.
 [[nodiscard]] AuditReport auditReport(const Camp& camp, const AuditOptions& options, bool detail);
 
-/// The report as rows for a spreadsheet: section, of, name, count, of all, share, lower, upper, flag.
+/// The report as rows for a spreadsheet: section, by, name, count, of, share, lower_95, upper_95, flag.
 [[nodiscard]] std::string reportCsv(const AuditReport& report);
 
 [[nodiscard]] const char* wordOf(NextStep step);
