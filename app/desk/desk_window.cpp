@@ -131,9 +131,7 @@ void DeskWindow::openCampLater(const QString& folder)
 {
     messages_->dismiss();
     const auto files = std::make_shared<CampFiles>();
-    const auto work = [files, folder = folder.toStdString()](WorkProgress&) {
-        *files = readCampFiles(folder);
-    };
+    const auto work = [files, folder = folder.toStdString()](const Job&) { *files = readCampFiles(folder); };
     const auto ended = [this, files, folder](const std::exception_ptr& problem, bool stopped) {
         bool opened = false;
         try {

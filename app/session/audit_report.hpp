@@ -7,6 +7,8 @@
 #include "app/session/lot.hpp"
 #include "core/auditing/charts.hpp"
 
+class QJsonObject;
+
 namespace quarterstep
 {
 
@@ -92,6 +94,8 @@ inline constexpr std::size_t mostFindings = 400;
 
 /// The report as rows for a spreadsheet: section, by, name, count, of, share, lower_95, upper_95, flag.
 [[nodiscard]] std::string reportCsv(const AuditReport& report);
+/// The same in JSON: `audit report --json`.
+[[nodiscard]] QJsonObject reportJson(const AuditReport& report);
 
 [[nodiscard]] const char* wordOf(NextStep step);
 
