@@ -98,7 +98,7 @@ agree 'Repeated readings' "$text/readings_file.cpp" ''
 agree 'The bench sheet of a lot' "$text/bench_sheet.cpp" "$text/bench_sheet.cpp"
 agree 'What was read again' "$text/witness_table.cpp" ''
 agree 'Lists of who gets what' "$text/told_list.cpp app/command/assign.cpp" ''
-agree 'Order lists and packing lists' app/command/pack_answers.cpp ''
+agree 'Order lists and packing lists' app/session/pack_lists.cpp ''
 agree 'A map of columns' '' inventory/exchange/table_map.cpp
 agree 'Lines of JSON' inventory/exchange/json_lines.cpp ''
 agree 'Laboratory orders' inventory/exchange/order_labels.cpp ''
