@@ -34,6 +34,8 @@ class WorkProgress
     [[nodiscard]] int done() const { return done_; }
     [[nodiscard]] int total() const { return total_; } ///< 0: not known
     void stop() { stopped_ = true; }
+    /// Set when somebody asked to stop, for work that looks itself.
+    [[nodiscard]] const std::atomic<bool>& stopFlag() const { return stopped_; }
 
   private:
     std::atomic<int> done_{0};
