@@ -71,10 +71,7 @@ void showChecks(const PackAnswer& answer, Output& out)
     out.line(commandWords(QT_TRANSLATE_NOOP(
         "command", "checked on people that were not planned for (planned on one half, served the other):")));
     for (const auto& one : answer.held)
-        out.line(
-            QStringLiteral("  ") +
-            commandWords(QT_TRANSLATE_NOOP("command", "%1: serves %2 %, first come %3 %, spends %4"))
-                .arg(wayWords(one.way), percent(one.share), percent(one.firstCome), moneyWords(one.spend)));
+        out.line(QStringLiteral("  ") + checkedWords(one));
 }
 
 void showLeftOut(const PackAnswer& answer, Output& out)
@@ -98,13 +95,8 @@ void showLeftOut(const PackAnswer& answer, Output& out)
 void showRunOuts(const PackAnswer& answer, Output& out)
 {
     constexpr std::size_t shown = 8;
-    for (std::size_t i = 0; i < std::min(shown, answer.runOuts.size()); ++i) {
-        const auto& one = answer.runOuts[i];
-        out.line(
-            commandWords(QT_TRANSLATE_NOOP("command", "%1 runs out on %2 days in a hundred, by person %3"))
-                .arg(ltr(one.line), QString::number(100.0 * one.chance, 'f', 0),
-                     QString::number(one.atPerson, 'f', 0)));
-    }
+    for (std::size_t i = 0; i < std::min(shown, answer.runOuts.size()); ++i)
+        out.line(runOutWords(answer.runOuts[i]));
 }
 
 void showBoxes(const PackAnswer& answer, Output& out)
@@ -189,23 +181,11 @@ void showPacking(const PackAnswer& answer, const PackQuestion& question, const Q
                      .arg(row.packs)
                      .arg(row.pieces)
                      .arg(moneyWords(static_cast<double>(row.cost))));
-    out.line(commandWords(QT_TRANSLATE_NOOP("command", "spend %1 of %2 %3, %4 pieces, %5 kg"))
-                 .arg(moneyWords(static_cast<double>(answer.spend)),
-                      moneyWords(static_cast<double>(question.budget)), currency)
-                 .arg(answer.pieces)
-                 .arg(QString::number(static_cast<double>(answer.grams) / 1000.0, 'f', 1)));
+    out.line(spendWords(answer, question, currency));
     showChecks(answer, out);
-    out.line(commandWords(QT_TRANSLATE_NOOP(
-                              "command",
-                              "on the draws planned for: %1 %, no order serves more than %2 % (gap %3 %); on "
-                              "offer and on hand could serve %4 % at most"))
-                 .arg(percent(answer.fittedShare), percent(answer.bound), percent(gapOf(answer)),
-                      percent(answer.servable)));
-    if (answer.knee < answer.curve.size() && answer.knee > 0)
-        out.line(
-            commandWords(QT_TRANSLATE_NOOP("command", "the curve bends at %1: %2 % of the draws planned for"))
-                .arg(moneyWords(static_cast<double>(answer.curve[answer.knee].spend)),
-                     percent(answer.curve[answer.knee].share)));
+    out.line(fittedWords(answer));
+    if (const auto knee = kneeWords(answer); !knee.isEmpty())
+        out.line(knee);
     showRunOuts(answer, out);
     showLeftOut(answer, out);
     showBoxes(answer, out);

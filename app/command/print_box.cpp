@@ -80,15 +80,8 @@ Paper packing(const CommandLine& line, const PrintBox& box, Output& out)
         refuseUsage("arguments-missing",
                     {QS_SAY("core", "`print %1` needs a list of lines and quantities"), {"packing-list"}});
     std::vector<PackingRow> rows;
-    for (const auto& row : listOf(line, out)) {
-        const auto& stocked = lineOf(box, row.line, row.place);
-        PackingRow packed{row.box, row.bin.empty() ? stocked.bin : row.bin, stocked.name, {}, row.quantity};
-        if (stocked.kind == LineKind::readyMade || stocked.kind == LineKind::lens)
-            packed.power = stocked.equalPowers() ? writePower(stocked.power.right)
-                                                 : "R " + writePower(stocked.power.right) + " L " +
-                                                       writePower(stocked.power.left);
-        rows.push_back(std::move(packed));
-    }
+    for (const auto& row : listOf(line, out))
+        rows.push_back(packingRow(lineOf(box, row.line, row.place), row.box, row.bin, row.quantity));
     return packingList(std::move(rows), box.source);
 }
 

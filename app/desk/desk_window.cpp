@@ -52,7 +52,7 @@ void DeskWindow::build()
     messages_ = new MessageBar;
     work_ = new LongWork;
     dispense_ = new DispensePlace(*messages_);
-    stock_ = new StockPlace(*messages_);
+    stock_ = new StockPlace(*messages_, *work_);
     audit_ = new AuditPlace(*messages_, *work_);
     opening_ = new OpeningPage;
     trays_ = new TrayPage(*messages_);
@@ -64,6 +64,7 @@ void DeskWindow::build()
     nameKeysAndHelp();
     givePlacesRoom();
     dispense_->setPrinter(person_.printer);
+    stock_->setPrinter(person_.printer);
     draft_ = new DraftKeeper(*findChild<QWidget*>(QStringLiteral("prescriptionCard")), this);
     connect(dispense_, &DispensePlace::campChanged, this, [this] {
         stock_->refresh();

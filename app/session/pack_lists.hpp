@@ -19,6 +19,14 @@ namespace quarterstep
 [[nodiscard]] QString moneyWords(double thousandths);
 /// The way of `Held` in words.
 [[nodiscard]] QString wayWords(const std::string& way);
+[[nodiscard]] QString spendWords(const PackAnswer& answer, const PackQuestion& question,
+                                 const QString& currency);
+[[nodiscard]] QString checkedWords(const Held& held);
+/// On the draws planned for, with the bound.
+[[nodiscard]] QString fittedWords(const PackAnswer& answer);
+/// Where the curve bends; empty when it does not.
+[[nodiscard]] QString kneeWords(const PackAnswer& answer);
+[[nodiscard]] QString runOutWords(const RunOut& one);
 /// Between the plan and what no order can pass, of the latter.
 [[nodiscard]] double gapOf(const PackAnswer& answer);
 

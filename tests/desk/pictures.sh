@@ -15,6 +15,8 @@ place=$(mktemp -d) || exit 1
 trap 'rm -rf "$place"' EXIT
 export XDG_RUNTIME_DIR="$place" XDG_CONFIG_HOME="$place/config" XDG_DATA_HOME="$place/data" QT_QPA_PLATFORM=offscreen
 cp -R samples/orrowen_coast "$place/camp"
+cp -R samples/orrowen_coast "$place/lean" # a box that needs filling
+sed -i "s/on hand: [0-9]*/on hand: 1/" "$place/lean/stock.yaml"
 failed=0
 made=0
 
@@ -105,6 +107,8 @@ for look in light dark sun; do
             picture stock "$look" "$language" "$1" "$2" --place stock --line N+200-62M-BK "$place/camp"
             picture stock-ladder "$look" "$language" "$1" "$2" --place stock-ladder "$place/camp"
             picture stock-box "$look" "$language" "$1" "$2" --place stock-box "$place/camp"
+            picture stock-packing "$look" "$language" "$1" "$2" --place stock-packing "$place/lean"
+            picture stock-transfers "$look" "$language" "$1" "$2" --place stock-transfers "$place/camp"
             picture help "$look" "$language" "$1" "$2" --place help "$place/camp"
             picture keys "$look" "$language" "$1" "$2" --place keys "$place/camp"
         done
