@@ -73,6 +73,8 @@ ExportTable aggregateTable(const std::vector<Entry>& entries)
         for (const auto* name : {"purpose", "profile", "verdict", "referral"})
             if (const auto value = fieldOf(entry, name); !value.empty())
                 ++breakdowns[std::string("handed-over by ") + name][value];
+        if (const auto version = fieldOf(entry, "profile_version"); !version.empty())
+            ++breakdowns["handed-over by rules"][fieldOf(entry, "profile") + " " + version];
         for (const auto& movement : entry.movements)
             breakdowns["handed-over by line"][movement.line] -= movement.delta;
     }
@@ -83,7 +85,8 @@ ExportTable aggregateTable(const std::vector<Entry>& entries)
 
 ExportTable pseudonymousTable(const std::vector<Entry>& entries)
 {
-    ExportTable table{{"day", "site", "kind", "person", "purpose", "profile", "verdict", "referral", "lines"},
+    ExportTable table{{"day", "site", "kind", "person", "purpose", "profile", "verdict", "referral", "lines",
+                       "profile_version", "rules_hash"},
                       {}};
     std::map<std::string, std::string> numbers; // made for this table
     for (const auto& entry : standing(entries)) {
@@ -95,7 +98,8 @@ ExportTable pseudonymousTable(const std::vector<Entry>& entries)
                 numbers.emplace(entry.person, "person " + std::to_string(numbers.size() + 1)).first->second;
         table.rows.push_back({localDay(entry.atMs), entry.site, wordOf(entry.kind), person,
                               fieldOf(entry, "purpose"), fieldOf(entry, "profile"), fieldOf(entry, "verdict"),
-                              fieldOf(entry, "referral"), linesOf(entry)});
+                              fieldOf(entry, "referral"), linesOf(entry), fieldOf(entry, "profile_version"),
+                              fieldOf(entry, "rules_hash")});
     }
     return table;
 }

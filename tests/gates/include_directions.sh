@@ -31,7 +31,7 @@ session knows neither command, paper nor desk	app/session/		app/(command|paper|d
 paper knows neither command nor desk	app/paper/		app/(command|desk)/
 content of papers knows no drawing	app/paper/content/		app/paper/render/|Qt(Widgets|Gui|PrintSupport)|Q(Gui)?Application$|Q(Painter|Image|Font|PdfWriter|Printer|PageSize|TextLayout)$
 zint is seen in bar_code.cpp alone	core/|inventory/|app/	app/paper/render/bar_code[.]cpp	zint
-DCMTK is seen in dicom_object.cpp alone	core/|inventory/|app/	inventory/exchange/dicom_object[.]cpp	dcmtk
+DCMTK is seen in dicom_object*.cpp alone	core/|inventory/|app/	inventory/exchange/dicom_object(_writing)?[.]cpp	dcmtk
 exchange does not know the store	inventory/exchange/		inventory/store/
 printers are seen in printer.cpp alone	core/|inventory/|app/	app/paper/render/printer[.]cpp	QPrint
 command does not know the desk	app/command/		app/desk/

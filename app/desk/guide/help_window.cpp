@@ -25,6 +25,8 @@ HelpWindow::HelpWindow(QWidget* parent)
     topics_->setAccessibleName(tr("Pages of the manual"));
     topics_->setToolTip(tr("Chooses a page of the manual"));
     topics_->setWordWrap(true);
+    topics_->setResizeMode(QListView::Adjust); // titles are wrapped anew at every width
+    topics_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     for (const auto& topic : helpTopics()) {
         auto* item = new QListWidgetItem(QCoreApplication::translate("command", topic.words), topics_);
         item->setData(Qt::UserRole, QString::fromLatin1(topic.name));
