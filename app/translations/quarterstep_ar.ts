@@ -134,7 +134,7 @@
     </message>
     <message>
         <source>page to show at the start: dispense, stock, stock-ladder, stock-box, stock-packing, stock-transfers, audit, audit-charts, audit-bench, opening, trays, settings, help or keys</source>
-        <translation type="unfinished"></translation>
+        <translation>الصفحة التي تُعرض عند البدء: dispense أو stock أو stock-ladder أو stock-box أو stock-packing أو stock-transfers أو audit أو audit-charts أو audit-bench أو opening أو trays أو settings أو help أو keys</translation>
     </message>
 </context>
 <context>
@@ -251,78 +251,78 @@
     <name>PackingCurve</name>
     <message>
         <source>%1 % served for %2</source>
-        <translation type="unfinished"></translation>
+        <translation>يُخدم %1 % مقابل %2</translation>
     </message>
     <message>
         <source>money spent</source>
-        <translation type="unfinished"></translation>
+        <translation>المال المنفَق</translation>
     </message>
     <message>
         <source>money spent, %1</source>
-        <translation type="unfinished"></translation>
+        <translation>المال المنفَق، %1</translation>
     </message>
     <message>
         <source>share of needs served</source>
-        <translation type="unfinished"></translation>
+        <translation>نسبة الحاجات المخدومة</translation>
     </message>
     <message>
         <source>Plan first: the curve comes with it.</source>
-        <translation type="unfinished"></translation>
+        <translation>خطط أولًا: يأتي المنحنى مع الخطة.</translation>
     </message>
     <message>
         <source>the knee</source>
-        <translation type="unfinished"></translation>
+        <translation>نقطة الانعطاف</translation>
     </message>
     <message>
         <source>this plan</source>
-        <translation type="unfinished">هذه الخطة</translation>
+        <translation>هذه الخطة</translation>
     </message>
 </context>
 <context>
     <name>PackingRows</name>
     <message>
         <source>Pack</source>
-        <translation type="unfinished"></translation>
+        <translation>العبوة</translation>
     </message>
     <message>
         <source>Packs</source>
-        <translation type="unfinished"></translation>
+        <translation>العبوات</translation>
     </message>
     <message>
         <source>Pieces</source>
-        <translation type="unfinished"></translation>
+        <translation>القطع</translation>
     </message>
     <message>
         <source>Cost</source>
-        <translation type="unfinished"></translation>
+        <translation>الكلفة</translation>
     </message>
     <message>
         <source>Grams</source>
-        <translation type="unfinished"></translation>
+        <translation>الغرامات</translation>
     </message>
     <message>
         <source>Why</source>
-        <translation type="unfinished">السبب</translation>
+        <translation>السبب</translation>
     </message>
     <message>
         <source>without it %1 fewer served</source>
-        <translation type="unfinished"></translation>
+        <translation>دونها يُخدم أقل بمقدار %1</translation>
     </message>
     <message>
         <source>a reserve</source>
-        <translation type="unfinished"></translation>
+        <translation>احتياطي</translation>
     </message>
     <message>
         <source>nothing else for %1</source>
-        <translation type="unfinished"></translation>
+        <translation>لا شيء غيرها لـ %1</translation>
     </message>
     <message>
         <source>fits %1</source>
-        <translation type="unfinished">مناسب %1</translation>
+        <translation>مناسب %1</translation>
     </message>
     <message numerus="yes">
         <source>%n on hand</source>
-        <translation type="unfinished">
+        <translation>
             <numerusform>الموجود: %n</numerusform>
             <numerusform>الموجود: %n</numerusform>
             <numerusform>الموجود: %n</numerusform>
@@ -333,111 +333,111 @@
     </message>
     <message>
         <source>none on hand</source>
-        <translation type="unfinished"></translation>
+        <translation>لا شيء موجود</translation>
     </message>
     <message>
         <source>Box</source>
-        <translation type="unfinished">صندوق</translation>
+        <translation>الصندوق</translation>
     </message>
     <message>
         <source>Bin</source>
-        <translation type="unfinished">الخانة</translation>
+        <translation>الخانة</translation>
     </message>
     <message>
         <source>Line</source>
-        <translation type="unfinished"></translation>
+        <translation>الصنف</translation>
     </message>
     <message>
         <source>Of these bought</source>
-        <translation type="unfinished"></translation>
+        <translation>منها مشترى</translation>
     </message>
     <message>
         <source>new</source>
-        <translation type="unfinished">جديد</translation>
+        <translation>جديد</translation>
     </message>
     <message>
         <source>Way</source>
-        <translation type="unfinished"></translation>
+        <translation>الطريقة</translation>
     </message>
     <message>
         <source>Served</source>
-        <translation type="unfinished"></translation>
+        <translation>المخدومون</translation>
     </message>
     <message>
         <source>First come</source>
-        <translation type="unfinished"></translation>
+        <translation>بأسبقية الحضور</translation>
     </message>
     <message>
         <source>Spends</source>
-        <translation type="unfinished"></translation>
+        <translation>الإنفاق</translation>
     </message>
     <message>
         <source>what would do has run out by then</source>
-        <translation type="unfinished"></translation>
+        <translation>ما يفي بالحاجة يكون قد نفد حينئذ</translation>
     </message>
     <message>
         <source>no such power on hand or on offer</source>
-        <translation type="unfinished"></translation>
+        <translation>لا قوة كهذه في الموجود ولا في المعروض</translation>
     </message>
     <message>
         <source>nothing on offer keeps the limit: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>لا شيء معروض يحفظ الحد: %1</translation>
     </message>
     <message>
         <source>Who</source>
-        <translation type="unfinished"></translation>
+        <translation>من</translation>
     </message>
     <message>
         <source>Without</source>
-        <translation type="unfinished">بلا نظارة</translation>
+        <translation>بلا نظارة</translation>
     </message>
     <message>
         <source>Of</source>
-        <translation type="unfinished"></translation>
+        <translation>من أصل</translation>
     </message>
     <message>
         <source>%1, children</source>
-        <translation type="unfinished"></translation>
+        <translation>‏%1، أطفال</translation>
     </message>
     <message>
         <source>%1, adults</source>
-        <translation type="unfinished"></translation>
+        <translation>‏%1، بالغون</translation>
     </message>
     <message>
         <source>Days in a hundred</source>
-        <translation type="unfinished"></translation>
+        <translation>أيام من كل مئة</translation>
     </message>
     <message>
         <source>By person</source>
-        <translation type="unfinished"></translation>
+        <translation>عند الشخص</translation>
     </message>
     <message>
         <source>Why not</source>
-        <translation type="unfinished"></translation>
+        <translation>لِمَ لا</translation>
     </message>
     <message>
         <source>others do as well for the money</source>
-        <translation type="unfinished"></translation>
+        <translation>غيره يفي بالقدر نفسه مقابل المال</translation>
     </message>
     <message>
         <source>nobody of this demand needs it</source>
-        <translation type="unfinished"></translation>
+        <translation>لا أحد من هذا الاحتياج يحتاج إليه</translation>
     </message>
     <message>
         <source>Spent</source>
-        <translation type="unfinished"></translation>
+        <translation>المنفَق</translation>
     </message>
     <message>
         <source>Served, planned for</source>
-        <translation type="unfinished"></translation>
+        <translation>المخدومون، بحسب التخطيط</translation>
     </message>
     <message>
         <source>Remark</source>
-        <translation type="unfinished">ملاحظة</translation>
+        <translation>ملاحظة</translation>
     </message>
     <message>
         <source>the curve bends here</source>
-        <translation type="unfinished"></translation>
+        <translation>ينعطف المنحنى هنا</translation>
     </message>
 </context>
 <context>
@@ -679,115 +679,115 @@
     <name>ShareBars</name>
     <message>
         <source>Right: mean sphere</source>
-        <translation type="unfinished"></translation>
+        <translation>اليمنى: الكرة المتوسطة</translation>
     </message>
     <message>
         <source>Left: mean sphere</source>
-        <translation type="unfinished"></translation>
+        <translation>اليسرى: الكرة المتوسطة</translation>
     </message>
     <message>
         <source>Right: cylinder</source>
-        <translation type="unfinished"></translation>
+        <translation>اليمنى: الأسطوانة</translation>
     </message>
     <message>
         <source>Left: cylinder</source>
-        <translation type="unfinished"></translation>
+        <translation>اليسرى: الأسطوانة</translation>
     </message>
     <message>
         <source>Right: strain</source>
-        <translation type="unfinished"></translation>
+        <translation>اليمنى: إجهاد العين</translation>
     </message>
     <message>
         <source>Left: strain</source>
-        <translation type="unfinished"></translation>
+        <translation>اليسرى: إجهاد العين</translation>
     </message>
     <message>
         <source>Right, near: mean sphere</source>
-        <translation type="unfinished"></translation>
+        <translation>اليمنى، قرب: الكرة المتوسطة</translation>
     </message>
     <message>
         <source>Left, near: mean sphere</source>
-        <translation type="unfinished"></translation>
+        <translation>اليسرى، قرب: الكرة المتوسطة</translation>
     </message>
     <message>
         <source>Right, near: cylinder</source>
-        <translation type="unfinished"></translation>
+        <translation>اليمنى، قرب: الأسطوانة</translation>
     </message>
     <message>
         <source>Left, near: cylinder</source>
-        <translation type="unfinished"></translation>
+        <translation>اليسرى، قرب: الأسطوانة</translation>
     </message>
     <message>
         <source>the eye makes up for %1 D</source>
-        <translation type="unfinished"></translation>
+        <translation>تعوّض العين %1 D</translation>
     </message>
     <message>
         <source>error %1 D</source>
-        <translation type="unfinished"></translation>
+        <translation>الخطأ %1 D</translation>
     </message>
     <message>
         <source>sight lost, logMAR over the eyes</source>
-        <translation type="unfinished"></translation>
+        <translation>الفقد في الإبصار، logMAR للعينين</translation>
     </message>
     <message>
         <source>part of the limit used up</source>
-        <translation type="unfinished"></translation>
+        <translation>الجزء المستنفَد من الحد</translation>
     </message>
     <message>
         <source>%1, right</source>
-        <translation type="unfinished">%1، اليمنى</translation>
+        <translation>%1، اليمنى</translation>
     </message>
     <message>
         <source>%1, left</source>
-        <translation type="unfinished">%1، اليسرى</translation>
+        <translation>%1، اليسرى</translation>
     </message>
     <message>
         <source>%1 of %2 %3; %4</source>
-        <translation type="unfinished"></translation>
+        <translation>‏%1 من %2 %3؛ %4</translation>
     </message>
     <message>
         <source>No criterion with a limit could be judged.</source>
-        <translation type="unfinished"></translation>
+        <translation>لم يمكن تقييم أي معيار له حد.</translation>
     </message>
     <message>
         <source>of 100 hand-overs judged</source>
-        <translation type="unfinished"></translation>
+        <translation>من 100 عملية تسليم قُيّمت</translation>
     </message>
     <message>
         <source>No hand-over was judged yet.</source>
-        <translation type="unfinished">لم يُقيَّم أي تسليم بعد.</translation>
+        <translation>لم يُقيَّم أي تسليم بعد.</translation>
     </message>
     <message>
         <source>%1 of %2</source>
-        <translation type="unfinished">‏%1 من %2</translation>
+        <translation>‏%1 من %2</translation>
     </message>
     <message>
         <source>Judged again</source>
-        <translation type="unfinished"></translation>
+        <translation>أُعيد تقييمه</translation>
     </message>
     <message>
         <source>Pair and record agree</source>
-        <translation type="unfinished"></translation>
+        <translation>النظارة والسجل متفقان</translation>
     </message>
     <message>
         <source>adds</source>
-        <translation type="unfinished"></translation>
+        <translation>يزيد</translation>
     </message>
     <message>
         <source>takes away</source>
-        <translation type="unfinished"></translation>
+        <translation>ينقص</translation>
     </message>
     <message>
         <source>inside</source>
-        <translation type="unfinished"></translation>
+        <translation>داخل الحد</translation>
     </message>
     <message>
         <source>outside</source>
-        <translation type="unfinished"></translation>
+        <translation>خارج الحد</translation>
     </message>
     <message>
         <source>whole</source>
-        <translation type="unfinished"></translation>
+        <translation>الكل</translation>
     </message>
 </context>
 <context>
@@ -2394,11 +2394,11 @@
     </message>
     <message>
         <source>picture: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>الصورة: %1</translation>
     </message>
     <message>
         <source>every file that is read or written, as grammar</source>
-        <translation type="unfinished"></translation>
+        <translation>كل ملف يُقرأ أو يُكتب، في صورة قواعد صياغة</translation>
     </message>
 </context>
 <context>
@@ -5937,7 +5937,7 @@
     </message>
     <message>
         <source>a line end or tab stands inside a text; write \n or \t</source>
-        <translation type="unfinished"></translation>
+        <translation>في النص نهاية سطر أو علامة جدولة؛ اكتب \n أو \t</translation>
     </message>
     <message>
         <source>“\%1” is no escape of JSON</source>
@@ -6097,39 +6097,39 @@
     </message>
     <message>
         <source>%1 stands in the waiting list already; the row is left out</source>
-        <translation type="unfinished"></translation>
+        <translation>‏%1 موجود في قائمة الانتظار من قبل؛ تُرك الصف</translation>
     </message>
     <message>
         <source>the program that reads DICOM gave no answer that is understood</source>
-        <translation type="unfinished"></translation>
+        <translation>لم يعطِ البرنامج الذي يقرأ DICOM جوابًا مفهومًا</translation>
     </message>
     <message>
         <source>of an observation left out: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>تُرك من مشاهدة: %1</translation>
     </message>
     <message>
         <source>the observation %1 of %2 is left out: something in it may change its meaning</source>
-        <translation type="unfinished"></translation>
+        <translation>تُترك المشاهدة %1 لدى %2: فيها ما قد يغيّر معناها</translation>
     </message>
     <message>
         <source>a measure without a code is left out: &quot;%1&quot;</source>
-        <translation type="unfinished"></translation>
+        <translation>يُترك قياس بلا رمز: &quot;%1&quot;</translation>
     </message>
     <message>
         <source>of the Bundle left out: %1; it belongs to the sender&apos;s envelope</source>
-        <translation type="unfinished"></translation>
+        <translation>تُرك من Bundle: ‏%1؛ فهو من غلاف المرسل</translation>
     </message>
     <message>
         <source>&quot;%1&quot; has the other decimal mark than the map says</source>
-        <translation type="unfinished"></translation>
+        <translation>في &quot;%1&quot; علامة عشرية غير التي تذكرها الخريطة</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is not point or comma</source>
-        <translation type="unfinished"></translation>
+        <translation>‏&quot;%1&quot; ليس نقطة ولا فاصلة</translation>
     </message>
     <message>
         <source>the client library of the server is missing; install %1</source>
-        <translation type="unfinished"></translation>
+        <translation>مكتبة الاتصال بالخادم غير موجودة؛ ثبّت %1</translation>
     </message>
 </context>
 <context>
@@ -7625,70 +7625,70 @@
     <name>quarterstep::AuditCasePanel</name>
     <message>
         <source>Criteria and slips, or the picture of why not</source>
-        <translation type="unfinished"></translation>
+        <translation>المعايير والهفوات، أو صورة «لِمَ لا»</translation>
     </message>
     <message>
         <source>Criteria and slips</source>
-        <translation type="unfinished"></translation>
+        <translation>المعايير والهفوات</translation>
     </message>
     <message>
         <source>Why not</source>
-        <translation type="unfinished"></translation>
+        <translation>لِمَ لا</translation>
     </message>
     <message>
         <source>What the bars show</source>
-        <translation type="unfinished"></translation>
+        <translation>ما تعرضه الأعمدة</translation>
     </message>
     <message>
         <source>From the better pair to the pair given, or the limits of one of them</source>
-        <translation type="unfinished"></translation>
+        <translation>من النظارة الأفضل إلى المسلَّمة، أو حدود إحداهما</translation>
     </message>
     <message>
         <source>From the better pair to the pair given</source>
-        <translation type="unfinished"></translation>
+        <translation>من النظارة الأفضل إلى النظارة المسلَّمة</translation>
     </message>
     <message>
         <source>Where the cost of the pair given comes from</source>
-        <translation type="unfinished"></translation>
+        <translation>من أين يأتي فقد النظارة المسلَّمة</translation>
     </message>
     <message>
         <source>Limits used up by the pair given</source>
-        <translation type="unfinished"></translation>
+        <translation>ما استنفدته النظارة المسلَّمة من الحدود</translation>
     </message>
     <message>
         <source>Limits used up by the better pair</source>
-        <translation type="unfinished"></translation>
+        <translation>ما استنفدته النظارة الأفضل من الحدود</translation>
     </message>
     <message>
         <source>Choose a hand-over that could be judged: what kept it from its limits stands here.</source>
-        <translation type="unfinished"></translation>
+        <translation>اختر تسليمًا أمكن تقييمه: يظهر هنا ما أبعده عن حدوده.</translation>
     </message>
 </context>
 <context>
     <name>quarterstep::AuditCharts</name>
     <message>
         <source>Of 100 hand-overs: why not</source>
-        <translation type="unfinished"></translation>
+        <translation>من 100 عملية تسليم: لِمَ لا</translation>
     </message>
     <message>
         <source>Save…</source>
-        <translation type="unfinished"></translation>
+        <translation>حفظ…</translation>
     </message>
     <message>
         <source>Saves the picture, or its numbers as a table</source>
-        <translation type="unfinished"></translation>
+        <translation>يحفظ الصورة، أو أرقامها في جدول</translation>
     </message>
     <message>
         <source>Save the chart</source>
-        <translation type="unfinished"></translation>
+        <translation>حفظ المخطط</translation>
     </message>
     <message>
         <source>Pictures (*.png);;Tables (*.csv)</source>
-        <translation type="unfinished"></translation>
+        <translation>صور (*.png);;جداول (*.csv)</translation>
     </message>
     <message>
         <source>The chart is %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>المخطط هو %1.</translation>
     </message>
 </context>
 <context>
@@ -7971,124 +7971,124 @@
     </message>
     <message>
         <source>Need, pair and findings</source>
-        <translation type="unfinished"></translation>
+        <translation>الحاجة والنظارة والملاحظات</translation>
     </message>
     <message>
         <source>What was needed, what was given, what lay in the box; the text can be copied</source>
-        <translation type="unfinished"></translation>
+        <translation>ما كان مطلوبًا وما سُلّم وما كان في الصندوق؛ يمكن نسخ النص</translation>
     </message>
     <message>
         <source>Nothing was handed over in this camp yet, so there is nothing to audit.</source>
-        <translation type="unfinished"></translation>
+        <translation>لم يُسلَّم شيء في هذا المخيم بعد، فلا شيء للتدقيق.</translation>
     </message>
     <message>
         <source>Check the record</source>
-        <translation type="unfinished"></translation>
+        <translation>فحص السجل</translation>
     </message>
     <message>
         <source>Every entry, every text and every count of the ledger against the chain, in the background (F6)</source>
-        <translation type="unfinished"></translation>
+        <translation>كل قيد وكل نص وكل عدد في السجل مقابل السلسلة، في الخلفية (F6)</translation>
     </message>
     <message>
         <source>Save the report for the site</source>
-        <translation type="unfinished"></translation>
+        <translation>حفظ التقرير للموقع</translation>
     </message>
     <message>
         <source>Checking the record…</source>
-        <translation type="unfinished"></translation>
+        <translation>يُفحص السجل…</translation>
     </message>
     <message>
         <source>Checking the record, entry by entry …</source>
-        <translation type="unfinished"></translation>
+        <translation>يُفحص السجل، قيدًا قيدًا …</translation>
     </message>
     <message>
         <source>The check was stopped before its end.</source>
-        <translation type="unfinished"></translation>
+        <translation>أُوقف الفحص قبل نهايته.</translation>
     </message>
 </context>
 <context>
     <name>quarterstep::AuditReports</name>
     <message>
         <source>For everybody at the site: text, page for a browser, PDF, table or JSON (Ctrl+S)</source>
-        <translation type="unfinished"></translation>
+        <translation>للجميع في الموقع: نص أو صفحة للمتصفح أو PDF أو جدول أو JSON (Ctrl+S)</translation>
     </message>
     <message>
         <source>Print</source>
-        <translation type="unfinished"></translation>
+        <translation>طباعة</translation>
     </message>
     <message>
         <source>Prints the page for the site on the printer of the settings</source>
-        <translation type="unfinished"></translation>
+        <translation>يطبع صفحة الموقع على الطابعة المختارة في الإعدادات</translation>
     </message>
     <message>
         <source>Paper (*.pdf)</source>
-        <translation type="unfinished"></translation>
+        <translation>ورق (*.pdf)</translation>
     </message>
     <message>
         <source>Text (*.txt)</source>
-        <translation type="unfinished"></translation>
+        <translation>نص (*.txt)</translation>
     </message>
     <message>
         <source>Data (*.json)</source>
-        <translation type="unfinished"></translation>
+        <translation>بيانات (*.json)</translation>
     </message>
     <message>
         <source>No printer is chosen; choose one in the settings (Ctrl+,), or save a PDF.</source>
-        <translation type="unfinished"></translation>
+        <translation>لم تُختر طابعة؛ اختر واحدة في الإعدادات (Ctrl+,)، أو احفظ ملف PDF.</translation>
     </message>
     <message>
         <source>Written: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>كُتب: %1</translation>
     </message>
     <message>
         <source>Drawing the pages…</source>
-        <translation type="unfinished"></translation>
+        <translation>تُرسم الصفحات…</translation>
     </message>
 </context>
 <context>
     <name>quarterstep::BarsModel</name>
     <message>
         <source>Part</source>
-        <translation type="unfinished"></translation>
+        <translation>الجزء</translation>
     </message>
     <message>
         <source>Figure</source>
-        <translation type="unfinished"></translation>
+        <translation>الرقم</translation>
     </message>
     <message>
         <source>Does</source>
-        <translation type="unfinished"></translation>
+        <translation>الأثر</translation>
     </message>
     <message>
         <source>Of what</source>
-        <translation type="unfinished"></translation>
+        <translation>من ماذا</translation>
     </message>
 </context>
 <context>
     <name>quarterstep::BarsView</name>
     <message>
         <source>Bars: why not</source>
-        <translation type="unfinished"></translation>
+        <translation>الأعمدة: لِمَ لا</translation>
     </message>
     <message>
         <source>Arrows scroll; the same numbers stand in the table</source>
-        <translation type="unfinished"></translation>
+        <translation>الأسهم تحرّك العرض؛ والأرقام نفسها في الجدول</translation>
     </message>
     <message>
         <source>Filled: whole, or outside with a diamond · lines rising: adds · lines falling: takes away · dots: inside · dashed line: the limit.</source>
-        <translation type="unfinished"></translation>
+        <translation>ممتلئ: الكل، أو خارج الحد مع معيّن · خطوط صاعدة: يزيد · خطوط هابطة: ينقص · نقاط: داخل الحد · خط متقطع: الحد.</translation>
     </message>
     <message>
         <source>The numbers of the bars</source>
-        <translation type="unfinished"></translation>
+        <translation>أرقام الأعمدة</translation>
     </message>
     <message>
         <source>The same numbers as in the picture</source>
-        <translation type="unfinished">الأرقام نفسها كما في الصورة</translation>
+        <translation>الأرقام نفسها كما في الصورة</translation>
     </message>
     <message>
         <source>The same numbers stand in the table beside it</source>
-        <translation type="unfinished">الأرقام نفسها في الجدول بجانبه</translation>
+        <translation>الأرقام نفسها في الجدول بجانبه</translation>
     </message>
 </context>
 <context>
@@ -8263,19 +8263,19 @@
     </message>
     <message>
         <source>Its sheet…</source>
-        <translation type="unfinished"></translation>
+        <translation>ورقتها…</translation>
     </message>
     <message>
         <source>Writes the sheet of the chosen lot again: to be filled in, or for paper</source>
-        <translation type="unfinished"></translation>
+        <translation>يكتب ورقة الدفعة المختارة من جديد: للملء أو للطباعة على الورق</translation>
     </message>
     <message>
         <source>No lot was drawn yet; draw one first.</source>
-        <translation type="unfinished"></translation>
+        <translation>لم تُسحب دفعة بعد؛ اسحب واحدة أولًا.</translation>
     </message>
     <message>
         <source>Tables (*.csv);;Paper (*.pdf);;Text (*.txt)</source>
-        <translation type="unfinished"></translation>
+        <translation>جداول (*.csv);;ورق (*.pdf);;نص (*.txt)</translation>
     </message>
 </context>
 <context>
@@ -9016,11 +9016,11 @@
     </message>
     <message>
         <source>To what is still missing</source>
-        <translation type="unfinished"></translation>
+        <translation>إلى ما لا يزال ناقصًا</translation>
     </message>
     <message>
         <source>Puts the cursor where something is missing for a hand-over</source>
-        <translation type="unfinished"></translation>
+        <translation>يضع المؤشر حيث ينقص شيء لازم للتسليم</translation>
     </message>
 </context>
 <context>
@@ -9614,270 +9614,270 @@
     <name>quarterstep::PackingPanel</name>
     <message>
         <source>Boxes for the next camp</source>
-        <translation type="unfinished"></translation>
+        <translation>صناديق المخيم القادم</translation>
     </message>
     <message>
         <source>Plan the boxes</source>
-        <translation type="unfinished"></translation>
+        <translation>تخطيط الصناديق</translation>
     </message>
     <message>
         <source>Plans what to buy; nothing is entered (F5)</source>
-        <translation type="unfinished"></translation>
+        <translation>يخطط ما يُشترى؛ لا يُقيَّد شيء (F5)</translation>
     </message>
     <message>
         <source>Persons served against money</source>
-        <translation type="unfinished"></translation>
+        <translation>الأشخاص المخدومون مقابل المال</translation>
     </message>
     <message>
         <source>Line: served on the draws planned for · triangle: the knee · diamond: this plan · dotted: no order passes it · upright: the budget.</source>
-        <translation type="unfinished"></translation>
+        <translation>الخط: المخدومون في السحوبات المخطط لها · المثلث: نقطة الانعطاف · المعيّن: هذه الخطة · المنقّط: لا طلب يتجاوزه · العمودي: الميزانية.</translation>
     </message>
     <message>
         <source>Choose…</source>
-        <translation type="unfinished"></translation>
+        <translation>اختيار…</translation>
     </message>
     <message>
         <source>The list of what a supplier sells (supplier.yaml)</source>
-        <translation type="unfinished"></translation>
+        <translation>قائمة ما يبيعه المورّد (supplier.yaml)</translation>
     </message>
     <message>
         <source>Supplier</source>
-        <translation type="unfinished">المورّد</translation>
+        <translation>المورّد</translation>
     </message>
     <message>
         <source>Whom to plan for</source>
-        <translation type="unfinished"></translation>
+        <translation>لمن يُخطط</translation>
     </message>
     <message>
         <source>People as they were seen: of the ledger, or of a table of prescriptions</source>
-        <translation type="unfinished"></translation>
+        <translation>الأشخاص كما فُحصوا: من السجل، أو من جدول وصفات</translation>
     </message>
     <message>
         <source>Demand</source>
-        <translation type="unfinished"></translation>
+        <translation>الاحتياج</translation>
     </message>
     <message>
         <source>People who come next</source>
-        <translation type="unfinished"></translation>
+        <translation>الأشخاص القادمون</translation>
     </message>
     <message>
         <source>How many people come to the next camp</source>
-        <translation type="unfinished"></translation>
+        <translation>كم شخصًا يأتي إلى المخيم القادم</translation>
     </message>
     <message>
         <source> people</source>
-        <translation type="unfinished"></translation>
+        <translation> شخص</translation>
     </message>
     <message>
         <source>Budget</source>
-        <translation type="unfinished"></translation>
+        <translation>الميزانية</translation>
     </message>
     <message>
         <source>Money that may be spent, in the currency of the supplier&apos;s list</source>
-        <translation type="unfinished"></translation>
+        <translation>المال الذي يجوز إنفاقه، بعملة قائمة المورّد</translation>
     </message>
     <message>
         <source>Weight</source>
-        <translation type="unfinished"></translation>
+        <translation>الوزن</translation>
     </message>
     <message>
         <source>Kilograms of what is bought; 0: not limited</source>
-        <translation type="unfinished"></translation>
+        <translation>كيلوغرامات ما يُشترى؛ 0: بلا حد</translation>
     </message>
     <message>
         <source> kg</source>
-        <translation type="unfinished"></translation>
+        <translation> kg</translation>
     </message>
     <message>
         <source>any weight</source>
-        <translation type="unfinished"></translation>
+        <translation>أي وزن</translation>
     </message>
     <message>
         <source>Boxes</source>
-        <translation type="unfinished"></translation>
+        <translation>الصناديق</translation>
     </message>
     <message>
         <source>Boxes that are carried, what is on hand included; 0: as many as it takes</source>
-        <translation type="unfinished"></translation>
+        <translation>الصناديق التي تُحمل، ومنها الموجود؛ 0: بقدر ما يلزم</translation>
     </message>
     <message>
         <source>any number</source>
-        <translation type="unfinished"></translation>
+        <translation>أي عدد</translation>
     </message>
     <message>
         <source>Pieces in a box</source>
-        <translation type="unfinished"></translation>
+        <translation>القطع في الصندوق</translation>
     </message>
     <message>
         <source>How many pieces a box holds</source>
-        <translation type="unfinished"></translation>
+        <translation>كم قطعة يتسع لها الصندوق</translation>
     </message>
     <message>
         <source> in each</source>
-        <translation type="unfinished"></translation>
+        <translation> في كل صندوق</translation>
     </message>
     <message>
         <source>What the plan comes to</source>
-        <translation type="unfinished"></translation>
+        <translation>حصيلة الخطة</translation>
     </message>
     <message>
         <source>Served, spent, and how sure that is; the text can be copied</source>
-        <translation type="unfinished"></translation>
+        <translation>المخدومون والمنفَق ومدى الثقة بذلك؛ يمكن نسخ النص</translation>
     </message>
     <message>
         <source>What is shown of the plan</source>
-        <translation type="unfinished"></translation>
+        <translation>ما يُعرض من الخطة</translation>
     </message>
     <message>
         <source>Order</source>
-        <translation type="unfinished">طلب</translation>
+        <translation>الطلب</translation>
     </message>
     <message>
         <source>Packing list</source>
-        <translation type="unfinished">قائمة التعبئة</translation>
+        <translation>قائمة التعبئة</translation>
     </message>
     <message>
         <source>Checked</source>
-        <translation type="unfinished">فُحص</translation>
+        <translation>فُحص</translation>
     </message>
     <message>
         <source>Without a pair</source>
-        <translation type="unfinished"></translation>
+        <translation>بلا نظارة</translation>
     </message>
     <message>
         <source>Runs out</source>
-        <translation type="unfinished"></translation>
+        <translation>ما ينفد</translation>
     </message>
     <message>
         <source>Not bought</source>
-        <translation type="unfinished"></translation>
+        <translation>لم يُشترَ</translation>
     </message>
     <message>
         <source>Curve</source>
-        <translation type="unfinished"></translation>
+        <translation>المنحنى</translation>
     </message>
     <message>
         <source>The plan for the boxes</source>
-        <translation type="unfinished"></translation>
+        <translation>خطة الصناديق</translation>
     </message>
     <message>
         <source>The plan, row by row</source>
-        <translation type="unfinished"></translation>
+        <translation>الخطة، صفًا صفًا</translation>
     </message>
     <message>
         <source>Print packing list</source>
-        <translation type="unfinished"></translation>
+        <translation>طباعة قائمة التعبئة</translation>
     </message>
     <message>
         <source>The packing list as a paper (Ctrl+P)</source>
-        <translation type="unfinished"></translation>
+        <translation>قائمة التعبئة على ورق (Ctrl+P)</translation>
     </message>
     <message>
         <source>Save packing list…</source>
-        <translation type="unfinished"></translation>
+        <translation>حفظ قائمة التعبئة…</translation>
     </message>
     <message>
         <source>Box by box, as a table (Ctrl+S)</source>
-        <translation type="unfinished"></translation>
+        <translation>صندوقًا صندوقًا، في جدول (Ctrl+S)</translation>
     </message>
     <message>
         <source>Save order…</source>
-        <translation type="unfinished"></translation>
+        <translation>حفظ الطلب…</translation>
     </message>
     <message>
         <source>What to order, as a table (Ctrl+Shift+S)</source>
-        <translation type="unfinished"></translation>
+        <translation>ما يُطلب، في جدول (Ctrl+Shift+S)</translation>
     </message>
     <message>
         <source>Tables (*.csv)</source>
-        <translation type="unfinished">جداول (*.csv)</translation>
+        <translation>جداول (*.csv)</translation>
     </message>
     <message>
         <source>The order is %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>الطلب هو %1.</translation>
     </message>
     <message>
         <source>The packing list is %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>قائمة التعبئة هي %1.</translation>
     </message>
     <message>
         <source>The ledger of this camp</source>
-        <translation type="unfinished"></translation>
+        <translation>سجل هذا المخيم</translation>
     </message>
     <message>
         <source>Another table…</source>
-        <translation type="unfinished"></translation>
+        <translation>جدول آخر…</translation>
     </message>
     <message>
         <source>List of a supplier</source>
-        <translation type="unfinished"></translation>
+        <translation>قائمة مورّد</translation>
     </message>
     <message>
         <source>Suppliers&apos; lists (*.yaml)</source>
-        <translation type="unfinished"></translation>
+        <translation>قوائم المورّدين (*.yaml)</translation>
     </message>
     <message>
         <source>Table of people</source>
-        <translation type="unfinished"></translation>
+        <translation>جدول أشخاص</translation>
     </message>
     <message>
         <source>Prescription tables (*.csv)</source>
-        <translation type="unfinished">جداول الوصفات (*.csv)</translation>
+        <translation>جداول الوصفات (*.csv)</translation>
     </message>
     <message>
         <source>Choose what can be bought: the list of a supplier.</source>
-        <translation type="unfinished"></translation>
+        <translation>اختر ما يمكن شراؤه: قائمة مورّد.</translation>
     </message>
     <message>
         <source>Planning the boxes…</source>
-        <translation type="unfinished"></translation>
+        <translation>تُخطط الصناديق…</translation>
     </message>
     <message>
         <source>Other work is going on; try again when it has ended.</source>
-        <translation type="unfinished">هناك عمل آخر جارٍ؛ حاول ثانية بعد انتهائه.</translation>
+        <translation>هناك عمل آخر جارٍ؛ حاول ثانية بعد انتهائه.</translation>
     </message>
     <message>
         <source>none chosen</source>
-        <translation type="unfinished">لم يُختر شيء</translation>
+        <translation>لم يُختر شيء</translation>
     </message>
     <message>
         <source>Planning … “Stop” at the top ends it.</source>
-        <translation type="unfinished"></translation>
+        <translation>يجري التخطيط … زر «إيقاف» في الأعلى ينهيه.</translation>
     </message>
     <message>
         <source>Nothing is planned yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>لم يُخطط شيء بعد.</translation>
     </message>
     <message>
         <source>The plan beside is of other figures; plan again (F5).</source>
-        <translation type="unfinished"></translation>
+        <translation>الخطة بجانبه لأرقام أخرى؛ خطط من جديد (F5).</translation>
     </message>
     <message>
         <source>For this money the curve says %1; plan again for the order (F5).</source>
-        <translation type="unfinished"></translation>
+        <translation>لهذا المال يقول المنحنى %1؛ خطط من جديد للحصول على الطلب (F5).</translation>
     </message>
     <message>
         <source>On people who were not planned for: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>على أشخاص لم يُخطط لهم: %1</translation>
     </message>
     <message>
         <source>Not checked: too few people to plan on one half and check on the other.</source>
-        <translation type="unfinished"></translation>
+        <translation>لم يُتحقق: عدد الأشخاص أقل من أن يُخطط على نصف ويُتحقق على الآخر.</translation>
     </message>
     <message numerus="yes">
         <source>%n row(s) of the table could not be read and were left out.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
-            <numerusform></numerusform>
-            <numerusform></numerusform>
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>صفوف من الجدول لم يمكن قراءتها فتُركت: %n.</numerusform>
+            <numerusform>صفوف من الجدول لم يمكن قراءتها فتُركت: %n.</numerusform>
+            <numerusform>صفوف من الجدول لم يمكن قراءتها فتُركت: %n.</numerusform>
+            <numerusform>صفوف من الجدول لم يمكن قراءتها فتُركت: %n.</numerusform>
+            <numerusform>صفوف من الجدول لم يمكن قراءتها فتُركت: %n.</numerusform>
+            <numerusform>صفوف من الجدول لم يمكن قراءتها فتُركت: %n.</numerusform>
         </translation>
     </message>
     <message>
         <source>What to buy for the next camp so that most people are served: choose supplier, demand and money, then plan (F5). Nothing is entered.</source>
-        <translation type="unfinished"></translation>
+        <translation>ما يُشترى للمخيم القادم ليُخدم أكبر عدد: اختر المورّد والاحتياج والمال ثم خطط (F5). لا يُقيَّد شيء.</translation>
     </message>
 </context>
 <context>
@@ -10761,61 +10761,61 @@
     </message>
     <message>
         <source>Count the bin that was used most</source>
-        <translation type="unfinished"></translation>
+        <translation>عُدّ الخانة الأكثر استعمالًا</translation>
     </message>
     <message>
         <source>Count it now</source>
-        <translation type="unfinished"></translation>
+        <translation>عُدّها الآن</translation>
     </message>
     <message>
         <source>Begins a blind count of this one bin (F8)</source>
-        <translation type="unfinished"></translation>
+        <translation>يبدأ عدًّا أعمى لهذه الخانة وحدها (F8)</translation>
     </message>
     <message numerus="yes">
         <source>Bin %1 was reached into %n time(s) since it was counted.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
-            <numerusform></numerusform>
-            <numerusform></numerusform>
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>مرات الأخذ من الخانة %1 منذ عدّها: %n.</numerusform>
+            <numerusform>مرات الأخذ من الخانة %1 منذ عدّها: %n.</numerusform>
+            <numerusform>مرات الأخذ من الخانة %1 منذ عدّها: %n.</numerusform>
+            <numerusform>مرات الأخذ من الخانة %1 منذ عدّها: %n.</numerusform>
+            <numerusform>مرات الأخذ من الخانة %1 منذ عدّها: %n.</numerusform>
+            <numerusform>مرات الأخذ من الخانة %1 منذ عدّها: %n.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n more bin(s) wait for a count.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
-            <numerusform></numerusform>
-            <numerusform></numerusform>
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>خانات أخرى تنتظر العدّ: %n.</numerusform>
+            <numerusform>خانات أخرى تنتظر العدّ: %n.</numerusform>
+            <numerusform>خانات أخرى تنتظر العدّ: %n.</numerusform>
+            <numerusform>خانات أخرى تنتظر العدّ: %n.</numerusform>
+            <numerusform>خانات أخرى تنتظر العدّ: %n.</numerusform>
+            <numerusform>خانات أخرى تنتظر العدّ: %n.</numerusform>
         </translation>
     </message>
     <message>
         <source>Count bin %1: %2. Two persons; what the book says comes afterwards.</source>
-        <translation type="unfinished"></translation>
+        <translation>عُدّ الخانة %1: ‏%2. شخصان؛ وما في الدفتر يظهر بعد ذلك.</translation>
     </message>
     <message>
         <source>Packing</source>
-        <translation type="unfinished"></translation>
+        <translation>التعبئة</translation>
     </message>
     <message>
         <source>What to buy and pack for the next camp</source>
-        <translation type="unfinished"></translation>
+        <translation>ما يُشترى ويُعبأ للمخيم القادم</translation>
     </message>
     <message>
         <source>Transfers</source>
-        <translation type="unfinished"></translation>
+        <translation>النقل</translation>
     </message>
     <message>
         <source>Pieces sent to other sites, and what comes from them</source>
-        <translation type="unfinished"></translation>
+        <translation>القطع المرسلة إلى مواقع أخرى، وما يأتي منها</translation>
     </message>
     <message>
         <source>Stock: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>المخزون: %1</translation>
     </message>
 </context>
 <context>
@@ -10969,208 +10969,208 @@
     <name>quarterstep::TransferPanel</name>
     <message>
         <source>In the air</source>
-        <translation type="unfinished"></translation>
+        <translation>في الطريق</translation>
     </message>
     <message>
         <source>Transfers in the air</source>
-        <translation type="unfinished"></translation>
+        <translation>عمليات نقل في الطريق</translation>
     </message>
     <message>
         <source>What was sent and not yet taken in; Enter takes the chosen one in</source>
-        <translation type="unfinished"></translation>
+        <translation>ما أُرسل ولم يُستلم بعد؛ Enter يستلم المختار</translation>
     </message>
     <message>
         <source>Take in as sent</source>
-        <translation type="unfinished"></translation>
+        <translation>استلام كما أُرسل</translation>
     </message>
     <message>
         <source>Fills the list beside with what was sent, to be counted and entered</source>
-        <translation type="unfinished"></translation>
+        <translation>يملأ القائمة المجاورة بما أُرسل، ليُعدّ ويُدخل</translation>
     </message>
     <message>
         <source>Send or take in</source>
-        <translation type="unfinished"></translation>
+        <translation>إرسال أو استلام</translation>
     </message>
     <message>
         <source>What happens</source>
-        <translation type="unfinished"></translation>
+        <translation>ما الذي يجري</translation>
     </message>
     <message>
         <source>Whether pieces leave this site or come to it</source>
-        <translation type="unfinished"></translation>
+        <translation>هل تغادر القطع هذا الموقع أم تأتي إليه</translation>
     </message>
     <message>
         <source>Send to another site</source>
-        <translation type="unfinished"></translation>
+        <translation>إرسال إلى موقع آخر</translation>
     </message>
     <message>
         <source>Take in from another site</source>
-        <translation type="unfinished"></translation>
+        <translation>استلام من موقع آخر</translation>
     </message>
     <message>
         <source>To</source>
-        <translation type="unfinished"></translation>
+        <translation>إلى</translation>
     </message>
     <message>
         <source>The other site, as it is called in its stock.yaml</source>
-        <translation type="unfinished"></translation>
+        <translation>الموقع الآخر، كما يُسمى في ملفه stock.yaml</translation>
     </message>
     <message>
         <source>Lines of this transfer</source>
-        <translation type="unfinished"></translation>
+        <translation>أصناف هذا النقل</translation>
     </message>
     <message>
         <source>What goes or comes; choose a row to change its number</source>
-        <translation type="unfinished"></translation>
+        <translation>ما يذهب أو يأتي؛ اختر صفًا لتغيير عدده</translation>
     </message>
     <message>
         <source>Note</source>
-        <translation type="unfinished">ورقة</translation>
+        <translation>ملاحظة</translation>
     </message>
     <message>
         <source>Kept with the entry</source>
-        <translation type="unfinished"></translation>
+        <translation>تُحفظ مع القيد</translation>
     </message>
     <message>
         <source>Your initials</source>
-        <translation type="unfinished"></translation>
+        <translation>الأحرف الأولى لاسمك</translation>
     </message>
     <message>
         <source>Who enters this; stays for the next entry</source>
-        <translation type="unfinished">من يُدخل هذا؛ يبقى للقيد التالي</translation>
+        <translation>من يُدخل هذا؛ يبقى للقيد التالي</translation>
     </message>
     <message>
         <source>Line</source>
-        <translation type="unfinished"></translation>
+        <translation>الصنف</translation>
     </message>
     <message>
         <source>Line, typed or scanned</source>
-        <translation type="unfinished"></translation>
+        <translation>الصنف، مكتوبًا أو ممسوحًا</translation>
     </message>
     <message>
         <source>Name of a line, or the digits of its label; Enter goes on to the pieces</source>
-        <translation type="unfinished"></translation>
+        <translation>اسم الصنف، أو أرقام ملصقه؛ Enter ينتقل إلى القطع</translation>
     </message>
     <message>
         <source>Pieces</source>
-        <translation type="unfinished"></translation>
+        <translation>القطع</translation>
     </message>
     <message>
         <source>How many pieces; 0 takes the line out of the list</source>
-        <translation type="unfinished"></translation>
+        <translation>عدد القطع؛ 0 يخرج الصنف من القائمة</translation>
     </message>
     <message>
         <source>Into the list</source>
-        <translation type="unfinished"></translation>
+        <translation>إلى القائمة</translation>
     </message>
     <message>
         <source>Puts line and pieces into the list (Enter in the pieces)</source>
-        <translation type="unfinished"></translation>
+        <translation>يضع الصنف والقطع في القائمة (Enter في القطع)</translation>
     </message>
     <message>
         <source>Take back</source>
-        <translation type="unfinished"></translation>
+        <translation>إلغاء الأخير</translation>
     </message>
     <message>
         <source>Takes the last entry of this place back (Ctrl+Z)</source>
-        <translation type="unfinished">يلغي آخر قيد أُدخل هنا (Ctrl+Z)</translation>
+        <translation>يلغي آخر قيد أُدخل هنا (Ctrl+Z)</translation>
     </message>
     <message>
         <source>Empty the list</source>
-        <translation type="unfinished"></translation>
+        <translation>إفراغ القائمة</translation>
     </message>
     <message>
         <source>Begins anew; nothing is entered (Ctrl+E)</source>
-        <translation type="unfinished"></translation>
+        <translation>يبدأ من جديد؛ لا يُقيَّد شيء (Ctrl+E)</translation>
     </message>
     <message>
         <source>Enter in the ledger</source>
-        <translation type="unfinished">إدخال في السجل</translation>
+        <translation>إدخال في السجل</translation>
     </message>
     <message>
         <source>Writes the list into the ledger (Ctrl+Enter)</source>
-        <translation type="unfinished"></translation>
+        <translation>يكتب القائمة في السجل (Ctrl+Enter)</translation>
     </message>
     <message>
         <source>Sent</source>
-        <translation type="unfinished"></translation>
+        <translation>أُرسل</translation>
     </message>
     <message>
         <source>From</source>
-        <translation type="unfinished">من</translation>
+        <translation>من</translation>
     </message>
     <message>
         <source>Lines</source>
-        <translation type="unfinished"></translation>
+        <translation>الأصناف</translation>
     </message>
     <message>
         <source>Nothing was sent that is not yet taken in, as far as this ledger knows.</source>
-        <translation type="unfinished"></translation>
+        <translation>لا شيء أُرسل ولم يُستلم بعد، بحسب ما يعرفه هذا السجل.</translation>
     </message>
     <message numerus="yes">
         <source>%n sent and not taken in</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
-            <numerusform></numerusform>
-            <numerusform></numerusform>
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>أُرسل ولم يُستلم: %n</numerusform>
+            <numerusform>أُرسل ولم يُستلم: %n</numerusform>
+            <numerusform>أُرسل ولم يُستلم: %n</numerusform>
+            <numerusform>أُرسل ولم يُستلم: %n</numerusform>
+            <numerusform>أُرسل ولم يُستلم: %n</numerusform>
+            <numerusform>أُرسل ولم يُستلم: %n</numerusform>
         </translation>
     </message>
     <message>
         <source>to this site %1</source>
-        <translation type="unfinished"></translation>
+        <translation>إلى هذا الموقع %1</translation>
     </message>
     <message>
         <source>Bin</source>
-        <translation type="unfinished">الخانة</translation>
+        <translation>الخانة</translation>
     </message>
     <message>
         <source>Available</source>
-        <translation type="unfinished">المتاح</translation>
+        <translation>المتاح</translation>
     </message>
     <message>
         <source>%1: bin %2, available %3</source>
-        <translation type="unfinished"></translation>
+        <translation>‏%1: الخانة %2، المتاح %3</translation>
     </message>
     <message>
         <source>Put lines and pieces into the list first.</source>
-        <translation type="unfinished"></translation>
+        <translation>ضع أصنافًا وقطعًا في القائمة أولًا.</translation>
     </message>
     <message>
         <source>Nothing happens with 0 pieces.</source>
-        <translation type="unfinished">لا يحدث شيء بصفر من القطع.</translation>
+        <translation>لا يحدث شيء بصفر من القطع.</translation>
     </message>
     <message>
         <source>Name the other site.</source>
-        <translation type="unfinished"></translation>
+        <translation>سمِّ الموقع الآخر.</translation>
     </message>
     <message numerus="yes">
         <source>Sent to %1: %n piece(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
-            <numerusform></numerusform>
-            <numerusform></numerusform>
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>أُرسل إلى %1، عدد القطع: %n</numerusform>
+            <numerusform>أُرسل إلى %1، عدد القطع: %n</numerusform>
+            <numerusform>أُرسل إلى %1، عدد القطع: %n</numerusform>
+            <numerusform>أُرسل إلى %1، عدد القطع: %n</numerusform>
+            <numerusform>أُرسل إلى %1، عدد القطع: %n</numerusform>
+            <numerusform>أُرسل إلى %1، عدد القطع: %n</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>Taken in from %1: %n piece(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
-            <numerusform></numerusform>
-            <numerusform></numerusform>
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>استُلم من %1، عدد القطع: %n</numerusform>
+            <numerusform>استُلم من %1، عدد القطع: %n</numerusform>
+            <numerusform>استُلم من %1، عدد القطع: %n</numerusform>
+            <numerusform>استُلم من %1، عدد القطع: %n</numerusform>
+            <numerusform>استُلم من %1، عدد القطع: %n</numerusform>
+            <numerusform>استُلم من %1، عدد القطع: %n</numerusform>
         </translation>
     </message>
     <message>
         <source>%1 on hand %2, was %3</source>
-        <translation type="unfinished"></translation>
+        <translation>‏%1: الموجود %2، وكان %3</translation>
     </message>
 </context>
 <context>

@@ -130,7 +130,7 @@
     </message>
     <message>
         <source>page to show at the start: dispense, stock, stock-ladder, stock-box, stock-packing, stock-transfers, audit, audit-charts, audit-bench, opening, trays, settings, help or keys</source>
-        <translation type="unfinished"></translation>
+        <translation>página que mostrar al empezar: dispense, stock, stock-ladder, stock-box, stock-packing, stock-transfers, audit, audit-charts, audit-bench, opening, trays, settings, help o keys</translation>
     </message>
 </context>
 <context>
@@ -247,189 +247,189 @@
     <name>PackingCurve</name>
     <message>
         <source>%1 % served for %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 % atendidos por %2</translation>
     </message>
     <message>
         <source>money spent</source>
-        <translation type="unfinished"></translation>
+        <translation>dinero gastado</translation>
     </message>
     <message>
         <source>money spent, %1</source>
-        <translation type="unfinished"></translation>
+        <translation>dinero gastado, %1</translation>
     </message>
     <message>
         <source>share of needs served</source>
-        <translation type="unfinished"></translation>
+        <translation>parte de las necesidades atendidas</translation>
     </message>
     <message>
         <source>Plan first: the curve comes with it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Planifique antes: la curva viene con el plan.</translation>
     </message>
     <message>
         <source>the knee</source>
-        <translation type="unfinished"></translation>
+        <translation>el codo</translation>
     </message>
     <message>
         <source>this plan</source>
-        <translation type="unfinished"></translation>
+        <translation>este plan</translation>
     </message>
 </context>
 <context>
     <name>PackingRows</name>
     <message>
         <source>Pack</source>
-        <translation type="unfinished"></translation>
+        <translation>Paquete</translation>
     </message>
     <message>
         <source>Packs</source>
-        <translation type="unfinished"></translation>
+        <translation>Paquetes</translation>
     </message>
     <message>
         <source>Pieces</source>
-        <translation type="unfinished">Piezas</translation>
+        <translation>Piezas</translation>
     </message>
     <message>
         <source>Cost</source>
-        <translation type="unfinished"></translation>
+        <translation>Coste</translation>
     </message>
     <message>
         <source>Grams</source>
-        <translation type="unfinished"></translation>
+        <translation>Gramos</translation>
     </message>
     <message>
         <source>Why</source>
-        <translation type="unfinished">Por qué</translation>
+        <translation>Por qué</translation>
     </message>
     <message>
         <source>without it %1 fewer served</source>
-        <translation type="unfinished"></translation>
+        <translation>sin él, %1 menos atendidos</translation>
     </message>
     <message>
         <source>a reserve</source>
-        <translation type="unfinished"></translation>
+        <translation>una reserva</translation>
     </message>
     <message>
         <source>nothing else for %1</source>
-        <translation type="unfinished"></translation>
+        <translation>nada más para %1</translation>
     </message>
     <message>
         <source>fits %1</source>
-        <translation type="unfinished">sirve %1</translation>
+        <translation>sirve a %1</translation>
     </message>
     <message numerus="yes">
         <source>%n on hand</source>
-        <translation type="unfinished">
+        <translation>
             <numerusform>%n en existencia</numerusform>
             <numerusform>%n en existencia</numerusform>
         </translation>
     </message>
     <message>
         <source>none on hand</source>
-        <translation type="unfinished"></translation>
+        <translation>ninguna en existencia</translation>
     </message>
     <message>
         <source>Box</source>
-        <translation type="unfinished">Caja</translation>
+        <translation>Caja</translation>
     </message>
     <message>
         <source>Bin</source>
-        <translation type="unfinished">Casilla</translation>
+        <translation>Casilla</translation>
     </message>
     <message>
         <source>Line</source>
-        <translation type="unfinished">Línea</translation>
+        <translation>Línea</translation>
     </message>
     <message>
         <source>Of these bought</source>
-        <translation type="unfinished"></translation>
+        <translation>De ellas, compradas</translation>
     </message>
     <message>
         <source>new</source>
-        <translation type="unfinished"></translation>
+        <translation>nueva</translation>
     </message>
     <message>
         <source>Way</source>
-        <translation type="unfinished"></translation>
+        <translation>Método</translation>
     </message>
     <message>
         <source>Served</source>
-        <translation type="unfinished"></translation>
+        <translation>Atendidos</translation>
     </message>
     <message>
         <source>First come</source>
-        <translation type="unfinished"></translation>
+        <translation>Por llegada</translation>
     </message>
     <message>
         <source>Spends</source>
-        <translation type="unfinished"></translation>
+        <translation>Gasta</translation>
     </message>
     <message>
         <source>what would do has run out by then</source>
-        <translation type="unfinished"></translation>
+        <translation>lo que serviría ya se ha agotado</translation>
     </message>
     <message>
         <source>no such power on hand or on offer</source>
-        <translation type="unfinished"></translation>
+        <translation>ninguna potencia así en existencia ni ofrecida</translation>
     </message>
     <message>
         <source>nothing on offer keeps the limit: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>nada de lo ofrecido respeta el límite: %1</translation>
     </message>
     <message>
         <source>Who</source>
-        <translation type="unfinished"></translation>
+        <translation>Quién</translation>
     </message>
     <message>
         <source>Without</source>
-        <translation type="unfinished">Sin gafas</translation>
+        <translation>Sin gafas</translation>
     </message>
     <message>
         <source>Of</source>
-        <translation type="unfinished"></translation>
+        <translation>De</translation>
     </message>
     <message>
         <source>%1, children</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, niños</translation>
     </message>
     <message>
         <source>%1, adults</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, adultos</translation>
     </message>
     <message>
         <source>Days in a hundred</source>
-        <translation type="unfinished"></translation>
+        <translation>Días de cada cien</translation>
     </message>
     <message>
         <source>By person</source>
-        <translation type="unfinished"></translation>
+        <translation>Hacia la persona</translation>
     </message>
     <message>
         <source>Why not</source>
-        <translation type="unfinished"></translation>
+        <translation>Por qué no</translation>
     </message>
     <message>
         <source>others do as well for the money</source>
-        <translation type="unfinished"></translation>
+        <translation>otros rinden lo mismo por ese dinero</translation>
     </message>
     <message>
         <source>nobody of this demand needs it</source>
-        <translation type="unfinished"></translation>
+        <translation>nadie de esta demanda lo necesita</translation>
     </message>
     <message>
         <source>Spent</source>
-        <translation type="unfinished"></translation>
+        <translation>Gastado</translation>
     </message>
     <message>
         <source>Served, planned for</source>
-        <translation type="unfinished"></translation>
+        <translation>Atendidos, según el plan</translation>
     </message>
     <message>
         <source>Remark</source>
-        <translation type="unfinished">Observación</translation>
+        <translation>Observación</translation>
     </message>
     <message>
         <source>the curve bends here</source>
-        <translation type="unfinished"></translation>
+        <translation>la curva se dobla aquí</translation>
     </message>
 </context>
 <context>
@@ -671,186 +671,186 @@
     <name>ShareBars</name>
     <message>
         <source>Right: mean sphere</source>
-        <translation type="unfinished"></translation>
+        <translation>Derecho: esfera media</translation>
     </message>
     <message>
         <source>Left: mean sphere</source>
-        <translation type="unfinished"></translation>
+        <translation>Izquierdo: esfera media</translation>
     </message>
     <message>
         <source>Right: cylinder</source>
-        <translation type="unfinished"></translation>
+        <translation>Derecho: cilindro</translation>
     </message>
     <message>
         <source>Left: cylinder</source>
-        <translation type="unfinished"></translation>
+        <translation>Izquierdo: cilindro</translation>
     </message>
     <message>
         <source>Right: strain</source>
-        <translation type="unfinished"></translation>
+        <translation>Derecho: esfuerzo</translation>
     </message>
     <message>
         <source>Left: strain</source>
-        <translation type="unfinished"></translation>
+        <translation>Izquierdo: esfuerzo</translation>
     </message>
     <message>
         <source>Right, near: mean sphere</source>
-        <translation type="unfinished"></translation>
+        <translation>Derecho, cerca: esfera media</translation>
     </message>
     <message>
         <source>Left, near: mean sphere</source>
-        <translation type="unfinished"></translation>
+        <translation>Izquierdo, cerca: esfera media</translation>
     </message>
     <message>
         <source>Right, near: cylinder</source>
-        <translation type="unfinished"></translation>
+        <translation>Derecho, cerca: cilindro</translation>
     </message>
     <message>
         <source>Left, near: cylinder</source>
-        <translation type="unfinished"></translation>
+        <translation>Izquierdo, cerca: cilindro</translation>
     </message>
     <message>
         <source>the eye makes up for %1 D</source>
-        <translation type="unfinished"></translation>
+        <translation>el ojo compensa %1 D</translation>
     </message>
     <message>
         <source>error %1 D</source>
-        <translation type="unfinished"></translation>
+        <translation>error %1 D</translation>
     </message>
     <message>
         <source>sight lost, logMAR over the eyes</source>
-        <translation type="unfinished"></translation>
+        <translation>visión perdida, logMAR entre los ojos</translation>
     </message>
     <message>
         <source>part of the limit used up</source>
-        <translation type="unfinished"></translation>
+        <translation>parte del límite gastada</translation>
     </message>
     <message>
         <source>%1, right</source>
-        <translation type="unfinished">%1, derecho</translation>
+        <translation>%1, derecho</translation>
     </message>
     <message>
         <source>%1, left</source>
-        <translation type="unfinished">%1, izquierdo</translation>
+        <translation>%1, izquierdo</translation>
     </message>
     <message>
         <source>%1 of %2 %3; %4</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 de %2 %3; %4</translation>
     </message>
     <message>
         <source>No criterion with a limit could be judged.</source>
-        <translation type="unfinished"></translation>
+        <translation>No se pudo evaluar ningún criterio con límite.</translation>
     </message>
     <message>
         <source>of 100 hand-overs judged</source>
-        <translation type="unfinished"></translation>
+        <translation>de 100 entregas evaluadas</translation>
     </message>
     <message>
         <source>No hand-over was judged yet.</source>
-        <translation type="unfinished">Aún no se evaluó ninguna entrega.</translation>
+        <translation>Aún no se evaluó ninguna entrega.</translation>
     </message>
     <message>
         <source>%1 of %2</source>
-        <translation type="unfinished">%1 de %2</translation>
+        <translation>%1 de %2</translation>
     </message>
     <message>
         <source>Judged again</source>
-        <translation type="unfinished"></translation>
+        <translation>Evaluadas otra vez</translation>
     </message>
     <message>
         <source>Pair and record agree</source>
-        <translation type="unfinished"></translation>
+        <translation>Gafas y lo anotado concuerdan</translation>
     </message>
     <message>
         <source>adds</source>
-        <translation type="unfinished"></translation>
+        <translation>suma</translation>
     </message>
     <message>
         <source>takes away</source>
-        <translation type="unfinished"></translation>
+        <translation>resta</translation>
     </message>
     <message>
         <source>inside</source>
-        <translation type="unfinished"></translation>
+        <translation>dentro</translation>
     </message>
     <message>
         <source>outside</source>
-        <translation type="unfinished"></translation>
+        <translation>fuera</translation>
     </message>
     <message>
         <source>whole</source>
-        <translation type="unfinished"></translation>
+        <translation>total</translation>
     </message>
 </context>
 <context>
     <name>command</name>
     <message>
         <source>this plan</source>
-        <translation type="unfinished"></translation>
+        <translation>este plan</translation>
     </message>
     <message>
         <source>greedy, without repairs</source>
-        <translation type="unfinished"></translation>
+        <translation>voraz, sin retoques</translation>
     </message>
     <message>
         <source>each line by its own demand (newsvendor)</source>
-        <translation type="unfinished"></translation>
+        <translation>cada línea según su propia demanda (modelo del vendedor de periódicos)</translation>
     </message>
     <message>
         <source>levels by past use</source>
-        <translation type="unfinished"></translation>
+        <translation>niveles según el uso pasado</translation>
     </message>
     <message>
         <source>what is on hand, nothing bought</source>
-        <translation type="unfinished"></translation>
+        <translation>lo que hay, sin comprar nada</translation>
     </message>
     <message>
         <source>spend %1 of %2 %3, %4 pieces, %5 kg</source>
-        <translation type="unfinished"></translation>
+        <translation>gasto %1 de %2 %3, %4 piezas, %5 kg</translation>
     </message>
     <message>
         <source>%1: serves %2 %, first come %3 %, spends %4</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: atiende %2 %, por llegada %3 %, gasta %4</translation>
     </message>
     <message>
         <source>on the draws planned for: %1 %, no order serves more than %2 % (gap %3 %); on offer and on hand could serve %4 % at most</source>
-        <translation type="unfinished"></translation>
+        <translation>en los sorteos del plan: %1 %, ningún encargo atiende más de %2 % (diferencia %3 %); lo ofrecido y lo que hay podrían atender %4 % como máximo</translation>
     </message>
     <message>
         <source>the curve bends at %1: %2 % of the draws planned for</source>
-        <translation type="unfinished"></translation>
+        <translation>la curva se dobla en %1: %2 % de los sorteos del plan</translation>
     </message>
     <message>
         <source>%1 runs out on %2 days in a hundred, by person %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 se agota %2 días de cada cien, hacia la persona %3</translation>
     </message>
     <message>
         <source>demand: %1, %2 people</source>
-        <translation type="unfinished"></translation>
+        <translation>demanda: %1, %2 personas</translation>
     </message>
     <message>
         <source>demand: the ledger, %1 people</source>
-        <translation type="unfinished"></translation>
+        <translation>demanda: el registro, %1 personas</translation>
     </message>
     <message>
         <source>left without a pair, %1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>sin gafas, %1: %2</translation>
     </message>
     <message>
         <source>entries without a prescription, not planned for: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>anotaciones sin prescripción, no incluidas en el plan: %1</translation>
     </message>
     <message>
         <source>lines whose demand was raised, since they lay empty on some days: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>líneas cuya demanda se aumentó, porque estuvieron agotadas algunos días: %1</translation>
     </message>
     <message>
         <source>mixed with the published mix of a camp, which makes %1 % of it</source>
-        <translation type="unfinished"></translation>
+        <translation>mezclada con la distribución publicada de un campamento, que es el %1 % de ella</translation>
     </message>
     <message>
         <source>PDs not taken, drawn from published distributions: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>DP sin medir, sacadas de distribuciones publicadas: %1</translation>
     </message>
 </context>
 <context>
@@ -2833,35 +2833,35 @@
     </message>
     <message>
         <source>entry %1 is the first that is not as it was written: %2; the audit stops before it</source>
-        <translation type="unfinished"></translation>
+        <translation>la anotación %1 es la primera que no está como se escribió: %2; la auditoría se detiene antes de ella</translation>
     </message>
     <message>
         <source>%1 stands in the waiting list already; the row is left out</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ya está en la lista de espera; la fila se omite</translation>
     </message>
     <message>
         <source>the program that reads DICOM gave no answer that is understood</source>
-        <translation type="unfinished"></translation>
+        <translation>el programa que lee DICOM no dio una respuesta que se entienda</translation>
     </message>
     <message>
         <source>the program that reads and writes DICOM, %1, cannot be started: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>el programa que lee y escribe DICOM, %1, no se puede iniciar: %2</translation>
     </message>
     <message>
         <source>%1 is there already; name a new file, or move that one away</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ya existe; indique un archivo nuevo, o aparte ese</translation>
     </message>
     <message>
         <source>the prescription of %1 is not complete; there is no order to write</source>
-        <translation type="unfinished"></translation>
+        <translation>la prescripción de %1 no está completa; no hay encargo que escribir</translation>
     </message>
     <message>
         <source>%1 is this site; name the other one</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 es esta sede; indique la otra</translation>
     </message>
     <message>
         <source>entry %1 is not a transfer in the air; `quarterstep transfer` lists them</source>
-        <translation type="unfinished"></translation>
+        <translation>la anotación %1 no es una transferencia en camino; `quarterstep transfer` las lista</translation>
     </message>
 </context>
 <context>
@@ -4357,70 +4357,70 @@
     <name>quarterstep::AuditCasePanel</name>
     <message>
         <source>Criteria and slips, or the picture of why not</source>
-        <translation type="unfinished"></translation>
+        <translation>Criterios y descuidos, o la imagen de por qué no</translation>
     </message>
     <message>
         <source>Criteria and slips</source>
-        <translation type="unfinished"></translation>
+        <translation>Criterios y descuidos</translation>
     </message>
     <message>
         <source>Why not</source>
-        <translation type="unfinished"></translation>
+        <translation>Por qué no</translation>
     </message>
     <message>
         <source>What the bars show</source>
-        <translation type="unfinished"></translation>
+        <translation>Qué muestran las barras</translation>
     </message>
     <message>
         <source>From the better pair to the pair given, or the limits of one of them</source>
-        <translation type="unfinished"></translation>
+        <translation>De las gafas mejores a las dadas, o los límites de unas de ellas</translation>
     </message>
     <message>
         <source>From the better pair to the pair given</source>
-        <translation type="unfinished"></translation>
+        <translation>De las gafas mejores a las dadas</translation>
     </message>
     <message>
         <source>Where the cost of the pair given comes from</source>
-        <translation type="unfinished"></translation>
+        <translation>De dónde viene el coste de las gafas dadas</translation>
     </message>
     <message>
         <source>Limits used up by the pair given</source>
-        <translation type="unfinished"></translation>
+        <translation>Límites gastados por las gafas dadas</translation>
     </message>
     <message>
         <source>Limits used up by the better pair</source>
-        <translation type="unfinished"></translation>
+        <translation>Límites gastados por las gafas mejores</translation>
     </message>
     <message>
         <source>Choose a hand-over that could be judged: what kept it from its limits stands here.</source>
-        <translation type="unfinished"></translation>
+        <translation>Elija una entrega que se pudo evaluar: aquí está lo que la apartó de sus límites.</translation>
     </message>
 </context>
 <context>
     <name>quarterstep::AuditCharts</name>
     <message>
         <source>Of 100 hand-overs: why not</source>
-        <translation type="unfinished"></translation>
+        <translation>De 100 entregas: por qué no</translation>
     </message>
     <message>
         <source>Save…</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardar…</translation>
     </message>
     <message>
         <source>Saves the picture, or its numbers as a table</source>
-        <translation type="unfinished"></translation>
+        <translation>Guarda la imagen, o sus números como tabla</translation>
     </message>
     <message>
         <source>Save the chart</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardar el gráfico</translation>
     </message>
     <message>
         <source>Pictures (*.png);;Tables (*.csv)</source>
-        <translation type="unfinished"></translation>
+        <translation>Imágenes (*.png);;Tablas (*.csv)</translation>
     </message>
     <message>
         <source>The chart is %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>El gráfico está en %1.</translation>
     </message>
 </context>
 <context>
@@ -4715,112 +4715,112 @@
     </message>
     <message>
         <source>Check the record</source>
-        <translation type="unfinished"></translation>
+        <translation>Comprobar el registro</translation>
     </message>
     <message>
         <source>Every entry, every text and every count of the ledger against the chain, in the background (F6)</source>
-        <translation type="unfinished"></translation>
+        <translation>Cada anotación, cada texto y cada número del registro frente a la cadena, en segundo plano (F6)</translation>
     </message>
     <message>
         <source>Save the report for the site</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardar el informe para la sede</translation>
     </message>
     <message>
         <source>Checking the record…</source>
-        <translation type="unfinished"></translation>
+        <translation>Comprobando el registro…</translation>
     </message>
     <message>
         <source>Checking the record, entry by entry …</source>
-        <translation type="unfinished"></translation>
+        <translation>Comprobando el registro, anotación por anotación …</translation>
     </message>
     <message>
         <source>The check was stopped before its end.</source>
-        <translation type="unfinished"></translation>
+        <translation>La comprobación se detuvo antes del final.</translation>
     </message>
 </context>
 <context>
     <name>quarterstep::AuditReports</name>
     <message>
         <source>For everybody at the site: text, page for a browser, PDF, table or JSON (Ctrl+S)</source>
-        <translation type="unfinished"></translation>
+        <translation>Para todos en la sede: texto, página para un navegador, PDF, tabla o JSON (Ctrl+S)</translation>
     </message>
     <message>
         <source>Print</source>
-        <translation type="unfinished"></translation>
+        <translation>Imprimir</translation>
     </message>
     <message>
         <source>Prints the page for the site on the printer of the settings</source>
-        <translation type="unfinished"></translation>
+        <translation>Imprime la página para la sede en la impresora de los ajustes</translation>
     </message>
     <message>
         <source>Paper (*.pdf)</source>
-        <translation type="unfinished"></translation>
+        <translation>Papel (*.pdf)</translation>
     </message>
     <message>
         <source>Text (*.txt)</source>
-        <translation type="unfinished"></translation>
+        <translation>Texto (*.txt)</translation>
     </message>
     <message>
         <source>Data (*.json)</source>
-        <translation type="unfinished"></translation>
+        <translation>Datos (*.json)</translation>
     </message>
     <message>
         <source>No printer is chosen; choose one in the settings (Ctrl+,), or save a PDF.</source>
-        <translation type="unfinished"></translation>
+        <translation>No hay impresora elegida; elija una en los ajustes (Ctrl+,), o guarde un PDF.</translation>
     </message>
     <message>
         <source>Written: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Escrito: %1</translation>
     </message>
     <message>
         <source>Drawing the pages…</source>
-        <translation type="unfinished"></translation>
+        <translation>Dibujando las páginas…</translation>
     </message>
 </context>
 <context>
     <name>quarterstep::BarsModel</name>
     <message>
         <source>Part</source>
-        <translation type="unfinished"></translation>
+        <translation>Parte</translation>
     </message>
     <message>
         <source>Figure</source>
-        <translation type="unfinished"></translation>
+        <translation>Valor</translation>
     </message>
     <message>
         <source>Does</source>
-        <translation type="unfinished"></translation>
+        <translation>Efecto</translation>
     </message>
     <message>
         <source>Of what</source>
-        <translation type="unfinished"></translation>
+        <translation>De qué</translation>
     </message>
 </context>
 <context>
     <name>quarterstep::BarsView</name>
     <message>
         <source>Bars: why not</source>
-        <translation type="unfinished"></translation>
+        <translation>Barras: por qué no</translation>
     </message>
     <message>
         <source>Arrows scroll; the same numbers stand in the table</source>
-        <translation type="unfinished"></translation>
+        <translation>Las flechas desplazan; los mismos números están en la tabla</translation>
     </message>
     <message>
         <source>Filled: whole, or outside with a diamond · lines rising: adds · lines falling: takes away · dots: inside · dashed line: the limit.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lleno: total, o fuera con un rombo · rayas que suben: suma · rayas que bajan: resta · puntos: dentro · a trazos: el límite.</translation>
     </message>
     <message>
         <source>The numbers of the bars</source>
-        <translation type="unfinished"></translation>
+        <translation>Los números de las barras</translation>
     </message>
     <message>
         <source>The same numbers as in the picture</source>
-        <translation type="unfinished">Los mismos números que en la imagen</translation>
+        <translation>Los mismos números que en la imagen</translation>
     </message>
     <message>
         <source>The same numbers stand in the table beside it</source>
-        <translation type="unfinished">Los mismos números están en la tabla de al lado</translation>
+        <translation>Los mismos números están en la tabla de al lado</translation>
     </message>
 </context>
 <context>
@@ -4995,19 +4995,19 @@
     </message>
     <message>
         <source>Its sheet…</source>
-        <translation type="unfinished"></translation>
+        <translation>Su hoja…</translation>
     </message>
     <message>
         <source>Writes the sheet of the chosen lot again: to be filled in, or for paper</source>
-        <translation type="unfinished"></translation>
+        <translation>Escribe otra vez la hoja del lote elegido: para rellenar, o en papel</translation>
     </message>
     <message>
         <source>No lot was drawn yet; draw one first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aún no se sorteó ningún lote; sortee antes uno.</translation>
     </message>
     <message>
         <source>Tables (*.csv);;Paper (*.pdf);;Text (*.txt)</source>
-        <translation type="unfinished"></translation>
+        <translation>Tablas (*.csv);;Papel (*.pdf);;Texto (*.txt)</translation>
     </message>
 </context>
 <context>
@@ -5736,11 +5736,11 @@
     </message>
     <message>
         <source>To what is still missing</source>
-        <translation type="unfinished"></translation>
+        <translation>A lo que aún falta</translation>
     </message>
     <message>
         <source>Puts the cursor where something is missing for a hand-over</source>
-        <translation type="unfinished"></translation>
+        <translation>Pone el cursor donde falta algo para una entrega</translation>
     </message>
 </context>
 <context>
@@ -6326,266 +6326,266 @@
     <name>quarterstep::PackingPanel</name>
     <message>
         <source>Boxes for the next camp</source>
-        <translation type="unfinished"></translation>
+        <translation>Cajas para el próximo campamento</translation>
     </message>
     <message>
         <source>Plan the boxes</source>
-        <translation type="unfinished"></translation>
+        <translation>Planificar las cajas</translation>
     </message>
     <message>
         <source>Plans what to buy; nothing is entered (F5)</source>
-        <translation type="unfinished"></translation>
+        <translation>Planifica qué comprar; no se anota nada (F5)</translation>
     </message>
     <message>
         <source>Persons served against money</source>
-        <translation type="unfinished"></translation>
+        <translation>Personas atendidas según el dinero</translation>
     </message>
     <message>
         <source>Line: served on the draws planned for · triangle: the knee · diamond: this plan · dotted: no order passes it · upright: the budget.</source>
-        <translation type="unfinished"></translation>
+        <translation>Línea: atendidos en los sorteos del plan · triángulo: el codo · rombo: este plan · punteada: ningún encargo la supera · vertical: el presupuesto.</translation>
     </message>
     <message>
         <source>Choose…</source>
-        <translation type="unfinished"></translation>
+        <translation>Elegir…</translation>
     </message>
     <message>
         <source>The list of what a supplier sells (supplier.yaml)</source>
-        <translation type="unfinished"></translation>
+        <translation>La lista de lo que vende un proveedor (supplier.yaml)</translation>
     </message>
     <message>
         <source>Supplier</source>
-        <translation type="unfinished">Proveedor</translation>
+        <translation>Proveedor</translation>
     </message>
     <message>
         <source>Whom to plan for</source>
-        <translation type="unfinished"></translation>
+        <translation>Para quién planificar</translation>
     </message>
     <message>
         <source>People as they were seen: of the ledger, or of a table of prescriptions</source>
-        <translation type="unfinished"></translation>
+        <translation>Personas como se vieron: del registro, o de una tabla de prescripciones</translation>
     </message>
     <message>
         <source>Demand</source>
-        <translation type="unfinished"></translation>
+        <translation>Demanda</translation>
     </message>
     <message>
         <source>People who come next</source>
-        <translation type="unfinished"></translation>
+        <translation>Personas que vendrán</translation>
     </message>
     <message>
         <source>How many people come to the next camp</source>
-        <translation type="unfinished"></translation>
+        <translation>Cuántas personas vendrán al próximo campamento</translation>
     </message>
     <message>
         <source> people</source>
-        <translation type="unfinished"></translation>
+        <translation> personas</translation>
     </message>
     <message>
         <source>Budget</source>
-        <translation type="unfinished"></translation>
+        <translation>Presupuesto</translation>
     </message>
     <message>
         <source>Money that may be spent, in the currency of the supplier&apos;s list</source>
-        <translation type="unfinished"></translation>
+        <translation>Dinero que se puede gastar, en la moneda de la lista del proveedor</translation>
     </message>
     <message>
         <source>Weight</source>
-        <translation type="unfinished"></translation>
+        <translation>Peso</translation>
     </message>
     <message>
         <source>Kilograms of what is bought; 0: not limited</source>
-        <translation type="unfinished"></translation>
+        <translation>Kilogramos de lo que se compra; 0: sin límite</translation>
     </message>
     <message>
         <source> kg</source>
-        <translation type="unfinished"></translation>
+        <translation> kg</translation>
     </message>
     <message>
         <source>any weight</source>
-        <translation type="unfinished"></translation>
+        <translation>cualquier peso</translation>
     </message>
     <message>
         <source>Boxes</source>
-        <translation type="unfinished"></translation>
+        <translation>Cajas</translation>
     </message>
     <message>
         <source>Boxes that are carried, what is on hand included; 0: as many as it takes</source>
-        <translation type="unfinished"></translation>
+        <translation>Cajas que se llevan, con lo que ya hay; 0: las que hagan falta</translation>
     </message>
     <message>
         <source>any number</source>
-        <translation type="unfinished"></translation>
+        <translation>cualquier número</translation>
     </message>
     <message>
         <source>Pieces in a box</source>
-        <translation type="unfinished"></translation>
+        <translation>Piezas por caja</translation>
     </message>
     <message>
         <source>How many pieces a box holds</source>
-        <translation type="unfinished"></translation>
+        <translation>Cuántas piezas caben en una caja</translation>
     </message>
     <message>
         <source> in each</source>
-        <translation type="unfinished"></translation>
+        <translation> por caja</translation>
     </message>
     <message>
         <source>What the plan comes to</source>
-        <translation type="unfinished"></translation>
+        <translation>Qué resulta del plan</translation>
     </message>
     <message>
         <source>Served, spent, and how sure that is; the text can be copied</source>
-        <translation type="unfinished"></translation>
+        <translation>Atendidos, gastado y con qué seguridad; el texto se puede copiar</translation>
     </message>
     <message>
         <source>What is shown of the plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que se muestra del plan</translation>
     </message>
     <message>
         <source>Order</source>
-        <translation type="unfinished">Encargo</translation>
+        <translation>Encargo</translation>
     </message>
     <message>
         <source>Packing list</source>
-        <translation type="unfinished">Lista de empaque</translation>
+        <translation>Lista de empaque</translation>
     </message>
     <message>
         <source>Checked</source>
-        <translation type="unfinished">Comprobado</translation>
+        <translation>Comprobado</translation>
     </message>
     <message>
         <source>Without a pair</source>
-        <translation type="unfinished"></translation>
+        <translation>Sin gafas</translation>
     </message>
     <message>
         <source>Runs out</source>
-        <translation type="unfinished"></translation>
+        <translation>Se agota</translation>
     </message>
     <message>
         <source>Not bought</source>
-        <translation type="unfinished"></translation>
+        <translation>No comprado</translation>
     </message>
     <message>
         <source>Curve</source>
-        <translation type="unfinished"></translation>
+        <translation>Curva</translation>
     </message>
     <message>
         <source>The plan for the boxes</source>
-        <translation type="unfinished"></translation>
+        <translation>El plan de las cajas</translation>
     </message>
     <message>
         <source>The plan, row by row</source>
-        <translation type="unfinished"></translation>
+        <translation>El plan, fila por fila</translation>
     </message>
     <message>
         <source>Print packing list</source>
-        <translation type="unfinished"></translation>
+        <translation>Imprimir lista de empaque</translation>
     </message>
     <message>
         <source>The packing list as a paper (Ctrl+P)</source>
-        <translation type="unfinished"></translation>
+        <translation>La lista de empaque en papel (Ctrl+P)</translation>
     </message>
     <message>
         <source>Save packing list…</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardar lista de empaque…</translation>
     </message>
     <message>
         <source>Box by box, as a table (Ctrl+S)</source>
-        <translation type="unfinished"></translation>
+        <translation>Caja por caja, como tabla (Ctrl+S)</translation>
     </message>
     <message>
         <source>Save order…</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardar encargo…</translation>
     </message>
     <message>
         <source>What to order, as a table (Ctrl+Shift+S)</source>
-        <translation type="unfinished"></translation>
+        <translation>Qué encargar, como tabla (Ctrl+Mayús+S)</translation>
     </message>
     <message>
         <source>Tables (*.csv)</source>
-        <translation type="unfinished">Tablas (*.csv)</translation>
+        <translation>Tablas (*.csv)</translation>
     </message>
     <message>
         <source>The order is %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>El encargo está en %1.</translation>
     </message>
     <message>
         <source>The packing list is %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>La lista de empaque está en %1.</translation>
     </message>
     <message>
         <source>The ledger of this camp</source>
-        <translation type="unfinished"></translation>
+        <translation>El registro de este campamento</translation>
     </message>
     <message>
         <source>Another table…</source>
-        <translation type="unfinished"></translation>
+        <translation>Otra tabla…</translation>
     </message>
     <message>
         <source>List of a supplier</source>
-        <translation type="unfinished"></translation>
+        <translation>Lista de un proveedor</translation>
     </message>
     <message>
         <source>Suppliers&apos; lists (*.yaml)</source>
-        <translation type="unfinished"></translation>
+        <translation>Listas de proveedores (*.yaml)</translation>
     </message>
     <message>
         <source>Table of people</source>
-        <translation type="unfinished"></translation>
+        <translation>Tabla de personas</translation>
     </message>
     <message>
         <source>Prescription tables (*.csv)</source>
-        <translation type="unfinished">Tablas de prescripciones (*.csv)</translation>
+        <translation>Tablas de prescripciones (*.csv)</translation>
     </message>
     <message>
         <source>Choose what can be bought: the list of a supplier.</source>
-        <translation type="unfinished"></translation>
+        <translation>Elija lo que se puede comprar: la lista de un proveedor.</translation>
     </message>
     <message>
         <source>Planning the boxes…</source>
-        <translation type="unfinished"></translation>
+        <translation>Planificando las cajas…</translation>
     </message>
     <message>
         <source>Other work is going on; try again when it has ended.</source>
-        <translation type="unfinished">Hay otro trabajo en curso; pruebe otra vez cuando termine.</translation>
+        <translation>Hay otro trabajo en curso; pruebe otra vez cuando termine.</translation>
     </message>
     <message>
         <source>none chosen</source>
-        <translation type="unfinished">ninguna elegida</translation>
+        <translation>ninguna elegida</translation>
     </message>
     <message>
         <source>Planning … “Stop” at the top ends it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Planificando … «Parar» arriba lo termina.</translation>
     </message>
     <message>
         <source>Nothing is planned yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aún no hay nada planificado.</translation>
     </message>
     <message>
         <source>The plan beside is of other figures; plan again (F5).</source>
-        <translation type="unfinished"></translation>
+        <translation>El plan de al lado es de otros números; planifique otra vez (F5).</translation>
     </message>
     <message>
         <source>For this money the curve says %1; plan again for the order (F5).</source>
-        <translation type="unfinished"></translation>
+        <translation>Por este dinero la curva dice %1; planifique otra vez para el encargo (F5).</translation>
     </message>
     <message>
         <source>On people who were not planned for: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>En personas que no estaban en el plan: %1</translation>
     </message>
     <message>
         <source>Not checked: too few people to plan on one half and check on the other.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sin comprobar: muy pocas personas para planificar con una mitad y comprobar con la otra.</translation>
     </message>
     <message numerus="yes">
         <source>%n row(s) of the table could not be read and were left out.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n fila de la tabla no se pudo leer y se omitió.</numerusform>
+            <numerusform>%n filas de la tabla no se pudieron leer y se omitieron.</numerusform>
         </translation>
     </message>
     <message>
         <source>What to buy for the next camp so that most people are served: choose supplier, demand and money, then plan (F5). Nothing is entered.</source>
-        <translation type="unfinished"></translation>
+        <translation>Qué comprar para el próximo campamento para atender a más personas: elija proveedor, demanda y dinero, luego planifique (F5). No se anota nada.</translation>
     </message>
 </context>
 <context>
@@ -7449,53 +7449,53 @@
     </message>
     <message>
         <source>Count the bin that was used most</source>
-        <translation type="unfinished"></translation>
+        <translation>Contar la casilla más usada</translation>
     </message>
     <message>
         <source>Count it now</source>
-        <translation type="unfinished"></translation>
+        <translation>Contarla ahora</translation>
     </message>
     <message>
         <source>Begins a blind count of this one bin (F8)</source>
-        <translation type="unfinished"></translation>
+        <translation>Empieza un recuento ciego de esta sola casilla (F8)</translation>
     </message>
     <message numerus="yes">
         <source>Bin %1 was reached into %n time(s) since it was counted.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Se sacó de la casilla %1 %n vez desde que se contó.</numerusform>
+            <numerusform>Se sacó de la casilla %1 %n veces desde que se contó.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n more bin(s) wait for a count.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n casilla más espera un recuento.</numerusform>
+            <numerusform>%n casillas más esperan un recuento.</numerusform>
         </translation>
     </message>
     <message>
         <source>Count bin %1: %2. Two persons; what the book says comes afterwards.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cuente la casilla %1: %2. Dos personas; lo que dice el registro viene después.</translation>
     </message>
     <message>
         <source>Packing</source>
-        <translation type="unfinished"></translation>
+        <translation>Empaque</translation>
     </message>
     <message>
         <source>What to buy and pack for the next camp</source>
-        <translation type="unfinished"></translation>
+        <translation>Qué comprar y empacar para el próximo campamento</translation>
     </message>
     <message>
         <source>Transfers</source>
-        <translation type="unfinished"></translation>
+        <translation>Transferencias</translation>
     </message>
     <message>
         <source>Pieces sent to other sites, and what comes from them</source>
-        <translation type="unfinished"></translation>
+        <translation>Piezas enviadas a otras sedes, y lo que viene de ellas</translation>
     </message>
     <message>
         <source>Stock: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Existencias: %1</translation>
     </message>
 </context>
 <context>
@@ -7649,196 +7649,196 @@
     <name>quarterstep::TransferPanel</name>
     <message>
         <source>In the air</source>
-        <translation type="unfinished"></translation>
+        <translation>En camino</translation>
     </message>
     <message>
         <source>Transfers in the air</source>
-        <translation type="unfinished"></translation>
+        <translation>Transferencias en camino</translation>
     </message>
     <message>
         <source>What was sent and not yet taken in; Enter takes the chosen one in</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo enviado y aún no recibido; Intro recibe la elegida</translation>
     </message>
     <message>
         <source>Take in as sent</source>
-        <translation type="unfinished"></translation>
+        <translation>Recibir como se envió</translation>
     </message>
     <message>
         <source>Fills the list beside with what was sent, to be counted and entered</source>
-        <translation type="unfinished"></translation>
+        <translation>Llena la lista de al lado con lo enviado, para contarlo y anotarlo</translation>
     </message>
     <message>
         <source>Send or take in</source>
-        <translation type="unfinished"></translation>
+        <translation>Enviar o recibir</translation>
     </message>
     <message>
         <source>What happens</source>
-        <translation type="unfinished"></translation>
+        <translation>Qué pasa</translation>
     </message>
     <message>
         <source>Whether pieces leave this site or come to it</source>
-        <translation type="unfinished"></translation>
+        <translation>Si las piezas salen de esta sede o llegan a ella</translation>
     </message>
     <message>
         <source>Send to another site</source>
-        <translation type="unfinished"></translation>
+        <translation>Enviar a otra sede</translation>
     </message>
     <message>
         <source>Take in from another site</source>
-        <translation type="unfinished"></translation>
+        <translation>Recibir de otra sede</translation>
     </message>
     <message>
         <source>To</source>
-        <translation type="unfinished"></translation>
+        <translation>A</translation>
     </message>
     <message>
         <source>The other site, as it is called in its stock.yaml</source>
-        <translation type="unfinished"></translation>
+        <translation>La otra sede, como se llama en su stock.yaml</translation>
     </message>
     <message>
         <source>Lines of this transfer</source>
-        <translation type="unfinished"></translation>
+        <translation>Líneas de esta transferencia</translation>
     </message>
     <message>
         <source>What goes or comes; choose a row to change its number</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que sale o llega; elija una fila para cambiar su número</translation>
     </message>
     <message>
         <source>Note</source>
-        <translation type="unfinished">Nota</translation>
+        <translation>Nota</translation>
     </message>
     <message>
         <source>Kept with the entry</source>
-        <translation type="unfinished"></translation>
+        <translation>Se guarda con la anotación</translation>
     </message>
     <message>
         <source>Your initials</source>
-        <translation type="unfinished">Sus iniciales</translation>
+        <translation>Sus iniciales</translation>
     </message>
     <message>
         <source>Who enters this; stays for the next entry</source>
-        <translation type="unfinished">Quién anota esto; queda para la próxima anotación</translation>
+        <translation>Quién anota esto; queda para la próxima anotación</translation>
     </message>
     <message>
         <source>Line</source>
-        <translation type="unfinished">Línea</translation>
+        <translation>Línea</translation>
     </message>
     <message>
         <source>Line, typed or scanned</source>
-        <translation type="unfinished"></translation>
+        <translation>Línea, escrita o escaneada</translation>
     </message>
     <message>
         <source>Name of a line, or the digits of its label; Enter goes on to the pieces</source>
-        <translation type="unfinished"></translation>
+        <translation>Nombre de una línea, o las cifras de su etiqueta; Intro pasa a las piezas</translation>
     </message>
     <message>
         <source>Pieces</source>
-        <translation type="unfinished">Piezas</translation>
+        <translation>Piezas</translation>
     </message>
     <message>
         <source>How many pieces; 0 takes the line out of the list</source>
-        <translation type="unfinished"></translation>
+        <translation>Cuántas piezas; 0 quita la línea de la lista</translation>
     </message>
     <message>
         <source>Into the list</source>
-        <translation type="unfinished"></translation>
+        <translation>A la lista</translation>
     </message>
     <message>
         <source>Puts line and pieces into the list (Enter in the pieces)</source>
-        <translation type="unfinished"></translation>
+        <translation>Pone línea y piezas en la lista (Intro en las piezas)</translation>
     </message>
     <message>
         <source>Take back</source>
-        <translation type="unfinished">Deshacer</translation>
+        <translation>Deshacer</translation>
     </message>
     <message>
         <source>Takes the last entry of this place back (Ctrl+Z)</source>
-        <translation type="unfinished">Deshace la última anotación de este lugar (Ctrl+Z)</translation>
+        <translation>Deshace la última anotación de este lugar (Ctrl+Z)</translation>
     </message>
     <message>
         <source>Empty the list</source>
-        <translation type="unfinished"></translation>
+        <translation>Vaciar la lista</translation>
     </message>
     <message>
         <source>Begins anew; nothing is entered (Ctrl+E)</source>
-        <translation type="unfinished"></translation>
+        <translation>Empieza de nuevo; no se anota nada (Ctrl+E)</translation>
     </message>
     <message>
         <source>Enter in the ledger</source>
-        <translation type="unfinished">Anotar en el registro</translation>
+        <translation>Anotar en el registro</translation>
     </message>
     <message>
         <source>Writes the list into the ledger (Ctrl+Enter)</source>
-        <translation type="unfinished"></translation>
+        <translation>Escribe la lista en el registro (Ctrl+Intro)</translation>
     </message>
     <message>
         <source>Sent</source>
-        <translation type="unfinished"></translation>
+        <translation>Enviado</translation>
     </message>
     <message>
         <source>From</source>
-        <translation type="unfinished">De</translation>
+        <translation>De</translation>
     </message>
     <message>
         <source>Lines</source>
-        <translation type="unfinished"></translation>
+        <translation>Líneas</translation>
     </message>
     <message>
         <source>Nothing was sent that is not yet taken in, as far as this ledger knows.</source>
-        <translation type="unfinished"></translation>
+        <translation>No se envió nada que aún no se haya recibido, según este registro.</translation>
     </message>
     <message numerus="yes">
         <source>%n sent and not taken in</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n enviada y no recibida</numerusform>
+            <numerusform>%n enviadas y no recibidas</numerusform>
         </translation>
     </message>
     <message>
         <source>to this site %1</source>
-        <translation type="unfinished"></translation>
+        <translation>a esta sede %1</translation>
     </message>
     <message>
         <source>Bin</source>
-        <translation type="unfinished">Casilla</translation>
+        <translation>Casilla</translation>
     </message>
     <message>
         <source>Available</source>
-        <translation type="unfinished">Disponible</translation>
+        <translation>Disponible</translation>
     </message>
     <message>
         <source>%1: bin %2, available %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: casilla %2, disponible %3</translation>
     </message>
     <message>
         <source>Put lines and pieces into the list first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ponga antes líneas y piezas en la lista.</translation>
     </message>
     <message>
         <source>Nothing happens with 0 pieces.</source>
-        <translation type="unfinished">Con 0 piezas no pasa nada.</translation>
+        <translation>Con 0 piezas no pasa nada.</translation>
     </message>
     <message>
         <source>Name the other site.</source>
-        <translation type="unfinished"></translation>
+        <translation>Indique la otra sede.</translation>
     </message>
     <message numerus="yes">
         <source>Sent to %1: %n piece(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Enviado a %1: %n pieza</numerusform>
+            <numerusform>Enviado a %1: %n piezas</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>Taken in from %1: %n piece(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Recibido de %1: %n pieza</numerusform>
+            <numerusform>Recibido de %1: %n piezas</numerusform>
         </translation>
     </message>
     <message>
         <source>%1 on hand %2, was %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 en existencia %2, antes %3</translation>
     </message>
 </context>
 <context>

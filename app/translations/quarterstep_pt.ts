@@ -130,7 +130,7 @@
     </message>
     <message>
         <source>page to show at the start: dispense, stock, stock-ladder, stock-box, stock-packing, stock-transfers, audit, audit-charts, audit-bench, opening, trays, settings, help or keys</source>
-        <translation type="unfinished"></translation>
+        <translation>página a mostrar no início: dispense, stock, stock-ladder, stock-box, stock-packing, stock-transfers, audit, audit-charts, audit-bench, opening, trays, settings, help ou keys</translation>
     </message>
 </context>
 <context>
@@ -247,189 +247,189 @@
     <name>PackingCurve</name>
     <message>
         <source>%1 % served for %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 % atendidos por %2</translation>
     </message>
     <message>
         <source>money spent</source>
-        <translation type="unfinished"></translation>
+        <translation>dinheiro gasto</translation>
     </message>
     <message>
         <source>money spent, %1</source>
-        <translation type="unfinished"></translation>
+        <translation>dinheiro gasto, %1</translation>
     </message>
     <message>
         <source>share of needs served</source>
-        <translation type="unfinished"></translation>
+        <translation>parte das necessidades atendidas</translation>
     </message>
     <message>
         <source>Plan first: the curve comes with it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Planeie primeiro: a curva vem com o plano.</translation>
     </message>
     <message>
         <source>the knee</source>
-        <translation type="unfinished"></translation>
+        <translation>o cotovelo</translation>
     </message>
     <message>
         <source>this plan</source>
-        <translation type="unfinished"></translation>
+        <translation>este plano</translation>
     </message>
 </context>
 <context>
     <name>PackingRows</name>
     <message>
         <source>Pack</source>
-        <translation type="unfinished"></translation>
+        <translation>Pacote</translation>
     </message>
     <message>
         <source>Packs</source>
-        <translation type="unfinished"></translation>
+        <translation>Pacotes</translation>
     </message>
     <message>
         <source>Pieces</source>
-        <translation type="unfinished">Peças</translation>
+        <translation>Peças</translation>
     </message>
     <message>
         <source>Cost</source>
-        <translation type="unfinished"></translation>
+        <translation>Custo</translation>
     </message>
     <message>
         <source>Grams</source>
-        <translation type="unfinished"></translation>
+        <translation>Gramas</translation>
     </message>
     <message>
         <source>Why</source>
-        <translation type="unfinished">Porquê</translation>
+        <translation>Porquê</translation>
     </message>
     <message>
         <source>without it %1 fewer served</source>
-        <translation type="unfinished"></translation>
+        <translation>sem ele, menos %1 atendidos</translation>
     </message>
     <message>
         <source>a reserve</source>
-        <translation type="unfinished"></translation>
+        <translation>uma reserva</translation>
     </message>
     <message>
         <source>nothing else for %1</source>
-        <translation type="unfinished"></translation>
+        <translation>mais nada para %1</translation>
     </message>
     <message>
         <source>fits %1</source>
-        <translation type="unfinished">serve %1</translation>
+        <translation>serve a %1</translation>
     </message>
     <message numerus="yes">
         <source>%n on hand</source>
-        <translation type="unfinished">
+        <translation>
             <numerusform>%n em stock</numerusform>
             <numerusform>%n em stock</numerusform>
         </translation>
     </message>
     <message>
         <source>none on hand</source>
-        <translation type="unfinished"></translation>
+        <translation>nenhuma em stock</translation>
     </message>
     <message>
         <source>Box</source>
-        <translation type="unfinished">Caixa</translation>
+        <translation>Caixa</translation>
     </message>
     <message>
         <source>Bin</source>
-        <translation type="unfinished">Divisão</translation>
+        <translation>Divisão</translation>
     </message>
     <message>
         <source>Line</source>
-        <translation type="unfinished">Linha</translation>
+        <translation>Linha</translation>
     </message>
     <message>
         <source>Of these bought</source>
-        <translation type="unfinished"></translation>
+        <translation>Destas, compradas</translation>
     </message>
     <message>
         <source>new</source>
-        <translation type="unfinished"></translation>
+        <translation>nova</translation>
     </message>
     <message>
         <source>Way</source>
-        <translation type="unfinished"></translation>
+        <translation>Método</translation>
     </message>
     <message>
         <source>Served</source>
-        <translation type="unfinished"></translation>
+        <translation>Atendidos</translation>
     </message>
     <message>
         <source>First come</source>
-        <translation type="unfinished"></translation>
+        <translation>Por chegada</translation>
     </message>
     <message>
         <source>Spends</source>
-        <translation type="unfinished"></translation>
+        <translation>Gasta</translation>
     </message>
     <message>
         <source>what would do has run out by then</source>
-        <translation type="unfinished"></translation>
+        <translation>o que serviria já se esgotou</translation>
     </message>
     <message>
         <source>no such power on hand or on offer</source>
-        <translation type="unfinished"></translation>
+        <translation>nenhuma potência assim em stock nem oferecida</translation>
     </message>
     <message>
         <source>nothing on offer keeps the limit: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>nada do que se oferece respeita o limite: %1</translation>
     </message>
     <message>
         <source>Who</source>
-        <translation type="unfinished"></translation>
+        <translation>Quem</translation>
     </message>
     <message>
         <source>Without</source>
-        <translation type="unfinished">Sem óculos</translation>
+        <translation>Sem óculos</translation>
     </message>
     <message>
         <source>Of</source>
-        <translation type="unfinished"></translation>
+        <translation>De</translation>
     </message>
     <message>
         <source>%1, children</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, crianças</translation>
     </message>
     <message>
         <source>%1, adults</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, adultos</translation>
     </message>
     <message>
         <source>Days in a hundred</source>
-        <translation type="unfinished"></translation>
+        <translation>Dias em cada cem</translation>
     </message>
     <message>
         <source>By person</source>
-        <translation type="unfinished"></translation>
+        <translation>Pela pessoa</translation>
     </message>
     <message>
         <source>Why not</source>
-        <translation type="unfinished"></translation>
+        <translation>Porque não</translation>
     </message>
     <message>
         <source>others do as well for the money</source>
-        <translation type="unfinished"></translation>
+        <translation>outros rendem o mesmo por esse dinheiro</translation>
     </message>
     <message>
         <source>nobody of this demand needs it</source>
-        <translation type="unfinished"></translation>
+        <translation>ninguém desta procura precisa dele</translation>
     </message>
     <message>
         <source>Spent</source>
-        <translation type="unfinished"></translation>
+        <translation>Gasto</translation>
     </message>
     <message>
         <source>Served, planned for</source>
-        <translation type="unfinished"></translation>
+        <translation>Atendidos, segundo o plano</translation>
     </message>
     <message>
         <source>Remark</source>
-        <translation type="unfinished">Observação</translation>
+        <translation>Observação</translation>
     </message>
     <message>
         <source>the curve bends here</source>
-        <translation type="unfinished"></translation>
+        <translation>a curva dobra aqui</translation>
     </message>
 </context>
 <context>
@@ -671,186 +671,186 @@
     <name>ShareBars</name>
     <message>
         <source>Right: mean sphere</source>
-        <translation type="unfinished"></translation>
+        <translation>Direito: esfera média</translation>
     </message>
     <message>
         <source>Left: mean sphere</source>
-        <translation type="unfinished"></translation>
+        <translation>Esquerdo: esfera média</translation>
     </message>
     <message>
         <source>Right: cylinder</source>
-        <translation type="unfinished"></translation>
+        <translation>Direito: cilindro</translation>
     </message>
     <message>
         <source>Left: cylinder</source>
-        <translation type="unfinished"></translation>
+        <translation>Esquerdo: cilindro</translation>
     </message>
     <message>
         <source>Right: strain</source>
-        <translation type="unfinished"></translation>
+        <translation>Direito: esforço</translation>
     </message>
     <message>
         <source>Left: strain</source>
-        <translation type="unfinished"></translation>
+        <translation>Esquerdo: esforço</translation>
     </message>
     <message>
         <source>Right, near: mean sphere</source>
-        <translation type="unfinished"></translation>
+        <translation>Direito, perto: esfera média</translation>
     </message>
     <message>
         <source>Left, near: mean sphere</source>
-        <translation type="unfinished"></translation>
+        <translation>Esquerdo, perto: esfera média</translation>
     </message>
     <message>
         <source>Right, near: cylinder</source>
-        <translation type="unfinished"></translation>
+        <translation>Direito, perto: cilindro</translation>
     </message>
     <message>
         <source>Left, near: cylinder</source>
-        <translation type="unfinished"></translation>
+        <translation>Esquerdo, perto: cilindro</translation>
     </message>
     <message>
         <source>the eye makes up for %1 D</source>
-        <translation type="unfinished"></translation>
+        <translation>o olho compensa %1 D</translation>
     </message>
     <message>
         <source>error %1 D</source>
-        <translation type="unfinished"></translation>
+        <translation>erro %1 D</translation>
     </message>
     <message>
         <source>sight lost, logMAR over the eyes</source>
-        <translation type="unfinished"></translation>
+        <translation>visão perdida, logMAR nos dois olhos</translation>
     </message>
     <message>
         <source>part of the limit used up</source>
-        <translation type="unfinished"></translation>
+        <translation>parte do limite gasta</translation>
     </message>
     <message>
         <source>%1, right</source>
-        <translation type="unfinished">%1, direito</translation>
+        <translation>%1, direito</translation>
     </message>
     <message>
         <source>%1, left</source>
-        <translation type="unfinished">%1, esquerdo</translation>
+        <translation>%1, esquerdo</translation>
     </message>
     <message>
         <source>%1 of %2 %3; %4</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 de %2 %3; %4</translation>
     </message>
     <message>
         <source>No criterion with a limit could be judged.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nenhum critério com limite pôde ser avaliado.</translation>
     </message>
     <message>
         <source>of 100 hand-overs judged</source>
-        <translation type="unfinished"></translation>
+        <translation>de 100 entregas avaliadas</translation>
     </message>
     <message>
         <source>No hand-over was judged yet.</source>
-        <translation type="unfinished">Ainda não se avaliou nenhuma entrega.</translation>
+        <translation>Ainda não se avaliou nenhuma entrega.</translation>
     </message>
     <message>
         <source>%1 of %2</source>
-        <translation type="unfinished">%1 de %2</translation>
+        <translation>%1 de %2</translation>
     </message>
     <message>
         <source>Judged again</source>
-        <translation type="unfinished"></translation>
+        <translation>Avaliadas de novo</translation>
     </message>
     <message>
         <source>Pair and record agree</source>
-        <translation type="unfinished"></translation>
+        <translation>Óculos e anotado concordam</translation>
     </message>
     <message>
         <source>adds</source>
-        <translation type="unfinished"></translation>
+        <translation>soma</translation>
     </message>
     <message>
         <source>takes away</source>
-        <translation type="unfinished"></translation>
+        <translation>retira</translation>
     </message>
     <message>
         <source>inside</source>
-        <translation type="unfinished"></translation>
+        <translation>dentro</translation>
     </message>
     <message>
         <source>outside</source>
-        <translation type="unfinished"></translation>
+        <translation>fora</translation>
     </message>
     <message>
         <source>whole</source>
-        <translation type="unfinished"></translation>
+        <translation>total</translation>
     </message>
 </context>
 <context>
     <name>command</name>
     <message>
         <source>this plan</source>
-        <translation type="unfinished"></translation>
+        <translation>este plano</translation>
     </message>
     <message>
         <source>greedy, without repairs</source>
-        <translation type="unfinished"></translation>
+        <translation>guloso, sem retoques</translation>
     </message>
     <message>
         <source>each line by its own demand (newsvendor)</source>
-        <translation type="unfinished"></translation>
+        <translation>cada linha pela sua própria procura (modelo do vendedor de jornais)</translation>
     </message>
     <message>
         <source>levels by past use</source>
-        <translation type="unfinished"></translation>
+        <translation>níveis segundo o uso passado</translation>
     </message>
     <message>
         <source>what is on hand, nothing bought</source>
-        <translation type="unfinished"></translation>
+        <translation>o que há em stock, sem comprar nada</translation>
     </message>
     <message>
         <source>spend %1 of %2 %3, %4 pieces, %5 kg</source>
-        <translation type="unfinished"></translation>
+        <translation>gasto %1 de %2 %3, %4 peças, %5 kg</translation>
     </message>
     <message>
         <source>%1: serves %2 %, first come %3 %, spends %4</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: atende %2 %, por chegada %3 %, gasta %4</translation>
     </message>
     <message>
         <source>on the draws planned for: %1 %, no order serves more than %2 % (gap %3 %); on offer and on hand could serve %4 % at most</source>
-        <translation type="unfinished"></translation>
+        <translation>nos sorteios do plano: %1 %, nenhuma encomenda atende mais de %2 % (diferença %3 %); o oferecido e o que há poderiam atender %4 % no máximo</translation>
     </message>
     <message>
         <source>the curve bends at %1: %2 % of the draws planned for</source>
-        <translation type="unfinished"></translation>
+        <translation>a curva dobra em %1: %2 % nos sorteios do plano</translation>
     </message>
     <message>
         <source>%1 runs out on %2 days in a hundred, by person %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 esgota-se em %2 dias em cada cem, pela pessoa %3</translation>
     </message>
     <message>
         <source>demand: %1, %2 people</source>
-        <translation type="unfinished"></translation>
+        <translation>procura: %1, %2 pessoas</translation>
     </message>
     <message>
         <source>demand: the ledger, %1 people</source>
-        <translation type="unfinished"></translation>
+        <translation>procura: o registo, %1 pessoas</translation>
     </message>
     <message>
         <source>left without a pair, %1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>ficaram sem óculos, %1: %2</translation>
     </message>
     <message>
         <source>entries without a prescription, not planned for: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>inscrições sem prescrição, não incluídas no plano: %1</translation>
     </message>
     <message>
         <source>lines whose demand was raised, since they lay empty on some days: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>linhas cuja procura foi aumentada, porque estiveram esgotadas alguns dias: %1</translation>
     </message>
     <message>
         <source>mixed with the published mix of a camp, which makes %1 % of it</source>
-        <translation type="unfinished"></translation>
+        <translation>misturada com a distribuição publicada de um acampamento, que faz %1 % dela</translation>
     </message>
     <message>
         <source>PDs not taken, drawn from published distributions: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>DP não medidas, tiradas de distribuições publicadas: %1</translation>
     </message>
 </context>
 <context>
@@ -2833,35 +2833,35 @@
     </message>
     <message>
         <source>entry %1 is the first that is not as it was written: %2; the audit stops before it</source>
-        <translation type="unfinished"></translation>
+        <translation>a inscrição %1 é a primeira que não está como foi escrita: %2; a auditoria para antes dela</translation>
     </message>
     <message>
         <source>%1 stands in the waiting list already; the row is left out</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 já está na lista de espera; a linha fica de fora</translation>
     </message>
     <message>
         <source>the program that reads DICOM gave no answer that is understood</source>
-        <translation type="unfinished"></translation>
+        <translation>o programa que lê DICOM não deu uma resposta que se perceba</translation>
     </message>
     <message>
         <source>the program that reads and writes DICOM, %1, cannot be started: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>o programa que lê e escreve DICOM, %1, não pode ser iniciado: %2</translation>
     </message>
     <message>
         <source>%1 is there already; name a new file, or move that one away</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 já existe; indique um ficheiro novo, ou afaste esse</translation>
     </message>
     <message>
         <source>the prescription of %1 is not complete; there is no order to write</source>
-        <translation type="unfinished"></translation>
+        <translation>a prescrição de %1 não está completa; não há encomenda a escrever</translation>
     </message>
     <message>
         <source>%1 is this site; name the other one</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 é este local; indique o outro</translation>
     </message>
     <message>
         <source>entry %1 is not a transfer in the air; `quarterstep transfer` lists them</source>
-        <translation type="unfinished"></translation>
+        <translation>a inscrição %1 não é uma transferência a caminho; `quarterstep transfer` lista-as</translation>
     </message>
 </context>
 <context>
@@ -4357,70 +4357,70 @@
     <name>quarterstep::AuditCasePanel</name>
     <message>
         <source>Criteria and slips, or the picture of why not</source>
-        <translation type="unfinished"></translation>
+        <translation>Critérios e lapsos, ou a imagem do porque não</translation>
     </message>
     <message>
         <source>Criteria and slips</source>
-        <translation type="unfinished"></translation>
+        <translation>Critérios e lapsos</translation>
     </message>
     <message>
         <source>Why not</source>
-        <translation type="unfinished"></translation>
+        <translation>Porque não</translation>
     </message>
     <message>
         <source>What the bars show</source>
-        <translation type="unfinished"></translation>
+        <translation>O que mostram as barras</translation>
     </message>
     <message>
         <source>From the better pair to the pair given, or the limits of one of them</source>
-        <translation type="unfinished"></translation>
+        <translation>Dos óculos melhores aos dados, ou os limites de uns deles</translation>
     </message>
     <message>
         <source>From the better pair to the pair given</source>
-        <translation type="unfinished"></translation>
+        <translation>Dos óculos melhores aos dados</translation>
     </message>
     <message>
         <source>Where the cost of the pair given comes from</source>
-        <translation type="unfinished"></translation>
+        <translation>De onde vem o custo dos óculos dados</translation>
     </message>
     <message>
         <source>Limits used up by the pair given</source>
-        <translation type="unfinished"></translation>
+        <translation>Limites gastos pelos óculos dados</translation>
     </message>
     <message>
         <source>Limits used up by the better pair</source>
-        <translation type="unfinished"></translation>
+        <translation>Limites gastos pelos óculos melhores</translation>
     </message>
     <message>
         <source>Choose a hand-over that could be judged: what kept it from its limits stands here.</source>
-        <translation type="unfinished"></translation>
+        <translation>Escolha uma entrega que se pôde avaliar: aqui está o que a afastou dos limites.</translation>
     </message>
 </context>
 <context>
     <name>quarterstep::AuditCharts</name>
     <message>
         <source>Of 100 hand-overs: why not</source>
-        <translation type="unfinished"></translation>
+        <translation>De 100 entregas: porque não</translation>
     </message>
     <message>
         <source>Save…</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardar…</translation>
     </message>
     <message>
         <source>Saves the picture, or its numbers as a table</source>
-        <translation type="unfinished"></translation>
+        <translation>Guarda a imagem, ou os seus números como tabela</translation>
     </message>
     <message>
         <source>Save the chart</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardar o gráfico</translation>
     </message>
     <message>
         <source>Pictures (*.png);;Tables (*.csv)</source>
-        <translation type="unfinished"></translation>
+        <translation>Imagens (*.png);;Tabelas (*.csv)</translation>
     </message>
     <message>
         <source>The chart is %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>O gráfico está em %1.</translation>
     </message>
 </context>
 <context>
@@ -4715,112 +4715,112 @@
     </message>
     <message>
         <source>Check the record</source>
-        <translation type="unfinished"></translation>
+        <translation>Verificar o registo</translation>
     </message>
     <message>
         <source>Every entry, every text and every count of the ledger against the chain, in the background (F6)</source>
-        <translation type="unfinished"></translation>
+        <translation>Cada inscrição, cada texto e cada número do registo face à cadeia, em segundo plano (F6)</translation>
     </message>
     <message>
         <source>Save the report for the site</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardar o relatório para o local</translation>
     </message>
     <message>
         <source>Checking the record…</source>
-        <translation type="unfinished"></translation>
+        <translation>A verificar o registo…</translation>
     </message>
     <message>
         <source>Checking the record, entry by entry …</source>
-        <translation type="unfinished"></translation>
+        <translation>A verificar o registo, inscrição a inscrição …</translation>
     </message>
     <message>
         <source>The check was stopped before its end.</source>
-        <translation type="unfinished"></translation>
+        <translation>A verificação foi parada antes do fim.</translation>
     </message>
 </context>
 <context>
     <name>quarterstep::AuditReports</name>
     <message>
         <source>For everybody at the site: text, page for a browser, PDF, table or JSON (Ctrl+S)</source>
-        <translation type="unfinished"></translation>
+        <translation>Para todos no local: texto, página para um navegador, PDF, tabela ou JSON (Ctrl+S)</translation>
     </message>
     <message>
         <source>Print</source>
-        <translation type="unfinished"></translation>
+        <translation>Imprimir</translation>
     </message>
     <message>
         <source>Prints the page for the site on the printer of the settings</source>
-        <translation type="unfinished"></translation>
+        <translation>Imprime a página para o local na impressora das definições</translation>
     </message>
     <message>
         <source>Paper (*.pdf)</source>
-        <translation type="unfinished"></translation>
+        <translation>Papel (*.pdf)</translation>
     </message>
     <message>
         <source>Text (*.txt)</source>
-        <translation type="unfinished"></translation>
+        <translation>Texto (*.txt)</translation>
     </message>
     <message>
         <source>Data (*.json)</source>
-        <translation type="unfinished"></translation>
+        <translation>Dados (*.json)</translation>
     </message>
     <message>
         <source>No printer is chosen; choose one in the settings (Ctrl+,), or save a PDF.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nenhuma impressora está escolhida; escolha uma nas definições (Ctrl+,), ou guarde um PDF.</translation>
     </message>
     <message>
         <source>Written: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Escrito: %1</translation>
     </message>
     <message>
         <source>Drawing the pages…</source>
-        <translation type="unfinished"></translation>
+        <translation>A desenhar as páginas…</translation>
     </message>
 </context>
 <context>
     <name>quarterstep::BarsModel</name>
     <message>
         <source>Part</source>
-        <translation type="unfinished"></translation>
+        <translation>Parte</translation>
     </message>
     <message>
         <source>Figure</source>
-        <translation type="unfinished"></translation>
+        <translation>Valor</translation>
     </message>
     <message>
         <source>Does</source>
-        <translation type="unfinished"></translation>
+        <translation>Efeito</translation>
     </message>
     <message>
         <source>Of what</source>
-        <translation type="unfinished"></translation>
+        <translation>De quê</translation>
     </message>
 </context>
 <context>
     <name>quarterstep::BarsView</name>
     <message>
         <source>Bars: why not</source>
-        <translation type="unfinished"></translation>
+        <translation>Barras: porque não</translation>
     </message>
     <message>
         <source>Arrows scroll; the same numbers stand in the table</source>
-        <translation type="unfinished"></translation>
+        <translation>As setas deslocam; os mesmos números estão na tabela</translation>
     </message>
     <message>
         <source>Filled: whole, or outside with a diamond · lines rising: adds · lines falling: takes away · dots: inside · dashed line: the limit.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cheio: total, ou fora com um losango · riscas a subir: soma · riscas a descer: retira · pontos: dentro · tracejada: o limite.</translation>
     </message>
     <message>
         <source>The numbers of the bars</source>
-        <translation type="unfinished"></translation>
+        <translation>Os números das barras</translation>
     </message>
     <message>
         <source>The same numbers as in the picture</source>
-        <translation type="unfinished">Os mesmos números da imagem</translation>
+        <translation>Os mesmos números da imagem</translation>
     </message>
     <message>
         <source>The same numbers stand in the table beside it</source>
-        <translation type="unfinished">Os mesmos números estão na tabela ao lado</translation>
+        <translation>Os mesmos números estão na tabela ao lado</translation>
     </message>
 </context>
 <context>
@@ -4995,19 +4995,19 @@
     </message>
     <message>
         <source>Its sheet…</source>
-        <translation type="unfinished"></translation>
+        <translation>A sua folha…</translation>
     </message>
     <message>
         <source>Writes the sheet of the chosen lot again: to be filled in, or for paper</source>
-        <translation type="unfinished"></translation>
+        <translation>Escreve de novo a folha do lote escolhido: para preencher, ou em papel</translation>
     </message>
     <message>
         <source>No lot was drawn yet; draw one first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ainda não se sorteou nenhum lote; sorteie um primeiro.</translation>
     </message>
     <message>
         <source>Tables (*.csv);;Paper (*.pdf);;Text (*.txt)</source>
-        <translation type="unfinished"></translation>
+        <translation>Tabelas (*.csv);;Papel (*.pdf);;Texto (*.txt)</translation>
     </message>
 </context>
 <context>
@@ -5736,11 +5736,11 @@
     </message>
     <message>
         <source>To what is still missing</source>
-        <translation type="unfinished"></translation>
+        <translation>Ao que ainda falta</translation>
     </message>
     <message>
         <source>Puts the cursor where something is missing for a hand-over</source>
-        <translation type="unfinished"></translation>
+        <translation>Põe o cursor onde falta algo para uma entrega</translation>
     </message>
 </context>
 <context>
@@ -6326,266 +6326,266 @@
     <name>quarterstep::PackingPanel</name>
     <message>
         <source>Boxes for the next camp</source>
-        <translation type="unfinished"></translation>
+        <translation>Caixas para o próximo acampamento</translation>
     </message>
     <message>
         <source>Plan the boxes</source>
-        <translation type="unfinished"></translation>
+        <translation>Planear as caixas</translation>
     </message>
     <message>
         <source>Plans what to buy; nothing is entered (F5)</source>
-        <translation type="unfinished"></translation>
+        <translation>Planeia o que comprar; nada se inscreve (F5)</translation>
     </message>
     <message>
         <source>Persons served against money</source>
-        <translation type="unfinished"></translation>
+        <translation>Pessoas atendidas segundo o dinheiro</translation>
     </message>
     <message>
         <source>Line: served on the draws planned for · triangle: the knee · diamond: this plan · dotted: no order passes it · upright: the budget.</source>
-        <translation type="unfinished"></translation>
+        <translation>Linha: atendidos nos sorteios do plano · triângulo: o cotovelo · losango: este plano · ponteada: nenhuma encomenda a ultrapassa · vertical: o orçamento.</translation>
     </message>
     <message>
         <source>Choose…</source>
-        <translation type="unfinished"></translation>
+        <translation>Escolher…</translation>
     </message>
     <message>
         <source>The list of what a supplier sells (supplier.yaml)</source>
-        <translation type="unfinished"></translation>
+        <translation>A lista do que um fornecedor vende (supplier.yaml)</translation>
     </message>
     <message>
         <source>Supplier</source>
-        <translation type="unfinished">Fornecedor</translation>
+        <translation>Fornecedor</translation>
     </message>
     <message>
         <source>Whom to plan for</source>
-        <translation type="unfinished"></translation>
+        <translation>Para quem planear</translation>
     </message>
     <message>
         <source>People as they were seen: of the ledger, or of a table of prescriptions</source>
-        <translation type="unfinished"></translation>
+        <translation>Pessoas como foram vistas: do registo, ou de uma tabela de prescrições</translation>
     </message>
     <message>
         <source>Demand</source>
-        <translation type="unfinished"></translation>
+        <translation>Procura</translation>
     </message>
     <message>
         <source>People who come next</source>
-        <translation type="unfinished"></translation>
+        <translation>Pessoas que virão</translation>
     </message>
     <message>
         <source>How many people come to the next camp</source>
-        <translation type="unfinished"></translation>
+        <translation>Quantas pessoas virão ao próximo acampamento</translation>
     </message>
     <message>
         <source> people</source>
-        <translation type="unfinished"></translation>
+        <translation> pessoas</translation>
     </message>
     <message>
         <source>Budget</source>
-        <translation type="unfinished"></translation>
+        <translation>Orçamento</translation>
     </message>
     <message>
         <source>Money that may be spent, in the currency of the supplier&apos;s list</source>
-        <translation type="unfinished"></translation>
+        <translation>Dinheiro que se pode gastar, na moeda da lista do fornecedor</translation>
     </message>
     <message>
         <source>Weight</source>
-        <translation type="unfinished"></translation>
+        <translation>Peso</translation>
     </message>
     <message>
         <source>Kilograms of what is bought; 0: not limited</source>
-        <translation type="unfinished"></translation>
+        <translation>Quilogramas do que se compra; 0: sem limite</translation>
     </message>
     <message>
         <source> kg</source>
-        <translation type="unfinished"></translation>
+        <translation> kg</translation>
     </message>
     <message>
         <source>any weight</source>
-        <translation type="unfinished"></translation>
+        <translation>qualquer peso</translation>
     </message>
     <message>
         <source>Boxes</source>
-        <translation type="unfinished"></translation>
+        <translation>Caixas</translation>
     </message>
     <message>
         <source>Boxes that are carried, what is on hand included; 0: as many as it takes</source>
-        <translation type="unfinished"></translation>
+        <translation>Caixas que se levam, com o que já há em stock; 0: as que forem precisas</translation>
     </message>
     <message>
         <source>any number</source>
-        <translation type="unfinished"></translation>
+        <translation>qualquer número</translation>
     </message>
     <message>
         <source>Pieces in a box</source>
-        <translation type="unfinished"></translation>
+        <translation>Peças por caixa</translation>
     </message>
     <message>
         <source>How many pieces a box holds</source>
-        <translation type="unfinished"></translation>
+        <translation>Quantas peças cabem numa caixa</translation>
     </message>
     <message>
         <source> in each</source>
-        <translation type="unfinished"></translation>
+        <translation> por caixa</translation>
     </message>
     <message>
         <source>What the plan comes to</source>
-        <translation type="unfinished"></translation>
+        <translation>O que resulta do plano</translation>
     </message>
     <message>
         <source>Served, spent, and how sure that is; the text can be copied</source>
-        <translation type="unfinished"></translation>
+        <translation>Atendidos, gasto e com que certeza; o texto pode ser copiado</translation>
     </message>
     <message>
         <source>What is shown of the plan</source>
-        <translation type="unfinished"></translation>
+        <translation>O que se mostra do plano</translation>
     </message>
     <message>
         <source>Order</source>
-        <translation type="unfinished">Encomenda</translation>
+        <translation>Encomenda</translation>
     </message>
     <message>
         <source>Packing list</source>
-        <translation type="unfinished">Lista de embalagem</translation>
+        <translation>Lista de embalagem</translation>
     </message>
     <message>
         <source>Checked</source>
-        <translation type="unfinished">Verificado</translation>
+        <translation>Verificado</translation>
     </message>
     <message>
         <source>Without a pair</source>
-        <translation type="unfinished"></translation>
+        <translation>Sem óculos</translation>
     </message>
     <message>
         <source>Runs out</source>
-        <translation type="unfinished"></translation>
+        <translation>Esgota-se</translation>
     </message>
     <message>
         <source>Not bought</source>
-        <translation type="unfinished"></translation>
+        <translation>Não comprado</translation>
     </message>
     <message>
         <source>Curve</source>
-        <translation type="unfinished"></translation>
+        <translation>Curva</translation>
     </message>
     <message>
         <source>The plan for the boxes</source>
-        <translation type="unfinished"></translation>
+        <translation>O plano das caixas</translation>
     </message>
     <message>
         <source>The plan, row by row</source>
-        <translation type="unfinished"></translation>
+        <translation>O plano, linha a linha</translation>
     </message>
     <message>
         <source>Print packing list</source>
-        <translation type="unfinished"></translation>
+        <translation>Imprimir lista de embalagem</translation>
     </message>
     <message>
         <source>The packing list as a paper (Ctrl+P)</source>
-        <translation type="unfinished"></translation>
+        <translation>A lista de embalagem em papel (Ctrl+P)</translation>
     </message>
     <message>
         <source>Save packing list…</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardar lista de embalagem…</translation>
     </message>
     <message>
         <source>Box by box, as a table (Ctrl+S)</source>
-        <translation type="unfinished"></translation>
+        <translation>Caixa a caixa, como tabela (Ctrl+S)</translation>
     </message>
     <message>
         <source>Save order…</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardar encomenda…</translation>
     </message>
     <message>
         <source>What to order, as a table (Ctrl+Shift+S)</source>
-        <translation type="unfinished"></translation>
+        <translation>O que encomendar, como tabela (Ctrl+Shift+S)</translation>
     </message>
     <message>
         <source>Tables (*.csv)</source>
-        <translation type="unfinished">Tabelas (*.csv)</translation>
+        <translation>Tabelas (*.csv)</translation>
     </message>
     <message>
         <source>The order is %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>A encomenda está em %1.</translation>
     </message>
     <message>
         <source>The packing list is %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>A lista de embalagem está em %1.</translation>
     </message>
     <message>
         <source>The ledger of this camp</source>
-        <translation type="unfinished"></translation>
+        <translation>O registo deste acampamento</translation>
     </message>
     <message>
         <source>Another table…</source>
-        <translation type="unfinished"></translation>
+        <translation>Outra tabela…</translation>
     </message>
     <message>
         <source>List of a supplier</source>
-        <translation type="unfinished"></translation>
+        <translation>Lista de um fornecedor</translation>
     </message>
     <message>
         <source>Suppliers&apos; lists (*.yaml)</source>
-        <translation type="unfinished"></translation>
+        <translation>Listas de fornecedores (*.yaml)</translation>
     </message>
     <message>
         <source>Table of people</source>
-        <translation type="unfinished"></translation>
+        <translation>Tabela de pessoas</translation>
     </message>
     <message>
         <source>Prescription tables (*.csv)</source>
-        <translation type="unfinished">Tabelas de prescrições (*.csv)</translation>
+        <translation>Tabelas de prescrições (*.csv)</translation>
     </message>
     <message>
         <source>Choose what can be bought: the list of a supplier.</source>
-        <translation type="unfinished"></translation>
+        <translation>Escolha o que se pode comprar: a lista de um fornecedor.</translation>
     </message>
     <message>
         <source>Planning the boxes…</source>
-        <translation type="unfinished"></translation>
+        <translation>A planear as caixas…</translation>
     </message>
     <message>
         <source>Other work is going on; try again when it has ended.</source>
-        <translation type="unfinished">Há outro trabalho em curso; tente de novo quando terminar.</translation>
+        <translation>Há outro trabalho em curso; tente de novo quando terminar.</translation>
     </message>
     <message>
         <source>none chosen</source>
-        <translation type="unfinished">nenhuma escolhida</translation>
+        <translation>nenhuma escolhida</translation>
     </message>
     <message>
         <source>Planning … “Stop” at the top ends it.</source>
-        <translation type="unfinished"></translation>
+        <translation>A planear … «Parar» no cimo termina-o.</translation>
     </message>
     <message>
         <source>Nothing is planned yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ainda nada está planeado.</translation>
     </message>
     <message>
         <source>The plan beside is of other figures; plan again (F5).</source>
-        <translation type="unfinished"></translation>
+        <translation>O plano ao lado é de outros números; planeie de novo (F5).</translation>
     </message>
     <message>
         <source>For this money the curve says %1; plan again for the order (F5).</source>
-        <translation type="unfinished"></translation>
+        <translation>Por este dinheiro a curva diz %1; planeie de novo para a encomenda (F5).</translation>
     </message>
     <message>
         <source>On people who were not planned for: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Em pessoas que não estavam no plano: %1</translation>
     </message>
     <message>
         <source>Not checked: too few people to plan on one half and check on the other.</source>
-        <translation type="unfinished"></translation>
+        <translation>Não verificado: poucas pessoas para planear com uma metade e verificar com a outra.</translation>
     </message>
     <message numerus="yes">
         <source>%n row(s) of the table could not be read and were left out.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n linha da tabela não pôde ser lida e ficou de fora.</numerusform>
+            <numerusform>%n linhas da tabela não puderam ser lidas e ficaram de fora.</numerusform>
         </translation>
     </message>
     <message>
         <source>What to buy for the next camp so that most people are served: choose supplier, demand and money, then plan (F5). Nothing is entered.</source>
-        <translation type="unfinished"></translation>
+        <translation>O que comprar para o próximo acampamento para atender mais pessoas: escolha fornecedor, procura e dinheiro, depois planeie (F5). Nada se inscreve.</translation>
     </message>
 </context>
 <context>
@@ -7449,53 +7449,53 @@
     </message>
     <message>
         <source>Count the bin that was used most</source>
-        <translation type="unfinished"></translation>
+        <translation>Contar a divisão mais usada</translation>
     </message>
     <message>
         <source>Count it now</source>
-        <translation type="unfinished"></translation>
+        <translation>Contá-la agora</translation>
     </message>
     <message>
         <source>Begins a blind count of this one bin (F8)</source>
-        <translation type="unfinished"></translation>
+        <translation>Começa uma contagem cega só desta divisão (F8)</translation>
     </message>
     <message numerus="yes">
         <source>Bin %1 was reached into %n time(s) since it was counted.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Tirou-se da divisão %1 %n vez desde que foi contada.</numerusform>
+            <numerusform>Tirou-se da divisão %1 %n vezes desde que foi contada.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n more bin(s) wait for a count.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Mais %n divisão espera uma contagem.</numerusform>
+            <numerusform>Mais %n divisões esperam uma contagem.</numerusform>
         </translation>
     </message>
     <message>
         <source>Count bin %1: %2. Two persons; what the book says comes afterwards.</source>
-        <translation type="unfinished"></translation>
+        <translation>Conte a divisão %1: %2. Duas pessoas; o que diz o registo vem depois.</translation>
     </message>
     <message>
         <source>Packing</source>
-        <translation type="unfinished"></translation>
+        <translation>Embalagem</translation>
     </message>
     <message>
         <source>What to buy and pack for the next camp</source>
-        <translation type="unfinished"></translation>
+        <translation>O que comprar e embalar para o próximo acampamento</translation>
     </message>
     <message>
         <source>Transfers</source>
-        <translation type="unfinished"></translation>
+        <translation>Transferências</translation>
     </message>
     <message>
         <source>Pieces sent to other sites, and what comes from them</source>
-        <translation type="unfinished"></translation>
+        <translation>Peças enviadas para outros locais, e o que vem deles</translation>
     </message>
     <message>
         <source>Stock: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Stock: %1</translation>
     </message>
 </context>
 <context>
@@ -7649,196 +7649,196 @@
     <name>quarterstep::TransferPanel</name>
     <message>
         <source>In the air</source>
-        <translation type="unfinished"></translation>
+        <translation>A caminho</translation>
     </message>
     <message>
         <source>Transfers in the air</source>
-        <translation type="unfinished"></translation>
+        <translation>Transferências a caminho</translation>
     </message>
     <message>
         <source>What was sent and not yet taken in; Enter takes the chosen one in</source>
-        <translation type="unfinished"></translation>
+        <translation>O que foi enviado e ainda não recebido; Enter recebe a escolhida</translation>
     </message>
     <message>
         <source>Take in as sent</source>
-        <translation type="unfinished"></translation>
+        <translation>Receber como enviado</translation>
     </message>
     <message>
         <source>Fills the list beside with what was sent, to be counted and entered</source>
-        <translation type="unfinished"></translation>
+        <translation>Enche a lista ao lado com o que foi enviado, para contar e inscrever</translation>
     </message>
     <message>
         <source>Send or take in</source>
-        <translation type="unfinished"></translation>
+        <translation>Enviar ou receber</translation>
     </message>
     <message>
         <source>What happens</source>
-        <translation type="unfinished"></translation>
+        <translation>O que acontece</translation>
     </message>
     <message>
         <source>Whether pieces leave this site or come to it</source>
-        <translation type="unfinished"></translation>
+        <translation>Se as peças saem deste local ou chegam a ele</translation>
     </message>
     <message>
         <source>Send to another site</source>
-        <translation type="unfinished"></translation>
+        <translation>Enviar para outro local</translation>
     </message>
     <message>
         <source>Take in from another site</source>
-        <translation type="unfinished"></translation>
+        <translation>Receber de outro local</translation>
     </message>
     <message>
         <source>To</source>
-        <translation type="unfinished"></translation>
+        <translation>Para</translation>
     </message>
     <message>
         <source>The other site, as it is called in its stock.yaml</source>
-        <translation type="unfinished"></translation>
+        <translation>O outro local, como se chama no seu stock.yaml</translation>
     </message>
     <message>
         <source>Lines of this transfer</source>
-        <translation type="unfinished"></translation>
+        <translation>Linhas desta transferência</translation>
     </message>
     <message>
         <source>What goes or comes; choose a row to change its number</source>
-        <translation type="unfinished"></translation>
+        <translation>O que sai ou chega; escolha uma linha da lista para mudar o número</translation>
     </message>
     <message>
         <source>Note</source>
-        <translation type="unfinished">Nota</translation>
+        <translation>Nota</translation>
     </message>
     <message>
         <source>Kept with the entry</source>
-        <translation type="unfinished"></translation>
+        <translation>Guarda-se com a inscrição</translation>
     </message>
     <message>
         <source>Your initials</source>
-        <translation type="unfinished">As suas iniciais</translation>
+        <translation>As suas iniciais</translation>
     </message>
     <message>
         <source>Who enters this; stays for the next entry</source>
-        <translation type="unfinished">Quem inscreve isto; fica para a próxima inscrição</translation>
+        <translation>Quem inscreve isto; fica para a próxima inscrição</translation>
     </message>
     <message>
         <source>Line</source>
-        <translation type="unfinished">Linha</translation>
+        <translation>Linha</translation>
     </message>
     <message>
         <source>Line, typed or scanned</source>
-        <translation type="unfinished"></translation>
+        <translation>Linha, escrita ou lida por código</translation>
     </message>
     <message>
         <source>Name of a line, or the digits of its label; Enter goes on to the pieces</source>
-        <translation type="unfinished"></translation>
+        <translation>Nome de uma linha, ou os algarismos da etiqueta; Enter passa às peças</translation>
     </message>
     <message>
         <source>Pieces</source>
-        <translation type="unfinished">Peças</translation>
+        <translation>Peças</translation>
     </message>
     <message>
         <source>How many pieces; 0 takes the line out of the list</source>
-        <translation type="unfinished"></translation>
+        <translation>Quantas peças; 0 tira a linha da lista</translation>
     </message>
     <message>
         <source>Into the list</source>
-        <translation type="unfinished"></translation>
+        <translation>Para a lista</translation>
     </message>
     <message>
         <source>Puts line and pieces into the list (Enter in the pieces)</source>
-        <translation type="unfinished"></translation>
+        <translation>Põe linha e peças na lista (Enter nas peças)</translation>
     </message>
     <message>
         <source>Take back</source>
-        <translation type="unfinished">Desfazer</translation>
+        <translation>Desfazer</translation>
     </message>
     <message>
         <source>Takes the last entry of this place back (Ctrl+Z)</source>
-        <translation type="unfinished">Desfaz a última inscrição deste lugar (Ctrl+Z)</translation>
+        <translation>Desfaz a última inscrição deste lugar (Ctrl+Z)</translation>
     </message>
     <message>
         <source>Empty the list</source>
-        <translation type="unfinished"></translation>
+        <translation>Esvaziar a lista</translation>
     </message>
     <message>
         <source>Begins anew; nothing is entered (Ctrl+E)</source>
-        <translation type="unfinished"></translation>
+        <translation>Começa de novo; nada se inscreve (Ctrl+E)</translation>
     </message>
     <message>
         <source>Enter in the ledger</source>
-        <translation type="unfinished">Inscrever no registo</translation>
+        <translation>Inscrever no registo</translation>
     </message>
     <message>
         <source>Writes the list into the ledger (Ctrl+Enter)</source>
-        <translation type="unfinished"></translation>
+        <translation>Escreve a lista no registo (Ctrl+Enter)</translation>
     </message>
     <message>
         <source>Sent</source>
-        <translation type="unfinished"></translation>
+        <translation>Enviado</translation>
     </message>
     <message>
         <source>From</source>
-        <translation type="unfinished">De</translation>
+        <translation>De</translation>
     </message>
     <message>
         <source>Lines</source>
-        <translation type="unfinished"></translation>
+        <translation>Linhas</translation>
     </message>
     <message>
         <source>Nothing was sent that is not yet taken in, as far as this ledger knows.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nada foi enviado que ainda não tenha sido recebido, segundo este registo.</translation>
     </message>
     <message numerus="yes">
         <source>%n sent and not taken in</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n enviada e não recebida</numerusform>
+            <numerusform>%n enviadas e não recebidas</numerusform>
         </translation>
     </message>
     <message>
         <source>to this site %1</source>
-        <translation type="unfinished"></translation>
+        <translation>para este local %1</translation>
     </message>
     <message>
         <source>Bin</source>
-        <translation type="unfinished">Divisão</translation>
+        <translation>Divisão</translation>
     </message>
     <message>
         <source>Available</source>
-        <translation type="unfinished">Disponível</translation>
+        <translation>Disponível</translation>
     </message>
     <message>
         <source>%1: bin %2, available %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: divisão %2, disponível %3</translation>
     </message>
     <message>
         <source>Put lines and pieces into the list first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ponha primeiro linhas e peças na lista.</translation>
     </message>
     <message>
         <source>Nothing happens with 0 pieces.</source>
-        <translation type="unfinished">Com 0 peças nada acontece.</translation>
+        <translation>Com 0 peças nada acontece.</translation>
     </message>
     <message>
         <source>Name the other site.</source>
-        <translation type="unfinished"></translation>
+        <translation>Indique o outro local.</translation>
     </message>
     <message numerus="yes">
         <source>Sent to %1: %n piece(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Enviado para %1: %n peça</numerusform>
+            <numerusform>Enviado para %1: %n peças</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>Taken in from %1: %n piece(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Recebido de %1: %n peça</numerusform>
+            <numerusform>Recebido de %1: %n peças</numerusform>
         </translation>
     </message>
     <message>
         <source>%1 on hand %2, was %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 em stock %2, antes %3</translation>
     </message>
 </context>
 <context>

@@ -130,7 +130,7 @@
     </message>
     <message>
         <source>page to show at the start: dispense, stock, stock-ladder, stock-box, stock-packing, stock-transfers, audit, audit-charts, audit-bench, opening, trays, settings, help or keys</source>
-        <translation type="unfinished"></translation>
+        <translation>ukurasa wa kuonyesha mwanzoni: dispense, stock, stock-ladder, stock-box, stock-packing, stock-transfers, audit, audit-charts, audit-bench, opening, trays, settings, help au keys</translation>
     </message>
 </context>
 <context>
@@ -247,189 +247,189 @@
     <name>PackingCurve</name>
     <message>
         <source>%1 % served for %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 % wanahudumiwa kwa %2</translation>
     </message>
     <message>
         <source>money spent</source>
-        <translation type="unfinished"></translation>
+        <translation>fedha zilizotumika</translation>
     </message>
     <message>
         <source>money spent, %1</source>
-        <translation type="unfinished"></translation>
+        <translation>fedha zilizotumika, %1</translation>
     </message>
     <message>
         <source>share of needs served</source>
-        <translation type="unfinished"></translation>
+        <translation>sehemu ya mahitaji yaliyohudumiwa</translation>
     </message>
     <message>
         <source>Plan first: the curve comes with it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Panga kwanza: mkunjo huja pamoja na mpango.</translation>
     </message>
     <message>
         <source>the knee</source>
-        <translation type="unfinished"></translation>
+        <translation>mpindo</translation>
     </message>
     <message>
         <source>this plan</source>
-        <translation type="unfinished"></translation>
+        <translation>mpango huu</translation>
     </message>
 </context>
 <context>
     <name>PackingRows</name>
     <message>
         <source>Pack</source>
-        <translation type="unfinished"></translation>
+        <translation>Pakiti</translation>
     </message>
     <message>
         <source>Packs</source>
-        <translation type="unfinished"></translation>
+        <translation>Idadi ya pakiti</translation>
     </message>
     <message>
         <source>Pieces</source>
-        <translation type="unfinished">Vipande</translation>
+        <translation>Vipande</translation>
     </message>
     <message>
         <source>Cost</source>
-        <translation type="unfinished"></translation>
+        <translation>Gharama</translation>
     </message>
     <message>
         <source>Grams</source>
-        <translation type="unfinished"></translation>
+        <translation>Gramu</translation>
     </message>
     <message>
         <source>Why</source>
-        <translation type="unfinished">Kwa nini</translation>
+        <translation>Kwa nini</translation>
     </message>
     <message>
         <source>without it %1 fewer served</source>
-        <translation type="unfinished"></translation>
+        <translation>bila hiyo wanaohudumiwa hupungua %1</translation>
     </message>
     <message>
         <source>a reserve</source>
-        <translation type="unfinished"></translation>
+        <translation>ya akiba</translation>
     </message>
     <message>
         <source>nothing else for %1</source>
-        <translation type="unfinished"></translation>
+        <translation>hakuna kingine kwa %1</translation>
     </message>
     <message>
         <source>fits %1</source>
-        <translation type="unfinished">inafaa %1</translation>
+        <translation>inafaa %1</translation>
     </message>
     <message numerus="yes">
         <source>%n on hand</source>
-        <translation type="unfinished">
+        <translation>
             <numerusform>%n zipo</numerusform>
             <numerusform>%n zipo</numerusform>
         </translation>
     </message>
     <message>
         <source>none on hand</source>
-        <translation type="unfinished"></translation>
+        <translation>hakuna iliyopo</translation>
     </message>
     <message>
         <source>Box</source>
-        <translation type="unfinished">Sanduku</translation>
+        <translation>Sanduku</translation>
     </message>
     <message>
         <source>Bin</source>
-        <translation type="unfinished">Kisanduku</translation>
+        <translation>Kisanduku</translation>
     </message>
     <message>
         <source>Line</source>
-        <translation type="unfinished">Mstari</translation>
+        <translation>Mstari</translation>
     </message>
     <message>
         <source>Of these bought</source>
-        <translation type="unfinished"></translation>
+        <translation>Kati yake zilizonunuliwa</translation>
     </message>
     <message>
         <source>new</source>
-        <translation type="unfinished"></translation>
+        <translation>mpya</translation>
     </message>
     <message>
         <source>Way</source>
-        <translation type="unfinished"></translation>
+        <translation>Njia</translation>
     </message>
     <message>
         <source>Served</source>
-        <translation type="unfinished"></translation>
+        <translation>Waliohudumiwa</translation>
     </message>
     <message>
         <source>First come</source>
-        <translation type="unfinished"></translation>
+        <translation>Anayewahi kwanza</translation>
     </message>
     <message>
         <source>Spends</source>
-        <translation type="unfinished"></translation>
+        <translation>Matumizi</translation>
     </message>
     <message>
         <source>what would do has run out by then</source>
-        <translation type="unfinished"></translation>
+        <translation>kinachofaa kinakuwa kimeisha kufikia hapo</translation>
     </message>
     <message>
         <source>no such power on hand or on offer</source>
-        <translation type="unfinished"></translation>
+        <translation>hakuna nguvu hiyo iliyopo wala inayouzwa</translation>
     </message>
     <message>
         <source>nothing on offer keeps the limit: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>hakuna kinachouzwa kinachofuata kikomo: %1</translation>
     </message>
     <message>
         <source>Who</source>
-        <translation type="unfinished"></translation>
+        <translation>Nani</translation>
     </message>
     <message>
         <source>Without</source>
-        <translation type="unfinished">Bila miwani</translation>
+        <translation>Bila miwani</translation>
     </message>
     <message>
         <source>Of</source>
-        <translation type="unfinished"></translation>
+        <translation>Kati ya</translation>
     </message>
     <message>
         <source>%1, children</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, watoto</translation>
     </message>
     <message>
         <source>%1, adults</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, watu wazima</translation>
     </message>
     <message>
         <source>Days in a hundred</source>
-        <translation type="unfinished"></translation>
+        <translation>Siku katika mia</translation>
     </message>
     <message>
         <source>By person</source>
-        <translation type="unfinished"></translation>
+        <translation>Kufikia mtu</translation>
     </message>
     <message>
         <source>Why not</source>
-        <translation type="unfinished"></translation>
+        <translation>Kwa nini siyo</translation>
     </message>
     <message>
         <source>others do as well for the money</source>
-        <translation type="unfinished"></translation>
+        <translation>nyingine zinafaa sawa kwa fedha hizo</translation>
     </message>
     <message>
         <source>nobody of this demand needs it</source>
-        <translation type="unfinished"></translation>
+        <translation>hakuna wa mahitaji haya anayeihitaji</translation>
     </message>
     <message>
         <source>Spent</source>
-        <translation type="unfinished"></translation>
+        <translation>Zilizotumika</translation>
     </message>
     <message>
         <source>Served, planned for</source>
-        <translation type="unfinished"></translation>
+        <translation>Waliohudumiwa, kwa mpango</translation>
     </message>
     <message>
         <source>Remark</source>
-        <translation type="unfinished">Maoni</translation>
+        <translation>Maoni</translation>
     </message>
     <message>
         <source>the curve bends here</source>
-        <translation type="unfinished"></translation>
+        <translation>mkunjo unapinda hapa</translation>
     </message>
 </context>
 <context>
@@ -671,186 +671,186 @@
     <name>ShareBars</name>
     <message>
         <source>Right: mean sphere</source>
-        <translation type="unfinished"></translation>
+        <translation>Kulia: sfia ya wastani</translation>
     </message>
     <message>
         <source>Left: mean sphere</source>
-        <translation type="unfinished"></translation>
+        <translation>Kushoto: sfia ya wastani</translation>
     </message>
     <message>
         <source>Right: cylinder</source>
-        <translation type="unfinished"></translation>
+        <translation>Kulia: silinda</translation>
     </message>
     <message>
         <source>Left: cylinder</source>
-        <translation type="unfinished"></translation>
+        <translation>Kushoto: silinda</translation>
     </message>
     <message>
         <source>Right: strain</source>
-        <translation type="unfinished"></translation>
+        <translation>Kulia: jitihada ya jicho</translation>
     </message>
     <message>
         <source>Left: strain</source>
-        <translation type="unfinished"></translation>
+        <translation>Kushoto: jitihada ya jicho</translation>
     </message>
     <message>
         <source>Right, near: mean sphere</source>
-        <translation type="unfinished"></translation>
+        <translation>Kulia, karibu: sfia ya wastani</translation>
     </message>
     <message>
         <source>Left, near: mean sphere</source>
-        <translation type="unfinished"></translation>
+        <translation>Kushoto, karibu: sfia ya wastani</translation>
     </message>
     <message>
         <source>Right, near: cylinder</source>
-        <translation type="unfinished"></translation>
+        <translation>Kulia, karibu: silinda</translation>
     </message>
     <message>
         <source>Left, near: cylinder</source>
-        <translation type="unfinished"></translation>
+        <translation>Kushoto, karibu: silinda</translation>
     </message>
     <message>
         <source>the eye makes up for %1 D</source>
-        <translation type="unfinished"></translation>
+        <translation>jicho linafidia %1 D</translation>
     </message>
     <message>
         <source>error %1 D</source>
-        <translation type="unfinished"></translation>
+        <translation>tofauti %1 D</translation>
     </message>
     <message>
         <source>sight lost, logMAR over the eyes</source>
-        <translation type="unfinished"></translation>
+        <translation>kuona kulikopotea, logMAR kwa macho yote</translation>
     </message>
     <message>
         <source>part of the limit used up</source>
-        <translation type="unfinished"></translation>
+        <translation>sehemu ya kikomo iliyotumika</translation>
     </message>
     <message>
         <source>%1, right</source>
-        <translation type="unfinished">%1, kulia</translation>
+        <translation>%1, kulia</translation>
     </message>
     <message>
         <source>%1, left</source>
-        <translation type="unfinished">%1, kushoto</translation>
+        <translation>%1, kushoto</translation>
     </message>
     <message>
         <source>%1 of %2 %3; %4</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 kati ya %2 %3; %4</translation>
     </message>
     <message>
         <source>No criterion with a limit could be judged.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hakuna kigezo chenye kikomo kilichoweza kupimwa.</translation>
     </message>
     <message>
         <source>of 100 hand-overs judged</source>
-        <translation type="unfinished"></translation>
+        <translation>kati ya makabidhiano 100 yaliyopimwa</translation>
     </message>
     <message>
         <source>No hand-over was judged yet.</source>
-        <translation type="unfinished">Bado hakuna makabidhiano yaliyopimwa.</translation>
+        <translation>Bado hakuna makabidhiano yaliyopimwa.</translation>
     </message>
     <message>
         <source>%1 of %2</source>
-        <translation type="unfinished">%1 kati ya %2</translation>
+        <translation>%1 kati ya %2</translation>
     </message>
     <message>
         <source>Judged again</source>
-        <translation type="unfinished"></translation>
+        <translation>Yaliyopimwa tena</translation>
     </message>
     <message>
         <source>Pair and record agree</source>
-        <translation type="unfinished"></translation>
+        <translation>Miwani na rekodi vinakubaliana</translation>
     </message>
     <message>
         <source>adds</source>
-        <translation type="unfinished"></translation>
+        <translation>huongeza</translation>
     </message>
     <message>
         <source>takes away</source>
-        <translation type="unfinished"></translation>
+        <translation>hupunguza</translation>
     </message>
     <message>
         <source>inside</source>
-        <translation type="unfinished"></translation>
+        <translation>ndani</translation>
     </message>
     <message>
         <source>outside</source>
-        <translation type="unfinished"></translation>
+        <translation>nje</translation>
     </message>
     <message>
         <source>whole</source>
-        <translation type="unfinished"></translation>
+        <translation>jumla</translation>
     </message>
 </context>
 <context>
     <name>command</name>
     <message>
         <source>this plan</source>
-        <translation type="unfinished"></translation>
+        <translation>mpango huu</translation>
     </message>
     <message>
         <source>greedy, without repairs</source>
-        <translation type="unfinished"></translation>
+        <translation>kwa pupa, bila marekebisho</translation>
     </message>
     <message>
         <source>each line by its own demand (newsvendor)</source>
-        <translation type="unfinished"></translation>
+        <translation>kila mstari kwa mahitaji yake (newsvendor)</translation>
     </message>
     <message>
         <source>levels by past use</source>
-        <translation type="unfinished"></translation>
+        <translation>viwango kwa matumizi yaliyopita</translation>
     </message>
     <message>
         <source>what is on hand, nothing bought</source>
-        <translation type="unfinished"></translation>
+        <translation>zilizopo, bila kununua chochote</translation>
     </message>
     <message>
         <source>spend %1 of %2 %3, %4 pieces, %5 kg</source>
-        <translation type="unfinished"></translation>
+        <translation>matumizi %1 kati ya %2 %3, vipande %4, kg %5</translation>
     </message>
     <message>
         <source>%1: serves %2 %, first come %3 %, spends %4</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: inahudumia %2 %, anayewahi kwanza %3 %, inatumia %4</translation>
     </message>
     <message>
         <source>on the draws planned for: %1 %, no order serves more than %2 % (gap %3 %); on offer and on hand could serve %4 % at most</source>
-        <translation type="unfinished"></translation>
+        <translation>kwa sampuli zilizopangiwa: %1 %, hakuna oda inayohudumia zaidi ya %2 % (pengo %3 %); zinazouzwa na zilizopo zinaweza kuhudumia %4 % kwa wingi</translation>
     </message>
     <message>
         <source>the curve bends at %1: %2 % of the draws planned for</source>
-        <translation type="unfinished"></translation>
+        <translation>mkunjo unapinda kwa %1: %2 % ya sampuli zilizopangiwa</translation>
     </message>
     <message>
         <source>%1 runs out on %2 days in a hundred, by person %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 huisha siku %2 katika mia, kufikia mtu wa %3</translation>
     </message>
     <message>
         <source>demand: %1, %2 people</source>
-        <translation type="unfinished"></translation>
+        <translation>mahitaji: %1, watu %2</translation>
     </message>
     <message>
         <source>demand: the ledger, %1 people</source>
-        <translation type="unfinished"></translation>
+        <translation>mahitaji: daftari, watu %1</translation>
     </message>
     <message>
         <source>left without a pair, %1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>walioachwa bila miwani, %1: %2</translation>
     </message>
     <message>
         <source>entries without a prescription, not planned for: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>maingizo yasiyo na agizo, hayakupangiwa: %1</translation>
     </message>
     <message>
         <source>lines whose demand was raised, since they lay empty on some days: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>mistari ambayo mahitaji yake yaliongezwa, kwa kuwa ilikuwa tupu siku kadhaa: %1</translation>
     </message>
     <message>
         <source>mixed with the published mix of a camp, which makes %1 % of it</source>
-        <translation type="unfinished"></translation>
+        <translation>imechanganywa na mchanganyiko uliochapishwa wa kambi, ambao ni %1 % yake</translation>
     </message>
     <message>
         <source>PDs not taken, drawn from published distributions: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>PD ambazo hazikupimwa, zimechukuliwa kutoka takwimu zilizochapishwa: %1</translation>
     </message>
 </context>
 <context>
@@ -2833,35 +2833,35 @@
     </message>
     <message>
         <source>entry %1 is the first that is not as it was written: %2; the audit stops before it</source>
-        <translation type="unfinished"></translation>
+        <translation>ingizo %1 ni la kwanza lisilo kama lilivyoandikwa: %2; ukaguzi unaishia kabla yake</translation>
     </message>
     <message>
         <source>%1 stands in the waiting list already; the row is left out</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 yuko kwenye orodha ya kusubiri tayari; safu imeachwa</translation>
     </message>
     <message>
         <source>the program that reads DICOM gave no answer that is understood</source>
-        <translation type="unfinished"></translation>
+        <translation>programu inayosoma DICOM haikutoa jibu linaloeleweka</translation>
     </message>
     <message>
         <source>the program that reads and writes DICOM, %1, cannot be started: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>programu inayosoma na kuandika DICOM, %1, haiwezi kuanzishwa: %2</translation>
     </message>
     <message>
         <source>%1 is there already; name a new file, or move that one away</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ipo tayari; taja faili mpya, au hamisha hiyo</translation>
     </message>
     <message>
         <source>the prescription of %1 is not complete; there is no order to write</source>
-        <translation type="unfinished"></translation>
+        <translation>agizo la %1 halijakamilika; hakuna oda ya kuandika</translation>
     </message>
     <message>
         <source>%1 is this site; name the other one</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ni kituo hiki; taja kingine</translation>
     </message>
     <message>
         <source>entry %1 is not a transfer in the air; `quarterstep transfer` lists them</source>
-        <translation type="unfinished"></translation>
+        <translation>ingizo %1 si uhamisho ulio njiani; `quarterstep transfer` huorodhesha uliopo</translation>
     </message>
 </context>
 <context>
@@ -4357,70 +4357,70 @@
     <name>quarterstep::AuditCasePanel</name>
     <message>
         <source>Criteria and slips, or the picture of why not</source>
-        <translation type="unfinished"></translation>
+        <translation>Vigezo na makosa, au mchoro wa kwa nini siyo</translation>
     </message>
     <message>
         <source>Criteria and slips</source>
-        <translation type="unfinished"></translation>
+        <translation>Vigezo na makosa</translation>
     </message>
     <message>
         <source>Why not</source>
-        <translation type="unfinished"></translation>
+        <translation>Kwa nini siyo</translation>
     </message>
     <message>
         <source>What the bars show</source>
-        <translation type="unfinished"></translation>
+        <translation>Pau zinaonyesha nini</translation>
     </message>
     <message>
         <source>From the better pair to the pair given, or the limits of one of them</source>
-        <translation type="unfinished"></translation>
+        <translation>Kutoka miwani bora zaidi hadi iliyotolewa, au vikomo vya mojawapo</translation>
     </message>
     <message>
         <source>From the better pair to the pair given</source>
-        <translation type="unfinished"></translation>
+        <translation>Kutoka miwani bora zaidi hadi miwani iliyotolewa</translation>
     </message>
     <message>
         <source>Where the cost of the pair given comes from</source>
-        <translation type="unfinished"></translation>
+        <translation>Hasara ya miwani iliyotolewa inatoka wapi</translation>
     </message>
     <message>
         <source>Limits used up by the pair given</source>
-        <translation type="unfinished"></translation>
+        <translation>Vikomo vilivyotumiwa na miwani iliyotolewa</translation>
     </message>
     <message>
         <source>Limits used up by the better pair</source>
-        <translation type="unfinished"></translation>
+        <translation>Vikomo vilivyotumiwa na miwani bora zaidi</translation>
     </message>
     <message>
         <source>Choose a hand-over that could be judged: what kept it from its limits stands here.</source>
-        <translation type="unfinished"></translation>
+        <translation>Chagua makabidhiano yaliyoweza kupimwa: kilichoyazuia kufikia vikomo vyake kitaonekana hapa.</translation>
     </message>
 </context>
 <context>
     <name>quarterstep::AuditCharts</name>
     <message>
         <source>Of 100 hand-overs: why not</source>
-        <translation type="unfinished"></translation>
+        <translation>Kati ya makabidhiano 100: kwa nini siyo</translation>
     </message>
     <message>
         <source>Save…</source>
-        <translation type="unfinished"></translation>
+        <translation>Hifadhi…</translation>
     </message>
     <message>
         <source>Saves the picture, or its numbers as a table</source>
-        <translation type="unfinished"></translation>
+        <translation>Huhifadhi mchoro, au namba zake kama jedwali</translation>
     </message>
     <message>
         <source>Save the chart</source>
-        <translation type="unfinished"></translation>
+        <translation>Hifadhi chati</translation>
     </message>
     <message>
         <source>Pictures (*.png);;Tables (*.csv)</source>
-        <translation type="unfinished"></translation>
+        <translation>Picha (*.png);;Majedwali (*.csv)</translation>
     </message>
     <message>
         <source>The chart is %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Chati ni %1.</translation>
     </message>
 </context>
 <context>
@@ -4715,112 +4715,112 @@
     </message>
     <message>
         <source>Check the record</source>
-        <translation type="unfinished"></translation>
+        <translation>Hakiki rekodi</translation>
     </message>
     <message>
         <source>Every entry, every text and every count of the ledger against the chain, in the background (F6)</source>
-        <translation type="unfinished"></translation>
+        <translation>Kila ingizo, kila maandishi na kila hesabu ya daftari dhidi ya mnyororo, chinichini (F6)</translation>
     </message>
     <message>
         <source>Save the report for the site</source>
-        <translation type="unfinished"></translation>
+        <translation>Hifadhi ripoti ya kituo</translation>
     </message>
     <message>
         <source>Checking the record…</source>
-        <translation type="unfinished"></translation>
+        <translation>Inahakiki rekodi…</translation>
     </message>
     <message>
         <source>Checking the record, entry by entry …</source>
-        <translation type="unfinished"></translation>
+        <translation>Inahakiki rekodi, ingizo kwa ingizo …</translation>
     </message>
     <message>
         <source>The check was stopped before its end.</source>
-        <translation type="unfinished"></translation>
+        <translation>Uhakiki ulisimamishwa kabla ya mwisho.</translation>
     </message>
 </context>
 <context>
     <name>quarterstep::AuditReports</name>
     <message>
         <source>For everybody at the site: text, page for a browser, PDF, table or JSON (Ctrl+S)</source>
-        <translation type="unfinished"></translation>
+        <translation>Kwa kila mtu kituoni: maandishi, ukurasa wa kivinjari, PDF, jedwali au JSON (Ctrl+S)</translation>
     </message>
     <message>
         <source>Print</source>
-        <translation type="unfinished"></translation>
+        <translation>Chapisha</translation>
     </message>
     <message>
         <source>Prints the page for the site on the printer of the settings</source>
-        <translation type="unfinished"></translation>
+        <translation>Huchapisha ukurasa wa kituo kwa printa ya mipangilio</translation>
     </message>
     <message>
         <source>Paper (*.pdf)</source>
-        <translation type="unfinished"></translation>
+        <translation>Karatasi (*.pdf)</translation>
     </message>
     <message>
         <source>Text (*.txt)</source>
-        <translation type="unfinished"></translation>
+        <translation>Maandishi (*.txt)</translation>
     </message>
     <message>
         <source>Data (*.json)</source>
-        <translation type="unfinished"></translation>
+        <translation>Data (*.json)</translation>
     </message>
     <message>
         <source>No printer is chosen; choose one in the settings (Ctrl+,), or save a PDF.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hakuna printa iliyochaguliwa; chagua moja kwenye mipangilio (Ctrl+,), au hifadhi PDF.</translation>
     </message>
     <message>
         <source>Written: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Imeandikwa: %1</translation>
     </message>
     <message>
         <source>Drawing the pages…</source>
-        <translation type="unfinished"></translation>
+        <translation>Inachora kurasa…</translation>
     </message>
 </context>
 <context>
     <name>quarterstep::BarsModel</name>
     <message>
         <source>Part</source>
-        <translation type="unfinished"></translation>
+        <translation>Sehemu</translation>
     </message>
     <message>
         <source>Figure</source>
-        <translation type="unfinished"></translation>
+        <translation>Namba</translation>
     </message>
     <message>
         <source>Does</source>
-        <translation type="unfinished"></translation>
+        <translation>Athari</translation>
     </message>
     <message>
         <source>Of what</source>
-        <translation type="unfinished"></translation>
+        <translation>Ya nini</translation>
     </message>
 </context>
 <context>
     <name>quarterstep::BarsView</name>
     <message>
         <source>Bars: why not</source>
-        <translation type="unfinished"></translation>
+        <translation>Pau: kwa nini siyo</translation>
     </message>
     <message>
         <source>Arrows scroll; the same numbers stand in the table</source>
-        <translation type="unfinished"></translation>
+        <translation>Mishale husogeza; namba zile zile ziko kwenye jedwali</translation>
     </message>
     <message>
         <source>Filled: whole, or outside with a diamond · lines rising: adds · lines falling: takes away · dots: inside · dashed line: the limit.</source>
-        <translation type="unfinished"></translation>
+        <translation>Iliyojazwa: jumla, au nje ikiwa na almasi · mistari inayopanda: huongeza · mistari inayoshuka: hupunguza · nukta: ndani · vistari: kikomo.</translation>
     </message>
     <message>
         <source>The numbers of the bars</source>
-        <translation type="unfinished"></translation>
+        <translation>Namba za pau</translation>
     </message>
     <message>
         <source>The same numbers as in the picture</source>
-        <translation type="unfinished">Namba zile zile za kwenye mchoro</translation>
+        <translation>Namba zile zile za kwenye mchoro</translation>
     </message>
     <message>
         <source>The same numbers stand in the table beside it</source>
-        <translation type="unfinished">Namba zile zile ziko kwenye jedwali kando yake</translation>
+        <translation>Namba zile zile ziko kwenye jedwali kando yake</translation>
     </message>
 </context>
 <context>
@@ -4995,19 +4995,19 @@
     </message>
     <message>
         <source>Its sheet…</source>
-        <translation type="unfinished"></translation>
+        <translation>Karatasi yake…</translation>
     </message>
     <message>
         <source>Writes the sheet of the chosen lot again: to be filled in, or for paper</source>
-        <translation type="unfinished"></translation>
+        <translation>Huandika tena karatasi ya fungu lililochaguliwa: ya kujazwa, au ya kuchapishwa</translation>
     </message>
     <message>
         <source>No lot was drawn yet; draw one first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bado hakuna fungu lililochaguliwa; chagua moja kwanza.</translation>
     </message>
     <message>
         <source>Tables (*.csv);;Paper (*.pdf);;Text (*.txt)</source>
-        <translation type="unfinished"></translation>
+        <translation>Majedwali (*.csv);;Karatasi (*.pdf);;Maandishi (*.txt)</translation>
     </message>
 </context>
 <context>
@@ -5736,11 +5736,11 @@
     </message>
     <message>
         <source>To what is still missing</source>
-        <translation type="unfinished"></translation>
+        <translation>Kwenye kinachokosekana bado</translation>
     </message>
     <message>
         <source>Puts the cursor where something is missing for a hand-over</source>
-        <translation type="unfinished"></translation>
+        <translation>Huweka kishale mahali panapokosekana kitu cha kukabidhi</translation>
     </message>
 </context>
 <context>
@@ -6326,266 +6326,266 @@
     <name>quarterstep::PackingPanel</name>
     <message>
         <source>Boxes for the next camp</source>
-        <translation type="unfinished"></translation>
+        <translation>Masanduku ya kambi ijayo</translation>
     </message>
     <message>
         <source>Plan the boxes</source>
-        <translation type="unfinished"></translation>
+        <translation>Panga masanduku</translation>
     </message>
     <message>
         <source>Plans what to buy; nothing is entered (F5)</source>
-        <translation type="unfinished"></translation>
+        <translation>Hupanga cha kununua; hakuna kinachoingizwa (F5)</translation>
     </message>
     <message>
         <source>Persons served against money</source>
-        <translation type="unfinished"></translation>
+        <translation>Watu waliohudumiwa dhidi ya fedha</translation>
     </message>
     <message>
         <source>Line: served on the draws planned for · triangle: the knee · diamond: this plan · dotted: no order passes it · upright: the budget.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mstari: waliohudumiwa kwa sampuli zilizopangiwa · pembetatu: mpindo · almasi: mpango huu · nukta: hakuna oda inayoipita · wima: bajeti.</translation>
     </message>
     <message>
         <source>Choose…</source>
-        <translation type="unfinished"></translation>
+        <translation>Chagua…</translation>
     </message>
     <message>
         <source>The list of what a supplier sells (supplier.yaml)</source>
-        <translation type="unfinished"></translation>
+        <translation>Orodha ya anachouza msambazaji (supplier.yaml)</translation>
     </message>
     <message>
         <source>Supplier</source>
-        <translation type="unfinished">Msambazaji</translation>
+        <translation>Msambazaji</translation>
     </message>
     <message>
         <source>Whom to plan for</source>
-        <translation type="unfinished"></translation>
+        <translation>Kumpangia nani</translation>
     </message>
     <message>
         <source>People as they were seen: of the ledger, or of a table of prescriptions</source>
-        <translation type="unfinished"></translation>
+        <translation>Watu kama walivyoonwa: wa daftari, au wa jedwali la maagizo</translation>
     </message>
     <message>
         <source>Demand</source>
-        <translation type="unfinished"></translation>
+        <translation>Mahitaji</translation>
     </message>
     <message>
         <source>People who come next</source>
-        <translation type="unfinished"></translation>
+        <translation>Watu watakaofuata</translation>
     </message>
     <message>
         <source>How many people come to the next camp</source>
-        <translation type="unfinished"></translation>
+        <translation>Watu wangapi watakuja kwenye kambi ijayo</translation>
     </message>
     <message>
         <source> people</source>
-        <translation type="unfinished"></translation>
+        <translation> watu</translation>
     </message>
     <message>
         <source>Budget</source>
-        <translation type="unfinished"></translation>
+        <translation>Bajeti</translation>
     </message>
     <message>
         <source>Money that may be spent, in the currency of the supplier&apos;s list</source>
-        <translation type="unfinished"></translation>
+        <translation>Fedha zinazoweza kutumika, kwa sarafu ya orodha ya msambazaji</translation>
     </message>
     <message>
         <source>Weight</source>
-        <translation type="unfinished"></translation>
+        <translation>Uzito</translation>
     </message>
     <message>
         <source>Kilograms of what is bought; 0: not limited</source>
-        <translation type="unfinished"></translation>
+        <translation>Kilo za kinachonunuliwa; 0: bila kikomo</translation>
     </message>
     <message>
         <source> kg</source>
-        <translation type="unfinished"></translation>
+        <translation> kg</translation>
     </message>
     <message>
         <source>any weight</source>
-        <translation type="unfinished"></translation>
+        <translation>uzito wowote</translation>
     </message>
     <message>
         <source>Boxes</source>
-        <translation type="unfinished"></translation>
+        <translation>Masanduku</translation>
     </message>
     <message>
         <source>Boxes that are carried, what is on hand included; 0: as many as it takes</source>
-        <translation type="unfinished"></translation>
+        <translation>Masanduku yanayobebwa, pamoja na zilizopo; 0: mengi kadiri inavyohitajika</translation>
     </message>
     <message>
         <source>any number</source>
-        <translation type="unfinished"></translation>
+        <translation>idadi yoyote</translation>
     </message>
     <message>
         <source>Pieces in a box</source>
-        <translation type="unfinished"></translation>
+        <translation>Vipande kwa sanduku</translation>
     </message>
     <message>
         <source>How many pieces a box holds</source>
-        <translation type="unfinished"></translation>
+        <translation>Sanduku linabeba vipande vingapi</translation>
     </message>
     <message>
         <source> in each</source>
-        <translation type="unfinished"></translation>
+        <translation> kwa kila moja</translation>
     </message>
     <message>
         <source>What the plan comes to</source>
-        <translation type="unfinished"></translation>
+        <translation>Matokeo ya mpango</translation>
     </message>
     <message>
         <source>Served, spent, and how sure that is; the text can be copied</source>
-        <translation type="unfinished"></translation>
+        <translation>Waliohudumiwa, zilizotumika, na uhakika wake; maandishi yanaweza kunakiliwa</translation>
     </message>
     <message>
         <source>What is shown of the plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Kinachoonyeshwa cha mpango</translation>
     </message>
     <message>
         <source>Order</source>
-        <translation type="unfinished">Oda</translation>
+        <translation>Oda</translation>
     </message>
     <message>
         <source>Packing list</source>
-        <translation type="unfinished">Orodha ya kufungasha</translation>
+        <translation>Orodha ya kufungasha</translation>
     </message>
     <message>
         <source>Checked</source>
-        <translation type="unfinished">Imekaguliwa</translation>
+        <translation>Imekaguliwa</translation>
     </message>
     <message>
         <source>Without a pair</source>
-        <translation type="unfinished"></translation>
+        <translation>Bila miwani</translation>
     </message>
     <message>
         <source>Runs out</source>
-        <translation type="unfinished"></translation>
+        <translation>Zitakazoisha</translation>
     </message>
     <message>
         <source>Not bought</source>
-        <translation type="unfinished"></translation>
+        <translation>Hazikununuliwa</translation>
     </message>
     <message>
         <source>Curve</source>
-        <translation type="unfinished"></translation>
+        <translation>Mkunjo</translation>
     </message>
     <message>
         <source>The plan for the boxes</source>
-        <translation type="unfinished"></translation>
+        <translation>Mpango wa masanduku</translation>
     </message>
     <message>
         <source>The plan, row by row</source>
-        <translation type="unfinished"></translation>
+        <translation>Mpango, safu kwa safu</translation>
     </message>
     <message>
         <source>Print packing list</source>
-        <translation type="unfinished"></translation>
+        <translation>Chapisha orodha ya kufungasha</translation>
     </message>
     <message>
         <source>The packing list as a paper (Ctrl+P)</source>
-        <translation type="unfinished"></translation>
+        <translation>Orodha ya kufungasha kwenye karatasi (Ctrl+P)</translation>
     </message>
     <message>
         <source>Save packing list…</source>
-        <translation type="unfinished"></translation>
+        <translation>Hifadhi orodha ya kufungasha…</translation>
     </message>
     <message>
         <source>Box by box, as a table (Ctrl+S)</source>
-        <translation type="unfinished"></translation>
+        <translation>Sanduku kwa sanduku, kama jedwali (Ctrl+S)</translation>
     </message>
     <message>
         <source>Save order…</source>
-        <translation type="unfinished"></translation>
+        <translation>Hifadhi oda…</translation>
     </message>
     <message>
         <source>What to order, as a table (Ctrl+Shift+S)</source>
-        <translation type="unfinished"></translation>
+        <translation>Cha kuagiza, kama jedwali (Ctrl+Shift+S)</translation>
     </message>
     <message>
         <source>Tables (*.csv)</source>
-        <translation type="unfinished">Majedwali (*.csv)</translation>
+        <translation>Majedwali (*.csv)</translation>
     </message>
     <message>
         <source>The order is %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Oda ni %1.</translation>
     </message>
     <message>
         <source>The packing list is %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Orodha ya kufungasha ni %1.</translation>
     </message>
     <message>
         <source>The ledger of this camp</source>
-        <translation type="unfinished"></translation>
+        <translation>Daftari la kambi hii</translation>
     </message>
     <message>
         <source>Another table…</source>
-        <translation type="unfinished"></translation>
+        <translation>Jedwali lingine…</translation>
     </message>
     <message>
         <source>List of a supplier</source>
-        <translation type="unfinished"></translation>
+        <translation>Orodha ya msambazaji</translation>
     </message>
     <message>
         <source>Suppliers&apos; lists (*.yaml)</source>
-        <translation type="unfinished"></translation>
+        <translation>Orodha za wasambazaji (*.yaml)</translation>
     </message>
     <message>
         <source>Table of people</source>
-        <translation type="unfinished"></translation>
+        <translation>Jedwali la watu</translation>
     </message>
     <message>
         <source>Prescription tables (*.csv)</source>
-        <translation type="unfinished">Majedwali ya maagizo (*.csv)</translation>
+        <translation>Majedwali ya maagizo (*.csv)</translation>
     </message>
     <message>
         <source>Choose what can be bought: the list of a supplier.</source>
-        <translation type="unfinished"></translation>
+        <translation>Chagua kinachoweza kununuliwa: orodha ya msambazaji.</translation>
     </message>
     <message>
         <source>Planning the boxes…</source>
-        <translation type="unfinished"></translation>
+        <translation>Inapanga masanduku…</translation>
     </message>
     <message>
         <source>Other work is going on; try again when it has ended.</source>
-        <translation type="unfinished">Kazi nyingine inaendelea; jaribu tena itakapokwisha.</translation>
+        <translation>Kazi nyingine inaendelea; jaribu tena itakapokwisha.</translation>
     </message>
     <message>
         <source>none chosen</source>
-        <translation type="unfinished">hakuna iliyochaguliwa</translation>
+        <translation>hakuna iliyochaguliwa</translation>
     </message>
     <message>
         <source>Planning … “Stop” at the top ends it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Inapanga … “Simamisha” hapo juu huikomesha.</translation>
     </message>
     <message>
         <source>Nothing is planned yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bado hakuna kilichopangwa.</translation>
     </message>
     <message>
         <source>The plan beside is of other figures; plan again (F5).</source>
-        <translation type="unfinished"></translation>
+        <translation>Mpango ulio kando ni wa namba nyingine; panga tena (F5).</translation>
     </message>
     <message>
         <source>For this money the curve says %1; plan again for the order (F5).</source>
-        <translation type="unfinished"></translation>
+        <translation>Kwa fedha hizi mkunjo unasema %1; panga tena upate oda (F5).</translation>
     </message>
     <message>
         <source>On people who were not planned for: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Kwa watu ambao hawakupangiwa: %1</translation>
     </message>
     <message>
         <source>Not checked: too few people to plan on one half and check on the other.</source>
-        <translation type="unfinished"></translation>
+        <translation>Haikuhakikiwa: watu ni wachache mno kupanga kwa nusu na kuhakiki kwa nusu nyingine.</translation>
     </message>
     <message numerus="yes">
         <source>%n row(s) of the table could not be read and were left out.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Safu %n ya jedwali haikuweza kusomwa na imeachwa.</numerusform>
+            <numerusform>Safu %n za jedwali hazikuweza kusomwa na zimeachwa.</numerusform>
         </translation>
     </message>
     <message>
         <source>What to buy for the next camp so that most people are served: choose supplier, demand and money, then plan (F5). Nothing is entered.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cha kununua kwa kambi ijayo ili watu wengi zaidi wahudumiwe: chagua msambazaji, mahitaji na fedha, kisha panga (F5). Hakuna kinachoingizwa.</translation>
     </message>
 </context>
 <context>
@@ -7449,53 +7449,53 @@
     </message>
     <message>
         <source>Count the bin that was used most</source>
-        <translation type="unfinished"></translation>
+        <translation>Hesabu kisanduku kilichotumika zaidi</translation>
     </message>
     <message>
         <source>Count it now</source>
-        <translation type="unfinished"></translation>
+        <translation>Hesabu sasa</translation>
     </message>
     <message>
         <source>Begins a blind count of this one bin (F8)</source>
-        <translation type="unfinished"></translation>
+        <translation>Huanza hesabu bila kuona ya kisanduku hiki kimoja (F8)</translation>
     </message>
     <message numerus="yes">
         <source>Bin %1 was reached into %n time(s) since it was counted.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Kisanduku %1 kimechukuliwa vipande mara %n tangu kihesabiwe.</numerusform>
+            <numerusform>Kisanduku %1 kimechukuliwa vipande mara %n tangu kihesabiwe.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n more bin(s) wait for a count.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Kisanduku %n zaidi kinasubiri kuhesabiwa.</numerusform>
+            <numerusform>Visanduku %n zaidi vinasubiri kuhesabiwa.</numerusform>
         </translation>
     </message>
     <message>
         <source>Count bin %1: %2. Two persons; what the book says comes afterwards.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hesabu kisanduku %1: %2. Watu wawili; daftari linachosema huonekana baadaye.</translation>
     </message>
     <message>
         <source>Packing</source>
-        <translation type="unfinished"></translation>
+        <translation>Kufungasha</translation>
     </message>
     <message>
         <source>What to buy and pack for the next camp</source>
-        <translation type="unfinished"></translation>
+        <translation>Cha kununua na kufungasha kwa kambi ijayo</translation>
     </message>
     <message>
         <source>Transfers</source>
-        <translation type="unfinished"></translation>
+        <translation>Uhamisho</translation>
     </message>
     <message>
         <source>Pieces sent to other sites, and what comes from them</source>
-        <translation type="unfinished"></translation>
+        <translation>Vipande vilivyotumwa vituo vingine, na vinavyotoka huko</translation>
     </message>
     <message>
         <source>Stock: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Akiba: %1</translation>
     </message>
 </context>
 <context>
@@ -7649,196 +7649,196 @@
     <name>quarterstep::TransferPanel</name>
     <message>
         <source>In the air</source>
-        <translation type="unfinished"></translation>
+        <translation>Njiani</translation>
     </message>
     <message>
         <source>Transfers in the air</source>
-        <translation type="unfinished"></translation>
+        <translation>Uhamisho ulio njiani</translation>
     </message>
     <message>
         <source>What was sent and not yet taken in; Enter takes the chosen one in</source>
-        <translation type="unfinished"></translation>
+        <translation>Kilichotumwa na bado hakijapokelewa; Enter hupokea kilichochaguliwa</translation>
     </message>
     <message>
         <source>Take in as sent</source>
-        <translation type="unfinished"></translation>
+        <translation>Pokea kama ilivyotumwa</translation>
     </message>
     <message>
         <source>Fills the list beside with what was sent, to be counted and entered</source>
-        <translation type="unfinished"></translation>
+        <translation>Hujaza orodha iliyo kando kwa kilichotumwa, kihesabiwe na kuingizwa</translation>
     </message>
     <message>
         <source>Send or take in</source>
-        <translation type="unfinished"></translation>
+        <translation>Tuma au pokea</translation>
     </message>
     <message>
         <source>What happens</source>
-        <translation type="unfinished"></translation>
+        <translation>Kinachofanyika</translation>
     </message>
     <message>
         <source>Whether pieces leave this site or come to it</source>
-        <translation type="unfinished"></translation>
+        <translation>Kama vipande vinaondoka kituo hiki au vinakuja</translation>
     </message>
     <message>
         <source>Send to another site</source>
-        <translation type="unfinished"></translation>
+        <translation>Tuma kituo kingine</translation>
     </message>
     <message>
         <source>Take in from another site</source>
-        <translation type="unfinished"></translation>
+        <translation>Pokea kutoka kituo kingine</translation>
     </message>
     <message>
         <source>To</source>
-        <translation type="unfinished"></translation>
+        <translation>Kwenda</translation>
     </message>
     <message>
         <source>The other site, as it is called in its stock.yaml</source>
-        <translation type="unfinished"></translation>
+        <translation>Kituo kingine, kama kinavyoitwa katika stock.yaml yake</translation>
     </message>
     <message>
         <source>Lines of this transfer</source>
-        <translation type="unfinished"></translation>
+        <translation>Mistari ya uhamisho huu</translation>
     </message>
     <message>
         <source>What goes or comes; choose a row to change its number</source>
-        <translation type="unfinished"></translation>
+        <translation>Kinachokwenda au kinachokuja; chagua safu kubadilisha idadi yake</translation>
     </message>
     <message>
         <source>Note</source>
-        <translation type="unfinished">Karatasi</translation>
+        <translation>Maelezo</translation>
     </message>
     <message>
         <source>Kept with the entry</source>
-        <translation type="unfinished"></translation>
+        <translation>Huhifadhiwa na ingizo</translation>
     </message>
     <message>
         <source>Your initials</source>
-        <translation type="unfinished">Herufi zako</translation>
+        <translation>Herufi zako</translation>
     </message>
     <message>
         <source>Who enters this; stays for the next entry</source>
-        <translation type="unfinished">Anayeingiza hii; hubaki kwa ingizo lijalo</translation>
+        <translation>Anayeingiza hii; hubaki kwa ingizo lijalo</translation>
     </message>
     <message>
         <source>Line</source>
-        <translation type="unfinished">Mstari</translation>
+        <translation>Mstari</translation>
     </message>
     <message>
         <source>Line, typed or scanned</source>
-        <translation type="unfinished"></translation>
+        <translation>Mstari, ulioandikwa au kuskaniwa</translation>
     </message>
     <message>
         <source>Name of a line, or the digits of its label; Enter goes on to the pieces</source>
-        <translation type="unfinished"></translation>
+        <translation>Jina la mstari, au tarakimu za lebo yake; Enter huenda kwenye vipande</translation>
     </message>
     <message>
         <source>Pieces</source>
-        <translation type="unfinished">Vipande</translation>
+        <translation>Vipande</translation>
     </message>
     <message>
         <source>How many pieces; 0 takes the line out of the list</source>
-        <translation type="unfinished"></translation>
+        <translation>Vipande vingapi; 0 huondoa mstari kwenye orodha</translation>
     </message>
     <message>
         <source>Into the list</source>
-        <translation type="unfinished"></translation>
+        <translation>Weka kwenye orodha</translation>
     </message>
     <message>
         <source>Puts line and pieces into the list (Enter in the pieces)</source>
-        <translation type="unfinished"></translation>
+        <translation>Huweka mstari na vipande kwenye orodha (Enter kwenye vipande)</translation>
     </message>
     <message>
         <source>Take back</source>
-        <translation type="unfinished">Rudisha</translation>
+        <translation>Rudisha</translation>
     </message>
     <message>
         <source>Takes the last entry of this place back (Ctrl+Z)</source>
-        <translation type="unfinished">Hurudisha ingizo la mwisho la mahali hapa (Ctrl+Z)</translation>
+        <translation>Hurudisha ingizo la mwisho la mahali hapa (Ctrl+Z)</translation>
     </message>
     <message>
         <source>Empty the list</source>
-        <translation type="unfinished"></translation>
+        <translation>Futa orodha</translation>
     </message>
     <message>
         <source>Begins anew; nothing is entered (Ctrl+E)</source>
-        <translation type="unfinished"></translation>
+        <translation>Huanza upya; hakuna kinachoingizwa (Ctrl+E)</translation>
     </message>
     <message>
         <source>Enter in the ledger</source>
-        <translation type="unfinished">Andika kwenye daftari</translation>
+        <translation>Andika kwenye daftari</translation>
     </message>
     <message>
         <source>Writes the list into the ledger (Ctrl+Enter)</source>
-        <translation type="unfinished"></translation>
+        <translation>Huandika orodha kwenye daftari (Ctrl+Enter)</translation>
     </message>
     <message>
         <source>Sent</source>
-        <translation type="unfinished"></translation>
+        <translation>Imetumwa</translation>
     </message>
     <message>
         <source>From</source>
-        <translation type="unfinished">Kutoka</translation>
+        <translation>Kutoka</translation>
     </message>
     <message>
         <source>Lines</source>
-        <translation type="unfinished"></translation>
+        <translation>Mistari</translation>
     </message>
     <message>
         <source>Nothing was sent that is not yet taken in, as far as this ledger knows.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hakuna kilichotumwa ambacho hakijapokelewa, kwa kadiri daftari hili linavyojua.</translation>
     </message>
     <message numerus="yes">
         <source>%n sent and not taken in</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n imetumwa, haijapokelewa</numerusform>
+            <numerusform>%n zimetumwa, hazijapokelewa</numerusform>
         </translation>
     </message>
     <message>
         <source>to this site %1</source>
-        <translation type="unfinished"></translation>
+        <translation>kuja kituo hiki %1</translation>
     </message>
     <message>
         <source>Bin</source>
-        <translation type="unfinished">Kisanduku</translation>
+        <translation>Kisanduku</translation>
     </message>
     <message>
         <source>Available</source>
-        <translation type="unfinished">Zinazopatikana</translation>
+        <translation>Zinazopatikana</translation>
     </message>
     <message>
         <source>%1: bin %2, available %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: kisanduku %2, zipo %3</translation>
     </message>
     <message>
         <source>Put lines and pieces into the list first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Weka mistari na vipande kwenye orodha kwanza.</translation>
     </message>
     <message>
         <source>Nothing happens with 0 pieces.</source>
-        <translation type="unfinished">Hakuna kinachotokea kwa vipande 0.</translation>
+        <translation>Hakuna kinachotokea kwa vipande 0.</translation>
     </message>
     <message>
         <source>Name the other site.</source>
-        <translation type="unfinished"></translation>
+        <translation>Taja kituo kingine.</translation>
     </message>
     <message numerus="yes">
         <source>Sent to %1: %n piece(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Imetumwa kwa %1: kipande %n</numerusform>
+            <numerusform>Vimetumwa kwa %1: vipande %n</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>Taken in from %1: %n piece(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Imepokelewa kutoka %1: kipande %n</numerusform>
+            <numerusform>Vimepokelewa kutoka %1: vipande %n</numerusform>
         </translation>
     </message>
     <message>
         <source>%1 on hand %2, was %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 zilizopo %2, zilikuwa %3</translation>
     </message>
 </context>
 <context>
