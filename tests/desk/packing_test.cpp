@@ -2,6 +2,7 @@
 // Packing in the place Stock, as the keeper does it: money and weight, the plan with its reasons, the lists;
 // and the command line comes to the same.
 #include "app/desk/guide/key_sheet.hpp"
+#include "app/desk/lasting/frame_watch.hpp"
 #include "app/desk/lasting/long_work.hpp"
 #include "app/desk/message_bar.hpp"
 #include "app/desk/models/packing_rows.hpp"
@@ -74,8 +75,11 @@ struct PackingDesk : OpenDesk {
     }
     void plan()
     {
+        FrameWatch watch;
+        watch.begin();
         QTest::keyClick(&window, Qt::Key_F5);
         panel().waitForPlan();
+        BOOST_TEST_MESSAGE("the loop was away for at most " << watch.longestMs() << " ms");
         BOOST_TEST(window.messages().code().toStdString() == "");
     }
     QString label(const char* name) { return named<QLabel>(window, name).text(); }
