@@ -80,6 +80,7 @@ manual_pictures() {
     of_manual stock --place stock --line N+200-62M-BK "$place/camp"
     of_manual stock-ladder --place stock-ladder "$place/camp"
     of_manual stock-box --place stock-box "$place/camp"
+    of_manual stock-packing --place stock-packing "$place/day"
     of_manual audit --place audit --person W-003 "$place/day"
     of_manual audit-charts --place audit-charts "$place/day"
     of_manual audit-bench --place audit-bench "$place/day"
