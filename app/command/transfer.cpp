@@ -4,6 +4,8 @@
 #include "app/command/output.hpp"
 #include "app/session/wording.hpp"
 
+#include "core/record/judgement.hpp"
+
 #include <QCoreApplication>
 #include <QStringList>
 
@@ -11,12 +13,6 @@ namespace quarterstep
 {
 namespace
 {
-
-std::string fieldOf(const Entry& entry, const char* name)
-{
-    const auto found = entry.fields.find(name);
-    return found == entry.fields.end() ? std::string() : found->second;
-}
 
 int listFlying(const CommandLine& line, Output& out)
 {
@@ -28,7 +24,7 @@ int listFlying(const CommandLine& line, Output& out)
         for (const auto& entry : flying) {
             auto object = jsonEntry(entry);
             object.insert("from", jsonText(entry.site));
-            object.insert("to", jsonText(fieldOf(entry, "to")));
+            object.insert("to", jsonText(fieldNamed(entry, "to")));
             sent.append(object);
         }
         out.json(QJsonObject{{"site", jsonText(camp.site())}, {"in_the_air", sent}});
@@ -40,7 +36,7 @@ int listFlying(const CommandLine& line, Output& out)
             lines << QStringLiteral("%1 %2").arg(-movement.delta).arg(ltr(movement.line));
         out.line(commandWords(QT_TRANSLATE_NOOP("command", "%1  %2 → %3: %4; entry %5"))
                      .arg(momentWords(entry.atMs), QString::fromStdString(entry.site),
-                          QString::fromStdString(fieldOf(entry, "to")), lines.join(QStringLiteral(", ")),
+                          QString::fromStdString(fieldNamed(entry, "to")), lines.join(QStringLiteral(", ")),
                           ltr(entry.id)));
     }
     out.line(commandWords(QT_TRANSLATE_NOOP("command", "%1 sent and not taken in")).arg(flying.size()));

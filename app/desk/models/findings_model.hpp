@@ -32,8 +32,6 @@ class FindingsModel final : public QAbstractTableModel
     [[nodiscard]] const AuditCase& caseAt(int row) const;
     /// First row of an entry, or -1.
     [[nodiscard]] int rowOf(const std::string& entry) const;
-    /// "0.62 the sign of the sphere …"; empty when no slip is likely enough to be told.
-    [[nodiscard]] static QString slipWords(const SlipClass& slip);
 
     [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override;
     [[nodiscard]] int columnCount(const QModelIndex& parent = {}) const override;

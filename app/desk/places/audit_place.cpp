@@ -10,6 +10,7 @@
 #include "app/desk/places/bench_panel.hpp"
 #include "app/desk/plots/chart_view.hpp"
 #include "app/desk/words.hpp"
+#include "app/session/slip_words.hpp"
 #include "app/session/wording.hpp"
 
 #include <QButtonGroup>
@@ -280,7 +281,7 @@ QString AuditPlace::slipArithmetic(const AuditCase& one) const
         lines << tr("No slip was looked for: record, pair and witnesses agree.");
     for (const auto& group : one.slips.classes) {
         lines << tr("%1  %2: %3")
-                     .arg(ltr(QString::number(group.probability, 'f', 3)), FindingsModel::slipWords(group),
+                     .arg(ltr(QString::number(group.probability, 'f', 3)), slipWords(group),
                           say(group.detail));
         for (const auto& member : group.members)
             lines << ltr(QStringLiteral("        %1 × %2 × %3 = %4")
