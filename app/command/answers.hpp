@@ -37,10 +37,4 @@ namespace quarterstep
 /// What every temporary pair is told with: "Temporary pair. Not for driving."
 [[nodiscard]] QString temporaryWords();
 
-/// Whether the person goes without acceptable stock, or something is missing.
-[[nodiscard]] bool leavesUnserved(const Recommendation& answer);
-
-/// The purpose of a word; empty when it is none of distance, near, intermediate, bifocal.
-[[nodiscard]] std::optional<Purpose> purposeNamed(const std::string& word);
-
 } // namespace quarterstep

@@ -99,17 +99,4 @@ QString temporaryWords()
     return commandWords(QT_TRANSLATE_NOOP("command", "Temporary pair. Not for driving."));
 }
 
-bool leavesUnserved(const Recommendation& answer)
-{
-    return answer.verdict != Verdict::stock && answer.verdict != Verdict::none;
-}
-
-std::optional<Purpose> purposeNamed(const std::string& word)
-{
-    for (const Purpose purpose : {Purpose::distance, Purpose::near, Purpose::intermediate, Purpose::bifocal})
-        if (word == jsonWord(purpose))
-            return purpose;
-    return std::nullopt;
-}
-
 } // namespace quarterstep

@@ -5,6 +5,7 @@
 
 #include "app/command/inputs.hpp"
 #include "app/command/output.hpp"
+#include "app/session/slip_words.hpp"
 #include "app/session/wording.hpp"
 #include "inventory/text/witness_table.hpp"
 

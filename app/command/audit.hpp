@@ -5,8 +5,6 @@
 #include "app/command/command_line.hpp"
 #include "app/session/audit.hpp"
 
-#include <QString>
-
 namespace quarterstep
 {
 
@@ -27,8 +25,5 @@ void showAuditText(const AuditAnswer& answer, Output& out);
 
 /// One hand-over in full: its findings and the arithmetic of every class. Throws Error entry-gone (3).
 int explainAudit(const CommandLine& line, const Camp& camp, const AuditOptions& options, Output& out);
-
-/// Words of a slip: kind, eye; members that cannot be told apart joined by "or".
-[[nodiscard]] QString slipWords(const SlipClass& slip);
 
 } // namespace quarterstep

@@ -2,12 +2,10 @@
 // audit --explain-entry ENTRY: one hand-over in full, with the arithmetic behind each class of slips.
 #include "app/command/audit.hpp"
 #include "app/command/output.hpp"
+#include "app/session/slip_words.hpp"
 #include "app/session/wording.hpp"
 
 #include <QCoreApplication>
-#include <QStringList>
-
-#include <set>
 
 namespace quarterstep
 {
@@ -18,16 +16,6 @@ namespace
 QString figure(double value)
 {
     return QString::number(value, 'g', 3);
-}
-
-QString memberWords(const SlipMember& member)
-{
-    auto text = say({infoOf(member.kind).words, {}});
-    if (member.eye)
-        text += QStringLiteral(" (%1)").arg(*member.eye == Eye::right
-                                                ? commandWords(QT_TRANSLATE_NOOP("command", "right eye"))
-                                                : commandWords(QT_TRANSLATE_NOOP("command", "left eye")));
-    return text;
 }
 
 QJsonObject jsonClass(const SlipClass& group)
@@ -63,7 +51,7 @@ void showClasses(const SlipAnswer& slips, Output& out)
                      slipWords(group) + QStringLiteral(": ") + say(group.detail));
             for (const auto& member : group.members)
                 out.line(QStringLiteral("         %1: %2 × %3 × %4 = %5")
-                             .arg(memberWords(member), figure(member.prior), figure(member.witnesses),
+                             .arg(slipWords(member), figure(member.prior), figure(member.witnesses),
                                   figure(member.pair), figure(member.weight())));
         }
     }
@@ -83,16 +71,6 @@ void showClasses(const SlipAnswer& slips, Output& out)
 }
 
 } // namespace
-
-QString slipWords(const SlipClass& slip)
-{
-    QStringList words;
-    std::set<SlipKind> told;
-    for (const auto& member : slip.members)
-        if (told.insert(member.kind).second)
-            words << (words.isEmpty() ? memberWords(member) : say({infoOf(member.kind).words, {}}));
-    return words.join(QStringLiteral(" / "));
-}
 
 int explainAudit(const CommandLine& line, const Camp& camp, const AuditOptions& options, Output& out)
 {

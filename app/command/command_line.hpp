@@ -98,6 +98,16 @@ int runVerify(const CommandLine& line, Output& out);
     return errorSaying(std::move(code), std::move(sentence), Exit::usage);
 }
 
+/// Ends a verb because what stands behind an option is not understood; at its place there.
+[[nodiscard]] inline Error optionError(const char* option, const Complaint& complaint)
+{
+    Finding finding;
+    finding.position = {option, 1, complaint.offset + 1};
+    finding.code = complaint.code;
+    finding.sentence = complaint.sentence;
+    return Error(std::move(finding), Exit::usage);
+}
+
 /// Help of one verb, or of all when `verb` is null.
 void showHelp(const VerbRow* verb, Output& out);
 

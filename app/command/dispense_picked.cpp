@@ -5,6 +5,7 @@
 #include "app/command/answers.hpp"
 #include "app/command/output.hpp"
 #include "app/command/picked.hpp"
+#include "core/fitting/words.hpp"
 #include "inventory/text/record_text.hpp"
 
 namespace quarterstep

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+// What `import` and `export` are given by the program that links the library for DICOM.
 #pragma once
 
 #include "inventory/exchange/dicom.hpp"

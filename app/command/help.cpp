@@ -3,9 +3,12 @@
 #include "app/command/options.hpp"
 #include "app/command/output.hpp"
 #include "app/help/topics.hpp"
+#include "inventory/text/yaml_map.hpp"
 
 #include <QCoreApplication>
 #include <QRegularExpression>
+
+#include <algorithm>
 
 namespace quarterstep
 {
@@ -70,6 +73,52 @@ QString printed(const HelpTopic& topic)
                      commandWords(QT_TRANSLATE_NOOP("command", "picture: %1")).arg(QStringLiteral("\\1"))));
 }
 
+/// Pages that have the word, those with most of it first; three at most.
+std::vector<const char*> pagesWith(const std::string& word)
+{
+    constexpr std::size_t most = 3;
+    constexpr qsizetype shortest = 3; // letters; "of" stands everywhere
+    std::vector<std::pair<qsizetype, const char*>> found;
+    const auto wanted = QString::fromStdString(word);
+    if (wanted.size() < shortest)
+        return {};
+    for (const auto& topic : helpTopics()) {
+        const auto text = QString::fromUtf8(topic.text().data(), static_cast<qsizetype>(topic.text().size()));
+        if (const auto times = text.count(wanted, Qt::CaseInsensitive); times > 0)
+            found.emplace_back(times, topic.name);
+    }
+    std::stable_sort(found.begin(), found.end(),
+                     [](const auto& one, const auto& other) { return one.first > other.first; });
+    found.resize(std::min(found.size(), most));
+    std::vector<const char*> names;
+    for (const auto& [times, name] : found)
+        names.push_back(name);
+    return names;
+}
+
+Error unknownHelp(const std::string& word)
+{
+    std::vector<const char*> topics;
+    for (const auto& topic : helpTopics())
+        topics.push_back(topic.name);
+    auto names = topics;
+    for (const auto& verb : verbTable())
+        names.push_back(verb.name);
+    if (const auto nearest = nearestWord(word, names); !nearest.empty())
+        return usageError("help-unknown", {QS_SAY("core", "there is no help on “%1”; did you mean “%2”? type "
+                                                          "`quarterstep help %2`"),
+                                           {word, nearest}});
+    if (const auto pages = pagesWith(word); !pages.empty())
+        return usageError("help-unknown", {QS_SAY("core", "there is no page on “%1”; it stands in %2: type "
+                                                          "`quarterstep help %3`"),
+                                           {word, listed(pages), pages.front()}});
+    return usageError(
+        "help-unknown",
+        {QS_SAY("core", "there is no help on “%1”; pages are %2: type `quarterstep help %3`, or "
+                        "`quarterstep help` for the verbs"),
+         {word, listed(topics), topics.front()}});
+}
+
 } // namespace
 
 void showHelp(const VerbRow* verb, Output& out)
@@ -118,7 +167,7 @@ int runHelp(const CommandLine& line, Output& out)
             return Exit::done;
         }
     if (verb == nullptr)
-        throw unknownVerb(word);
+        throw unknownHelp(word);
     return Exit::done;
 }
 

@@ -107,11 +107,7 @@ int quantityOf(const CommandLine& line)
     const auto number = parseWholeNumber(line.value("--quantity"), 1, mostPieces);
     if (number)
         return static_cast<int>(number.value());
-    Finding finding;
-    finding.position = {"--quantity", 1, number.complaint().offset + 1};
-    finding.code = number.complaint().code;
-    finding.sentence = number.complaint().sentence;
-    throw Error(std::move(finding), Exit::usage);
+    throw optionError("--quantity", number.complaint());
 }
 
 std::vector<QuantityRow> rowsOf(const CommandLine& line, const std::string& list, Output& out)

@@ -5,6 +5,7 @@
 #include "app/command/output.hpp"
 #include "app/command/picked.hpp"
 #include "app/session/wording.hpp"
+#include "core/fitting/words.hpp"
 #include "inventory/text/numbers.hpp"
 
 #include <QCoreApplication>

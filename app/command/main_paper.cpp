@@ -7,15 +7,9 @@
 
 #include <QCoreApplication>
 
-#include <clocale>
-#include <cstring>
-#include <langinfo.h>
-
 int main(int argc, char* argv[])
 {
-    std::setlocale(LC_ALL, "");
-    if (std::strcmp(nl_langinfo(CODESET), "UTF-8") != 0)
-        qputenv("LC_ALL", "C.UTF-8");
+    quarterstep::speakUtf8();
     const auto application = quarterstep::drawingApplication(argc, argv);
     QCoreApplication::setApplicationName(QStringLiteral("quarterstep"));
     quarterstep::drawPapersWith(quarterstep::drawPapers);

@@ -10,6 +10,7 @@
 namespace quarterstep
 {
 
+/// Over 60 lines: a table, a row an option.
 const std::vector<OptionRow>& optionTable()
 {
     static const std::vector<OptionRow> table{

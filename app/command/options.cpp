@@ -122,8 +122,6 @@ CommandLine parseVerb(const VerbRow& verb, const std::vector<std::string>& argum
     return line;
 }
 
-} // namespace
-
 Error unknownVerb(const std::string& word)
 {
     std::vector<const char*> names;
@@ -134,6 +132,8 @@ Error unknownVerb(const std::string& word)
                                       QS_SAY("core", "there is no verb “%1”; `quarterstep help` lists them"),
                                       QS_SAY("core", "there is no verb “%1”; did you mean “%2”?")));
 }
+
+} // namespace
 
 CommandLine parseCommandLine(const std::vector<std::string>& arguments)
 {

@@ -14,7 +14,4 @@ namespace quarterstep
 /// option-missing, arguments-missing, arguments-too-many.
 [[nodiscard]] CommandLine parseCommandLine(const std::vector<std::string>& arguments);
 
-/// Error verb-unknown (2), with the nearest verb.
-[[nodiscard]] Error unknownVerb(const std::string& word);
-
 } // namespace quarterstep

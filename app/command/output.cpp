@@ -85,9 +85,4 @@ QString commandWords(const char* text)
     return QCoreApplication::translate("command", text);
 }
 
-QString commandCount(const char* text, int count)
-{
-    return QCoreApplication::translate("command", text, nullptr, count);
-}
-
 } // namespace quarterstep

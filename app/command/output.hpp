@@ -34,7 +34,5 @@ class Output
 
 /// Words of the command line, context "command".
 [[nodiscard]] QString commandWords(const char* text);
-/// The same with a number for the plural forms (%n).
-[[nodiscard]] QString commandCount(const char* text, int count);
 
 } // namespace quarterstep

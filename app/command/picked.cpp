@@ -3,6 +3,7 @@
 
 #include "app/command/answers.hpp"
 #include "core/fitting/line_code.hpp"
+#include "core/fitting/words.hpp"
 #include "inventory/text/source_text.hpp"
 
 #include <algorithm>
@@ -19,13 +20,8 @@ std::optional<T> acuityOf(const CommandLine& line, const char* option, Parsed<T>
     if (!line.has(option))
         return std::nullopt;
     const auto read = parse(line.value(option));
-    if (!read) {
-        Finding finding;
-        finding.position = {option, 1, read.complaint().offset + 1};
-        finding.code = read.complaint().code;
-        finding.sentence = read.complaint().sentence;
-        throw Error(std::move(finding), Exit::usage);
-    }
+    if (!read)
+        throw optionError(option, read.complaint());
     return read.value();
 }
 

@@ -98,11 +98,7 @@ std::string acuityOf(const CommandLine& line, const char* option)
     const auto read = parseAcuity(line.value(option));
     if (read)
         return line.value(option);
-    Finding finding;
-    finding.position = {option, 1, read.complaint().offset + 1};
-    finding.code = read.complaint().code;
-    finding.sentence = read.complaint().sentence;
-    throw Error(std::move(finding), Exit::usage);
+    throw optionError(option, read.complaint());
 }
 
 FollowUpLook lookOf(const CommandLine& line)

@@ -6,6 +6,10 @@
 #include "app/command/output.hpp"
 #include "app/session/camp.hpp"
 
+#include <clocale>
+#include <cstring>
+#include <langinfo.h>
+
 namespace quarterstep
 {
 namespace
@@ -41,6 +45,13 @@ int runCaught(const std::vector<std::string>& arguments, Output& out)
 }
 
 } // namespace
+
+void speakUtf8()
+{
+    std::setlocale(LC_ALL, "");
+    if (std::strcmp(nl_langinfo(CODESET), "UTF-8") != 0)
+        qputenv("LC_ALL", "C.UTF-8");
+}
 
 int runCommand(const std::vector<std::string>& arguments)
 {

@@ -8,6 +8,10 @@
 namespace quarterstep
 {
 
+/// Before the application is made: text in and out is UTF-8 in any locale; Qt warns on standard error when
+/// the locale is not.
+void speakUtf8();
+
 /// `arguments` without the program's name. Needs a QCoreApplication.
 [[nodiscard]] int runCommand(const std::vector<std::string>& arguments);
 

@@ -5,6 +5,8 @@
 #include "app/command/output.hpp"
 #include "app/session/wording.hpp"
 
+#include "core/record/judgement.hpp"
+
 #include <QCoreApplication>
 #include <QStringList>
 

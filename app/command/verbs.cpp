@@ -15,6 +15,7 @@ constexpr std::size_t anyNumber = std::numeric_limits<std::size_t>::max();
 
 } // namespace
 
+/// Over 60 lines: a table, a row a verb.
 const std::vector<VerbRow>& verbTable()
 {
     static const std::vector<VerbRow> table{

@@ -23,14 +23,6 @@ std::optional<long> wholeIn(const std::string& text)
                                                                                       : std::nullopt;
 }
 
-Purpose purposeIn(const std::string& word)
-{
-    for (const auto purpose : {Purpose::distance, Purpose::near, Purpose::intermediate, Purpose::bifocal})
-        if (word == wordOf(purpose))
-            return purpose;
-    return Purpose::distance;
-}
-
 std::optional<TrialAcuity> acuityIn(const Entry& entry, const std::optional<PersonRecord>& record)
 {
     TrialAcuity trial;
@@ -86,7 +78,7 @@ HandOverFacts factsOf(const Entry& entry)
     facts.site = entry.site;
     facts.actor = entry.actor;
     facts.person = entry.person;
-    facts.purpose = purposeIn(fieldNamed(entry, "purpose"));
+    facts.purpose = purposeNamed(fieldNamed(entry, "purpose")).value_or(Purpose::distance);
     facts.profile = fieldNamed(entry, "profile");
     facts.rulesHash = fieldNamed(entry, "rules_hash");
     facts.movements = entry.movements;

@@ -5,6 +5,8 @@
 #include "core/record/masking.hpp"
 #include "inventory/text/csv_writing.hpp"
 
+#include "core/record/judgement.hpp"
+
 #include <QDateTime>
 
 #include <algorithm>
@@ -16,12 +18,6 @@ namespace
 {
 
 using Counts = std::map<std::string, int>;
-
-std::string fieldOf(const Entry& entry, const std::string& name)
-{
-    const auto found = entry.fields.find(name);
-    return found == entry.fields.end() ? std::string() : found->second;
-}
 
 std::string textOf(const Entry& entry, const std::string& name)
 {
@@ -71,10 +67,10 @@ ExportTable aggregateTable(const std::vector<Entry>& entries)
         if (entry.kind != EntryKind::handedOver)
             continue;
         for (const auto* name : {"purpose", "profile", "verdict", "referral"})
-            if (const auto value = fieldOf(entry, name); !value.empty())
+            if (const auto value = fieldNamed(entry, name); !value.empty())
                 ++breakdowns[std::string("handed-over by ") + name][value];
-        if (const auto version = fieldOf(entry, "profile_version"); !version.empty())
-            ++breakdowns["handed-over by rules"][fieldOf(entry, "profile") + " " + version];
+        if (const auto version = fieldNamed(entry, "profile_version"); !version.empty())
+            ++breakdowns["handed-over by rules"][fieldNamed(entry, "profile") + " " + version];
         for (const auto& movement : entry.movements)
             breakdowns["handed-over by line"][movement.line] -= movement.delta;
     }
@@ -97,9 +93,9 @@ ExportTable pseudonymousTable(const std::vector<Entry>& entries)
             person =
                 numbers.emplace(entry.person, "person " + std::to_string(numbers.size() + 1)).first->second;
         table.rows.push_back({localDay(entry.atMs), entry.site, wordOf(entry.kind), person,
-                              fieldOf(entry, "purpose"), fieldOf(entry, "profile"), fieldOf(entry, "verdict"),
-                              fieldOf(entry, "referral"), linesOf(entry), fieldOf(entry, "profile_version"),
-                              fieldOf(entry, "rules_hash")});
+                              fieldNamed(entry, "purpose"), fieldNamed(entry, "profile"), fieldNamed(entry, "verdict"),
+                              fieldNamed(entry, "referral"), linesOf(entry), fieldNamed(entry, "profile_version"),
+                              fieldNamed(entry, "rules_hash")});
     }
     return table;
 }
@@ -134,10 +130,10 @@ ExportTable fullTable(const Camp& camp, const std::vector<Entry>& entries)
                                      entry.actor,
                                      entry.cancels,
                                      linesOf(entry),
-                                     reason.empty() ? fieldOf(entry, "reason") : reason,
+                                     reason.empty() ? fieldNamed(entry, "reason") : reason,
                                      textOf(entry, "note")};
         for (const auto& name : fields)
-            row.push_back(fieldOf(entry, name));
+            row.push_back(fieldNamed(entry, name.c_str()));
         table.rows.push_back(std::move(row));
     }
     return table;

@@ -3,6 +3,7 @@
 
 #include "app/session/keeping.hpp"
 #include "core/fitting/words.hpp"
+#include "core/record/judgement.hpp"
 #include "inventory/text/record_text.hpp"
 
 #include <QDateTime>
@@ -34,12 +35,6 @@ EntryKind kindOf(const Recommendation& answer, bool heldBack)
 std::string thousandths(double value)
 {
     return std::to_string(std::lround(value * 1000.0));
-}
-
-std::string fieldOf(const Entry& entry, const char* name)
-{
-    const auto found = entry.fields.find(name);
-    return found == entry.fields.end() ? std::string() : found->second;
 }
 
 /// What an entry says; entries of before did not name the version, which the hash of the rules settles.
@@ -111,8 +106,8 @@ bool handedOverToday(const Camp& camp, const PersonRecord& person, Purpose purpo
     const auto today = localDay(QDateTime::currentMSecsSinceEpoch());
     for (const auto& entry : history.entries)
         if (entry.kind == EntryKind::handedOver && entry.site == camp.site() &&
-            history.gone.count(entry.id) == 0 && fieldOf(entry, "purpose") == wordOf(purpose) &&
-            fieldOf(entry, "final") == finalsAsWritten(person) && localDay(entry.atMs) == today)
+            history.gone.count(entry.id) == 0 && fieldNamed(entry, "purpose") == wordOf(purpose) &&
+            fieldNamed(entry, "final") == finalsAsWritten(person) && localDay(entry.atMs) == today)
             return true;
     return false;
 }

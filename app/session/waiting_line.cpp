@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/session/waiting_line.hpp"
 
+#include "app/session/shelf.hpp"
+
 #include <algorithm>
 
 namespace quarterstep
@@ -120,12 +122,6 @@ void WaitingLine::setStock(std::vector<StockLine> stock)
     shelf_ = std::make_shared<const Box>(std::move(stock));
     if (!fewer)
         judgeAgain({});
-    ++version_;
-}
-
-void WaitingLine::setPlan(const PlanOptions& plan)
-{
-    question_.plan = plan;
     ++version_;
 }
 

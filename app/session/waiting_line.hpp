@@ -36,8 +36,6 @@ class WaitingLine
     /// The box has other counts, or other lines. Promises stay; one whose pieces have gone is told as such by
     /// plan(). Judges again only when a line came (back) into the box.
     void setStock(std::vector<StockLine> stock);
-    /// Other choices of who comes first, weights, floors.
-    void setPlan(const PlanOptions& plan);
 
     /// Was told: `given` as plan() answered it stays. Throws Error told-unknown (1) when nobody of that code
     /// waits for that purpose, unknown-line (1) when the box has no such parts.

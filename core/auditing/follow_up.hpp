@@ -59,7 +59,7 @@ struct SeenAgain {
 };
 
 enum class DueState { soon, due, late };
-[[nodiscard]] const char* wordOf(DueState state);
+[[nodiscard]] const char* wordOf(DueState state); ///< stable, in JSON
 
 struct FollowUpDue {
     Wearer wearer;

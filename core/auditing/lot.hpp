@@ -59,7 +59,7 @@ enum class RowOutcome {
 };
 
 enum class LotDecision { accepted, refused, open };
-[[nodiscard]] const char* wordOf(LotDecision decision);
+[[nodiscard]] const char* wordOf(LotDecision decision); ///< stable, in the ledger
 
 struct LotCount {
     int read = 0; ///< of those that count: the first `sample` that were read

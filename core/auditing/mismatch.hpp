@@ -50,7 +50,7 @@ struct AuditClassInfo {
     NextStep step;
     bool mismatch; ///< counts as a mismatch of person and pair in rates
 };
-[[nodiscard]] const std::array<AuditClassInfo, auditClassCount>& auditClasses();
+[[nodiscard]] const std::array<AuditClassInfo, auditClassCount>& auditClasses(); ///< in their order
 [[nodiscard]] const AuditClassInfo& infoOf(AuditClass kind);
 
 struct AuditFinding {

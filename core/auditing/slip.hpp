@@ -57,7 +57,7 @@ enum class SlipKind {
     recordedTwice,
     otherPick ///< another pair than meant, in no way listed
 };
-inline constexpr std::size_t slipKinds = static_cast<std::size_t>(SlipKind::otherPick) + 1;
+inline constexpr std::size_t slipKinds = static_cast<std::size_t>(SlipKind::otherPick) + 1; ///< in all
 
 struct SlipInfo {
     SlipKind kind;
@@ -65,7 +65,7 @@ struct SlipInfo {
     const char* words; ///< QS_SAY("core", …): about the record or the pair, never about whoever made it
     bool entry;
 };
-[[nodiscard]] const std::array<SlipInfo, slipKinds>& slipTable();
+[[nodiscard]] const std::array<SlipInfo, slipKinds>& slipTable(); ///< in the order of SlipKind
 [[nodiscard]] const SlipInfo& infoOf(SlipKind kind);
 
 /// What the arithmetic rests on; read from inventory/defaults/audit.yaml, where each has its source.
@@ -142,7 +142,7 @@ struct SlipScene {
     const EarlierHandOver* earlier = nullptr;
     const LineHistory* lines = nullptr; ///< null: nothing is known of counts and returns
 };
-
+/// Every class of slips with its probability; empty where the record cannot be judged or nothing speaks up.
 [[nodiscard]] SlipAnswer slipOf(const JudgedHandOver& judged, const SlipScene& scene, const SlipModel& model);
 
 } // namespace quarterstep

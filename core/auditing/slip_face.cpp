@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Slips in which the pair on the face is not the pair of the record: another line, another way up, off its
 // label; and the pair that was given once and recorded twice. A focimeter reading, acuity with the pair,
-// counts and returns speak of it; where none does, nothing is concluded.
+// counts and returns speak of it; where none does, nothing is concluded. (Over 300 lines: one class, whose
+// hypotheses share the densities worked out once.)
 #include "core/auditing/slip_parts.hpp"
 
 #include "core/optics/power_vector.hpp"
@@ -18,20 +19,12 @@ namespace
 using S = SlipKind;
 using Powers = PerEye<SpheroCylinder>;
 
-constexpr double worthLooking = 4.0; ///< squared SDs, as for records
-constexpr double offLabelM = 0.5;    ///< D: SD of a piece that is off its label (common practice)
-constexpr double offLabelJ = 0.2;
 constexpr double withinReach = 0.75; ///< D: lines farther from the reading than this are not asked
 constexpr double onePower = 0.06;    ///< D
 constexpr double enoughCylinder = 0.25;
 constexpr double oneEyeShare = 0.4; ///< each eye alone; the rest is both at once
 constexpr double bothEyesShare = 0.2;
-constexpr double wasBackShare = 0.5;  ///< of misplaced pieces: came back lately (common practice)
-constexpr double asideWhenOff = 0.3;  ///< P(line put aside later | it was off), (common practice)
-constexpr double asideAnyway = 0.002; ///< P(line put aside later | the piece was right), (common practice)
-constexpr double lotOff = 0.5;    ///< P(another piece of the line is off | this one is), (common practice)
-constexpr double pieceOff = 0.02; ///< P(another piece is off | this one is right), (common practice)
-
+constexpr double wasBackShare = 0.5; ///< of misplaced pieces: came back lately (common practice)
 class Faces
 {
   public:
@@ -44,7 +37,7 @@ class Faces
     std::vector<SlipClass> all()
     {
         recordedTwice();
-        if (null_.worst >= worthLooking) {
+        if (null_.worst >= worthAsking) {
             turned();
             exchanged();
         }
@@ -196,7 +189,7 @@ class Faces
     /// or is the pair meant and another was scanned.
     void otherPieces()
     {
-        if (null_.worst < worthLooking)
+        if (null_.worst < worthAsking)
             return;
         const bool lenses = judged_.facts.movements.size() == 3;
         for (const Eye eye : bothEyes) {
@@ -299,77 +292,12 @@ class Faces
                            [&](const Movement& movement) { return movement.line == name; });
     }
 
-    /// Density of J0 and J45 of a piece that is off: its cylinder is right or not, as likely.
-    [[nodiscard]] double offCylinder(const PowerVector& off) const
-    {
-        const auto both = [&](double spread) { return gauss(off.j0, spread) * gauss(off.j45, spread); };
-        return 0.5 * both(model_.focimeterJ) + 0.5 * both(offLabelJ);
-    }
-
-    /// Density of M of both lenses of a pair that is off: both by as much, or each by its own, as likely.
-    [[nodiscard]] double offPair(double right, double left) const
-    {
-        const double scatter = model_.focimeterM;
-        const double alike = gauss((right + left) / 2.0, std::hypot(scatter / std::sqrt(2.0), offLabelM)) *
-                             gauss(right - left, scatter * std::sqrt(2.0));
-        const double each = std::hypot(scatter, offLabelM);
-        return 0.5 * alike + 0.5 * gauss(right, each) * gauss(left, each);
-    }
-
-    /// Density of the readings where the lenses of these eyes are off in a way nobody knows.
-    [[nodiscard]] double logOff(bool right, bool left) const
-    {
-        auto onFace = supply_;
-        double density = 0.0;
-        PerEye<std::optional<double>> spheres;
-        for (const Eye eye : bothEyes) {
-            const auto& reading = judged_.facts.later->pair.of(eye);
-            if (!reading)
-                continue;
-            const auto off = toPowerVector(*reading) - toPowerVector(supply_.of(eye));
-            if (!(eye == Eye::right ? right : left)) {
-                density += logScatter(off, model_.focimeterM, model_.focimeterJ, model_.farShare);
-                continue;
-            }
-            density += std::log(offCylinder(off));
-            spheres.of(eye) = off.m;
-            onFace.of(eye) = *reading;
-        }
-        if (spheres.right && spheres.left)
-            density += std::log(offPair(*spheres.right, *spheres.left));
-        else if (spheres.right || spheres.left)
-            density += std::log(gauss(spheres.right ? *spheres.right : *spheres.left,
-                                      std::hypot(model_.focimeterM, offLabelM)));
-        return density + acuitiesOf(judged_, recorded_, onFace, model_).logDensity;
-    }
-
-    /// What later quarantine and the readings of the neighbours say of the line.
-    [[nodiscard]] double lineFactor(const std::string& line) const
-    {
-        double factor = 1.0;
-        if (scene_.lines != nullptr)
-            factor = scene_.lines->putAside(line, judged_.facts.atMs)
-                         ? asideWhenOff / asideAnyway
-                         : (1.0 - asideWhenOff) / (1.0 - asideAnyway);
-        for (const auto* other : scene_.near) {
-            const auto& facts = other->facts;
-            if (!facts.later || !facts.supply || facts.movements.size() != 1 ||
-                facts.movements.front().line != line || !facts.later->pair.right)
-                continue;
-            const auto off =
-                toPowerVector(*facts.later->pair.right) - toPowerVector(facts.supply->power.right);
-            const bool far = squaredDistance(off, model_.focimeterM, model_.focimeterJ) > 3.0 * worthLooking;
-            factor *= far ? lotOff / pieceOff : (1.0 - lotOff) / (1.0 - pieceOff);
-        }
-        return factor;
-    }
-
     void offLabel()
     {
         const auto& movements = judged_.facts.movements;
         const auto told = [&](const std::string& line, double logDensity, std::optional<Eye> eye) {
             SlipMember off{S::lineOffLabel, eye, model_.priorOf(S::lineOffLabel), against(logDensity), 1.0};
-            off.witnesses *= lineFactor(line);
+            off.witnesses *= lineOffFactor(judged_, scene_, line, model_);
             add({off}, {QS_SAY("core", "line %1 may be off its label"), {line}});
         };
         const bool aside = scene_.lines != nullptr && !movements.empty() &&
@@ -379,13 +307,15 @@ class Faces
                 told(movements.front().line, null_.logDensity, {});
             return;
         }
-        if (null_.worst < worthLooking)
+        if (null_.worst < worthAsking)
             return;
         if (movements.size() == 1)
-            return told(movements.front().line, logOff(true, true), {});
+            return told(movements.front().line, logOffLabel(judged_, recorded_, {true, true}, model_), {});
         for (const auto& movement : movements)
             if (movement.part == "right" || movement.part == "left")
-                told(movement.line, logOff(movement.part == "right", movement.part == "left"),
+                told(movement.line,
+                     logOffLabel(judged_, recorded_, {movement.part == "right", movement.part == "left"},
+                                 model_),
                      movement.part == "right" ? Eye::right : Eye::left);
     }
 
@@ -401,34 +331,6 @@ class Faces
 };
 
 } // namespace
-
-double countFactor(const SlipScene& scene, const std::string& line, std::int64_t atMs, int expected,
-                   const SlipModel& model)
-{
-    constexpr double seen = 0.85; ///< P(the count shows it), (common practice: other slips, other errors)
-    const auto difference =
-        scene.lines != nullptr ? scene.lines->nextDifference(line, atMs) : std::optional<int>{};
-    if (!difference)
-        return 1.0;
-    if (*difference == 0)
-        return (1.0 - seen) / (1.0 - model.countDiffers);
-    return *difference * expected > 0 ? seen / (model.countDiffers / 2.0)
-                                      : (1.0 - seen) / 2.0 / (model.countDiffers / 2.0);
-}
-
-bool scanWitnessed(const JudgedHandOver& judged, const SlipScene& scene)
-{
-    if (judged.facts.later && (judged.facts.later->pair.right || judged.facts.later->pair.left))
-        return true;
-    if (judged.facts.acuity)
-        return true;
-    const auto counted = [&](const std::string& line) {
-        return scene.lines != nullptr && scene.lines->nextDifference(line, judged.facts.atMs);
-    };
-    return std::any_of(judged.bestLines.begin(), judged.bestLines.end(), counted) ||
-           std::any_of(judged.facts.movements.begin(), judged.facts.movements.end(),
-                       [&](const Movement& movement) { return counted(movement.line); });
-}
 
 std::vector<SlipClass> faceClasses(const JudgedHandOver& judged, const SlipScene& scene,
                                    const SlipModel& model)

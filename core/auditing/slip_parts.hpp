@@ -60,6 +60,10 @@ struct WitnessFit {
 [[nodiscard]] double logDensityOfEye(const JudgedHandOver& judged, Eye eye, const PowerVector& truth,
                                      const SlipModel& model);
 
+/// Squared distance in SDs of (M, J0, J45) from which the record is held against its slips: three records in
+/// four lie below it (chi-squared, three degrees of freedom) and are left alone. The same for pairs.
+inline constexpr double worthAsking = 4.0;
+
 /// Density up to a constant.
 [[nodiscard]] double gauss(double difference, double spread);
 /// Log of the density in (M, J0, J45) up to a constant: most readings scatter, a few are off by more.
@@ -69,7 +73,7 @@ struct WitnessFit {
 [[nodiscard]] WitnessFit acuitiesOf(const JudgedHandOver& judged, const Truth& truth,
                                     const PerEye<SpheroCylinder>& onFace, const SlipModel& model);
 
-[[nodiscard]] std::string finalsText(const Finals& finals);
+[[nodiscard]] std::string finalsText(const Finals& finals); ///< both eyes, as written
 /// Finals, additions and PD as far as they are there.
 [[nodiscard]] std::string truthText(const Truth& truth);
 
@@ -80,6 +84,15 @@ inline constexpr double linesToPickFrom = 30.0; ///< of an ordinary box, within 
 
 /// Whether two bins are side by side: one letter, numbers that differ by one ("C4", "C5").
 [[nodiscard]] bool besides(const std::string& one, const std::string& other);
+
+/// Log of the density of the readings of the pair, and of acuity with it, where the lenses marked are off
+/// their labels in a way nobody knows and the others are right.
+[[nodiscard]] double logOffLabel(const JudgedHandOver& judged, const Truth& recorded, PerEye<bool> off,
+                                 const SlipModel& model);
+/// What later quarantine of the line and readings of pairs given about then say of it: P(. | the piece was
+/// off) against P(. | it was right).
+[[nodiscard]] double lineOffFactor(const JudgedHandOver& judged, const SlipScene& scene,
+                                   const std::string& line, const SlipModel& model);
 
 /// P(count of the line | a slip makes it differ by this) against P(count | nothing happened to it).
 [[nodiscard]] double countFactor(const SlipScene& scene, const std::string& line, std::int64_t atMs,

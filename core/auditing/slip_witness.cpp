@@ -5,7 +5,6 @@
 
 #include "core/fitting/need.hpp"
 #include "core/optics/boxing.hpp"
-#include "core/optics/notation.hpp"
 #include "core/optics/power_vector.hpp"
 
 #include <algorithm>
@@ -17,8 +16,6 @@ namespace quarterstep
 namespace
 {
 
-constexpr double sameComponent = 0.06; ///< D: under half of the smallest step, 0.125
-constexpr double sameDistance = 0.6;   ///< mm
 constexpr double nothingAtAll = 1e-290;
 
 /// A card read again is the card, but for writing in quarters; read wrongly it may say anything.
@@ -130,13 +127,6 @@ void hearPd(const JudgedHandOver& judged, const Truth& truth, const SlipModel& m
     }
 }
 
-std::optional<double> additionOf(const EyeRecord& eye)
-{
-    if (eye.nearPower)
-        return meanSphere(*eye.nearPower).value() - meanSphere(eye.final.power).value();
-    return eye.addition ? std::optional(eye.addition->value()) : std::nullopt;
-}
-
 /// Angle of print as log10; with the distance read at, or that of the person's work.
 double printAngle(const NearAcuity& acuity, const PersonRecord& record)
 {
@@ -178,59 +168,6 @@ double logScatter(const PowerVector& off, double m, double j, double farShare)
 double squaredDistance(const PowerVector& off, double m, double j)
 {
     return (off.m / m) * (off.m / m) + (off.j0 / j) * (off.j0 / j) + (off.j45 / j) * (off.j45 / j);
-}
-
-Truth truthOf(const PersonRecord& record)
-{
-    Truth truth;
-    for (const Eye eye : bothEyes) {
-        truth.finals.of(eye) = record.eyes.of(eye).final.power;
-        truth.addition.of(eye) = additionOf(record.eyes.of(eye));
-    }
-    truth.pd = record.distancePd;
-    const auto& right = record.eyes.right.monocularPd;
-    const auto& left = record.eyes.left.monocularPd;
-    if (!truth.pd && right && left)
-        truth.pd = *right + *left;
-    return truth;
-}
-
-bool sameFinals(const Finals& one, const Finals& other)
-{
-    for (const Eye eye : bothEyes) {
-        const auto off = toPowerVector(one.of(eye)) - toPowerVector(other.of(eye));
-        if (std::abs(off.m) > sameComponent || std::abs(off.j0) > sameComponent ||
-            std::abs(off.j45) > sameComponent)
-            return false;
-    }
-    return true;
-}
-
-bool sameTruth(const Truth& one, const Truth& other)
-{
-    for (const Eye eye : bothEyes)
-        if (std::abs(one.addition.of(eye).value_or(0.0) - other.addition.of(eye).value_or(0.0)) >
-            sameComponent)
-            return false;
-    return std::abs(one.pd.value_or(0.0) - other.pd.value_or(0.0)) <= sameDistance &&
-           sameFinals(one.finals, other.finals);
-}
-
-std::string finalsText(const Finals& finals)
-{
-    return "R " + writePower(finals.right) + " L " + writePower(finals.left);
-}
-
-std::string truthText(const Truth& truth)
-{
-    auto text = finalsText(truth.finals);
-    if (const auto& right = truth.addition.right)
-        text += " add " + writeDioptres(Dioptres{*right});
-    if (truth.addition.left && truth.addition.left != truth.addition.right)
-        text += " / " + writeDioptres(Dioptres{*truth.addition.left});
-    if (truth.pd)
-        text += " PD " + std::to_string(std::lround(*truth.pd));
-    return text;
 }
 
 double logDensityOfEye(const JudgedHandOver& judged, Eye eye, const PowerVector& truth,

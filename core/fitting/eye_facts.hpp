@@ -15,7 +15,7 @@ namespace quarterstep
 inline constexpr double roundingSlack = 0.005;
 inline const double logMar6over9 = std::log10(9.0 / 6.0);
 inline const double logMar6over12 = std::log10(12.0 / 6.0);
-
+/// logMAR of an acuity; empty where none was taken or it is none of a chart.
 [[nodiscard]] inline std::optional<double> logMarOf(const std::optional<Acuity>& acuity)
 {
     return acuity ? acuity->logMar : std::nullopt;

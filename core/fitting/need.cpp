@@ -46,16 +46,6 @@ double intermediateAddition(const PersonRecord& person, double addition)
     return std::max(0.0, addition - (1000.0 / person.working() - 1000.0 / *person.intermediateMm));
 }
 
-/// The whole addition of one eye, from an addition or from a near power found by trial.
-std::optional<double> additionOf(const EyeRecord& eye)
-{
-    if (eye.nearPower)
-        return meanSphere(*eye.nearPower).value() - meanSphere(eye.final.power).value();
-    if (eye.addition)
-        return eye.addition->value();
-    return {};
-}
-
 /// Half of Hofstetter's mean amplitude, the other half kept in reserve; none with a lens implant.
 double usableAccommodation(const PersonRecord& person, const EyeRecord& eye)
 {
@@ -172,6 +162,15 @@ void setMeanSphereLoss(const PersonRecord& person, Need& need)
 }
 
 } // namespace
+
+std::optional<double> additionOf(const EyeRecord& eye)
+{
+    if (eye.nearPower)
+        return meanSphere(*eye.nearPower).value() - meanSphere(eye.final.power).value();
+    if (eye.addition)
+        return eye.addition->value();
+    return {};
+}
 
 /// MacLachlan C, Howland HC, Ophthalmic Physiol Opt 2002;22:175-182; coefficients from memory, the mean of
 /// boys and girls.

@@ -15,6 +15,9 @@ namespace quarterstep
 /// The need, or what is missing for it (an addition).
 [[nodiscard]] Parsed<Need> needFor(const PersonRecord& person, Purpose purpose, const Settings& settings);
 
+/// The whole addition of one eye, D, from an addition or from a near power found by trial; empty: neither.
+[[nodiscard]] std::optional<double> additionOf(const EyeRecord& eye);
+
 /// Mean distance PD of a child of this age in years, mm; two standard deviations are childPdSpread.
 [[nodiscard]] double meanChildPd(double age);
 inline constexpr double childPdSpread = 7.0; // mm: two standard deviations of 3.5 mm

@@ -10,7 +10,7 @@
 
 namespace quarterstep
 {
-
+/// No bound: everything is within reach.
 inline constexpr double noLimit = std::numeric_limits<double>::infinity();
 
 /// Errors (supplied - needed) outside of this fail in their own eye, whatever the fellow eye gets.
@@ -20,7 +20,7 @@ struct EyeReach {
     double oblique = noLimit;  ///< |(J0, J45)| at most
     double blur = noLimit;     ///< b at most
 };
-
+/// The outer bounds of one eye under the limits of this profile.
 [[nodiscard]] EyeReach eyeReach(const Need& need, Eye eye, const Profile& profile);
 
 /// What two lenses in one frame do together. An error beyond a `can` limit fails; with every value within the

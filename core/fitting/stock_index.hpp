@@ -21,7 +21,7 @@ struct PowerKey {
     long axis = 0;
     auto operator<=>(const PowerKey&) const = default;
 };
-
+/// Sphere, cylinder and axis in thousandths; powers written otherwise have other keys.
 [[nodiscard]] PowerKey keyOf(const SpheroCylinder& power);
 /// Distance between centres that a line states or its frame gives.
 [[nodiscard]] std::optional<double> centresOf(const StockLine& line);

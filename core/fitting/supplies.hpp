@@ -22,7 +22,7 @@ struct Query {
     [[nodiscard]] StockIndex::Lines usableOf(const StockIndex::Lines& lines) const;
     [[nodiscard]] bool anyUsable(const StockIndex::Lines& lines) const;
 };
-
+/// What a ready-made pair supplies: one power, its centres, heights and size.
 [[nodiscard]] Supply readyMadeSupply(const StockLine& line, const Settings& settings);
 /// Centres, heights and size of a frame; no powers.
 [[nodiscard]] Supply frameSupply(const StockLine& frame, const Settings& settings);

@@ -10,6 +10,14 @@ const char* wordOf(Purpose purpose)
     return words[static_cast<std::size_t>(purpose)];
 }
 
+std::optional<Purpose> purposeNamed(const std::string& word)
+{
+    for (const Purpose purpose : {Purpose::distance, Purpose::near, Purpose::intermediate, Purpose::bifocal})
+        if (word == wordOf(purpose))
+            return purpose;
+    return std::nullopt;
+}
+
 const char* wordOf(Referral referral)
 {
     constexpr const char* words[] = {"no", "with", "before"};

@@ -32,7 +32,7 @@ struct NearAcuity {
 [[nodiscard]] Parsed<Acuity> parseAcuity(const std::string& text);
 /// Reads N6, N 8, M 0.8, 0.8M, with "at 40 cm" after it if wanted.
 [[nodiscard]] Parsed<NearAcuity> parseNearAcuity(const std::string& text);
-
+/// logMAR = -log10(decimal), and back; decimal above 0 (ISO 8596).
 [[nodiscard]] double logMarFromDecimal(double decimal);
 [[nodiscard]] double decimalFromLogMar(double logMar);
 /// Denominator of 6/x and 20/x.

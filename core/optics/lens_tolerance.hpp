@@ -16,7 +16,7 @@
 
 namespace quarterstep
 {
-
+/// The upper end of a range of powers that has none.
 inline constexpr double noUpperEnd = std::numeric_limits<double>::infinity();
 
 /// One cell of a table of tolerances: the first row whose upper ends take in the order is used (ends

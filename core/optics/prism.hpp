@@ -24,7 +24,7 @@ struct PairPrism {
 
 /// Prism met by an eye that looks `nasal` mm nasalward and `above` mm above the optical centre of `power`.
 [[nodiscard]] EyePrism prismAt(const PowerMatrix& power, Eye eye, double nasal, double above);
-
+/// What two eyes get, as a pair: bases in add up, bases up are set against each other.
 [[nodiscard]] PairPrism pairPrism(const EyePrism& right, const EyePrism& left);
 
 /// One prism as amount (prism dioptres, >= 0) and base angle of ISO 8429 in [0, 360); no prism is 0 at 0.

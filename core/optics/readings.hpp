@@ -34,7 +34,7 @@ struct Repeatability {
 };
 
 enum class Method { subjective, autorefractor };
-[[nodiscard]] const Repeatability& publishedRepeatability(Method method);
+[[nodiscard]] const Repeatability& publishedRepeatability(Method method); ///< see Repeatability
 
 enum class Steadiness { steady, scattered, tooFew };
 

@@ -35,7 +35,7 @@ struct Demand {
 
     [[nodiscard]] double weight() const;
 };
-
+/// Each person of the table once, with weight 1.
 [[nodiscard]] Demand demandOfTable(const std::vector<PersonRecord>& people);
 
 /// The record kept with an entry; empty where none is (older entries, a person who was forgotten).

@@ -1,8 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+// The demand that a ledger shows: who was served, and who went without.
 #include "core/planning/demand.hpp"
 
 #include "core/fitting/stock_index.hpp"
+#include "core/fitting/words.hpp"
 #include "core/optics/notation.hpp"
+#include "core/record/judgement.hpp"
 #include "core/record/life.hpp"
 #include "core/record/stock_figures.hpp"
 
@@ -18,16 +21,10 @@ namespace
 
 constexpr double mostRaised = 4.0; ///< a line that was hardly ever there says little about its demand
 
-std::string fieldOf(const Entry& entry, const char* name)
-{
-    const auto found = entry.fields.find(name);
-    return found == entry.fields.end() ? std::string() : found->second;
-}
-
 /// A whole number of thousandths, as entries hold them; empty when the field is not there.
 std::optional<double> thousandthsOf(const Entry& entry, const char* name)
 {
-    const auto text = fieldOf(entry, name);
+    const auto text = fieldNamed(entry, name);
     long value = 0;
     const auto [end, failed] = std::from_chars(text.data(), text.data() + text.size(), value);
     if (text.empty() || failed != std::errc() || end != text.data() + text.size())
@@ -48,14 +45,6 @@ bool readFinal(const std::string& text, PersonRecord& record)
     record.eyes.right.final = rightEye.value();
     record.eyes.left.final = leftEye.value();
     return true;
-}
-
-Purpose purposeOf(const std::string& word)
-{
-    return word == "near"           ? Purpose::near
-           : word == "intermediate" ? Purpose::intermediate
-           : word == "bifocal"      ? Purpose::bifocal
-                                    : Purpose::distance;
 }
 
 /// The rules of the entry tell the age that decided them.
@@ -79,7 +68,7 @@ std::optional<Unmet> causeOf(const Entry& entry)
     case EntryKind::incomplete:
         return Unmet::incomplete;
     case EntryKind::notServed: {
-        const auto why = fieldOf(entry, "why");
+        const auto why = fieldNamed(entry, "why");
         return why == "stock_out" ? Unmet::stockOut : why == "held_back" ? Unmet::heldBack : Unmet::notInBox;
     }
     default:
@@ -99,7 +88,7 @@ using NeedKey = std::tuple<std::string, std::string, std::string>;
 
 NeedKey keyOf(const Entry& entry)
 {
-    return {entry.person, fieldOf(entry, "purpose"), fieldOf(entry, "final")};
+    return {entry.person, fieldNamed(entry, "purpose"), fieldNamed(entry, "final")};
 }
 
 class LedgerDemand
@@ -179,7 +168,7 @@ class LedgerDemand
             return;
         }
         one.record.person = entry.person;
-        one.record.purpose = purposeOf(fieldOf(entry, "purpose"));
+        one.record.purpose = purposeNamed(fieldNamed(entry, "purpose")).value_or(Purpose::distance);
         if (one.record.prescriber.empty())
             one.record.prescriber = "ledger";
         takeFromPair(entry, one);
@@ -189,14 +178,14 @@ class LedgerDemand
     /// What the entry itself holds, where the words of the record are gone or were never kept.
     static bool readFields(const Entry& entry, PersonRecord& record)
     {
-        record.purpose = purposeOf(fieldOf(entry, "purpose"));
-        const auto age = fieldOf(entry, "age_years");
+        record.purpose = purposeNamed(fieldNamed(entry, "purpose")).value_or(Purpose::distance);
+        const auto age = fieldNamed(entry, "age_years");
         int years = 0;
         const bool known =
             std::from_chars(age.data(), age.data() + age.size(), years).ec == std::errc() && !age.empty();
-        record.age = known ? years : ageBy(fieldOf(entry, "profile"));
+        record.age = known ? years : ageBy(fieldNamed(entry, "profile"));
         record.vertexMm = 12.0;
-        if (!readFinal(fieldOf(entry, "final"), record))
+        if (!readFinal(fieldNamed(entry, "final"), record))
             return false;
         if (const auto addition = thousandthsOf(entry, "add_right_thousandths"))
             record.eyes.right.addition = Dioptres{*addition};

@@ -51,7 +51,7 @@ struct Spending {
     long weight = 0;
     int pieces = 0;
 };
-[[nodiscard]] Spending spendingOf(const PackingProblem& problem, const std::vector<int>& packs);
+[[nodiscard]] Spending spendingOf(const PackingProblem& problem, const std::vector<int>& packs); ///< in all
 [[nodiscard]] bool isWithin(const Spending& spending, const PackingLimits& limits);
 /// Pieces of each resource with these packs added to what is on hand.
 [[nodiscard]] std::vector<int> piecesWith(const PackingProblem& problem, const std::vector<int>& packs);

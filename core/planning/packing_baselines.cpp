@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+// What plans are compared with: the quantity of the newsvendor for each resource alone, and keep levels.
 #include "core/planning/packing.hpp"
 
 #include <algorithm>

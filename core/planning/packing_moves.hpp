@@ -18,9 +18,9 @@ struct PackingMoves {
     std::vector<PackingMove> moves;
     bool bundles = false;
 };
-
+/// Every offer alone, and the parts of a pair together where a need takes lenses in a frame.
 [[nodiscard]] PackingMoves movesOf(const PackingProblem& problem);
-
+/// Adds cost, weight and pieces.
 void addSpending(Spending& sum, const Spending& more);
 
 } // namespace quarterstep

@@ -88,7 +88,7 @@ struct KindRule {
     bool needsPerson = false;
     std::vector<const char*> needs; ///< fields or texts that must be there
 };
-
+/// What entries of a kind may move and must have.
 [[nodiscard]] const KindRule& ruleOf(EntryKind kind);
 /// The stable word of a kind.
 [[nodiscard]] const char* wordOf(EntryKind kind);

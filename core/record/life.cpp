@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/record/life.hpp"
 
+#include "core/record/judgement.hpp"
+
 #include <algorithm>
 
 namespace quarterstep
@@ -8,12 +10,6 @@ namespace quarterstep
 
 namespace
 {
-
-std::string fieldOf(const Entry& entry, const char* name)
-{
-    const auto found = entry.fields.find(name);
-    return found == entry.fields.end() ? std::string() : found->second;
-}
 
 /// The state a step leads to; empty when the kind is no step of an order.
 std::optional<OrderState> stateAfter(EntryKind step)
@@ -75,7 +71,7 @@ std::vector<Entry> inTheAir(std::span<const Entry> entries)
     std::set<std::string> arrived;
     for (const auto& entry : entries)
         if (entry.kind == EntryKind::transferredIn && gone.count(entry.id) == 0)
-            arrived.insert(fieldOf(entry, "sent"));
+            arrived.insert(fieldNamed(entry, "sent"));
     std::vector<Entry> flying;
     for (const auto& entry : entries)
         if (entry.kind == EntryKind::transferredOut && gone.count(entry.id) == 0 &&
@@ -93,8 +89,8 @@ std::vector<Hold> holdsIn(std::span<const Entry> entries)
             continue;
         for (const auto& movement : entry.movements)
             if (movement.held > 0)
-                holds.push_back({entry.id, entry.site, movement.line, entry.person, fieldOf(entry, "until"),
-                                 movement.held});
+                holds.push_back({entry.id, entry.site, movement.line, entry.person,
+                                 fieldNamed(entry, "until"), movement.held});
             else if (movement.held < 0)
                 letGo(holds, entry, movement);
     }
@@ -123,7 +119,7 @@ std::vector<Order> ordersIn(std::span<const Entry> entries)
         }
         if (!stateAfter(entry.kind))
             continue;
-        const auto id = fieldOf(entry, "order");
+        const auto id = fieldNamed(entry, "order");
         const auto order =
             std::find_if(orders.begin(), orders.end(), [&](const Order& each) { return each.id == id; });
         if (order != orders.end())

@@ -9,7 +9,7 @@
 namespace quarterstep
 {
 
-/// Counts below this are hidden.
+/// Counts below this are hidden (common practice in published tables of persons).
 inline constexpr int leastShown = 5;
 
 struct CountCell {

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+// VisionPrescription and Observations to rows of the prescription table.
 #include "inventory/exchange/fhir.hpp"
 #include "inventory/exchange/fhir_prescription.hpp"
 #include "inventory/exchange/fhir_words.hpp"

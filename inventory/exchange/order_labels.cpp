@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+// The labels of an order and what stands behind them.
 #include "inventory/exchange/order_file.hpp"
 
 #include <array>

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+// An order read back.
 #include "core/fitting/words.hpp"
 #include "inventory/exchange/order_file.hpp"
 #include "inventory/text/source_text.hpp"

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+// An order written.
 #include "core/fitting/words.hpp"
 #include "inventory/exchange/order_file.hpp"
 #include "inventory/text/numbers.hpp"

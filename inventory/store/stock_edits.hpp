@@ -10,7 +10,7 @@ namespace quarterstep
 {
 
 using Counts = std::map<std::string, int>; ///< line -> on hand
-
+/// Pieces on hand of each line.
 [[nodiscard]] Counts countsOf(const std::vector<Balance>& balances);
 /// The lines edited since the position the file reflects. @param now  of the ledger, for the site of the file
 [[nodiscard]] std::vector<EditedCount> editsIn(const StockFile& file, const Ledger& ledger,

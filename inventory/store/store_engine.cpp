@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+// Which database keeps a ledger, by its location.
 #include "inventory/store/postgresql_engine.hpp"
 #include "inventory/store/sqlite_engine.hpp"
 

@@ -20,7 +20,7 @@ struct CampSettings {
     bool sample = false; ///< the folder is a copy of the sample: nothing in it is about real people
     bool operator==(const CampSettings&) const = default;
 };
-
+/// The file of settings of a camp folder.
 [[nodiscard]] std::string campSettingsPath(const std::string& folder);
 /// A missing file is a file without settings. Findings with their places, all in one run.
 [[nodiscard]] Reading<CampSettings> readCampSettings(const std::string& folder);

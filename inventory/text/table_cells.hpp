@@ -11,7 +11,7 @@ using Said = std::optional<Complaint>;
 
 inline constexpr double mostPd = 100.0;       ///< mm, binocular
 inline constexpr double mostMonocular = 50.0; ///< mm
-
+/// A number within these ends; empty text clears it.
 [[nodiscard]] Said readNumber(std::optional<double>& target, const std::string& text, double least,
                               double most);
 /// A pupillary distance in mm from 20 to `most`; slips of unit and notation get their own words (pd-in-cm,

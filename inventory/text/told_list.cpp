@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "inventory/text/told_list.hpp"
 
+#include "core/fitting/words.hpp"
 #include "inventory/text/csv_writing.hpp"
 #include "inventory/text/small_table.hpp"
 
@@ -43,16 +44,8 @@ class ToldReader
   private:
     [[nodiscard]] bool readPurpose(const CsvCell& cell, ToldRow& told)
     {
-        constexpr std::pair<const char*, Purpose> words[] = {{"distance", Purpose::distance},
-                                                             {"near", Purpose::near},
-                                                             {"intermediate", Purpose::intermediate},
-                                                             {"bifocal", Purpose::bifocal}};
-        for (const auto& [word, purpose] : words)
-            if (cell.text == word) {
-                told.purpose = purpose;
-                return true;
-            }
-        if (cell.text.empty())
+        told.purpose = purposeNamed(cell.text);
+        if (told.purpose || cell.text.empty())
             return true;
         table_.tell(cell.place, "purpose-unknown",
                     {QS_SAY("core", "“%1” is not a purpose; write distance, near, intermediate or bifocal"),

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+// The people of the invented camp, in the order in which they queue.
 #include "samples/generate/person.hpp"
 #include "samples/generate/samples.hpp"
 

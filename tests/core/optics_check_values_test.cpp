@@ -374,6 +374,7 @@ PowerVector writtenVector(const Row& row)
     return {number(row.arguments.at(0)), number(row.arguments.at(1)), number(row.arguments.at(2))};
 }
 
+/// Over 60 lines: a table, a row a quantity.
 const std::map<std::string, std::function<void(const Row&)>>& checks()
 {
     static const std::map<std::string, std::function<void(const Row&)>> table{

@@ -62,15 +62,15 @@ BOOST_AUTO_TEST_SUITE(report_page)
 
 BOOST_AUTO_TEST_CASE(the_site_report_stays_on_one_page, *utf::label("PROP"))
 {
-    for (const char* language : {"en", "ar", "hi"}) {
-        const SpokenIn spoken(*languageNamed(language));
+    for (const auto& language : languagesShipped()) {
+        const SpokenIn spoken(language);
         PaperJob job;
-        job.language = languageNamed(language);
+        job.language = &language;
         job.papers = {auditReportPaper(longestReport(300), sourceOfPapers())}; // with a p-chart
-        BOOST_TEST(layOut(job).pages.size() == 1U, language);
+        BOOST_TEST(layOut(job).pages.size() == 1U, language.code);
         job.papers = {auditReportPaper(longestReport(), sourceOfPapers())};
         const auto laid = layOut(job);
-        BOOST_TEST(laid.pages.size() == 1U, language);
+        BOOST_TEST(laid.pages.size() == 1U, language.code);
         for (const auto& mark : laid.pages.front().marks) {
             BOOST_TEST(mark.place.bottom() <= laid.pages.front().height);
             BOOST_TEST(mark.place.right() <= laid.pages.front().width);

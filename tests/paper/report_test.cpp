@@ -126,17 +126,16 @@ BOOST_FIXTURE_TEST_SUITE(report, Audited)
 BOOST_AUTO_TEST_CASE(a_page_is_well_formed_and_fetches_nothing, *utf::label("PROP"))
 {
     for (const bool detail : {false, true})
-        for (const char* language : {"en", "ar", "hi"}) {
-            const SpokenIn spoken(*languageNamed(language));
-            const auto html = htmlPage(paper(detail), *languageNamed(language));
+        for (const auto& language : languagesShipped()) {
+            const SpokenIn spoken(language);
+            const auto html = htmlPage(paper(detail), language);
             const Page page(html);
             BOOST_TEST(page.error.isEmpty(), page.error.toStdString());
             for (const char* fetching : {"script", "link", "img", "iframe", "object", "image", "use"})
                 BOOST_TEST(!page.elements.contains(QLatin1String(fetching)), fetching);
             BOOST_TEST(!html.contains(QRegularExpression(QStringLiteral("(src|href)=|url\\(|@import"))));
-            BOOST_TEST(page.attributes.contains(
-                QStringLiteral("dir=") +
-                QLatin1String(languageNamed(language)->rightToLeft ? "rtl" : "ltr")));
+            BOOST_TEST(page.attributes.contains(QStringLiteral("dir=") +
+                                                QLatin1String(language.rightToLeft ? "rtl" : "ltr")));
             BOOST_TEST(html.contains(QStringLiteral("prefers-color-scheme:dark")));
         }
 }

@@ -116,6 +116,7 @@ class Generator
     }
 
     /// The record as it came to be written; false where the slip changes nothing.
+    /// Over 60 lines: a case a slip.
     bool changeRecord(S slip, PersonRecord& person, const PersonRecord* before, std::optional<Eye>& which)
     {
         const auto written = person.eyes;

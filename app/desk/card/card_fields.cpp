@@ -76,6 +76,7 @@ std::optional<Complaint> takeDistance(PersonRecord& record, const QString& text)
 constexpr auto context = "PrescriptionCard";
 } // namespace
 
+/// Over 60 lines: a table, a row a field.
 const std::array<CardFieldInfo, cardFieldCount>& cardFields()
 {
     using P = const PersonRecord&;

@@ -3,14 +3,13 @@
 
 #include "app/desk/theme.hpp"
 #include "app/session/audit_report.hpp"
+#include "app/session/slip_words.hpp"
 #include "app/session/wording.hpp"
 
 #include <QBrush>
 #include <QDateTime>
 #include <QFont>
 #include <QStringList>
-
-#include <set>
 
 namespace quarterstep
 {
@@ -45,16 +44,6 @@ int FindingsModel::rowOf(const std::string& entry) const
         if (caseAt(row).entry() == entry)
             return row;
     return -1;
-}
-
-QString FindingsModel::slipWords(const SlipClass& slip)
-{
-    QStringList words;
-    std::set<SlipKind> told;
-    for (const auto& member : slip.members)
-        if (told.insert(member.kind).second)
-            words << say(Sentence{quarterstep::infoOf(member.kind).words, {}});
-    return words.join(QStringLiteral(" / "));
 }
 
 const AuditFinding* FindingsModel::findingOf(const FindingRow& row) const

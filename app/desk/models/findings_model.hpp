@@ -36,8 +36,6 @@ class FindingsModel final : public RowsModel<FindingRow>
     [[nodiscard]] const AuditCase& caseAt(int row) const;
     /// First row of an entry, or -1.
     [[nodiscard]] int rowOf(const std::string& entry) const;
-    /// "0.62 the sign of the sphere …"; empty when no slip is likely enough to be told.
-    [[nodiscard]] static QString slipWords(const SlipClass& slip);
 
   protected:
     [[nodiscard]] QVariant cell(const FindingRow& row, int column, int role) const override;

@@ -4,6 +4,7 @@
 #include "app/desk/models/findings_model.hpp"
 #include "app/desk/places/audit_place.hpp"
 #include "app/desk/words.hpp"
+#include "app/session/slip_words.hpp"
 #include "app/session/wording.hpp"
 #include "core/optics/notation.hpp"
 
@@ -67,7 +68,7 @@ QString slipArithmetic(const AuditCase& one)
         lines << AuditPlace::tr("No slip was looked for: record, pair and witnesses agree.");
     for (const auto& group : one.slips.classes) {
         lines << AuditPlace::tr("%1  %2: %3")
-                     .arg(ltr(QString::number(group.probability, 'f', 3)), FindingsModel::slipWords(group),
+                     .arg(ltr(QString::number(group.probability, 'f', 3)), slipWords(group),
                           say(group.detail));
         for (const auto& member : group.members)
             lines << ltr(QStringLiteral("        %1 × %2 × %3 = %4")

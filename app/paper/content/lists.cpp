@@ -27,9 +27,8 @@ QString orDash(const std::string& text)
 
 QString purposeOf(const std::string& word)
 {
-    for (const Purpose purpose : {Purpose::distance, Purpose::near, Purpose::intermediate, Purpose::bifocal})
-        if (word == wordOf(purpose))
-            return say(purpose);
+    if (const auto purpose = purposeNamed(word))
+        return say(*purpose);
     return typed(word);
 }
 

@@ -86,11 +86,8 @@ QString byHeading(const std::string& by)
 
 QString groupName(const std::string& by, const std::string& name)
 {
-    if (by == "purpose")
-        for (const Purpose purpose :
-             {Purpose::distance, Purpose::near, Purpose::intermediate, Purpose::bifocal})
-            if (name == wordOf(purpose))
-                return say(purpose);
+    if (const auto purpose = purposeNamed(name); purpose && by == "purpose")
+        return say(*purpose);
     if (by == "kind" && name == "ready-made")
         return paperWords(QT_TRANSLATE_NOOP("paper", "ready-made"));
     if (by == "kind" && name == "bifocal")

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+// Over 300 lines: one maker, a short function a kind of block.
 #include "app/paper/render/pieces.hpp"
 
 #include "app/paper/content/picture.hpp"

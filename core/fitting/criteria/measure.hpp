@@ -61,7 +61,7 @@ struct Case {
 
     [[nodiscard]] const CriterionRule& rule(Criterion criterion) const { return profile.of(criterion); }
 };
-
+/// Whether a size keeps to a limit: inclusive to 1e-6, unless the limit is open.
 [[nodiscard]] bool within(double size, const Limit& limit);
 /// The bands that count at this age; unknown age takes the older, stricter ones.
 [[nodiscard]] const Bands& bandsAt(const CriterionRule& rule, std::optional<double> age);
@@ -73,7 +73,7 @@ Measured& tell(const Case& c, Criterion criterion, std::optional<Eye> eye, doubl
 
 /// Whether a prism of 0.25 or more, in either direction, is part of the need.
 [[nodiscard]] bool prescribedPrism(const Need& need);
-
+/// The criteria, in the order of the table; what each measures stands in app/help/matching.md, section 5.
 void measureResidualCylinder(const Case& c);
 void measureNeedDifference(const Case& c);
 void measurePowerSize(const Case& c);
