@@ -31,6 +31,9 @@ struct PaperQuestion {
 /// Throws Error paper-not-for (3) for an order without a complete prescription, paper-person-empty (3).
 [[nodiscard]] Paper deskPaper(const Camp& camp, const PaperQuestion& question);
 
+/// A thread of its own beside LongWork: a note is drawn while an audit goes on, a second one waits for the
+/// first instead of being refused, and a window that closes waits until the paper of a hand-over is there,
+/// where LongWork stops what it does.
 class PaperWorker final : public QObject
 {
     Q_OBJECT
