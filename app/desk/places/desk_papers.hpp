@@ -35,6 +35,9 @@ struct PackOfCamp;
 /// What goes into which box, lines that are new among it.
 [[nodiscard]] Paper deskPackingList(const Camp& camp, const PackOfCamp& plan);
 
+/// A thread of its own beside LongWork: a note is drawn while an audit goes on, a second one waits for the
+/// first instead of being refused, and a window that closes waits until the paper of a hand-over is there,
+/// where LongWork stops what it does.
 class PaperWorker final : public QObject
 {
     Q_OBJECT
