@@ -13,6 +13,14 @@ place=$(mktemp -d) || exit 1
 trap 'rm -rf "$place"' EXIT
 export XDG_RUNTIME_DIR="$place" XDG_CONFIG_HOME="$place/config" XDG_DATA_HOME="$place/data" QT_QPA_PLATFORM=offscreen
 cp -R samples/orrowen_coast "$place/camp"
+cat > "$place/theirs.csv" << 'END'
+Patient ID;OD Sph;OD Cyl;OD Ax;OS Sph;OS Cyl;OS Ax;Add;PD;Remark
+K-1;-1,25;+0,50;175;+0,75;;;2,00;62,5;tired
+K-2;1,50;;;+1,50;;;;60;
+K-3;+2,00;+1,00;90;+2,25;+0,75;85;;63;
+K-4;-3,00;+0,75;;-3,25;;;;61;
+W-004;-1,00;;;-1,00;;;;60;
+END
 failed=0
 made=0
 
@@ -42,6 +50,8 @@ for look in light dark sun; do
             picture stock "$look" "$language" "$1" "$2" --place stock --line N+200-62M-BK "$place/camp"
             picture stock-ladder "$look" "$language" "$1" "$2" --place stock-ladder "$place/camp"
             picture stock-box "$look" "$language" "$1" "$2" --place stock-box "$place/camp"
+            picture bring-in "$look" "$language" "$1" "$2" --bring "$place/theirs.csv" "$place/camp"
+            picture send-out "$look" "$language" "$1" "$2" --place send-out "$place/camp"
             picture help "$look" "$language" "$1" "$2" --place help "$place/camp"
             picture keys "$look" "$language" "$1" "$2" --place keys "$place/camp"
         done

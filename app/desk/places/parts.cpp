@@ -47,6 +47,11 @@ QTableView* tableOf(QAbstractItemModel* model, const QString& name, const QStrin
     return view;
 }
 
+void giveRoom(QTableView& view, int lines)
+{
+    view.setMinimumHeight((view.fontMetrics().height() + 8) * lines);
+}
+
 QLabel* hinted(const QString& text, const QString& name)
 {
     auto* label = new QLabel(text);

@@ -17,6 +17,8 @@ namespace quarterstep
 [[nodiscard]] QFrame* framed(const QString& name, const QString& title, QVBoxLayout*& column);
 /// A table whose rows are chosen one at a time and never edited.
 [[nodiscard]] QTableView* tableOf(QAbstractItemModel* model, const QString& name, const QString& accessible);
+/// A list that shows at least so many lines however little room there is: the page scrolls then.
+void giveRoom(QTableView& view, int lines);
 [[nodiscard]] QLabel* hinted(const QString& text, const QString& name);
 
 } // namespace quarterstep
