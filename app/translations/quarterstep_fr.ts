@@ -129,8 +129,8 @@
         <translation>impossible d’écrire %1</translation>
     </message>
     <message>
-        <source>page to show at the start: dispense, stock, stock-ladder, stock-box, audit, audit-charts, audit-bench, opening, trays, settings, help or keys</source>
-        <translation>page à montrer au démarrage : dispense, stock, stock-ladder, stock-box, audit, audit-charts, audit-bench, opening, trays, settings, help ou keys</translation>
+        <source>page to show at the start: dispense, stock, stock-ladder, stock-box, stock-packing, stock-transfers, audit, audit-charts, audit-bench, opening, trays, settings, help or keys</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -241,6 +241,195 @@
     <message>
         <source>“%1” was not taken: %2</source>
         <translation>« %1 » n’a pas été accepté : %2</translation>
+    </message>
+</context>
+<context>
+    <name>PackingCurve</name>
+    <message>
+        <source>%1 % served for %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>money spent</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>money spent, %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>share of needs served</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Plan first: the curve comes with it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the knee</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this plan</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>PackingRows</name>
+    <message>
+        <source>Pack</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Packs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pieces</source>
+        <translation type="unfinished">Pièces</translation>
+    </message>
+    <message>
+        <source>Cost</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Grams</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation type="unfinished">Pourquoi</translation>
+    </message>
+    <message>
+        <source>without it %1 fewer served</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a reserve</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nothing else for %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>fits %1</source>
+        <translation type="unfinished">convient %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n on hand</source>
+        <translation type="unfinished">
+            <numerusform>%n en stock</numerusform>
+            <numerusform>%n en stock</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>none on hand</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Box</source>
+        <translation type="unfinished">Boîte</translation>
+    </message>
+    <message>
+        <source>Bin</source>
+        <translation type="unfinished">Casier</translation>
+    </message>
+    <message>
+        <source>Line</source>
+        <translation type="unfinished">Article</translation>
+    </message>
+    <message>
+        <source>Of these bought</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>new</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Way</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Served</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>First come</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Spends</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what would do has run out by then</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no such power on hand or on offer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nothing on offer keeps the limit: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Who</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Without</source>
+        <translation type="unfinished">Sans</translation>
+    </message>
+    <message>
+        <source>Of</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, children</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, adults</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Days in a hundred</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>By person</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Why not</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>others do as well for the money</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nobody of this demand needs it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Spent</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Served, planned for</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Remark</source>
+        <translation type="unfinished">Remarque</translation>
+    </message>
+    <message>
+        <source>the curve bends here</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -476,6 +665,192 @@
     <message>
         <source>Left eye: %1</source>
         <translation>Œil gauche : %1</translation>
+    </message>
+</context>
+<context>
+    <name>ShareBars</name>
+    <message>
+        <source>Right: mean sphere</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Left: mean sphere</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Right: cylinder</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Left: cylinder</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Right: strain</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Left: strain</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Right, near: mean sphere</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Left, near: mean sphere</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Right, near: cylinder</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Left, near: cylinder</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the eye makes up for %1 D</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>error %1 D</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>sight lost, logMAR over the eyes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>part of the limit used up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, right</source>
+        <translation type="unfinished">%1, droit</translation>
+    </message>
+    <message>
+        <source>%1, left</source>
+        <translation type="unfinished">%1, gauche</translation>
+    </message>
+    <message>
+        <source>%1 of %2 %3; %4</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No criterion with a limit could be judged.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>of 100 hand-overs judged</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No hand-over was judged yet.</source>
+        <translation type="unfinished">Aucune remise n’a encore été évaluée.</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation type="unfinished">%1 sur %2</translation>
+    </message>
+    <message>
+        <source>Judged again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pair and record agree</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>adds</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>takes away</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>inside</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>outside</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>whole</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>command</name>
+    <message>
+        <source>this plan</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>greedy, without repairs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>each line by its own demand (newsvendor)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>levels by past use</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what is on hand, nothing bought</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>spend %1 of %2 %3, %4 pieces, %5 kg</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: serves %2 %, first come %3 %, spends %4</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>on the draws planned for: %1 %, no order serves more than %2 % (gap %3 %); on offer and on hand could serve %4 % at most</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the curve bends at %1: %2 % of the draws planned for</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 runs out on %2 days in a hundred, by person %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>demand: %1, %2 people</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>demand: the ledger, %1 people</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>left without a pair, %1: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>entries without a prescription, not planned for: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>lines whose demand was raised, since they lay empty on some days: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mixed with the published mix of a camp, which makes %1 % of it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>PDs not taken, drawn from published distributions: %1</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -2456,6 +2831,38 @@
         <source>an entry “%1” needs “%2”</source>
         <translation>une inscription « %1 » demande « %2 »</translation>
     </message>
+    <message>
+        <source>entry %1 is the first that is not as it was written: %2; the audit stops before it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 stands in the waiting list already; the row is left out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the program that reads DICOM gave no answer that is understood</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the program that reads and writes DICOM, %1, cannot be started: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is there already; name a new file, or move that one away</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the prescription of %1 is not complete; there is no order to write</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is this site; name the other one</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>entry %1 is not a transfer in the air; `quarterstep transfer` lists them</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>entry</name>
@@ -3947,6 +4354,76 @@
     </message>
 </context>
 <context>
+    <name>quarterstep::AuditCasePanel</name>
+    <message>
+        <source>Criteria and slips, or the picture of why not</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Criteria and slips</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Why not</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What the bars show</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From the better pair to the pair given, or the limits of one of them</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From the better pair to the pair given</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where the cost of the pair given comes from</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Limits used up by the pair given</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Limits used up by the better pair</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose a hand-over that could be judged: what kept it from its limits stands here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::AuditCharts</name>
+    <message>
+        <source>Of 100 hand-overs: why not</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Saves the picture, or its numbers as a table</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save the chart</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pictures (*.png);;Tables (*.csv)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The chart is %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>quarterstep::AuditPlace</name>
     <message>
         <source>Audit</source>
@@ -4137,10 +4614,6 @@
         <translation>Le registre est intact : %1 inscriptions, chacune suit la précédente.</translation>
     </message>
     <message>
-        <source>The record is NOT whole: %1 entries could be read, up to the first bad one. Keep the folder and compare it with a copy.</source>
-        <translation>Le registre n’est PAS intact : %1 inscriptions ont pu être lues, jusqu’à la première mauvaise. Garder le dossier et le comparer à une copie.</translation>
-    </message>
-    <message>
         <source>Every finding</source>
         <translation>Tous les constats</translation>
     </message>
@@ -4239,6 +4712,115 @@
     <message>
         <source>Nothing was handed over in this camp yet, so there is nothing to audit.</source>
         <translation>Rien n’a encore été remis dans ce camp, il n’y a donc rien à auditer.</translation>
+    </message>
+    <message>
+        <source>Check the record</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Every entry, every text and every count of the ledger against the chain, in the background (F6)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save the report for the site</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Checking the record…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Checking the record, entry by entry …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The check was stopped before its end.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::AuditReports</name>
+    <message>
+        <source>For everybody at the site: text, page for a browser, PDF, table or JSON (Ctrl+S)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Print</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Prints the page for the site on the printer of the settings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Paper (*.pdf)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Text (*.txt)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Data (*.json)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No printer is chosen; choose one in the settings (Ctrl+,), or save a PDF.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Written: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drawing the pages…</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::BarsModel</name>
+    <message>
+        <source>Part</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Figure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Does</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Of what</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::BarsView</name>
+    <message>
+        <source>Bars: why not</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Arrows scroll; the same numbers stand in the table</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Filled: whole, or outside with a diamond · lines rising: adds · lines falling: takes away · dots: inside · dashed line: the limit.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The numbers of the bars</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The same numbers as in the picture</source>
+        <translation type="unfinished">Les mêmes nombres que dans l’image</translation>
+    </message>
+    <message>
+        <source>The same numbers stand in the table beside it</source>
+        <translation type="unfinished">Les mêmes nombres figurent dans le tableau à côté</translation>
     </message>
 </context>
 <context>
@@ -4348,10 +4930,6 @@
         <translation>Page pour le site…</translation>
     </message>
     <message>
-        <source>One page for a browser, to be read by everybody at the site</source>
-        <translation>Une page pour un navigateur, à lire par tous sur le site</translation>
-    </message>
-    <message>
         <source>In detail…</source>
         <translation>En détail…</translation>
     </message>
@@ -4408,16 +4986,28 @@
         <translation>Tiré : %1 remises sur %2 ; la feuille est %3.</translation>
     </message>
     <message>
-        <source>The report is %1.</source>
-        <translation>Le rapport est %1.</translation>
-    </message>
-    <message>
         <source>Writing the report…</source>
         <translation>Écriture du rapport…</translation>
     </message>
     <message>
         <source>Other work is going on; try again when it has ended.</source>
         <translation>Un autre travail est en cours ; réessayer quand il sera fini.</translation>
+    </message>
+    <message>
+        <source>Its sheet…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Writes the sheet of the chosen lot again: to be filled in, or for paper</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No lot was drawn yet; draw one first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tables (*.csv);;Paper (*.pdf);;Text (*.txt)</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -5144,6 +5734,14 @@
         <source>Each eye by focimeter</source>
         <translation>Chaque œil au frontofocomètre</translation>
     </message>
+    <message>
+        <source>To what is still missing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Puts the cursor where something is missing for a hand-over</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>quarterstep::HelpWindow</name>
@@ -5722,6 +6320,272 @@
     <message>
         <source>%1: %2.</source>
         <translation>%1 : %2.</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::PackingPanel</name>
+    <message>
+        <source>Boxes for the next camp</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Plan the boxes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Plans what to buy; nothing is entered (F5)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Persons served against money</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Line: served on the draws planned for · triangle: the knee · diamond: this plan · dotted: no order passes it · upright: the budget.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The list of what a supplier sells (supplier.yaml)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Supplier</source>
+        <translation type="unfinished">Fournisseur</translation>
+    </message>
+    <message>
+        <source>Whom to plan for</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>People as they were seen: of the ledger, or of a table of prescriptions</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Demand</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>People who come next</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How many people come to the next camp</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> people</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Budget</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Money that may be spent, in the currency of the supplier&apos;s list</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Weight</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Kilograms of what is bought; 0: not limited</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> kg</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>any weight</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Boxes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Boxes that are carried, what is on hand included; 0: as many as it takes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>any number</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pieces in a box</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How many pieces a box holds</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> in each</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What the plan comes to</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Served, spent, and how sure that is; the text can be copied</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is shown of the plan</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Order</source>
+        <translation type="unfinished">Commande</translation>
+    </message>
+    <message>
+        <source>Packing list</source>
+        <translation type="unfinished">Liste d’emballage</translation>
+    </message>
+    <message>
+        <source>Checked</source>
+        <translation type="unfinished">Vérifiée</translation>
+    </message>
+    <message>
+        <source>Without a pair</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Runs out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not bought</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Curve</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The plan for the boxes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The plan, row by row</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Print packing list</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The packing list as a paper (Ctrl+P)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save packing list…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Box by box, as a table (Ctrl+S)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save order…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What to order, as a table (Ctrl+Shift+S)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tables (*.csv)</source>
+        <translation type="unfinished">Tableaux (*.csv)</translation>
+    </message>
+    <message>
+        <source>The order is %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The packing list is %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The ledger of this camp</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Another table…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>List of a supplier</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Suppliers&apos; lists (*.yaml)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Table of people</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Prescription tables (*.csv)</source>
+        <translation type="unfinished">Tableaux de prescriptions (*.csv)</translation>
+    </message>
+    <message>
+        <source>Choose what can be bought: the list of a supplier.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Planning the boxes…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Other work is going on; try again when it has ended.</source>
+        <translation type="unfinished">Un autre travail est en cours ; réessayer quand il sera fini.</translation>
+    </message>
+    <message>
+        <source>none chosen</source>
+        <translation type="unfinished">aucune choisie</translation>
+    </message>
+    <message>
+        <source>Planning … “Stop” at the top ends it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing is planned yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The plan beside is of other figures; plan again (F5).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>For this money the curve says %1; plan again for the order (F5).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On people who were not planned for: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not checked: too few people to plan on one half and check on the other.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n row(s) of the table could not be read and were left out.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>What to buy for the next camp so that most people are served: choose supplier, demand and money, then plan (F5). Nothing is entered.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -6583,6 +7447,56 @@
             <numerusform>%n nombres remis à ceux du registre.</numerusform>
         </translation>
     </message>
+    <message>
+        <source>Count the bin that was used most</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Count it now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Begins a blind count of this one bin (F8)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>Bin %1 was reached into %n time(s) since it was counted.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n more bin(s) wait for a count.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Count bin %1: %2. Two persons; what the book says comes afterwards.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Packing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What to buy and pack for the next camp</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Transfers</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pieces sent to other sites, and what comes from them</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stock: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>quarterstep::StockWorkPanel</name>
@@ -6729,6 +7643,202 @@
     <message>
         <source>Choose the cause.</source>
         <translation>Choisir la cause.</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::TransferPanel</name>
+    <message>
+        <source>In the air</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Transfers in the air</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What was sent and not yet taken in; Enter takes the chosen one in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take in as sent</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fills the list beside with what was sent, to be counted and entered</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Send or take in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What happens</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Whether pieces leave this site or come to it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Send to another site</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take in from another site</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The other site, as it is called in its stock.yaml</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lines of this transfer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What goes or comes; choose a row to change its number</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation type="unfinished">Note</translation>
+    </message>
+    <message>
+        <source>Kept with the entry</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Your initials</source>
+        <translation type="unfinished">Vos initiales</translation>
+    </message>
+    <message>
+        <source>Who enters this; stays for the next entry</source>
+        <translation type="unfinished">Qui inscrit ceci ; reste pour l’inscription suivante</translation>
+    </message>
+    <message>
+        <source>Line</source>
+        <translation type="unfinished">Article</translation>
+    </message>
+    <message>
+        <source>Line, typed or scanned</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Name of a line, or the digits of its label; Enter goes on to the pieces</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pieces</source>
+        <translation type="unfinished">Pièces</translation>
+    </message>
+    <message>
+        <source>How many pieces; 0 takes the line out of the list</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Into the list</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Puts line and pieces into the list (Enter in the pieces)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take back</source>
+        <translation type="unfinished">Reprendre</translation>
+    </message>
+    <message>
+        <source>Takes the last entry of this place back (Ctrl+Z)</source>
+        <translation type="unfinished">Annule la dernière inscription de cet endroit (Ctrl+Z)</translation>
+    </message>
+    <message>
+        <source>Empty the list</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Begins anew; nothing is entered (Ctrl+E)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Enter in the ledger</source>
+        <translation type="unfinished">Inscrire au registre</translation>
+    </message>
+    <message>
+        <source>Writes the list into the ledger (Ctrl+Enter)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sent</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation type="unfinished">De</translation>
+    </message>
+    <message>
+        <source>Lines</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing was sent that is not yet taken in, as far as this ledger knows.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n sent and not taken in</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>to this site %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bin</source>
+        <translation type="unfinished">Casier</translation>
+    </message>
+    <message>
+        <source>Available</source>
+        <translation type="unfinished">Disponible</translation>
+    </message>
+    <message>
+        <source>%1: bin %2, available %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Put lines and pieces into the list first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing happens with 0 pieces.</source>
+        <translation type="unfinished">Rien ne se passe avec 0 pièce.</translation>
+    </message>
+    <message>
+        <source>Name the other site.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>Sent to %1: %n piece(s)</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Taken in from %1: %n piece(s)</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 on hand %2, was %3</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
