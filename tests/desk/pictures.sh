@@ -13,6 +13,9 @@ place=$(mktemp -d) || exit 1
 trap 'rm -rf "$place"' EXIT
 export XDG_RUNTIME_DIR="$place" XDG_CONFIG_HOME="$place/config" XDG_DATA_HOME="$place/data" QT_QPA_PLATFORM=offscreen
 cp -R samples/orrowen_coast "$place/camp"
+cp -R samples/orrowen_coast "$place/audited"
+"$build/bin/quarterstep" dispense --camp "$place/audited" samples/orrowen_coast/people.csv > "$place/given" 2>&1
+[ -s "$place/audited/ledger.sqlite" ] || { cat "$place/given"; exit 1; }
 failed=0
 made=0
 
@@ -42,6 +45,9 @@ for look in light dark sun; do
             picture stock "$look" "$language" "$1" "$2" --place stock --line N+200-62M-BK "$place/camp"
             picture stock-ladder "$look" "$language" "$1" "$2" --place stock-ladder "$place/camp"
             picture stock-box "$look" "$language" "$1" "$2" --place stock-box "$place/camp"
+            picture audit "$look" "$language" "$1" "$2" --place audit "$place/audited"
+            picture audit-charts "$look" "$language" "$1" "$2" --place audit-charts "$place/audited"
+            picture audit-bench "$look" "$language" "$1" "$2" --place audit-bench "$place/audited"
             picture help "$look" "$language" "$1" "$2" --place help "$place/camp"
             picture keys "$look" "$language" "$1" "$2" --place keys "$place/camp"
         done
