@@ -3,7 +3,7 @@
 #include "app/desk/places/stock_place.hpp"
 #include "app/desk/settings/preferences.hpp"
 #include "app/desk/theme.hpp"
-#include "tests/desk/camp_folder.hpp"
+#include "tests/desk/desk_walk.hpp"
 
 #include <QAbstractButton>
 #include <QAccessible>
@@ -18,21 +18,6 @@ namespace utf = boost::unit_test;
 
 namespace
 {
-/// Parts of Qt's own widgets (scroll bars, spin arrows, the views of combo boxes) are named by Qt.
-bool ours(const QWidget& widget)
-{
-    const auto name = widget.objectName();
-    return !name.startsWith(QStringLiteral("qt_")) && !widget.inherits("QComboBoxPrivateContainer") &&
-           !widget.inherits("QComboBoxListView") && !widget.inherits("QHeaderView") &&
-           !widget.inherits("QTableCornerButton") &&
-           !(widget.parentWidget() && widget.parentWidget()->inherits("QTabBar"));
-}
-
-std::string reach(const QWidget& widget)
-{
-    return std::string(widget.metaObject()->className()) + " " + widget.objectName().toStdString();
-}
-
 /// Relative luminance and contrast, WCAG 2.2.
 double luminance(const QColor& colour)
 {
@@ -60,10 +45,10 @@ BOOST_AUTO_TEST_CASE(every_widget_that_takes_the_keyboard_can_be_named, *utf::la
         if (widget->focusPolicy() == Qt::NoFocus || !ours(*widget) || widget->inherits("QSplitter"))
             continue;
         ++walked;
-        BOOST_TEST(!widget->objectName().isEmpty(), reach(*widget) << " has no object name");
-        BOOST_TEST(!widget->toolTip().isEmpty(), reach(*widget) << " has no tooltip");
+        BOOST_TEST(!widget->objectName().isEmpty(), called(*widget) << " has no object name");
+        BOOST_TEST(!widget->toolTip().isEmpty(), called(*widget) << " has no tooltip");
         auto* spoken = QAccessible::queryAccessibleInterface(const_cast<QWidget*>(widget));
-        BOOST_TEST((spoken && !spoken->text(QAccessible::Name).isEmpty()), reach(*widget)
+        BOOST_TEST((spoken && !spoken->text(QAccessible::Name).isEmpty()), called(*widget)
                                                                                << " has no spoken name");
     }
     BOOST_TEST(walked > 55); // 24 fields, 8 signs, 4 checks, buttons, lists, choices

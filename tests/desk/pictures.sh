@@ -25,6 +25,9 @@ K-3;+2,00;+1,00;90;+2,25;+0,75;85;;63;
 K-4;-3,00;+0,75;;-3,25;;;;61;
 W-004;-1,00;;;-1,00;;;;60;
 END
+cp -R samples/orrowen_coast "$place/audited"
+"$build/bin/quarterstep" dispense --camp "$place/audited" samples/orrowen_coast/people.csv > "$place/given" 2>&1
+[ -s "$place/audited/ledger.sqlite" ] || { cat "$place/given"; exit 1; }
 failed=0
 made=0
 
@@ -120,6 +123,9 @@ for look in light dark sun; do
             picture stock-transfers "$look" "$language" "$1" "$2" --place stock-transfers "$place/camp"
             picture bring-in "$look" "$language" "$1" "$2" --bring "$place/theirs.csv" "$place/camp"
             picture send-out "$look" "$language" "$1" "$2" --place send-out "$place/camp"
+            picture audit "$look" "$language" "$1" "$2" --place audit "$place/audited"
+            picture audit-charts "$look" "$language" "$1" "$2" --place audit-charts "$place/audited"
+            picture audit-bench "$look" "$language" "$1" "$2" --place audit-bench "$place/audited"
             picture help "$look" "$language" "$1" "$2" --place help "$place/camp"
             picture keys "$look" "$language" "$1" "$2" --place keys "$place/camp"
         done
