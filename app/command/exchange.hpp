@@ -20,9 +20,5 @@ void needCamp(const CommandLine& line);
 /// The persons of the table, or the one of --person. With a bad row nothing leaves, unless rows may be
 /// skipped.
 [[nodiscard]] std::vector<PersonRecord> personsToExport(const CommandLine& line, Output& out);
-/// Writes a new file; throws Error file-exists (3) where there is one, and what replaceFile throws.
-void writeNewFile(const std::string& path, const std::string& bytes);
-/// Today, ISO.
-[[nodiscard]] std::string todayIso();
 
 } // namespace quarterstep

@@ -7,11 +7,9 @@
 #include "app/command/output.hpp"
 
 #include <QCoreApplication>
-#include <QDate>
 
 #include <algorithm>
 #include <array>
-#include <filesystem>
 
 namespace quarterstep
 {
@@ -87,22 +85,6 @@ void needCamp(const CommandLine& line)
     if (!line.has("--camp"))
         throw usageError("option-missing", {QS_SAY("core", "`%1` needs %2; see `quarterstep help %1`"),
                                             {line.verb, "--camp FOLDER"}});
-}
-
-void writeNewFile(const std::string& path, const std::string& bytes)
-{
-    std::error_code ignored;
-    if (std::filesystem::is_regular_file(path, ignored))
-        throw errorSaying(
-            "file-exists",
-            {QS_SAY("core", "%1 is there already; name a new file, or move that one away"), {path}},
-            Exit::badData);
-    replaceFile(path, bytes, true);
-}
-
-std::string todayIso()
-{
-    return QDate::currentDate().toString(Qt::ISODate).toStdString();
 }
 
 int exportPrescriptions(const CommandLine& line, Output& out)

@@ -1,8 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/command/go_on_in.hpp"
 
+#include "app/session/beside.hpp"
+
 #include <QCoreApplication>
-#include <QFileInfo>
 
 #include <cerrno>
 #include <cstring>
@@ -15,11 +16,7 @@ namespace quarterstep
 
 NotStarted goOnIn(const char* program)
 {
-    const QString here = QCoreApplication::applicationDirPath();
-    const QString name = QString::fromUtf8(program);
-    const QString installed = here + QStringLiteral("/" QUARTERSTEP_LIBEXEC_FROM_BIN "/") + name;
-    const auto path =
-        (QFileInfo::exists(installed) ? installed : here + QLatin1Char('/') + name).toLocal8Bit();
+    const auto path = programBeside(program).toLocal8Bit();
     std::vector<QByteArray> words;
     for (const auto& argument : QCoreApplication::arguments())
         words.push_back(argument.toLocal8Bit());

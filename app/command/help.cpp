@@ -6,6 +6,7 @@
 #include "inventory/text/yaml_map.hpp"
 
 #include <QCoreApplication>
+#include <QRegularExpression>
 
 #include <algorithm>
 
@@ -108,6 +109,16 @@ Error unknownHelp(const std::string& word)
          {word, listed(topics), topics.front()}});
 }
 
+/// A page as it is printed: of a picture only what it shows, in words.
+QString printed(const HelpTopic& topic)
+{
+    static const QRegularExpression picture(QStringLiteral("!\\[([^\\]]*)\\]\\([^)]*\\)"));
+    auto text = QString::fromUtf8(topic.text().data(), static_cast<qsizetype>(topic.text().size())).trimmed();
+    return text.replace(
+        picture, QStringLiteral("[%1]").arg(
+                     commandWords(QT_TRANSLATE_NOOP("command", "picture: %1")).arg(QStringLiteral("\\1"))));
+}
+
 } // namespace
 
 void showHelp(const VerbRow* verb, Output& out)
@@ -152,8 +163,7 @@ int runHelp(const CommandLine& line, Output& out)
         if (word == topic.name) {
             if (verb != nullptr)
                 out.line({});
-            out.line(QString::fromUtf8(topic.text().data(), static_cast<qsizetype>(topic.text().size()))
-                         .trimmed());
+            out.line(printed(topic));
             return Exit::done;
         }
     if (verb == nullptr)

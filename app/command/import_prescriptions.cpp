@@ -5,6 +5,7 @@
 #include "app/command/exchange_dicom.hpp"
 #include "app/command/kept_work.hpp"
 #include "app/command/output.hpp"
+#include "app/session/bring_in.hpp"
 #include "app/session/wording.hpp"
 #include "inventory/text/large_text.hpp"
 #include "inventory/text/record_text.hpp"
@@ -34,11 +35,17 @@ struct Taken {
 QJsonObject jsonFinding(const Finding& finding)
 {
     constexpr const char* severities[] = {"note", "caution", "error"};
+    QJsonArray arguments;
+    for (const auto& argument : finding.sentence.arguments)
+        arguments.append(jsonText(argument));
     return {{"severity", severities[static_cast<std::size_t>(finding.severity)]},
+            {"file", jsonText(finding.position.file)},
             {"line", finding.position.line},
             {"column", finding.position.column},
             {"code", jsonText(finding.code)},
-            {"sentence", say(finding.sentence)}};
+            {"sentence", say(finding.sentence)},
+            {"template", jsonText(finding.sentence.text)},
+            {"arguments", arguments}};
 }
 
 QJsonArray jsonFindings(const std::vector<Finding>& findings)
@@ -73,11 +80,7 @@ QString readingOf(const TableRow& row)
                            .arg(ltr(row.person.empty() ? "?" : row.person));
     if (!row.record)
         return begin + QStringLiteral("; ") + commandWords(QT_TRANSLATE_NOOP("command", "refused"));
-    QStringList parts;
-    for (const auto& [name, cell] : recordCells(*row.record))
-        if (name != "person")
-            parts << ltr(std::string(name).append(" ").append(cell));
-    return begin + QStringLiteral("; ") + parts.join(QStringLiteral("; "));
+    return begin + QStringLiteral("; ") + recordWords(*row.record);
 }
 
 struct Count {
@@ -199,11 +202,26 @@ Taken readAll(const CommandLine& line, Output& out)
     out.tell(taken.rows.findings);
     for (const auto& row : taken.rows.value)
         out.tell(row.findings);
-    if (!taken.rows.usable() && taken.table && line.has("--dry-run"))
+    if (!taken.rows.usable() && taken.table && line.has("--dry-run") && !line.has("--json"))
         showMap(*taken.table, out); // what was understood helps to write a map
-    if (!taken.rows.usable())
-        throw FilesNotRead();
     return taken;
+}
+
+/// The whole answer for programs: every row with its cells and findings.
+void writeAnswer(const CommandLine& line, const Taken& taken, const Count& count, Output& out)
+{
+    QJsonArray persons;
+    for (const auto& row : taken.rows.value)
+        persons.append(jsonRow(row));
+    QJsonObject answer{{"format", jsonText(line.value("--as"))},
+                       {"persons", persons},
+                       {"findings", jsonFindings(taken.rows.findings)},
+                       {"taken", count.taken},
+                       {"refused", count.refused},
+                       {"dry_run", line.has("--dry-run")}};
+    if (taken.table)
+        answer.insert("map", jsonMap(*taken.table));
+    out.json(answer);
 }
 
 /// Names the rows left out; throws FilesNotRead where none may be.
@@ -231,24 +249,17 @@ int importPrescriptions(const CommandLine& line, Output& out)
     Count count;
     for (const auto& row : rows.value)
         ++(row.record ? count.taken : count.refused);
+    if (!rows.usable() && line.has("--json"))
+        writeAnswer(line, taken, count, out); // what was found is the answer
+    if (!rows.usable())
+        throw FilesNotRead();
     const bool dry = line.has("--dry-run");
     if (count.refused > 0 && line.has("--output") && !dry)
         allowSkipping(line, rows, out);
     if (line.has("--output") && !dry)
         writeNewFile(line.value("--output"), tableText(rows.value));
     if (line.has("--json")) {
-        QJsonArray persons;
-        for (const auto& row : rows.value)
-            persons.append(jsonRow(row));
-        QJsonObject answer{{"format", jsonText(line.value("--as"))},
-                           {"persons", persons},
-                           {"findings", jsonFindings(rows.findings)},
-                           {"taken", count.taken},
-                           {"refused", count.refused},
-                           {"dry_run", dry}};
-        if (taken.table)
-            answer.insert("map", jsonMap(*taken.table));
-        out.json(answer);
+        writeAnswer(line, taken, count, out);
     } else if (dry) {
         if (taken.table)
             showMap(*taken.table, out);

@@ -5,11 +5,9 @@
 #include "app/command/kept_work.hpp"
 #include "app/command/output.hpp"
 #include "app/command/picked.hpp"
-#include "inventory/exchange/order_file.hpp"
+#include "app/session/order_file_for.hpp"
 
 #include <QCoreApplication>
-
-#include <algorithm>
 
 namespace quarterstep
 {
@@ -35,22 +33,9 @@ OrderFile orderOf(const CommandLine& line, const FittingRules& rules, const Pers
 {
     const auto options = matchOptions(line, rules);
     const auto answer = chosenPurpose(line, recommend(person, {}, rules, options));
-    if (!answer.need)
-        throw errorSaying(
-            "paper-not-for",
-            {QS_SAY("core", "the prescription of %1 is not complete; there is no order to write"),
-             {person.person}},
-            Exit::badData);
-    OrderFile file;
-    file.order = laboratoryOrder(person, *answer.need, cylinderFormOf(line));
-    file.job = line.has("--order") ? line.value("--order") : person.person;
-    file.frame = frameOf(line);
-    if (file.frame.lens > 0.0 && file.order.frame.empty()) {
-        file.order.frame = line.value("--line");
-        std::erase_if(file.order.missing, [](const Sentence& each) { return each.text == "the frame"; });
-    }
-    file.rules = stampedWith(rules, answer.profile, {person}).front().rules;
-    return file;
+    return orderFileFor(person, answer, rules,
+                        {line.has("--order") ? line.value("--order") : person.person, line.value("--line"),
+                         frameOf(line), cylinderFormOf(line)});
 }
 
 } // namespace
@@ -71,9 +56,6 @@ int writeOrder(const CommandLine& line, Output& out)
     out.tell(written.findings);
     if (!written.usable())
         throw FilesNotRead();
-    const bool incomplete =
-        std::any_of(written.findings.begin(), written.findings.end(),
-                    [](const Finding& finding) { return finding.code == "order-incomplete"; });
     const bool dry = line.has("--dry-run");
     if (!line.has("--output") && !dry)
         out.text(QString::fromStdString(written.value));
@@ -84,7 +66,7 @@ int writeOrder(const CommandLine& line, Output& out)
                      .arg(QString::fromStdString(person.person)));
     if (dry)
         out.line(commandWords(QT_TRANSLATE_NOOP("command", "dry run: nothing was written")));
-    return incomplete ? Exit::unserved : Exit::done;
+    return isIncomplete(written) ? Exit::unserved : Exit::done;
 }
 
 } // namespace quarterstep

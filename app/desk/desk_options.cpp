@@ -54,10 +54,11 @@ void takeSize(DeskOptions& options, const QString& text)
 
 QStringList deskPages()
 {
-    return {QStringLiteral("dispense"),    QStringLiteral("stock"),   QStringLiteral("stock-ladder"),
-            QStringLiteral("stock-box"),   QStringLiteral("audit"),   QStringLiteral("audit-charts"),
-            QStringLiteral("audit-bench"), QStringLiteral("opening"), QStringLiteral("trays"),
-            QStringLiteral("settings"),    QStringLiteral("help"),    QStringLiteral("keys")};
+    return {QStringLiteral("dispense"),  QStringLiteral("stock"),         QStringLiteral("stock-ladder"),
+            QStringLiteral("stock-box"), QStringLiteral("stock-packing"), QStringLiteral("stock-transfers"),
+            QStringLiteral("audit"),     QStringLiteral("audit-charts"),  QStringLiteral("audit-bench"),
+            QStringLiteral("opening"),   QStringLiteral("trays"),         QStringLiteral("settings"),
+            QStringLiteral("help"),      QStringLiteral("keys")};
 }
 
 void takeScale(DeskOptions& options, const QString& text)
@@ -93,8 +94,8 @@ QList<QCommandLineOption> deskCommandLineOptions()
            "CODE");
     option("place",
            QT_TRANSLATE_NOOP("DeskOptions",
-                             "page to show at the start: dispense, stock, stock-ladder, stock-box, audit, "
-                             "audit-charts, audit-bench, opening, "
+                             "page to show at the start: dispense, stock, stock-ladder, stock-box, "
+                             "stock-packing, stock-transfers, audit, audit-charts, audit-bench, opening, "
                              "trays, settings, help or keys"),
            "NAME");
     option("line", QT_TRANSLATE_NOOP("DeskOptions", "chooses this line of the stock at the start"), "LINE");

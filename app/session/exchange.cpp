@@ -4,9 +4,13 @@
 #include "core/fitting/recommendation.hpp"
 #include "inventory/exchange/fhir.hpp"
 #include "inventory/exchange/json_lines.hpp"
+#include "inventory/store/write_back.hpp"
 #include "inventory/text/large_text.hpp"
 
+#include <QDate>
+
 #include <array>
+#include <filesystem>
 
 namespace quarterstep
 {
@@ -88,6 +92,21 @@ Reading<std::string> exportText(ExchangeFormat format, std::span<const ExchangeP
     if (format == ExchangeFormat::table)
         return writeFlatTable(persons);
     return writeFhirBundle(persons, today);
+}
+
+void writeNewFile(const std::string& path, const std::string& bytes)
+{
+    std::error_code ignored;
+    if (std::filesystem::is_regular_file(path, ignored))
+        throw errorSaying(
+            "file-exists",
+            {QS_SAY("core", "%1 is there already; name a new file, or move that one away"), {path}}, 3);
+    replaceFile(path, bytes, true);
+}
+
+std::string todayIso()
+{
+    return QDate::currentDate().toString(Qt::ISODate).toStdString();
 }
 
 } // namespace quarterstep

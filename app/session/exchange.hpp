@@ -39,4 +39,9 @@ enum class ExchangeFormat { fhir, fhirAlone, jsonLines, table, dicom };
 [[nodiscard]] Reading<std::string> exportText(ExchangeFormat format, std::span<const ExchangePerson> persons,
                                               const std::string& today);
 
+/// Writes a new file; throws Error file-exists (3) where there is one, and what replaceFile throws.
+void writeNewFile(const std::string& path, const std::string& bytes);
+/// Today, ISO.
+[[nodiscard]] std::string todayIso();
+
 } // namespace quarterstep

@@ -2,10 +2,9 @@
 // Tables that leave the camp, at three levels.
 #include "app/session/keeping.hpp"
 #include "app/session/leaving.hpp"
+#include "core/record/judgement.hpp"
 #include "core/record/masking.hpp"
 #include "inventory/text/csv_writing.hpp"
-
-#include "core/record/judgement.hpp"
 
 #include <QDateTime>
 
@@ -69,6 +68,8 @@ ExportTable aggregateTable(const std::vector<Entry>& entries)
         for (const auto* name : {"purpose", "profile", "verdict", "referral"})
             if (const auto value = fieldNamed(entry, name); !value.empty())
                 ++breakdowns[std::string("handed-over by ") + name][value];
+        if (const auto version = fieldNamed(entry, "profile_version"); !version.empty())
+            ++breakdowns["handed-over by rules"][fieldNamed(entry, "profile") + " " + version];
         for (const auto& movement : entry.movements)
             breakdowns["handed-over by line"][movement.line] -= movement.delta;
     }
@@ -79,7 +80,8 @@ ExportTable aggregateTable(const std::vector<Entry>& entries)
 
 ExportTable pseudonymousTable(const std::vector<Entry>& entries)
 {
-    ExportTable table{{"day", "site", "kind", "person", "purpose", "profile", "verdict", "referral", "lines"},
+    ExportTable table{{"day", "site", "kind", "person", "purpose", "profile", "verdict", "referral", "lines",
+                       "profile_version", "rules_hash"},
                       {}};
     std::map<std::string, std::string> numbers; // made for this table
     for (const auto& entry : standing(entries)) {
@@ -91,7 +93,8 @@ ExportTable pseudonymousTable(const std::vector<Entry>& entries)
                 numbers.emplace(entry.person, "person " + std::to_string(numbers.size() + 1)).first->second;
         table.rows.push_back({localDay(entry.atMs), entry.site, wordOf(entry.kind), person,
                               fieldNamed(entry, "purpose"), fieldNamed(entry, "profile"),
-                              fieldNamed(entry, "verdict"), fieldNamed(entry, "referral"), linesOf(entry)});
+                              fieldNamed(entry, "verdict"), fieldNamed(entry, "referral"), linesOf(entry),
+                              fieldNamed(entry, "profile_version"), fieldNamed(entry, "rules_hash")});
     }
     return table;
 }

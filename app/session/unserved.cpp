@@ -37,6 +37,14 @@ std::string thousandths(double value)
     return std::to_string(std::lround(value * 1000.0));
 }
 
+/// What an entry says; entries of before did not name the version, which the hash of the rules settles.
+std::map<std::string, std::string> saidIn(const Entry& entry)
+{
+    auto fields = entry.fields;
+    fields.erase("profile_version");
+    return fields;
+}
+
 /// What the ledger has about a person and what of it was taken back.
 struct History {
     std::vector<Entry> entries;
@@ -81,6 +89,8 @@ Entry unservedEntry(const Camp& camp, const PersonRecord& person, const Recommen
     auto& fields = entry.fields;
     fields["purpose"] = wordOf(answer.purpose);
     fields["profile"] = answer.profile;
+    if (const Profile* profile = camp.rules().find(answer.profile))
+        fields["profile_version"] = profile->version;
     fields["rules_hash"] = camp.rules().hash;
     fields["final"] = finalsAsWritten(person);
     fields["referral"] = wordOf(answer.referral);
@@ -106,7 +116,7 @@ std::string saidBefore(const Camp& camp, const Entry& entry)
 {
     const auto history = historyOf(camp, entry.person);
     for (const auto& before : history.entries)
-        if (before.kind == entry.kind && before.site == camp.site() && before.fields == entry.fields &&
+        if (before.kind == entry.kind && before.site == camp.site() && saidIn(before) == saidIn(entry) &&
             history.gone.count(before.id) == 0)
             return before.id;
     return {};

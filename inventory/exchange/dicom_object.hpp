@@ -6,12 +6,17 @@
 #include "core/optics/prism.hpp"
 #include "core/optics/units.hpp"
 
+#include <cstdint>
 #include <optional>
 #include <string>
 #include <vector>
 
 namespace quarterstep
 {
+
+/// Our private elements (PS3.5, 7.8): group, and the name under which they stand.
+inline constexpr std::uint16_t dicomPrivateGroup = 0x0047;
+inline constexpr const char* dicomPrivateCreator = "QUARTERSTEP";
 
 enum class DicomKind { lensometry, autorefraction, subjective, acuity };
 

@@ -17,6 +17,7 @@ namespace quarterstep
 namespace
 {
 
+constexpr std::size_t rowsBetweenProgress = 256;
 constexpr const char* stateWords[] = {"", "balance", "artificial", "blind", "not measured"};
 
 std::string prismWords(const EyePrism& prism)
@@ -113,12 +114,15 @@ Parsed<double> machineNumber(const std::string& text, double most, bool fine)
     return thousandths / 1000.0 + 0.0;
 }
 
-std::string tableText(const std::vector<TableRow>& rows, const std::set<std::string>& without)
+std::string tableText(const std::vector<TableRow>& rows, const std::set<std::string>& without,
+                      const std::function<void(std::size_t done, std::size_t of)>& progress)
 {
     std::vector<std::map<std::string, std::string>> cells;
     std::set<std::string> filled{"person", "right", "left"};
     std::vector<std::string> others;
     for (const auto& row : rows) {
+        if (progress && cells.size() % rowsBetweenProgress == 0)
+            progress(cells.size(), rows.size());
         if (!row.record)
             continue;
         auto& mine = cells.emplace_back();
@@ -165,6 +169,15 @@ void tellStays(const PersonRecord& record, const std::string& column, std::vecto
 bool isRulesColumn(const std::string& column)
 {
     return column == "rules_profile" || column == "rules_version" || column == "rules_hash";
+}
+
+void keepRules(PersonRecord& record, const RulesStamp& rules)
+{
+    for (const auto& [column, value] : {std::pair{"rules_profile", &rules.profile},
+                                        {"rules_version", &rules.version},
+                                        {"rules_hash", &rules.hash}})
+        if (!value->empty())
+            record.otherColumns.emplace_back(column, *value);
 }
 
 bool hasError(const std::vector<Finding>& findings)

@@ -31,6 +31,7 @@ struct ExchangePerson {
 struct ImportOptions {
     std::string today; ///< ISO date; gives the age of a prescription, and refuses one of tomorrow
     /// Called from time to time with what is done of all: resources, rows or files.
+    /// Where it throws, nothing was read, and that is thrown on.
     std::function<void(std::size_t done, std::size_t of)> progress;
 };
 
@@ -64,9 +65,10 @@ class RowEnd
 [[nodiscard]] Parsed<double> machineNumber(const std::string& text, double most, bool fine = false);
 
 /// A prescription table (CSV) of all rows that have a record: only columns that somebody fills and that are
-/// not left out, then those that the table does not know.
-[[nodiscard]] std::string tableText(const std::vector<TableRow>& rows,
-                                    const std::set<std::string>& without = {});
+/// not left out, then those that the table does not know. Progress as in ImportOptions.
+[[nodiscard]] std::string
+tableText(const std::vector<TableRow>& rows, const std::set<std::string>& without = {},
+          const std::function<void(std::size_t done, std::size_t of)>& progress = {});
 
 /// Columns that are never exported: they name people or hold their own words. tellStays says so (note
 /// not-carried).
@@ -74,6 +76,8 @@ class RowEnd
 void tellStays(const PersonRecord& record, const std::string& column, std::vector<Finding>& findings);
 /// rules_profile, rules_version and rules_hash of an earlier export.
 [[nodiscard]] bool isRulesColumn(const std::string& column);
+/// Keeps the rules by which a record left elsewhere in those columns.
+void keepRules(PersonRecord& record, const RulesStamp& rules);
 
 /// Whether there is an error among findings.
 [[nodiscard]] bool hasError(const std::vector<Finding>& findings);

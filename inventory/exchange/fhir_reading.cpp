@@ -1,11 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // VisionPrescription and Observations to rows of the prescription table.
 #include "inventory/exchange/fhir.hpp"
-#include "inventory/exchange/fhir_lens.hpp"
+#include "inventory/exchange/fhir_prescription.hpp"
 #include "inventory/exchange/fhir_words.hpp"
 #include "inventory/text/large_text.hpp"
-#include "inventory/text/table_columns.hpp"
-#include "inventory/text/table_dates.hpp"
 
 #include <algorithm>
 #include <deque>
@@ -17,24 +15,6 @@ namespace
 {
 
 constexpr std::size_t progressStep = 256;
-constexpr std::size_t dateLength = 10;
-
-/// Columns that Observations may fill: all but those that the prescription itself states.
-bool fromObservation(const std::string& column)
-{
-    for (const char* own :
-         {"person", "right", "left", "add", "add_right", "add_left", "prescriber", "written_on"})
-        if (column == own)
-            return false;
-    return true;
-}
-
-bool hasSystem(const JsonValue& value, std::string_view system)
-{
-    const auto codings = value.member("coding").children();
-    return std::any_of(codings.begin(), codings.end(),
-                       [&](const JsonValue& coding) { return coding.member("system").text() == system; });
-}
 
 class FhirReader
 {
@@ -101,6 +81,7 @@ class FhirReader
             return;
         const auto type = resource.member("resourceType").text();
         if (type == "Bundle") {
+            tellEnvelope(resource);
             for (const auto& entry : resource.member("entry").children())
                 if (const auto inside = entry.member("resource"))
                     collect(inside);
@@ -119,13 +100,41 @@ class FhirReader
         }
     }
 
+    /// What a Bundle says of itself and of its entries: refused where it may change the rest, else told.
+    void tellEnvelope(const JsonValue& bundle)
+    {
+        std::string names;
+        const auto add = [&](const std::string& name) {
+            if (names.find(name) == std::string::npos)
+                names += (names.empty() ? "" : ", ") + name;
+        };
+        for (const auto& element : bundle.children()) {
+            const auto name = element.name();
+            if (name == "implicitRules")
+                tell(Severity::error, element, "fhir-modifier",
+                     {QS_SAY("core", "%1 may change what the prescription means, and is not understood; ask "
+                                     "for it without"),
+                      {name}});
+            else if (name != "resourceType" && name != "type" && name != "entry")
+                add(name);
+        }
+        for (const auto& entry : bundle.member("entry").children())
+            for (const auto& element : entry.children())
+                if (element.name() != "fullUrl" && element.name() != "resource")
+                    add("entry." + element.name());
+        if (!names.empty())
+            tell(Severity::note, bundle, "fhir-left-out",
+                 {QS_SAY("core", "of the Bundle left out: %1; it belongs to the sender's envelope"),
+                  {shown(names)}});
+    }
+
     void readAll()
     {
         for (const auto& resource : prescriptions_) {
             if (options_.progress && drafts_.size() % progressStep == 0)
                 options_.progress(drafts_.size(), prescriptions_.size());
             if (isForUs(resource))
-                readPrescription(resource);
+                readFhirPrescription(resource, drafts_.emplace_back());
         }
         for (std::size_t i = 0; i < drafts_.size(); ++i)
             byPerson_.emplace(drafts_[i].record.person, i);
@@ -169,124 +178,6 @@ class FhirReader
         return true;
     }
 
-    void readPrescription(const JsonValue& resource)
-    {
-        auto& draft = drafts_.emplace_back();
-        draft.record.position = resource.place();
-        checkModifiers(resource, draft);
-        readPatient(resource.member("patient"), draft);
-        readPrescriber(resource.member("prescriber"), draft);
-        readDates(resource, draft);
-        readLenses(resource, draft);
-        for (const auto& element : resource.children()) {
-            const auto name = element.name();
-            if (name == "text")
-                draft.tell(Severity::note, element, "fhir-left-out",
-                           {QS_SAY("core", "the narrative is left out: it repeats what is coded"), {}});
-            else if (std::find(fhirUsed.begin(), fhirUsed.end(), name) == fhirUsed.end())
-                draft.keep("", element);
-        }
-        for (const auto& inside : resource.member("contained").children())
-            if (inside.member("resourceType").text() == "Observation")
-                readMeasures(inside, draft);
-            else
-                draft.tell(
-                    Severity::caution, inside, "fhir-left-out",
-                    {QS_SAY("core", "the resource %1 is left out: only VisionPrescription and its measures "
-                                    "are read"),
-                     {shown(inside.member("resourceType").text())}});
-    }
-
-    /// What may change the meaning of all the rest is never passed over.
-    void checkModifiers(const JsonValue& resource, FhirDraft& draft)
-    {
-        auto places = resource.member("lensSpecification").children();
-        places.push_back(resource);
-        for (const auto& place : places)
-            for (const char* name : {"modifierExtension", "implicitRules"})
-                if (const auto found = place.member(name))
-                    draft.tell(
-                        Severity::error, found, "fhir-modifier",
-                        {QS_SAY("core", "%1 may change what the prescription means, and is not understood; "
-                                        "ask for it without"),
-                         {name}});
-        const auto status = resource.member("status");
-        if (status.text() != "active")
-            draft.tell(Severity::error, status ? status : resource, "fhir-status",
-                       {QS_SAY("core", "the status is \"%1\"; active is wanted"), {shown(status.text())}});
-        for (const auto& element : resource.member("meta").children())
-            if (!hasRules(element))
-                draft.tell(Severity::note, element, "fhir-left-out",
-                           {QS_SAY("core", "meta.%1 is left out: it belongs to the sender's copy"),
-                            {shown(element.name())}});
-    }
-
-    /// The tags of the rules that the writer puts.
-    static bool hasRules(const JsonValue& element)
-    {
-        const auto tags = element.children();
-        return element.name() == "tag" && std::all_of(tags.begin(), tags.end(), [](const JsonValue& tag) {
-                   const auto system = tag.member("system").text();
-                   return system == fhirRulesSystem || system == fhirRulesHashSystem;
-               });
-    }
-
-    static void readPatient(const JsonValue& patient, FhirDraft& draft)
-    {
-        draft.record.person = fhirPersonOf(patient);
-        if (!draft.record.person.empty())
-            draft.places["person"] = patient.place();
-        const auto identifier = patient.member("identifier");
-        const bool ours = patient.children().size() == 1 && identifier.children().size() == 2 &&
-                          identifier.member("system").text() == fhirPersonSystem;
-        if (patient && !ours)
-            draft.keep("", patient);
-    }
-
-    static void readPrescriber(const JsonValue& prescriber, FhirDraft& draft)
-    {
-        const auto parts = prescriber.children();
-        draft.record.prescriber = fhirPrescriberOf(prescriber);
-        const bool absent = parts.size() == 1 && parts[0].name() == "extension" &&
-                            parts[0].children().size() == 1 &&
-                            parts[0].children()[0].member("url").text() == fhirAbsentReason;
-        if (prescriber && !absent && (parts.size() != 1 || parts[0].name() != "display"))
-            draft.keep("", prescriber);
-    }
-
-    static void readDates(const JsonValue& resource, FhirDraft& draft)
-    {
-        const auto written = resource.member("dateWritten");
-        const auto text = written.text();
-        draft.places["written_on"] = written ? written.place() : resource.place();
-        if (parseIsoDate(text.substr(0, dateLength)))
-            draft.record.writtenOn = text.substr(0, dateLength);
-        else if (written)
-            draft.tell(Severity::caution, written, "fhir-date",
-                       {QS_SAY("core", "\"%1\" is no whole date; how old the prescription is stays open"),
-                        {shown(text)}});
-        if (written && text != draft.record.writtenOn)
-            draft.keep("", written);
-        const auto created = resource.member("created");
-        if (created && created.text() != text && !draft.record.writtenOn.empty())
-            draft.keep("", created);
-    }
-
-    static void readLenses(const JsonValue& resource, FhirDraft& draft)
-    {
-        const auto lenses = resource.member("lensSpecification");
-        for (const auto& lens : lenses.children())
-            readFhirLens(lens, draft);
-        for (const char* eye : {"right", "left"})
-            if (draft.places.try_emplace(eye, lenses ? lenses.place() : resource.place()).second) {
-                draft.tell(
-                    Severity::error, lenses ? lenses : resource, "fhir-eye-missing",
-                    {QS_SAY("core", "nothing is stated for the %1 eye; ask for it: a power, or that it is a "
-                                    "balance lens, artificial, blind or not measured"),
-                     {eye}});
-            }
-    }
-
     static void tellKept(FhirDraft& draft)
     {
         std::string names;
@@ -301,37 +192,16 @@ class FhirReader
 
     void readObservation(const JsonValue& observation, const std::string& person)
     {
-        const auto leftOut = [&](const char* words) {
-            tell(Severity::caution, observation, "fhir-left-out",
-                 {words, {shown(observation.member("code").member("text").text()), shown(person)}});
-        };
         const auto found = byPerson_.find(person);
-        if (observation.member("status").text() == "entered-in-error")
-            leftOut(QS_SAY("core", "the observation %1 of %2 is left out: it was entered in error"));
-        else if (!hasSystem(observation.member("code"), fhirMeasureSystem))
-            leftOut(QS_SAY("core", "the observation %1 of %2 is left out: its code is not known here"));
-        else if (found == byPerson_.end())
-            leftOut(QS_SAY("core",
-                           "the observation %1 of %2 is left out: no prescription of theirs is taken in"));
+        const char* refused = fhirMeasuresRefused(observation);
+        if (refused == nullptr && found == byPerson_.end())
+            refused =
+                QS_SAY("core", "the observation %1 of %2 is left out: no prescription of theirs is taken in");
+        if (refused == nullptr)
+            readFhirMeasures(observation, drafts_[found->second]);
         else
-            readMeasures(observation, drafts_[found->second]);
-    }
-
-    static void readMeasures(const JsonValue& observation, FhirDraft& draft)
-    {
-        for (const auto& component : observation.member("component").children()) {
-            const auto codings = component.member("code").member("coding").children();
-            const auto column = codings.empty() ? std::string() : codings[0].member("code").text();
-            const auto quantity = component.member("valueQuantity").member("value");
-            const auto text = quantity ? quantity.text() : component.member("valueString").text();
-            if (columnNamed(column) == nullptr || !fromObservation(column)) {
-                draft.record.otherColumns.emplace_back(column, text);
-                continue;
-            }
-            draft.places[column] = component.place();
-            if (const auto said = setField(draft.record, column, text))
-                draft.tell(Severity::error, component, said->code, said->sentence);
-        }
+            tell(Severity::caution, observation, "fhir-left-out",
+                 {refused, {shown(observation.member("code").member("text").text()), shown(person)}});
     }
 
     std::string name_;

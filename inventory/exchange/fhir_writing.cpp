@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Decimals keep two places, since FHIR takes trailing zeros for precision.
+// Persons to VisionPrescription and Observations.
 #include "inventory/exchange/fhir.hpp"
+#include "inventory/exchange/fhir_lens_writing.hpp"
 #include "inventory/exchange/fhir_words.hpp"
 #include "inventory/text/record_text.hpp"
 
 #include <algorithm>
-#include <cmath>
 
 namespace quarterstep
 {
@@ -13,27 +13,16 @@ namespace quarterstep
 namespace
 {
 
-constexpr double axisOfZero = 180.0;
 constexpr const char* unitsOfMeasure = "http://unitsofmeasure.org";
-
-std::string coding(const char* system, std::string_view code)
-{
-    return "{\"system\":" + jsonQuoted(system) + ",\"code\":" + jsonQuoted(code) + "}";
-}
 
 std::string conceptOf(const char* system, std::string_view code, std::string_view text)
 {
-    return "{\"coding\":[" + coding(system, code) + "],\"text\":" + jsonQuoted(text) + "}";
+    return "{\"coding\":[" + fhirCoding(system, code) + "],\"text\":" + jsonQuoted(text) + "}";
 }
 
 bool isUsed(const std::string& element)
 {
     return std::find(fhirUsed.begin(), fhirUsed.end(), element) != fhirUsed.end();
-}
-
-bool isUsedOfLens(const std::string& element)
-{
-    return std::find(fhirLensUsed.begin(), fhirLensUsed.end(), element) != fhirLensUsed.end();
 }
 
 /// Which Observation a column goes to; empty for what the prescription states itself.
@@ -150,16 +139,7 @@ class ResourceWriter
             kept_.emplace_back(fhirElementOf(column), cell);
     }
 
-    using Kept = std::vector<std::pair<std::string, std::string>>;
-
-    static std::string find(const Kept& kept, std::string_view element)
-    {
-        for (const auto& [name, json] : kept)
-            if (name == element)
-                return json;
-        return {};
-    }
-    [[nodiscard]] std::string keptOf(std::string_view element) const { return find(kept_, element); }
+    [[nodiscard]] std::string keptOf(std::string_view element) const { return fhirKept(kept_, element); }
     [[nodiscard]] std::string keptOr(std::string_view element, const std::string& other) const
     {
         const auto found = keptOf(element);
@@ -174,8 +154,8 @@ class ResourceWriter
     [[nodiscard]] std::string ruleTags() const
     {
         return "[{\"system\":" + jsonQuoted(fhirRulesSystem) + ",\"version\":" + jsonQuoted(rules_.version) +
-               ",\"code\":" + jsonQuoted(rules_.profile) + "}," + coding(fhirRulesHashSystem, rules_.hash) +
-               "]";
+               ",\"code\":" + jsonQuoted(rules_.profile) + "}," +
+               fhirCoding(fhirRulesHashSystem, rules_.hash) + "]";
     }
 
     [[nodiscard]] std::string patient() const
@@ -199,77 +179,25 @@ class ResourceWriter
     void addDateWritten(std::string& object) const
     {
         const auto kept = keptOf("dateWritten");
-        if (!kept.empty())
-            addJsonMember(object, "dateWritten", kept);
-        else if (person_.writtenOn.empty())
+        const auto why = keptOf("_dateWritten");
+        if (!kept.empty() || !person_.writtenOn.empty())
+            addJsonMember(object, "dateWritten", kept.empty() ? jsonQuoted(person_.writtenOn) : kept);
+        if (!why.empty())
+            addJsonMember(object, "_dateWritten", why);
+        else if (kept.empty() && person_.writtenOn.empty())
             addJsonMember(object, "_dateWritten", absent());
-        else
-            addJsonMember(object, "dateWritten", jsonQuoted(person_.writtenOn));
     }
 
     std::string lens(Eye side)
     {
-        const auto& eye = person_.eyes.of(side);
-        const std::string name = side == Eye::right ? "right" : "left";
-        const auto& kept = lensKept_[name];
-        const auto product = find(kept, "product");
-        std::string object = "{";
-        addJsonMember(object, "product",
-                      product.empty() ? "{\"coding\":[" + coding(fhirProductSystem, "lens") + "]}" : product);
-        addJsonMember(object, "eye", jsonQuoted(name));
-        if (eye.seeing())
-            addPower(object, eye.final, find(kept, "axis"));
-        if (eye.addition)
-            addJsonMember(object, "add", decimalText(eye.addition->value()));
-        if (!eye.seeing())
-            addJsonMember(object, "note", "[{\"text\":" + jsonQuoted(eyeWords(eye.final, side)) + "}]");
-        else if (const auto note = find(kept, "note"); !note.empty())
-            addJsonMember(object, "note", note);
-        for (const auto& [element, json] : kept)
-            if (!isUsedOfLens(element))
-                addJsonMember(object, element, json);
-        return object + "}";
-    }
-
-    void addPower(std::string& object, const WrittenEye& eye, const std::string& keptAxis)
-    {
-        addJsonMember(object, "sphere", decimalText(eye.power.sphere.value()));
-        if (eye.power.cylinder != Dioptres{}) {
-            const double axis = eye.power.axis.value();
-            const double whole = std::round(axis);
-            if (std::abs(axis - whole) > 1e-9)
-                tell(Severity::caution, "fhir-axis-rounded",
-                     {QS_SAY("core", "axis %1 of %2 leaves as %3: FHIR takes whole degrees"),
-                      {decimalText(axis), shown(person_.person), std::to_string(std::lround(axis))}});
-            addJsonMember(object, "cylinder", decimalText(eye.power.cylinder.value()));
-            addJsonMember(object, "axis", std::to_string(std::lround(whole < 1.0 ? axisOfZero : whole)));
-        } else if (!keptAxis.empty()) {
-            addJsonMember(object, "cylinder", "0.00");
-            addJsonMember(object, "axis", keptAxis);
-        }
-        if (!eye.prism)
-            return;
-        std::string parts;
-        const auto add = [&](double value, const char* plus, const char* minus) {
-            parts.append(parts.empty() ? "" : ",")
-                .append("{\"amount\":")
-                .append(decimalText(std::abs(value)))
-                .append(",\"base\":\"")
-                .append(value < 0.0 ? minus : plus)
-                .append("\"}");
-        };
-        if (eye.prism->in != 0.0 || eye.prism->up == 0.0)
-            add(eye.prism->in, "in", "out");
-        if (eye.prism->up != 0.0)
-            add(eye.prism->up, "up", "down");
-        addJsonMember(object, "prism", "[" + parts + "]");
+        return writeFhirLens(person_, side, lensKept_[side == Eye::right ? "right" : "left"], findings_);
     }
 
     /// A distance in millimetres as a quantity, anything else in its words.
     static std::string component(const std::string& column, const std::string& cell)
     {
         std::string object = "{";
-        addJsonMember(object, "code", "{\"coding\":[" + coding(fhirMeasureSystem, column) + "]}");
+        addJsonMember(object, "code", "{\"coding\":[" + fhirCoding(fhirMeasureSystem, column) + "]}");
         const bool length = column.size() > 3 && column.compare(column.size() - 3, 3, "_mm") == 0;
         if (length && machineNumber(cell, 1e6, true))
             addJsonMember(object, "valueQuantity",
@@ -284,8 +212,8 @@ class ResourceWriter
     const RulesStamp& rules_;
     const std::string& today_;
     std::vector<Finding>& findings_;
-    Kept kept_;
-    std::map<std::string, Kept> lensKept_;
+    FhirKept kept_;
+    std::map<std::string, FhirKept> lensKept_;
 };
 
 } // namespace

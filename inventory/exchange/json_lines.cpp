@@ -19,8 +19,13 @@ void takeMember(const JsonValue& member, PersonRecord& record, PartPlaces& place
 {
     const auto name = member.name();
     const bool plain = member.kind() == JsonKind::text || member.kind() == JsonKind::number;
-    if (member.kind() == JsonKind::null || name == "rules")
+    if (member.kind() == JsonKind::null)
         return;
+    if (name == "rules" && member.kind() == JsonKind::object) {
+        keepRules(record, {member.member("profile").text(), member.member("version").text(),
+                           member.member("hash").text()});
+        return;
+    }
     if (!plain || columnNamed(name) == nullptr) {
         record.otherColumns.emplace_back(name, plain ? member.text() : std::string(member.raw()));
         kept += (kept.empty() ? "" : ", ") + name;

@@ -15,6 +15,7 @@ namespace quarterstep
 struct MappedTable {
     TableMap map;                           ///< with every column that is used
     std::vector<std::string> notUnderstood; ///< headings; their cells are kept
+    std::vector<std::string> examples;      ///< of each column the first cell that is filled
     bool commaDecimals = false;
     int minusCylinders = 0;
     int plusCylinders = 0;

@@ -4,6 +4,7 @@
 //     separator = ;
 //     unsigned spheres = plus
 //     unsigned cylinders = minus
+//     decimal = comma
 //     OD Sph = right sphere
 //     Remarks = -
 #pragma once
@@ -19,6 +20,9 @@ namespace quarterstep
 /// What a number without a sign means in this table; `refused` when nobody has said.
 enum class Unsigned { refused, plus, minus };
 
+/// The mark between whole dioptres and their parts; `either`: both are taken, cell by cell.
+enum class DecimalMark { either, point, comma };
+
 /// A heading and what its column holds: a column of the prescription table, "right sphere" (cylinder, axis,
 /// prism, base; left), or "-" for what is kept without being used.
 struct MappedColumn {
@@ -30,10 +34,15 @@ struct TableMap {
     char separator = '\0'; ///< 0: to be found out
     Unsigned spheres = Unsigned::refused;
     Unsigned cylinders = Unsigned::refused;
+    DecimalMark decimal = DecimalMark::either;
     std::vector<MappedColumn> columns; ///< those that a file gave, or all that were used
 
-    [[nodiscard]] const MappedColumn* of(const std::string& heading) const;
+    /// The line for a heading; where it stands over several columns, the one for that of them (from 0).
+    [[nodiscard]] const MappedColumn* of(const std::string& heading, std::size_t which = 0) const;
 };
+
+/// All that a column can hold, in the order in which people choose.
+[[nodiscard]] std::vector<std::string> mapTargets();
 
 /// Errors: map-line, map-target, map-value.
 [[nodiscard]] Reading<TableMap> readTableMap(const std::string& bytes, const std::string& name);

@@ -42,7 +42,8 @@ void checkTable(const std::vector<TableRow>& rows)
         taken += row.record ? 1 : 0;
         if (row.record)
             for (const auto& [column, cell] : row.record->otherColumns)
-                plain = plain && column.rfind("fhir.", 0) == 0; // names of others may collide with ours
+                plain = plain && (column.rfind("fhir.", 0) == 0 ||
+                                  isRulesColumn(column)); // names of others may collide with ours
     }
     if (taken == 0 || !plain)
         return;
