@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // A walk over every page of the window: what takes the keyboard has its names, Tab goes as one reads, targets
 // can be hit, and at 200 per cent on a small screen nothing is cut and everything can be reached.
+#include "app/desk/bringing/bring_in_panel.hpp"
+#include "app/desk/bringing/exchange_page.hpp"
 #include "app/desk/guide/help_window.hpp"
 #include "app/desk/guide/key_sheet.hpp"
 #include "app/desk/opening/practice.hpp"
@@ -14,6 +16,7 @@
 #include <QApplication>
 #include <QCheckBox>
 #include <QComboBox>
+#include <QFile>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
@@ -51,6 +54,18 @@ const std::vector<Page>& pagesOfDesk()
          [](DeskWindow& window) { BOOST_TEST(!window.openCamp(QStringLiteral("/no-such-folder"))); }},
         {"trays", [](DeskWindow& window) { window.showTrays({}); }},
         {"settings", [](DeskWindow& window) { window.showSettings(); }},
+        {"bringing in",
+         [](DeskWindow& window) {
+             window.showExchange();
+             window.exchange().showPart(ExchangePage::bringInPart);
+             QFile file(window.campFolder() + QStringLiteral("/theirs.txt"));
+             BOOST_TEST(file.open(QIODevice::WriteOnly));
+             file.write("ID;OD Sph;OS Sph\nK-1;-1,25;+0,50\nK-2;1,25;\n");
+             file.close();
+             window.exchange().bringIn().openFiles({file.fileName()});
+             window.exchange().waitForReading();
+         }},
+        {"sending out", [](DeskWindow& window) { window.exchange().showPart(ExchangePage::sendOutPart); }},
         {"dispense",
          [](DeskWindow& window) {
              window.showPlace(DeskWindow::Place::dispense);

@@ -7,6 +7,7 @@
 #include "app/session/camp.hpp"
 
 #include <QObject>
+#include <QString>
 
 #include <memory>
 
@@ -24,6 +25,11 @@ struct PaperQuestion {
     std::string reason;
     std::optional<TrialAcuity> trial;
 };
+
+/// A new name in the folder "papers" of the camp, which is made: WORD-PERSON-MOMENT.ENDING. Throws Error
+/// file-unwritable (4).
+[[nodiscard]] std::string paperPath(const Camp& camp, const QString& word, const std::string& person,
+                                    const QString& ending);
 
 /// The language the window speaks; English where it is none of those that papers speak.
 [[nodiscard]] const Language* windowLanguage();

@@ -88,6 +88,11 @@ QButtonGroup* oneOf(QWidget* owner, QLayout& row,
     return group;
 }
 
+void giveRoom(QTableView& view, int lines)
+{
+    view.setMinimumHeight((view.fontMetrics().height() + 8) * lines);
+}
+
 QLabel* hinted(const QString& text, const QString& name)
 {
     auto* label = new QLabel(text);

@@ -30,6 +30,8 @@ void giveWidths(QTableView& table, std::initializer_list<int> characters);
 /// Buttons of which one is down, numbered from 0: object name, words, tooltip.
 [[nodiscard]] QButtonGroup* oneOf(QWidget* owner, QLayout& row,
                                   std::initializer_list<std::tuple<QString, QString, QString>> choices);
+/// A list that shows at least so many lines however little room there is: the page scrolls then.
+void giveRoom(QTableView& view, int lines);
 [[nodiscard]] QLabel* hinted(const QString& text, const QString& name);
 
 } // namespace quarterstep
