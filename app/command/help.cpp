@@ -63,6 +63,16 @@ void showVerb(const VerbRow& verb, Output& out)
                 QT_TRANSLATE_NOOP("command", "one eye each, as written; - reads lines of standard input")));
 }
 
+/// A page as it is printed: of a picture only what it shows, in words.
+QString printed(const HelpTopic& topic)
+{
+    static const QRegularExpression picture(QStringLiteral("!\\[([^\\]]*)\\]\\([^)]*\\)"));
+    auto text = QString::fromUtf8(topic.text().data(), static_cast<qsizetype>(topic.text().size())).trimmed();
+    return text.replace(
+        picture, QStringLiteral("[%1]").arg(
+                     commandWords(QT_TRANSLATE_NOOP("command", "picture: %1")).arg(QStringLiteral("\\1"))));
+}
+
 /// Pages that have the word, those with most of it first; three at most.
 std::vector<const char*> pagesWith(const std::string& word)
 {
@@ -107,16 +117,6 @@ Error unknownHelp(const std::string& word)
         {QS_SAY("core", "there is no help on “%1”; pages are %2: type `quarterstep help %3`, or "
                         "`quarterstep help` for the verbs"),
          {word, listed(topics), topics.front()}});
-}
-
-/// A page as it is printed: of a picture only what it shows, in words.
-QString printed(const HelpTopic& topic)
-{
-    static const QRegularExpression picture(QStringLiteral("!\\[([^\\]]*)\\]\\([^)]*\\)"));
-    auto text = QString::fromUtf8(topic.text().data(), static_cast<qsizetype>(topic.text().size())).trimmed();
-    return text.replace(
-        picture, QStringLiteral("[%1]").arg(
-                     commandWords(QT_TRANSLATE_NOOP("command", "picture: %1")).arg(QStringLiteral("\\1"))));
 }
 
 } // namespace

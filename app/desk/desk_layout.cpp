@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The parts of the window and where they stand; what they do is in desk_window.cpp.
+#include "app/desk/bringing/exchange_page.hpp"
 #include "app/desk/desk_window.hpp"
 #include "app/desk/lasting/long_work.hpp"
 #include "app/desk/message_bar.hpp"
@@ -50,6 +51,8 @@ void DeskWindow::buildPages()
                 << page(stock_, "stockScroll", tr("Stock"), QStringLiteral("files"))
                 << page(audit_, "auditScroll", tr("Audit"), QStringLiteral("audit"));
     traysPage_ = page(trays_, "traysScroll", tr("Starting a camp"), QStringLiteral("desk"));
+    exchangeScroll_ =
+        page(exchange_, "exchangeScroll", tr("Bringing in and sending out"), QStringLiteral("exchange"));
     settingsScroll_ = page(settingsPage_, "settingsScroll", tr("Settings"), QStringLiteral("desk"));
     column->addWidget(buildHeader());
     column->addWidget(practice_);
@@ -107,6 +110,10 @@ QWidget* DeskWindow::buildHeader()
     tableButton_ = commandButton(
         *row, "loadPeopleButton", tr("Puts the people of a prescription table into the waiting list"),
         command(tr("Load people…"), QKeySequence(Qt::CTRL | Qt::Key_L), &DeskWindow::askTable));
+    exchangeButton_ = commandButton(
+        *row, "exchangeButton",
+        tr("Brings prescriptions in from files, instruments or the clipboard, and sends them out"),
+        command(tr("Bring in…"), QKeySequence(Qt::CTRL | Qt::Key_I), &DeskWindow::showExchange));
     commandButton(*row, "openFolderButton", tr("Opens another camp, the sample, or starts one"),
                   command(tr("Camps…"), QKeySequence::Open, &DeskWindow::showOpening));
     commandButton(*row, "settingsButton", tr("Look, language, printer, camp, PINs"),

@@ -58,7 +58,8 @@ QStringList deskPages()
             QStringLiteral("stock-box"), QStringLiteral("stock-packing"), QStringLiteral("stock-transfers"),
             QStringLiteral("audit"),     QStringLiteral("audit-charts"),  QStringLiteral("audit-bench"),
             QStringLiteral("opening"),   QStringLiteral("trays"),         QStringLiteral("settings"),
-            QStringLiteral("help"),      QStringLiteral("keys")};
+            QStringLiteral("help"),      QStringLiteral("keys"),          QStringLiteral("bring-in"),
+            QStringLiteral("send-out")};
 }
 
 void takeScale(DeskOptions& options, const QString& text)
@@ -96,8 +97,12 @@ QList<QCommandLineOption> deskCommandLineOptions()
            QT_TRANSLATE_NOOP("DeskOptions",
                              "page to show at the start: dispense, stock, stock-ladder, stock-box, "
                              "stock-packing, stock-transfers, audit, audit-charts, audit-bench, opening, "
-                             "trays, settings, help or keys"),
+                             "trays, settings, help, keys, bring-in or send-out"),
            "NAME");
+    option("bring",
+           QT_TRANSLATE_NOOP("DeskOptions",
+                             "reads this file of prescriptions on the page bring-in at the start"),
+           "FILE");
     option("line", QT_TRANSLATE_NOOP("DeskOptions", "chooses this line of the stock at the start"), "LINE");
     return options;
 }
@@ -119,6 +124,9 @@ DeskOptions readDeskOptions(const QStringList& arguments)
     options.person = parser.value(QStringLiteral("person"));
     options.place = parser.value(QStringLiteral("place"));
     options.line = parser.value(QStringLiteral("line"));
+    options.bring = parser.value(QStringLiteral("bring"));
+    if (!options.bring.isEmpty() && options.place.isEmpty())
+        options.place = QStringLiteral("bring-in");
     if (!options.place.isEmpty() && !deskPages().contains(options.place))
         options.problem = words(QT_TRANSLATE_NOOP("DeskOptions", "--place %1 is not known; write one of %2"))
                               .arg(options.place, deskPages().join(QStringLiteral(", ")));

@@ -22,6 +22,7 @@ struct DeskOptions {
     QString screenshot; ///< file to paint the window into, then leave
     QSize size{1366, 768};
     QString person; ///< camp code to load at the start
+    QString bring;  ///< file to bring in
     QString place;  ///< page to show at the start; empty = the usual one
     QString line;   ///< stock line to choose at the start
     bool help = false;

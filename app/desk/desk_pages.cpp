@@ -69,6 +69,14 @@ void DeskWindow::showTrays(const QString& folder)
 }
 
 /// The same key leads back.
+void DeskWindow::showExchange()
+{
+    if (!camp_ || pages_->currentWidget() == exchangeScroll_)
+        return showWork();
+    showPage(exchangeScroll_);
+}
+
+/// The same key leads back.
 void DeskWindow::showSettings()
 {
     if (pages_->currentWidget() == settingsScroll_)

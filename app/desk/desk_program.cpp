@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desk/desk_program.hpp"
 
+#include "app/desk/bringing/bring_in_panel.hpp"
+#include "app/desk/bringing/exchange_page.hpp"
 #include "app/desk/desk_window.hpp"
 #include "app/desk/message_bar.hpp"
 #include "app/desk/places/audit_place.hpp"
@@ -49,6 +51,16 @@ QString showNamed(DeskWindow& window, const DeskOptions& options)
         window.showOpening();
     if (options.place == QLatin1String("trays"))
         window.showTrays({});
+    if (options.place == QLatin1String("bring-in") || options.place == QLatin1String("send-out")) {
+        window.showExchange();
+        window.exchange().showPart(options.place == QLatin1String("send-out") ? ExchangePage::sendOutPart
+                                                                              : ExchangePage::bringInPart);
+    }
+    if (!options.bring.isEmpty()) {
+        window.exchange().bringIn().openFiles({options.bring});
+        if (!options.screenshot.isEmpty())
+            window.exchange().waitForReading();
+    }
     if (options.place == QLatin1String("settings"))
         window.showSettings();
     if (options.place == QLatin1String("help"))

@@ -4,6 +4,7 @@
 #include "app/desk/theme.hpp"
 
 #include <QPainter>
+#include <QPushButton>
 #include <QStyleFactory>
 #include <QStyleOption>
 #include <QWidget>
@@ -14,6 +15,14 @@ namespace quarterstep
 {
 
 DeskStyle::DeskStyle() : QProxyStyle(QStyleFactory::create(QStringLiteral("Fusion"))) {}
+
+/// Enter presses the button that has the keyboard, as Space does.
+void DeskStyle::polish(QWidget* widget)
+{
+    if (auto* button = qobject_cast<QPushButton*>(widget))
+        button->setAutoDefault(true);
+    QProxyStyle::polish(widget);
+}
 
 void DeskStyle::drawPrimitive(PrimitiveElement element, const QStyleOption* option, QPainter* painter,
                               const QWidget* widget) const

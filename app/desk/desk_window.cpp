@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desk/desk_window.hpp"
 
+#include "app/desk/bringing/exchange_page.hpp"
 #include "app/desk/commands.hpp"
 #include "app/desk/lasting/long_work.hpp"
 #include "app/desk/message_bar.hpp"
@@ -56,6 +57,7 @@ void DeskWindow::build()
     audit_ = new AuditPlace(*messages_, *work_);
     opening_ = new OpeningPage;
     trays_ = new TrayPage(*messages_);
+    exchange_ = new ExchangePage(*messages_, *work_, *dispense_);
     settingsPage_ = new SettingsPage(*messages_);
     practice_ = new PracticeStrip(*this);
     pages_ = new QStackedWidget;
@@ -87,6 +89,8 @@ void DeskWindow::build()
     connect(opening_, &OpeningPage::backWanted, this, &DeskWindow::showWork);
     connect(trays_, &TrayPage::backWanted, this, &DeskWindow::showOpening);
     connect(trays_, &TrayPage::campMade, this, &DeskWindow::openCamp);
+    connect(exchange_, &ExchangePage::backWanted, this, &DeskWindow::showWork);
+    connect(exchange_, &ExchangePage::peopleCame, this, [this] { showPlace(Place::dispense); });
     connect(settingsPage_, &SettingsPage::preferencesChosen, this, &DeskWindow::takePreferences);
     connect(settingsPage_, &SettingsPage::campSettingsChosen, this, &DeskWindow::takeCampSettings);
     showCamp();
@@ -161,11 +165,13 @@ void DeskWindow::take(CampFiles files)
     dispense_->take(nullptr);
     stock_->take(nullptr);
     audit_->take(nullptr);
+    exchange_->take(nullptr);
     camp_.emplace(std::move(opening));
     readSettings();
     stock_->take(&*camp_);
     audit_->take(&*camp_);
     dispense_->take(&*camp_);
+    exchange_->take(&*camp_);
     opening_->showProblems({}, {});
     if (remembers_) {
         rememberCamp(person_, campFolder());
@@ -250,6 +256,7 @@ void DeskWindow::openSample(bool afresh, bool withPractice)
         dispense_->take(nullptr);
         stock_->take(nullptr);
         audit_->take(nullptr);
+        exchange_->take(nullptr);
         camp_.reset();
     }
     if (!runCommand(*messages_, [afresh] { afresh ? renewSampleCamp() : makeSampleCamp(); }) ||
@@ -295,6 +302,7 @@ void DeskWindow::showCamp()
         button->setVisible(camp);
     newPersonButton_->setVisible(camp);
     tableButton_->setVisible(camp);
+    exchangeButton_->setVisible(camp);
     site_->setText(camp ? ltr(camp->site()) : tr("Quarterstep"));
     sample_->setVisible(camp && settings_.sample);
     int pieces = 0;

@@ -24,6 +24,7 @@ namespace quarterstep
 class AuditPlace;
 class DispensePlace;
 class DraftKeeper;
+class ExchangePage;
 class HelpWindow;
 class KeySheet;
 class LongWork;
@@ -65,6 +66,7 @@ class DeskWindow final : public QMainWindow
     [[nodiscard]] DispensePlace& dispense() { return *dispense_; }
     [[nodiscard]] StockPlace& stock() { return *stock_; }
     [[nodiscard]] AuditPlace& audit() { return *audit_; }
+    [[nodiscard]] ExchangePage& exchange() { return *exchange_; }
     [[nodiscard]] PracticeStrip& practice() { return *practice_; }
     [[nodiscard]] LongWork& work() { return *work_; }
     [[nodiscard]] DraftKeeper& draft() { return *draft_; }
@@ -73,6 +75,8 @@ class DeskWindow final : public QMainWindow
     void showOpening();
     void showTrays(const QString& folder);
     void showSettings();
+    /// What comes in from elsewhere and what goes out.
+    void showExchange();
     void showHelp();
     void showKeys();
     /// Opens the sample; with practice, tells a hand-over step by step.
@@ -129,6 +133,7 @@ class DeskWindow final : public QMainWindow
     AuditPlace* audit_ = nullptr;
     OpeningPage* opening_ = nullptr;
     TrayPage* trays_ = nullptr;
+    ExchangePage* exchange_ = nullptr;
     SettingsPage* settingsPage_ = nullptr;
     PracticeStrip* practice_ = nullptr;
     DraftKeeper* draft_ = nullptr;
@@ -140,12 +145,14 @@ class DeskWindow final : public QMainWindow
     QScrollArea* openingPage_ = nullptr;
     QScrollArea* traysPage_ = nullptr;
     QScrollArea* settingsScroll_ = nullptr;
+    QScrollArea* exchangeScroll_ = nullptr;
     QWidget* before_ = nullptr; ///< the page to go back to from settings and opening
     QLabel* site_ = nullptr;
     QLabel* sample_ = nullptr;
     QLabel* summary_ = nullptr;
     QPushButton* newPersonButton_ = nullptr;
     QPushButton* tableButton_ = nullptr;
+    QPushButton* exchangeButton_ = nullptr;
     QComboBox* theme_ = nullptr;
 };
 

@@ -46,8 +46,8 @@ QPalette paletteOf(const Colours& c)
         palette.setColor(QPalette::Disabled, role, c.muted);
     palette.setColor(QPalette::Disabled, QPalette::Base, c.window);
     palette.setColor(QPalette::Disabled, QPalette::Button, c.window);
-    palette.setColor(QPalette::Disabled, QPalette::Highlight, c.border);
-    palette.setColor(QPalette::Disabled, QPalette::HighlightedText, c.muted);
+    palette.setColor(QPalette::Disabled, QPalette::Highlight, c.muted);
+    palette.setColor(QPalette::Disabled, QPalette::HighlightedText, c.base);
     return palette;
 }
 

@@ -2,9 +2,10 @@
 // Tables that leave the camp, at three levels.
 #include "app/session/keeping.hpp"
 #include "app/session/leaving.hpp"
-#include "core/record/judgement.hpp"
 #include "core/record/masking.hpp"
 #include "inventory/text/csv_writing.hpp"
+
+#include "core/record/judgement.hpp"
 
 #include <QDateTime>
 

@@ -45,8 +45,8 @@ DemandRead demandFromTable(const std::string& path, const CoverageAssumptions& a
     read.centred = assumed.centred;
     auto reading =
         readPrescriptionTable(path, QDateTime::currentDateTime().date().toString(Qt::ISODate).toStdString());
-    read.findings = std::move(reading.findings);
     read.usable = reading.usable();
+    read.findings = std::move(reading.findings);
     for (const auto& row : reading.value.rows)
         read.findings.insert(read.findings.end(), row.findings.begin(), row.findings.end());
     auto people = withAssumptions(usableRows(reading.value, read.badRows), assumed, settings);

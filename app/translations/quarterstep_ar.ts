@@ -129,12 +129,12 @@
         <translation>حجم الحروف بالمئة، من 100 إلى 200</translation>
     </message>
     <message>
-        <source>page to show at the start: dispense, stock, stock-ladder, stock-box, audit, audit-charts, audit-bench, opening, trays, settings, help or keys</source>
-        <translation>الصفحة التي تظهر عند البدء: dispense أو stock أو stock-ladder أو stock-box أو audit أو audit-charts أو audit-bench أو opening أو trays أو settings أو help أو keys</translation>
-    </message>
-    <message>
         <source>--place %1 is not known; write one of %2</source>
         <translation>⁦--place %1⁩ غير معروف؛ اكتب واحدًا من %2</translation>
+    </message>
+    <message>
+        <source>page to show at the start: dispense, stock, stock-ladder, stock-box, stock-packing, stock-transfers, audit, audit-charts, audit-bench, opening, trays, settings, help or keys</source>
+        <translation>الصفحة التي تُعرض عند البدء: dispense أو stock أو stock-ladder أو stock-box أو stock-packing أو stock-transfers أو audit أو audit-charts أو audit-bench أو opening أو trays أو settings أو help أو keys</translation>
     </message>
 </context>
 <context>
@@ -245,6 +245,199 @@
     <message>
         <source>“%1” was not taken: %2</source>
         <translation>لم يُقبل “%1”: %2</translation>
+    </message>
+</context>
+<context>
+    <name>PackingCurve</name>
+    <message>
+        <source>%1 % served for %2</source>
+        <translation>يُخدم %1 % مقابل %2</translation>
+    </message>
+    <message>
+        <source>money spent</source>
+        <translation>المال المنفَق</translation>
+    </message>
+    <message>
+        <source>money spent, %1</source>
+        <translation>المال المنفَق، %1</translation>
+    </message>
+    <message>
+        <source>share of needs served</source>
+        <translation>نسبة الحاجات المخدومة</translation>
+    </message>
+    <message>
+        <source>Plan first: the curve comes with it.</source>
+        <translation>خطط أولًا: يأتي المنحنى مع الخطة.</translation>
+    </message>
+    <message>
+        <source>the knee</source>
+        <translation>نقطة الانعطاف</translation>
+    </message>
+    <message>
+        <source>this plan</source>
+        <translation>هذه الخطة</translation>
+    </message>
+</context>
+<context>
+    <name>PackingRows</name>
+    <message>
+        <source>Pack</source>
+        <translation>العبوة</translation>
+    </message>
+    <message>
+        <source>Packs</source>
+        <translation>العبوات</translation>
+    </message>
+    <message>
+        <source>Pieces</source>
+        <translation>القطع</translation>
+    </message>
+    <message>
+        <source>Cost</source>
+        <translation>الكلفة</translation>
+    </message>
+    <message>
+        <source>Grams</source>
+        <translation>الغرامات</translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation>السبب</translation>
+    </message>
+    <message>
+        <source>without it %1 fewer served</source>
+        <translation>دونها يُخدم أقل بمقدار %1</translation>
+    </message>
+    <message>
+        <source>a reserve</source>
+        <translation>احتياطي</translation>
+    </message>
+    <message>
+        <source>nothing else for %1</source>
+        <translation>لا شيء غيرها لـ %1</translation>
+    </message>
+    <message>
+        <source>fits %1</source>
+        <translation>مناسب %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n on hand</source>
+        <translation>
+            <numerusform>الموجود: %n</numerusform>
+            <numerusform>الموجود: %n</numerusform>
+            <numerusform>الموجود: %n</numerusform>
+            <numerusform>الموجود: %n</numerusform>
+            <numerusform>الموجود: %n</numerusform>
+            <numerusform>الموجود: %n</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>none on hand</source>
+        <translation>لا شيء موجود</translation>
+    </message>
+    <message>
+        <source>Box</source>
+        <translation>الصندوق</translation>
+    </message>
+    <message>
+        <source>Bin</source>
+        <translation>الخانة</translation>
+    </message>
+    <message>
+        <source>Line</source>
+        <translation>الصنف</translation>
+    </message>
+    <message>
+        <source>Of these bought</source>
+        <translation>منها مشترى</translation>
+    </message>
+    <message>
+        <source>new</source>
+        <translation>جديد</translation>
+    </message>
+    <message>
+        <source>Way</source>
+        <translation>الطريقة</translation>
+    </message>
+    <message>
+        <source>Served</source>
+        <translation>المخدومون</translation>
+    </message>
+    <message>
+        <source>First come</source>
+        <translation>بأسبقية الحضور</translation>
+    </message>
+    <message>
+        <source>Spends</source>
+        <translation>الإنفاق</translation>
+    </message>
+    <message>
+        <source>what would do has run out by then</source>
+        <translation>ما يفي بالحاجة يكون قد نفد حينئذ</translation>
+    </message>
+    <message>
+        <source>no such power on hand or on offer</source>
+        <translation>لا قوة كهذه في الموجود ولا في المعروض</translation>
+    </message>
+    <message>
+        <source>nothing on offer keeps the limit: %1</source>
+        <translation>لا شيء معروض يحفظ الحد: %1</translation>
+    </message>
+    <message>
+        <source>Who</source>
+        <translation>من</translation>
+    </message>
+    <message>
+        <source>Without</source>
+        <translation>بلا نظارة</translation>
+    </message>
+    <message>
+        <source>Of</source>
+        <translation>من أصل</translation>
+    </message>
+    <message>
+        <source>%1, children</source>
+        <translation>‏%1، أطفال</translation>
+    </message>
+    <message>
+        <source>%1, adults</source>
+        <translation>‏%1، بالغون</translation>
+    </message>
+    <message>
+        <source>Days in a hundred</source>
+        <translation>أيام من كل مئة</translation>
+    </message>
+    <message>
+        <source>By person</source>
+        <translation>عند الشخص</translation>
+    </message>
+    <message>
+        <source>Why not</source>
+        <translation>لِمَ لا</translation>
+    </message>
+    <message>
+        <source>others do as well for the money</source>
+        <translation>غيره يفي بالقدر نفسه مقابل المال</translation>
+    </message>
+    <message>
+        <source>nobody of this demand needs it</source>
+        <translation>لا أحد من هذا الاحتياج يحتاج إليه</translation>
+    </message>
+    <message>
+        <source>Spent</source>
+        <translation>المنفَق</translation>
+    </message>
+    <message>
+        <source>Served, planned for</source>
+        <translation>المخدومون، بحسب التخطيط</translation>
+    </message>
+    <message>
+        <source>Remark</source>
+        <translation>ملاحظة</translation>
+    </message>
+    <message>
+        <source>the curve bends here</source>
+        <translation>ينعطف المنحنى هنا</translation>
     </message>
 </context>
 <context>
@@ -480,6 +673,121 @@
     <message>
         <source>Left eye: %1</source>
         <translation>العين اليسرى: %1</translation>
+    </message>
+</context>
+<context>
+    <name>ShareBars</name>
+    <message>
+        <source>Right: mean sphere</source>
+        <translation>اليمنى: الكرة المتوسطة</translation>
+    </message>
+    <message>
+        <source>Left: mean sphere</source>
+        <translation>اليسرى: الكرة المتوسطة</translation>
+    </message>
+    <message>
+        <source>Right: cylinder</source>
+        <translation>اليمنى: الأسطوانة</translation>
+    </message>
+    <message>
+        <source>Left: cylinder</source>
+        <translation>اليسرى: الأسطوانة</translation>
+    </message>
+    <message>
+        <source>Right: strain</source>
+        <translation>اليمنى: إجهاد العين</translation>
+    </message>
+    <message>
+        <source>Left: strain</source>
+        <translation>اليسرى: إجهاد العين</translation>
+    </message>
+    <message>
+        <source>Right, near: mean sphere</source>
+        <translation>اليمنى، قرب: الكرة المتوسطة</translation>
+    </message>
+    <message>
+        <source>Left, near: mean sphere</source>
+        <translation>اليسرى، قرب: الكرة المتوسطة</translation>
+    </message>
+    <message>
+        <source>Right, near: cylinder</source>
+        <translation>اليمنى، قرب: الأسطوانة</translation>
+    </message>
+    <message>
+        <source>Left, near: cylinder</source>
+        <translation>اليسرى، قرب: الأسطوانة</translation>
+    </message>
+    <message>
+        <source>the eye makes up for %1 D</source>
+        <translation>تعوّض العين %1 D</translation>
+    </message>
+    <message>
+        <source>error %1 D</source>
+        <translation>الخطأ %1 D</translation>
+    </message>
+    <message>
+        <source>sight lost, logMAR over the eyes</source>
+        <translation>الفقد في الإبصار، logMAR للعينين</translation>
+    </message>
+    <message>
+        <source>part of the limit used up</source>
+        <translation>الجزء المستنفَد من الحد</translation>
+    </message>
+    <message>
+        <source>%1, right</source>
+        <translation>%1، اليمنى</translation>
+    </message>
+    <message>
+        <source>%1, left</source>
+        <translation>%1، اليسرى</translation>
+    </message>
+    <message>
+        <source>%1 of %2 %3; %4</source>
+        <translation>‏%1 من %2 %3؛ %4</translation>
+    </message>
+    <message>
+        <source>No criterion with a limit could be judged.</source>
+        <translation>لم يمكن تقييم أي معيار له حد.</translation>
+    </message>
+    <message>
+        <source>of 100 hand-overs judged</source>
+        <translation>من 100 عملية تسليم قُيّمت</translation>
+    </message>
+    <message>
+        <source>No hand-over was judged yet.</source>
+        <translation>لم يُقيَّم أي تسليم بعد.</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>‏%1 من %2</translation>
+    </message>
+    <message>
+        <source>Judged again</source>
+        <translation>أُعيد تقييمه</translation>
+    </message>
+    <message>
+        <source>Pair and record agree</source>
+        <translation>النظارة والسجل متفقان</translation>
+    </message>
+    <message>
+        <source>adds</source>
+        <translation>يزيد</translation>
+    </message>
+    <message>
+        <source>takes away</source>
+        <translation>ينقص</translation>
+    </message>
+    <message>
+        <source>inside</source>
+        <translation>داخل الحد</translation>
+    </message>
+    <message>
+        <source>outside</source>
+        <translation>خارج الحد</translation>
+    </message>
+    <message>
+        <source>whole</source>
+        <translation>الكل</translation>
     </message>
 </context>
 <context>
@@ -2083,6 +2391,14 @@
     <message>
         <source>prescriptions from elsewhere, and in open standards</source>
         <translation>الوصفات من أماكن أخرى، وبمعايير مفتوحة</translation>
+    </message>
+    <message>
+        <source>picture: %1</source>
+        <translation>الصورة: %1</translation>
+    </message>
+    <message>
+        <source>every file that is read or written, as grammar</source>
+        <translation>كل ملف يُقرأ أو يُكتب، في صورة قواعد صياغة</translation>
     </message>
 </context>
 <context>
@@ -4852,10 +5168,6 @@
         <translation>في هذا السجل قيود من قبل؛ لم يُكتب شيء؛ انقلها بالأمر ⁦`quarterstep import`⁩، أو سمِّ سجلًا فارغًا</translation>
     </message>
     <message>
-        <source>the database driver of Qt is missing; install %1</source>
-        <translation>ينقص مشغّل قاعدة البيانات في Qt؛ ثبّت %1</translation>
-    </message>
-    <message>
         <source>the connection to the shared ledger was lost while the entry was written (%1); open the camp again and look whether the entry is there before you repeat it</source>
         <translation>انقطع الاتصال بالسجل المشترك أثناء كتابة القيد (%1)؛ افتح المخيم من جديد وانظر هل القيد موجود قبل أن تكرره</translation>
     </message>
@@ -5625,7 +5937,7 @@
     </message>
     <message>
         <source>a line end or tab stands inside a text; write \n or \t</source>
-        <translation type="unfinished"></translation>
+        <translation>في النص نهاية سطر أو علامة جدولة؛ اكتب \n أو \t</translation>
     </message>
     <message>
         <source>“\%1” is no escape of JSON</source>
@@ -5782,6 +6094,42 @@
     <message>
         <source>%1 stands here twice</source>
         <translation>ورد %1 هنا مرتين</translation>
+    </message>
+    <message>
+        <source>%1 stands in the waiting list already; the row is left out</source>
+        <translation>‏%1 موجود في قائمة الانتظار من قبل؛ تُرك الصف</translation>
+    </message>
+    <message>
+        <source>the program that reads DICOM gave no answer that is understood</source>
+        <translation>لم يعطِ البرنامج الذي يقرأ DICOM جوابًا مفهومًا</translation>
+    </message>
+    <message>
+        <source>of an observation left out: %1</source>
+        <translation>تُرك من مشاهدة: %1</translation>
+    </message>
+    <message>
+        <source>the observation %1 of %2 is left out: something in it may change its meaning</source>
+        <translation>تُترك المشاهدة %1 لدى %2: فيها ما قد يغيّر معناها</translation>
+    </message>
+    <message>
+        <source>a measure without a code is left out: &quot;%1&quot;</source>
+        <translation>يُترك قياس بلا رمز: &quot;%1&quot;</translation>
+    </message>
+    <message>
+        <source>of the Bundle left out: %1; it belongs to the sender&apos;s envelope</source>
+        <translation>تُرك من Bundle: ‏%1؛ فهو من غلاف المرسل</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; has the other decimal mark than the map says</source>
+        <translation>في &quot;%1&quot; علامة عشرية غير التي تذكرها الخريطة</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not point or comma</source>
+        <translation>‏&quot;%1&quot; ليس نقطة ولا فاصلة</translation>
+    </message>
+    <message>
+        <source>the client library of the server is missing; install %1</source>
+        <translation>مكتبة الاتصال بالخادم غير موجودة؛ ثبّت %1</translation>
     </message>
 </context>
 <context>
@@ -7274,6 +7622,76 @@
     </message>
 </context>
 <context>
+    <name>quarterstep::AuditCasePanel</name>
+    <message>
+        <source>Criteria and slips, or the picture of why not</source>
+        <translation>المعايير والهفوات، أو صورة «لِمَ لا»</translation>
+    </message>
+    <message>
+        <source>Criteria and slips</source>
+        <translation>المعايير والهفوات</translation>
+    </message>
+    <message>
+        <source>Why not</source>
+        <translation>لِمَ لا</translation>
+    </message>
+    <message>
+        <source>What the bars show</source>
+        <translation>ما تعرضه الأعمدة</translation>
+    </message>
+    <message>
+        <source>From the better pair to the pair given, or the limits of one of them</source>
+        <translation>من النظارة الأفضل إلى المسلَّمة، أو حدود إحداهما</translation>
+    </message>
+    <message>
+        <source>From the better pair to the pair given</source>
+        <translation>من النظارة الأفضل إلى النظارة المسلَّمة</translation>
+    </message>
+    <message>
+        <source>Where the cost of the pair given comes from</source>
+        <translation>من أين يأتي فقد النظارة المسلَّمة</translation>
+    </message>
+    <message>
+        <source>Limits used up by the pair given</source>
+        <translation>ما استنفدته النظارة المسلَّمة من الحدود</translation>
+    </message>
+    <message>
+        <source>Limits used up by the better pair</source>
+        <translation>ما استنفدته النظارة الأفضل من الحدود</translation>
+    </message>
+    <message>
+        <source>Choose a hand-over that could be judged: what kept it from its limits stands here.</source>
+        <translation>اختر تسليمًا أمكن تقييمه: يظهر هنا ما أبعده عن حدوده.</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::AuditCharts</name>
+    <message>
+        <source>Of 100 hand-overs: why not</source>
+        <translation>من 100 عملية تسليم: لِمَ لا</translation>
+    </message>
+    <message>
+        <source>Save…</source>
+        <translation>حفظ…</translation>
+    </message>
+    <message>
+        <source>Saves the picture, or its numbers as a table</source>
+        <translation>يحفظ الصورة، أو أرقامها في جدول</translation>
+    </message>
+    <message>
+        <source>Save the chart</source>
+        <translation>حفظ المخطط</translation>
+    </message>
+    <message>
+        <source>Pictures (*.png);;Tables (*.csv)</source>
+        <translation>صور (*.png);;جداول (*.csv)</translation>
+    </message>
+    <message>
+        <source>The chart is %1.</source>
+        <translation>المخطط هو %1.</translation>
+    </message>
+</context>
+<context>
     <name>quarterstep::AuditPlace</name>
     <message>
         <source>Audit</source>
@@ -7464,10 +7882,6 @@
         <translation>السجل سليم: عدد القيود %1، وكل قيد يتبع سابقه.</translation>
     </message>
     <message>
-        <source>The record is NOT whole: %1 entries could be read, up to the first bad one. Keep the folder and compare it with a copy.</source>
-        <translation>السجل ليس سليمًا: القيود التي أمكنت قراءتها %1، حتى أول قيد معيب. احتفظ بالمجلد وقارنه بنسخة.</translation>
-    </message>
-    <message>
         <source>Every finding</source>
         <translation>كل الملاحظات</translation>
     </message>
@@ -7557,15 +7971,124 @@
     </message>
     <message>
         <source>Need, pair and findings</source>
-        <translation type="unfinished"></translation>
+        <translation>الحاجة والنظارة والملاحظات</translation>
     </message>
     <message>
         <source>What was needed, what was given, what lay in the box; the text can be copied</source>
-        <translation type="unfinished"></translation>
+        <translation>ما كان مطلوبًا وما سُلّم وما كان في الصندوق؛ يمكن نسخ النص</translation>
     </message>
     <message>
         <source>Nothing was handed over in this camp yet, so there is nothing to audit.</source>
-        <translation type="unfinished"></translation>
+        <translation>لم يُسلَّم شيء في هذا المخيم بعد، فلا شيء للتدقيق.</translation>
+    </message>
+    <message>
+        <source>Check the record</source>
+        <translation>فحص السجل</translation>
+    </message>
+    <message>
+        <source>Every entry, every text and every count of the ledger against the chain, in the background (F6)</source>
+        <translation>كل قيد وكل نص وكل عدد في السجل مقابل السلسلة، في الخلفية (F6)</translation>
+    </message>
+    <message>
+        <source>Save the report for the site</source>
+        <translation>حفظ التقرير للموقع</translation>
+    </message>
+    <message>
+        <source>Checking the record…</source>
+        <translation>يُفحص السجل…</translation>
+    </message>
+    <message>
+        <source>Checking the record, entry by entry …</source>
+        <translation>يُفحص السجل، قيدًا قيدًا …</translation>
+    </message>
+    <message>
+        <source>The check was stopped before its end.</source>
+        <translation>أُوقف الفحص قبل نهايته.</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::AuditReports</name>
+    <message>
+        <source>For everybody at the site: text, page for a browser, PDF, table or JSON (Ctrl+S)</source>
+        <translation>للجميع في الموقع: نص أو صفحة للمتصفح أو PDF أو جدول أو JSON (Ctrl+S)</translation>
+    </message>
+    <message>
+        <source>Print</source>
+        <translation>طباعة</translation>
+    </message>
+    <message>
+        <source>Prints the page for the site on the printer of the settings</source>
+        <translation>يطبع صفحة الموقع على الطابعة المختارة في الإعدادات</translation>
+    </message>
+    <message>
+        <source>Paper (*.pdf)</source>
+        <translation>ورق (*.pdf)</translation>
+    </message>
+    <message>
+        <source>Text (*.txt)</source>
+        <translation>نص (*.txt)</translation>
+    </message>
+    <message>
+        <source>Data (*.json)</source>
+        <translation>بيانات (*.json)</translation>
+    </message>
+    <message>
+        <source>No printer is chosen; choose one in the settings (Ctrl+,), or save a PDF.</source>
+        <translation>لم تُختر طابعة؛ اختر واحدة في الإعدادات (Ctrl+,)، أو احفظ ملف PDF.</translation>
+    </message>
+    <message>
+        <source>Written: %1</source>
+        <translation>كُتب: %1</translation>
+    </message>
+    <message>
+        <source>Drawing the pages…</source>
+        <translation>تُرسم الصفحات…</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::BarsModel</name>
+    <message>
+        <source>Part</source>
+        <translation>الجزء</translation>
+    </message>
+    <message>
+        <source>Figure</source>
+        <translation>الرقم</translation>
+    </message>
+    <message>
+        <source>Does</source>
+        <translation>الأثر</translation>
+    </message>
+    <message>
+        <source>Of what</source>
+        <translation>من ماذا</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::BarsView</name>
+    <message>
+        <source>Bars: why not</source>
+        <translation>الأعمدة: لِمَ لا</translation>
+    </message>
+    <message>
+        <source>Arrows scroll; the same numbers stand in the table</source>
+        <translation>الأسهم تحرّك العرض؛ والأرقام نفسها في الجدول</translation>
+    </message>
+    <message>
+        <source>Filled: whole, or outside with a diamond · lines rising: adds · lines falling: takes away · dots: inside · dashed line: the limit.</source>
+        <translation>ممتلئ: الكل، أو خارج الحد مع معيّن · خطوط صاعدة: يزيد · خطوط هابطة: ينقص · نقاط: داخل الحد · خط متقطع: الحد.</translation>
+    </message>
+    <message>
+        <source>The numbers of the bars</source>
+        <translation>أرقام الأعمدة</translation>
+    </message>
+    <message>
+        <source>The same numbers as in the picture</source>
+        <translation>الأرقام نفسها كما في الصورة</translation>
+    </message>
+    <message>
+        <source>The same numbers stand in the table beside it</source>
+        <translation>الأرقام نفسها في الجدول بجانبه</translation>
     </message>
 </context>
 <context>
@@ -7675,10 +8198,6 @@
         <translation>صفحة للموقع…</translation>
     </message>
     <message>
-        <source>One page for a browser, to be read by everybody at the site</source>
-        <translation>صفحة واحدة للمتصفح، يقرؤها كل من في الموقع</translation>
-    </message>
-    <message>
         <source>In detail…</source>
         <translation>بالتفصيل…</translation>
     </message>
@@ -7735,16 +8254,28 @@
         <translation>سُحب: %1 من %2 من عمليات التسليم؛ الورقة هي %3.</translation>
     </message>
     <message>
-        <source>The report is %1.</source>
-        <translation>التقرير هو %1.</translation>
-    </message>
-    <message>
         <source>Writing the report…</source>
         <translation>يُكتب التقرير…</translation>
     </message>
     <message>
         <source>Other work is going on; try again when it has ended.</source>
         <translation>هناك عمل آخر جارٍ؛ حاول ثانية بعد انتهائه.</translation>
+    </message>
+    <message>
+        <source>Its sheet…</source>
+        <translation>ورقتها…</translation>
+    </message>
+    <message>
+        <source>Writes the sheet of the chosen lot again: to be filled in, or for paper</source>
+        <translation>يكتب ورقة الدفعة المختارة من جديد: للملء أو للطباعة على الورق</translation>
+    </message>
+    <message>
+        <source>No lot was drawn yet; draw one first.</source>
+        <translation>لم تُسحب دفعة بعد؛ اسحب واحدة أولًا.</translation>
+    </message>
+    <message>
+        <source>Tables (*.csv);;Paper (*.pdf);;Text (*.txt)</source>
+        <translation>جداول (*.csv);;ورق (*.pdf);;نص (*.txt)</translation>
     </message>
 </context>
 <context>
@@ -8483,6 +9014,14 @@
         <source>Each eye by focimeter</source>
         <translation>كل عين بمقياس العدسات</translation>
     </message>
+    <message>
+        <source>To what is still missing</source>
+        <translation>إلى ما لا يزال ناقصًا</translation>
+    </message>
+    <message>
+        <source>Puts the cursor where something is missing for a hand-over</source>
+        <translation>يضع المؤشر حيث ينقص شيء لازم للتسليم</translation>
+    </message>
 </context>
 <context>
     <name>quarterstep::HelpWindow</name>
@@ -9069,6 +9608,276 @@
     <message>
         <source>%1: %2.</source>
         <translation>‏%1: %2.</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::PackingPanel</name>
+    <message>
+        <source>Boxes for the next camp</source>
+        <translation>صناديق المخيم القادم</translation>
+    </message>
+    <message>
+        <source>Plan the boxes</source>
+        <translation>تخطيط الصناديق</translation>
+    </message>
+    <message>
+        <source>Plans what to buy; nothing is entered (F5)</source>
+        <translation>يخطط ما يُشترى؛ لا يُقيَّد شيء (F5)</translation>
+    </message>
+    <message>
+        <source>Persons served against money</source>
+        <translation>الأشخاص المخدومون مقابل المال</translation>
+    </message>
+    <message>
+        <source>Line: served on the draws planned for · triangle: the knee · diamond: this plan · dotted: no order passes it · upright: the budget.</source>
+        <translation>الخط: المخدومون في السحوبات المخطط لها · المثلث: نقطة الانعطاف · المعيّن: هذه الخطة · المنقّط: لا طلب يتجاوزه · العمودي: الميزانية.</translation>
+    </message>
+    <message>
+        <source>Choose…</source>
+        <translation>اختيار…</translation>
+    </message>
+    <message>
+        <source>The list of what a supplier sells (supplier.yaml)</source>
+        <translation>قائمة ما يبيعه المورّد (supplier.yaml)</translation>
+    </message>
+    <message>
+        <source>Supplier</source>
+        <translation>المورّد</translation>
+    </message>
+    <message>
+        <source>Whom to plan for</source>
+        <translation>لمن يُخطط</translation>
+    </message>
+    <message>
+        <source>People as they were seen: of the ledger, or of a table of prescriptions</source>
+        <translation>الأشخاص كما فُحصوا: من السجل، أو من جدول وصفات</translation>
+    </message>
+    <message>
+        <source>Demand</source>
+        <translation>الاحتياج</translation>
+    </message>
+    <message>
+        <source>People who come next</source>
+        <translation>الأشخاص القادمون</translation>
+    </message>
+    <message>
+        <source>How many people come to the next camp</source>
+        <translation>كم شخصًا يأتي إلى المخيم القادم</translation>
+    </message>
+    <message>
+        <source> people</source>
+        <translation> شخص</translation>
+    </message>
+    <message>
+        <source>Budget</source>
+        <translation>الميزانية</translation>
+    </message>
+    <message>
+        <source>Money that may be spent, in the currency of the supplier&apos;s list</source>
+        <translation>المال الذي يجوز إنفاقه، بعملة قائمة المورّد</translation>
+    </message>
+    <message>
+        <source>Weight</source>
+        <translation>الوزن</translation>
+    </message>
+    <message>
+        <source>Kilograms of what is bought; 0: not limited</source>
+        <translation>كيلوغرامات ما يُشترى؛ 0: بلا حد</translation>
+    </message>
+    <message>
+        <source> kg</source>
+        <translation> kg</translation>
+    </message>
+    <message>
+        <source>any weight</source>
+        <translation>أي وزن</translation>
+    </message>
+    <message>
+        <source>Boxes</source>
+        <translation>الصناديق</translation>
+    </message>
+    <message>
+        <source>Boxes that are carried, what is on hand included; 0: as many as it takes</source>
+        <translation>الصناديق التي تُحمل، ومنها الموجود؛ 0: بقدر ما يلزم</translation>
+    </message>
+    <message>
+        <source>any number</source>
+        <translation>أي عدد</translation>
+    </message>
+    <message>
+        <source>Pieces in a box</source>
+        <translation>القطع في الصندوق</translation>
+    </message>
+    <message>
+        <source>How many pieces a box holds</source>
+        <translation>كم قطعة يتسع لها الصندوق</translation>
+    </message>
+    <message>
+        <source> in each</source>
+        <translation> في كل صندوق</translation>
+    </message>
+    <message>
+        <source>What the plan comes to</source>
+        <translation>حصيلة الخطة</translation>
+    </message>
+    <message>
+        <source>Served, spent, and how sure that is; the text can be copied</source>
+        <translation>المخدومون والمنفَق ومدى الثقة بذلك؛ يمكن نسخ النص</translation>
+    </message>
+    <message>
+        <source>What is shown of the plan</source>
+        <translation>ما يُعرض من الخطة</translation>
+    </message>
+    <message>
+        <source>Order</source>
+        <translation>الطلب</translation>
+    </message>
+    <message>
+        <source>Packing list</source>
+        <translation>قائمة التعبئة</translation>
+    </message>
+    <message>
+        <source>Checked</source>
+        <translation>فُحص</translation>
+    </message>
+    <message>
+        <source>Without a pair</source>
+        <translation>بلا نظارة</translation>
+    </message>
+    <message>
+        <source>Runs out</source>
+        <translation>ما ينفد</translation>
+    </message>
+    <message>
+        <source>Not bought</source>
+        <translation>لم يُشترَ</translation>
+    </message>
+    <message>
+        <source>Curve</source>
+        <translation>المنحنى</translation>
+    </message>
+    <message>
+        <source>The plan for the boxes</source>
+        <translation>خطة الصناديق</translation>
+    </message>
+    <message>
+        <source>The plan, row by row</source>
+        <translation>الخطة، صفًا صفًا</translation>
+    </message>
+    <message>
+        <source>Print packing list</source>
+        <translation>طباعة قائمة التعبئة</translation>
+    </message>
+    <message>
+        <source>The packing list as a paper (Ctrl+P)</source>
+        <translation>قائمة التعبئة على ورق (Ctrl+P)</translation>
+    </message>
+    <message>
+        <source>Save packing list…</source>
+        <translation>حفظ قائمة التعبئة…</translation>
+    </message>
+    <message>
+        <source>Box by box, as a table (Ctrl+S)</source>
+        <translation>صندوقًا صندوقًا، في جدول (Ctrl+S)</translation>
+    </message>
+    <message>
+        <source>Save order…</source>
+        <translation>حفظ الطلب…</translation>
+    </message>
+    <message>
+        <source>What to order, as a table (Ctrl+Shift+S)</source>
+        <translation>ما يُطلب، في جدول (Ctrl+Shift+S)</translation>
+    </message>
+    <message>
+        <source>Tables (*.csv)</source>
+        <translation>جداول (*.csv)</translation>
+    </message>
+    <message>
+        <source>The order is %1.</source>
+        <translation>الطلب هو %1.</translation>
+    </message>
+    <message>
+        <source>The packing list is %1.</source>
+        <translation>قائمة التعبئة هي %1.</translation>
+    </message>
+    <message>
+        <source>The ledger of this camp</source>
+        <translation>سجل هذا المخيم</translation>
+    </message>
+    <message>
+        <source>Another table…</source>
+        <translation>جدول آخر…</translation>
+    </message>
+    <message>
+        <source>List of a supplier</source>
+        <translation>قائمة مورّد</translation>
+    </message>
+    <message>
+        <source>Suppliers&apos; lists (*.yaml)</source>
+        <translation>قوائم المورّدين (*.yaml)</translation>
+    </message>
+    <message>
+        <source>Table of people</source>
+        <translation>جدول أشخاص</translation>
+    </message>
+    <message>
+        <source>Prescription tables (*.csv)</source>
+        <translation>جداول الوصفات (*.csv)</translation>
+    </message>
+    <message>
+        <source>Choose what can be bought: the list of a supplier.</source>
+        <translation>اختر ما يمكن شراؤه: قائمة مورّد.</translation>
+    </message>
+    <message>
+        <source>Planning the boxes…</source>
+        <translation>تُخطط الصناديق…</translation>
+    </message>
+    <message>
+        <source>Other work is going on; try again when it has ended.</source>
+        <translation>هناك عمل آخر جارٍ؛ حاول ثانية بعد انتهائه.</translation>
+    </message>
+    <message>
+        <source>none chosen</source>
+        <translation>لم يُختر شيء</translation>
+    </message>
+    <message>
+        <source>Planning … “Stop” at the top ends it.</source>
+        <translation>يجري التخطيط … زر «إيقاف» في الأعلى ينهيه.</translation>
+    </message>
+    <message>
+        <source>Nothing is planned yet.</source>
+        <translation>لم يُخطط شيء بعد.</translation>
+    </message>
+    <message>
+        <source>The plan beside is of other figures; plan again (F5).</source>
+        <translation>الخطة بجانبه لأرقام أخرى؛ خطط من جديد (F5).</translation>
+    </message>
+    <message>
+        <source>For this money the curve says %1; plan again for the order (F5).</source>
+        <translation>لهذا المال يقول المنحنى %1؛ خطط من جديد للحصول على الطلب (F5).</translation>
+    </message>
+    <message>
+        <source>On people who were not planned for: %1</source>
+        <translation>على أشخاص لم يُخطط لهم: %1</translation>
+    </message>
+    <message>
+        <source>Not checked: too few people to plan on one half and check on the other.</source>
+        <translation>لم يُتحقق: عدد الأشخاص أقل من أن يُخطط على نصف ويُتحقق على الآخر.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n row(s) of the table could not be read and were left out.</source>
+        <translation>
+            <numerusform>صفوف من الجدول لم يمكن قراءتها فتُركت: %n.</numerusform>
+            <numerusform>صفوف من الجدول لم يمكن قراءتها فتُركت: %n.</numerusform>
+            <numerusform>صفوف من الجدول لم يمكن قراءتها فتُركت: %n.</numerusform>
+            <numerusform>صفوف من الجدول لم يمكن قراءتها فتُركت: %n.</numerusform>
+            <numerusform>صفوف من الجدول لم يمكن قراءتها فتُركت: %n.</numerusform>
+            <numerusform>صفوف من الجدول لم يمكن قراءتها فتُركت: %n.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>What to buy for the next camp so that most people are served: choose supplier, demand and money, then plan (F5). Nothing is entered.</source>
+        <translation>ما يُشترى للمخيم القادم ليُخدم أكبر عدد: اختر المورّد والاحتياج والمال ثم خطط (F5). لا يُقيَّد شيء.</translation>
     </message>
 </context>
 <context>
@@ -9950,6 +10759,64 @@
             <numerusform>أُعيدت إلى أعداد السجل: %n.</numerusform>
         </translation>
     </message>
+    <message>
+        <source>Count the bin that was used most</source>
+        <translation>عُدّ الخانة الأكثر استعمالًا</translation>
+    </message>
+    <message>
+        <source>Count it now</source>
+        <translation>عُدّها الآن</translation>
+    </message>
+    <message>
+        <source>Begins a blind count of this one bin (F8)</source>
+        <translation>يبدأ عدًّا أعمى لهذه الخانة وحدها (F8)</translation>
+    </message>
+    <message numerus="yes">
+        <source>Bin %1 was reached into %n time(s) since it was counted.</source>
+        <translation>
+            <numerusform>مرات الأخذ من الخانة %1 منذ عدّها: %n.</numerusform>
+            <numerusform>مرات الأخذ من الخانة %1 منذ عدّها: %n.</numerusform>
+            <numerusform>مرات الأخذ من الخانة %1 منذ عدّها: %n.</numerusform>
+            <numerusform>مرات الأخذ من الخانة %1 منذ عدّها: %n.</numerusform>
+            <numerusform>مرات الأخذ من الخانة %1 منذ عدّها: %n.</numerusform>
+            <numerusform>مرات الأخذ من الخانة %1 منذ عدّها: %n.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n more bin(s) wait for a count.</source>
+        <translation>
+            <numerusform>خانات أخرى تنتظر العدّ: %n.</numerusform>
+            <numerusform>خانات أخرى تنتظر العدّ: %n.</numerusform>
+            <numerusform>خانات أخرى تنتظر العدّ: %n.</numerusform>
+            <numerusform>خانات أخرى تنتظر العدّ: %n.</numerusform>
+            <numerusform>خانات أخرى تنتظر العدّ: %n.</numerusform>
+            <numerusform>خانات أخرى تنتظر العدّ: %n.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Count bin %1: %2. Two persons; what the book says comes afterwards.</source>
+        <translation>عُدّ الخانة %1: ‏%2. شخصان؛ وما في الدفتر يظهر بعد ذلك.</translation>
+    </message>
+    <message>
+        <source>Packing</source>
+        <translation>التعبئة</translation>
+    </message>
+    <message>
+        <source>What to buy and pack for the next camp</source>
+        <translation>ما يُشترى ويُعبأ للمخيم القادم</translation>
+    </message>
+    <message>
+        <source>Transfers</source>
+        <translation>النقل</translation>
+    </message>
+    <message>
+        <source>Pieces sent to other sites, and what comes from them</source>
+        <translation>القطع المرسلة إلى مواقع أخرى، وما يأتي منها</translation>
+    </message>
+    <message>
+        <source>Stock: %1</source>
+        <translation>المخزون: %1</translation>
+    </message>
 </context>
 <context>
     <name>quarterstep::StockWorkPanel</name>
@@ -10096,6 +10963,214 @@
     <message>
         <source>Choose the cause.</source>
         <translation>اختر العلة.</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::TransferPanel</name>
+    <message>
+        <source>In the air</source>
+        <translation>في الطريق</translation>
+    </message>
+    <message>
+        <source>Transfers in the air</source>
+        <translation>عمليات نقل في الطريق</translation>
+    </message>
+    <message>
+        <source>What was sent and not yet taken in; Enter takes the chosen one in</source>
+        <translation>ما أُرسل ولم يُستلم بعد؛ Enter يستلم المختار</translation>
+    </message>
+    <message>
+        <source>Take in as sent</source>
+        <translation>استلام كما أُرسل</translation>
+    </message>
+    <message>
+        <source>Fills the list beside with what was sent, to be counted and entered</source>
+        <translation>يملأ القائمة المجاورة بما أُرسل، ليُعدّ ويُدخل</translation>
+    </message>
+    <message>
+        <source>Send or take in</source>
+        <translation>إرسال أو استلام</translation>
+    </message>
+    <message>
+        <source>What happens</source>
+        <translation>ما الذي يجري</translation>
+    </message>
+    <message>
+        <source>Whether pieces leave this site or come to it</source>
+        <translation>هل تغادر القطع هذا الموقع أم تأتي إليه</translation>
+    </message>
+    <message>
+        <source>Send to another site</source>
+        <translation>إرسال إلى موقع آخر</translation>
+    </message>
+    <message>
+        <source>Take in from another site</source>
+        <translation>استلام من موقع آخر</translation>
+    </message>
+    <message>
+        <source>To</source>
+        <translation>إلى</translation>
+    </message>
+    <message>
+        <source>The other site, as it is called in its stock.yaml</source>
+        <translation>الموقع الآخر، كما يُسمى في ملفه stock.yaml</translation>
+    </message>
+    <message>
+        <source>Lines of this transfer</source>
+        <translation>أصناف هذا النقل</translation>
+    </message>
+    <message>
+        <source>What goes or comes; choose a row to change its number</source>
+        <translation>ما يذهب أو يأتي؛ اختر صفًا لتغيير عدده</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>ملاحظة</translation>
+    </message>
+    <message>
+        <source>Kept with the entry</source>
+        <translation>تُحفظ مع القيد</translation>
+    </message>
+    <message>
+        <source>Your initials</source>
+        <translation>الأحرف الأولى لاسمك</translation>
+    </message>
+    <message>
+        <source>Who enters this; stays for the next entry</source>
+        <translation>من يُدخل هذا؛ يبقى للقيد التالي</translation>
+    </message>
+    <message>
+        <source>Line</source>
+        <translation>الصنف</translation>
+    </message>
+    <message>
+        <source>Line, typed or scanned</source>
+        <translation>الصنف، مكتوبًا أو ممسوحًا</translation>
+    </message>
+    <message>
+        <source>Name of a line, or the digits of its label; Enter goes on to the pieces</source>
+        <translation>اسم الصنف، أو أرقام ملصقه؛ Enter ينتقل إلى القطع</translation>
+    </message>
+    <message>
+        <source>Pieces</source>
+        <translation>القطع</translation>
+    </message>
+    <message>
+        <source>How many pieces; 0 takes the line out of the list</source>
+        <translation>عدد القطع؛ 0 يخرج الصنف من القائمة</translation>
+    </message>
+    <message>
+        <source>Into the list</source>
+        <translation>إلى القائمة</translation>
+    </message>
+    <message>
+        <source>Puts line and pieces into the list (Enter in the pieces)</source>
+        <translation>يضع الصنف والقطع في القائمة (Enter في القطع)</translation>
+    </message>
+    <message>
+        <source>Take back</source>
+        <translation>إلغاء الأخير</translation>
+    </message>
+    <message>
+        <source>Takes the last entry of this place back (Ctrl+Z)</source>
+        <translation>يلغي آخر قيد أُدخل هنا (Ctrl+Z)</translation>
+    </message>
+    <message>
+        <source>Empty the list</source>
+        <translation>إفراغ القائمة</translation>
+    </message>
+    <message>
+        <source>Begins anew; nothing is entered (Ctrl+E)</source>
+        <translation>يبدأ من جديد؛ لا يُقيَّد شيء (Ctrl+E)</translation>
+    </message>
+    <message>
+        <source>Enter in the ledger</source>
+        <translation>إدخال في السجل</translation>
+    </message>
+    <message>
+        <source>Writes the list into the ledger (Ctrl+Enter)</source>
+        <translation>يكتب القائمة في السجل (Ctrl+Enter)</translation>
+    </message>
+    <message>
+        <source>Sent</source>
+        <translation>أُرسل</translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation>من</translation>
+    </message>
+    <message>
+        <source>Lines</source>
+        <translation>الأصناف</translation>
+    </message>
+    <message>
+        <source>Nothing was sent that is not yet taken in, as far as this ledger knows.</source>
+        <translation>لا شيء أُرسل ولم يُستلم بعد، بحسب ما يعرفه هذا السجل.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n sent and not taken in</source>
+        <translation>
+            <numerusform>أُرسل ولم يُستلم: %n</numerusform>
+            <numerusform>أُرسل ولم يُستلم: %n</numerusform>
+            <numerusform>أُرسل ولم يُستلم: %n</numerusform>
+            <numerusform>أُرسل ولم يُستلم: %n</numerusform>
+            <numerusform>أُرسل ولم يُستلم: %n</numerusform>
+            <numerusform>أُرسل ولم يُستلم: %n</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>to this site %1</source>
+        <translation>إلى هذا الموقع %1</translation>
+    </message>
+    <message>
+        <source>Bin</source>
+        <translation>الخانة</translation>
+    </message>
+    <message>
+        <source>Available</source>
+        <translation>المتاح</translation>
+    </message>
+    <message>
+        <source>%1: bin %2, available %3</source>
+        <translation>‏%1: الخانة %2، المتاح %3</translation>
+    </message>
+    <message>
+        <source>Put lines and pieces into the list first.</source>
+        <translation>ضع أصنافًا وقطعًا في القائمة أولًا.</translation>
+    </message>
+    <message>
+        <source>Nothing happens with 0 pieces.</source>
+        <translation>لا يحدث شيء بصفر من القطع.</translation>
+    </message>
+    <message>
+        <source>Name the other site.</source>
+        <translation>سمِّ الموقع الآخر.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Sent to %1: %n piece(s)</source>
+        <translation>
+            <numerusform>أُرسل إلى %1، عدد القطع: %n</numerusform>
+            <numerusform>أُرسل إلى %1، عدد القطع: %n</numerusform>
+            <numerusform>أُرسل إلى %1، عدد القطع: %n</numerusform>
+            <numerusform>أُرسل إلى %1، عدد القطع: %n</numerusform>
+            <numerusform>أُرسل إلى %1، عدد القطع: %n</numerusform>
+            <numerusform>أُرسل إلى %1، عدد القطع: %n</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Taken in from %1: %n piece(s)</source>
+        <translation>
+            <numerusform>استُلم من %1، عدد القطع: %n</numerusform>
+            <numerusform>استُلم من %1، عدد القطع: %n</numerusform>
+            <numerusform>استُلم من %1، عدد القطع: %n</numerusform>
+            <numerusform>استُلم من %1، عدد القطع: %n</numerusform>
+            <numerusform>استُلم من %1، عدد القطع: %n</numerusform>
+            <numerusform>استُلم من %1، عدد القطع: %n</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 on hand %2, was %3</source>
+        <translation>‏%1: الموجود %2، وكان %3</translation>
     </message>
 </context>
 <context>

@@ -129,8 +129,8 @@
         <translation>no se puede escribir %1</translation>
     </message>
     <message>
-        <source>page to show at the start: dispense, stock, stock-ladder, stock-box, audit, audit-charts, audit-bench, opening, trays, settings, help or keys</source>
-        <translation>página que mostrar al empezar: dispense, stock, stock-ladder, stock-box, audit, audit-charts, audit-bench, opening, trays, settings, help o keys</translation>
+        <source>page to show at the start: dispense, stock, stock-ladder, stock-box, stock-packing, stock-transfers, audit, audit-charts, audit-bench, opening, trays, settings, help or keys</source>
+        <translation>página que mostrar al empezar: dispense, stock, stock-ladder, stock-box, stock-packing, stock-transfers, audit, audit-charts, audit-bench, opening, trays, settings, help o keys</translation>
     </message>
 </context>
 <context>
@@ -241,6 +241,195 @@
     <message>
         <source>“%1” was not taken: %2</source>
         <translation>«%1» no se aceptó: %2</translation>
+    </message>
+</context>
+<context>
+    <name>PackingCurve</name>
+    <message>
+        <source>%1 % served for %2</source>
+        <translation>%1 % atendidos por %2</translation>
+    </message>
+    <message>
+        <source>money spent</source>
+        <translation>dinero gastado</translation>
+    </message>
+    <message>
+        <source>money spent, %1</source>
+        <translation>dinero gastado, %1</translation>
+    </message>
+    <message>
+        <source>share of needs served</source>
+        <translation>parte de las necesidades atendidas</translation>
+    </message>
+    <message>
+        <source>Plan first: the curve comes with it.</source>
+        <translation>Planifique antes: la curva viene con el plan.</translation>
+    </message>
+    <message>
+        <source>the knee</source>
+        <translation>el codo</translation>
+    </message>
+    <message>
+        <source>this plan</source>
+        <translation>este plan</translation>
+    </message>
+</context>
+<context>
+    <name>PackingRows</name>
+    <message>
+        <source>Pack</source>
+        <translation>Paquete</translation>
+    </message>
+    <message>
+        <source>Packs</source>
+        <translation>Paquetes</translation>
+    </message>
+    <message>
+        <source>Pieces</source>
+        <translation>Piezas</translation>
+    </message>
+    <message>
+        <source>Cost</source>
+        <translation>Coste</translation>
+    </message>
+    <message>
+        <source>Grams</source>
+        <translation>Gramos</translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation>Por qué</translation>
+    </message>
+    <message>
+        <source>without it %1 fewer served</source>
+        <translation>sin él, %1 menos atendidos</translation>
+    </message>
+    <message>
+        <source>a reserve</source>
+        <translation>una reserva</translation>
+    </message>
+    <message>
+        <source>nothing else for %1</source>
+        <translation>nada más para %1</translation>
+    </message>
+    <message>
+        <source>fits %1</source>
+        <translation>sirve a %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n on hand</source>
+        <translation>
+            <numerusform>%n en existencia</numerusform>
+            <numerusform>%n en existencia</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>none on hand</source>
+        <translation>ninguna en existencia</translation>
+    </message>
+    <message>
+        <source>Box</source>
+        <translation>Caja</translation>
+    </message>
+    <message>
+        <source>Bin</source>
+        <translation>Casilla</translation>
+    </message>
+    <message>
+        <source>Line</source>
+        <translation>Línea</translation>
+    </message>
+    <message>
+        <source>Of these bought</source>
+        <translation>De ellas, compradas</translation>
+    </message>
+    <message>
+        <source>new</source>
+        <translation>nueva</translation>
+    </message>
+    <message>
+        <source>Way</source>
+        <translation>Método</translation>
+    </message>
+    <message>
+        <source>Served</source>
+        <translation>Atendidos</translation>
+    </message>
+    <message>
+        <source>First come</source>
+        <translation>Por llegada</translation>
+    </message>
+    <message>
+        <source>Spends</source>
+        <translation>Gasta</translation>
+    </message>
+    <message>
+        <source>what would do has run out by then</source>
+        <translation>lo que serviría ya se ha agotado</translation>
+    </message>
+    <message>
+        <source>no such power on hand or on offer</source>
+        <translation>ninguna potencia así en existencia ni ofrecida</translation>
+    </message>
+    <message>
+        <source>nothing on offer keeps the limit: %1</source>
+        <translation>nada de lo ofrecido respeta el límite: %1</translation>
+    </message>
+    <message>
+        <source>Who</source>
+        <translation>Quién</translation>
+    </message>
+    <message>
+        <source>Without</source>
+        <translation>Sin gafas</translation>
+    </message>
+    <message>
+        <source>Of</source>
+        <translation>De</translation>
+    </message>
+    <message>
+        <source>%1, children</source>
+        <translation>%1, niños</translation>
+    </message>
+    <message>
+        <source>%1, adults</source>
+        <translation>%1, adultos</translation>
+    </message>
+    <message>
+        <source>Days in a hundred</source>
+        <translation>Días de cada cien</translation>
+    </message>
+    <message>
+        <source>By person</source>
+        <translation>Hacia la persona</translation>
+    </message>
+    <message>
+        <source>Why not</source>
+        <translation>Por qué no</translation>
+    </message>
+    <message>
+        <source>others do as well for the money</source>
+        <translation>otros rinden lo mismo por ese dinero</translation>
+    </message>
+    <message>
+        <source>nobody of this demand needs it</source>
+        <translation>nadie de esta demanda lo necesita</translation>
+    </message>
+    <message>
+        <source>Spent</source>
+        <translation>Gastado</translation>
+    </message>
+    <message>
+        <source>Served, planned for</source>
+        <translation>Atendidos, según el plan</translation>
+    </message>
+    <message>
+        <source>Remark</source>
+        <translation>Observación</translation>
+    </message>
+    <message>
+        <source>the curve bends here</source>
+        <translation>la curva se dobla aquí</translation>
     </message>
 </context>
 <context>
@@ -476,6 +665,192 @@
     <message>
         <source>Left eye: %1</source>
         <translation>Ojo izquierdo: %1</translation>
+    </message>
+</context>
+<context>
+    <name>ShareBars</name>
+    <message>
+        <source>Right: mean sphere</source>
+        <translation>Derecho: esfera media</translation>
+    </message>
+    <message>
+        <source>Left: mean sphere</source>
+        <translation>Izquierdo: esfera media</translation>
+    </message>
+    <message>
+        <source>Right: cylinder</source>
+        <translation>Derecho: cilindro</translation>
+    </message>
+    <message>
+        <source>Left: cylinder</source>
+        <translation>Izquierdo: cilindro</translation>
+    </message>
+    <message>
+        <source>Right: strain</source>
+        <translation>Derecho: esfuerzo</translation>
+    </message>
+    <message>
+        <source>Left: strain</source>
+        <translation>Izquierdo: esfuerzo</translation>
+    </message>
+    <message>
+        <source>Right, near: mean sphere</source>
+        <translation>Derecho, cerca: esfera media</translation>
+    </message>
+    <message>
+        <source>Left, near: mean sphere</source>
+        <translation>Izquierdo, cerca: esfera media</translation>
+    </message>
+    <message>
+        <source>Right, near: cylinder</source>
+        <translation>Derecho, cerca: cilindro</translation>
+    </message>
+    <message>
+        <source>Left, near: cylinder</source>
+        <translation>Izquierdo, cerca: cilindro</translation>
+    </message>
+    <message>
+        <source>the eye makes up for %1 D</source>
+        <translation>el ojo compensa %1 D</translation>
+    </message>
+    <message>
+        <source>error %1 D</source>
+        <translation>error %1 D</translation>
+    </message>
+    <message>
+        <source>sight lost, logMAR over the eyes</source>
+        <translation>visión perdida, logMAR entre los ojos</translation>
+    </message>
+    <message>
+        <source>part of the limit used up</source>
+        <translation>parte del límite gastada</translation>
+    </message>
+    <message>
+        <source>%1, right</source>
+        <translation>%1, derecho</translation>
+    </message>
+    <message>
+        <source>%1, left</source>
+        <translation>%1, izquierdo</translation>
+    </message>
+    <message>
+        <source>%1 of %2 %3; %4</source>
+        <translation>%1 de %2 %3; %4</translation>
+    </message>
+    <message>
+        <source>No criterion with a limit could be judged.</source>
+        <translation>No se pudo evaluar ningún criterio con límite.</translation>
+    </message>
+    <message>
+        <source>of 100 hand-overs judged</source>
+        <translation>de 100 entregas evaluadas</translation>
+    </message>
+    <message>
+        <source>No hand-over was judged yet.</source>
+        <translation>Aún no se evaluó ninguna entrega.</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 de %2</translation>
+    </message>
+    <message>
+        <source>Judged again</source>
+        <translation>Evaluadas otra vez</translation>
+    </message>
+    <message>
+        <source>Pair and record agree</source>
+        <translation>Gafas y lo anotado concuerdan</translation>
+    </message>
+    <message>
+        <source>adds</source>
+        <translation>suma</translation>
+    </message>
+    <message>
+        <source>takes away</source>
+        <translation>resta</translation>
+    </message>
+    <message>
+        <source>inside</source>
+        <translation>dentro</translation>
+    </message>
+    <message>
+        <source>outside</source>
+        <translation>fuera</translation>
+    </message>
+    <message>
+        <source>whole</source>
+        <translation>total</translation>
+    </message>
+</context>
+<context>
+    <name>command</name>
+    <message>
+        <source>this plan</source>
+        <translation>este plan</translation>
+    </message>
+    <message>
+        <source>greedy, without repairs</source>
+        <translation>voraz, sin retoques</translation>
+    </message>
+    <message>
+        <source>each line by its own demand (newsvendor)</source>
+        <translation>cada línea según su propia demanda (modelo del vendedor de periódicos)</translation>
+    </message>
+    <message>
+        <source>levels by past use</source>
+        <translation>niveles según el uso pasado</translation>
+    </message>
+    <message>
+        <source>what is on hand, nothing bought</source>
+        <translation>lo que hay, sin comprar nada</translation>
+    </message>
+    <message>
+        <source>spend %1 of %2 %3, %4 pieces, %5 kg</source>
+        <translation>gasto %1 de %2 %3, %4 piezas, %5 kg</translation>
+    </message>
+    <message>
+        <source>%1: serves %2 %, first come %3 %, spends %4</source>
+        <translation>%1: atiende %2 %, por llegada %3 %, gasta %4</translation>
+    </message>
+    <message>
+        <source>on the draws planned for: %1 %, no order serves more than %2 % (gap %3 %); on offer and on hand could serve %4 % at most</source>
+        <translation>en los sorteos del plan: %1 %, ningún encargo atiende más de %2 % (diferencia %3 %); lo ofrecido y lo que hay podrían atender %4 % como máximo</translation>
+    </message>
+    <message>
+        <source>the curve bends at %1: %2 % of the draws planned for</source>
+        <translation>la curva se dobla en %1: %2 % de los sorteos del plan</translation>
+    </message>
+    <message>
+        <source>%1 runs out on %2 days in a hundred, by person %3</source>
+        <translation>%1 se agota %2 días de cada cien, hacia la persona %3</translation>
+    </message>
+    <message>
+        <source>demand: %1, %2 people</source>
+        <translation>demanda: %1, %2 personas</translation>
+    </message>
+    <message>
+        <source>demand: the ledger, %1 people</source>
+        <translation>demanda: el registro, %1 personas</translation>
+    </message>
+    <message>
+        <source>left without a pair, %1: %2</source>
+        <translation>sin gafas, %1: %2</translation>
+    </message>
+    <message>
+        <source>entries without a prescription, not planned for: %1</source>
+        <translation>anotaciones sin prescripción, no incluidas en el plan: %1</translation>
+    </message>
+    <message>
+        <source>lines whose demand was raised, since they lay empty on some days: %1</source>
+        <translation>líneas cuya demanda se aumentó, porque estuvieron agotadas algunos días: %1</translation>
+    </message>
+    <message>
+        <source>mixed with the published mix of a camp, which makes %1 % of it</source>
+        <translation>mezclada con la distribución publicada de un campamento, que es el %1 % de ella</translation>
+    </message>
+    <message>
+        <source>PDs not taken, drawn from published distributions: %1</source>
+        <translation>DP sin medir, sacadas de distribuciones publicadas: %1</translation>
     </message>
 </context>
 <context>
@@ -2456,6 +2831,38 @@
         <source>an entry “%1” needs “%2”</source>
         <translation>una anotación «%1» necesita «%2»</translation>
     </message>
+    <message>
+        <source>entry %1 is the first that is not as it was written: %2; the audit stops before it</source>
+        <translation>la anotación %1 es la primera que no está como se escribió: %2; la auditoría se detiene antes de ella</translation>
+    </message>
+    <message>
+        <source>%1 stands in the waiting list already; the row is left out</source>
+        <translation>%1 ya está en la lista de espera; la fila se omite</translation>
+    </message>
+    <message>
+        <source>the program that reads DICOM gave no answer that is understood</source>
+        <translation>el programa que lee DICOM no dio una respuesta que se entienda</translation>
+    </message>
+    <message>
+        <source>the program that reads and writes DICOM, %1, cannot be started: %2</source>
+        <translation>el programa que lee y escribe DICOM, %1, no se puede iniciar: %2</translation>
+    </message>
+    <message>
+        <source>%1 is there already; name a new file, or move that one away</source>
+        <translation>%1 ya existe; indique un archivo nuevo, o aparte ese</translation>
+    </message>
+    <message>
+        <source>the prescription of %1 is not complete; there is no order to write</source>
+        <translation>la prescripción de %1 no está completa; no hay encargo que escribir</translation>
+    </message>
+    <message>
+        <source>%1 is this site; name the other one</source>
+        <translation>%1 es esta sede; indique la otra</translation>
+    </message>
+    <message>
+        <source>entry %1 is not a transfer in the air; `quarterstep transfer` lists them</source>
+        <translation>la anotación %1 no es una transferencia en camino; `quarterstep transfer` las lista</translation>
+    </message>
 </context>
 <context>
     <name>entry</name>
@@ -3947,6 +4354,76 @@
     </message>
 </context>
 <context>
+    <name>quarterstep::AuditCasePanel</name>
+    <message>
+        <source>Criteria and slips, or the picture of why not</source>
+        <translation>Criterios y descuidos, o la imagen de por qué no</translation>
+    </message>
+    <message>
+        <source>Criteria and slips</source>
+        <translation>Criterios y descuidos</translation>
+    </message>
+    <message>
+        <source>Why not</source>
+        <translation>Por qué no</translation>
+    </message>
+    <message>
+        <source>What the bars show</source>
+        <translation>Qué muestran las barras</translation>
+    </message>
+    <message>
+        <source>From the better pair to the pair given, or the limits of one of them</source>
+        <translation>De las gafas mejores a las dadas, o los límites de unas de ellas</translation>
+    </message>
+    <message>
+        <source>From the better pair to the pair given</source>
+        <translation>De las gafas mejores a las dadas</translation>
+    </message>
+    <message>
+        <source>Where the cost of the pair given comes from</source>
+        <translation>De dónde viene el coste de las gafas dadas</translation>
+    </message>
+    <message>
+        <source>Limits used up by the pair given</source>
+        <translation>Límites gastados por las gafas dadas</translation>
+    </message>
+    <message>
+        <source>Limits used up by the better pair</source>
+        <translation>Límites gastados por las gafas mejores</translation>
+    </message>
+    <message>
+        <source>Choose a hand-over that could be judged: what kept it from its limits stands here.</source>
+        <translation>Elija una entrega que se pudo evaluar: aquí está lo que la apartó de sus límites.</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::AuditCharts</name>
+    <message>
+        <source>Of 100 hand-overs: why not</source>
+        <translation>De 100 entregas: por qué no</translation>
+    </message>
+    <message>
+        <source>Save…</source>
+        <translation>Guardar…</translation>
+    </message>
+    <message>
+        <source>Saves the picture, or its numbers as a table</source>
+        <translation>Guarda la imagen, o sus números como tabla</translation>
+    </message>
+    <message>
+        <source>Save the chart</source>
+        <translation>Guardar el gráfico</translation>
+    </message>
+    <message>
+        <source>Pictures (*.png);;Tables (*.csv)</source>
+        <translation>Imágenes (*.png);;Tablas (*.csv)</translation>
+    </message>
+    <message>
+        <source>The chart is %1.</source>
+        <translation>El gráfico está en %1.</translation>
+    </message>
+</context>
+<context>
     <name>quarterstep::AuditPlace</name>
     <message>
         <source>Audit</source>
@@ -4137,10 +4614,6 @@
         <translation>El registro está íntegro: %1 anotaciones, cada una sigue a la anterior.</translation>
     </message>
     <message>
-        <source>The record is NOT whole: %1 entries could be read, up to the first bad one. Keep the folder and compare it with a copy.</source>
-        <translation>El registro NO está íntegro: se pudieron leer %1 anotaciones, hasta la primera mala. Guarde la carpeta y compárela con una copia.</translation>
-    </message>
-    <message>
         <source>Every finding</source>
         <translation>Todos los hallazgos</translation>
     </message>
@@ -4239,6 +4712,115 @@
     <message>
         <source>Nothing was handed over in this camp yet, so there is nothing to audit.</source>
         <translation>Aún no se entregó nada en este campamento, así que no hay nada que auditar.</translation>
+    </message>
+    <message>
+        <source>Check the record</source>
+        <translation>Comprobar el registro</translation>
+    </message>
+    <message>
+        <source>Every entry, every text and every count of the ledger against the chain, in the background (F6)</source>
+        <translation>Cada anotación, cada texto y cada número del registro frente a la cadena, en segundo plano (F6)</translation>
+    </message>
+    <message>
+        <source>Save the report for the site</source>
+        <translation>Guardar el informe para la sede</translation>
+    </message>
+    <message>
+        <source>Checking the record…</source>
+        <translation>Comprobando el registro…</translation>
+    </message>
+    <message>
+        <source>Checking the record, entry by entry …</source>
+        <translation>Comprobando el registro, anotación por anotación …</translation>
+    </message>
+    <message>
+        <source>The check was stopped before its end.</source>
+        <translation>La comprobación se detuvo antes del final.</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::AuditReports</name>
+    <message>
+        <source>For everybody at the site: text, page for a browser, PDF, table or JSON (Ctrl+S)</source>
+        <translation>Para todos en la sede: texto, página para un navegador, PDF, tabla o JSON (Ctrl+S)</translation>
+    </message>
+    <message>
+        <source>Print</source>
+        <translation>Imprimir</translation>
+    </message>
+    <message>
+        <source>Prints the page for the site on the printer of the settings</source>
+        <translation>Imprime la página para la sede en la impresora de los ajustes</translation>
+    </message>
+    <message>
+        <source>Paper (*.pdf)</source>
+        <translation>Papel (*.pdf)</translation>
+    </message>
+    <message>
+        <source>Text (*.txt)</source>
+        <translation>Texto (*.txt)</translation>
+    </message>
+    <message>
+        <source>Data (*.json)</source>
+        <translation>Datos (*.json)</translation>
+    </message>
+    <message>
+        <source>No printer is chosen; choose one in the settings (Ctrl+,), or save a PDF.</source>
+        <translation>No hay impresora elegida; elija una en los ajustes (Ctrl+,), o guarde un PDF.</translation>
+    </message>
+    <message>
+        <source>Written: %1</source>
+        <translation>Escrito: %1</translation>
+    </message>
+    <message>
+        <source>Drawing the pages…</source>
+        <translation>Dibujando las páginas…</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::BarsModel</name>
+    <message>
+        <source>Part</source>
+        <translation>Parte</translation>
+    </message>
+    <message>
+        <source>Figure</source>
+        <translation>Valor</translation>
+    </message>
+    <message>
+        <source>Does</source>
+        <translation>Efecto</translation>
+    </message>
+    <message>
+        <source>Of what</source>
+        <translation>De qué</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::BarsView</name>
+    <message>
+        <source>Bars: why not</source>
+        <translation>Barras: por qué no</translation>
+    </message>
+    <message>
+        <source>Arrows scroll; the same numbers stand in the table</source>
+        <translation>Las flechas desplazan; los mismos números están en la tabla</translation>
+    </message>
+    <message>
+        <source>Filled: whole, or outside with a diamond · lines rising: adds · lines falling: takes away · dots: inside · dashed line: the limit.</source>
+        <translation>Lleno: total, o fuera con un rombo · rayas que suben: suma · rayas que bajan: resta · puntos: dentro · a trazos: el límite.</translation>
+    </message>
+    <message>
+        <source>The numbers of the bars</source>
+        <translation>Los números de las barras</translation>
+    </message>
+    <message>
+        <source>The same numbers as in the picture</source>
+        <translation>Los mismos números que en la imagen</translation>
+    </message>
+    <message>
+        <source>The same numbers stand in the table beside it</source>
+        <translation>Los mismos números están en la tabla de al lado</translation>
     </message>
 </context>
 <context>
@@ -4348,10 +4930,6 @@
         <translation>Página para la sede…</translation>
     </message>
     <message>
-        <source>One page for a browser, to be read by everybody at the site</source>
-        <translation>Una página para un navegador, para que la lean todos en la sede</translation>
-    </message>
-    <message>
         <source>In detail…</source>
         <translation>En detalle…</translation>
     </message>
@@ -4408,16 +4986,28 @@
         <translation>Sorteado: %1 de %2 entregas; la hoja es %3.</translation>
     </message>
     <message>
-        <source>The report is %1.</source>
-        <translation>El informe es %1.</translation>
-    </message>
-    <message>
         <source>Writing the report…</source>
         <translation>Escribiendo el informe…</translation>
     </message>
     <message>
         <source>Other work is going on; try again when it has ended.</source>
         <translation>Hay otro trabajo en curso; pruebe otra vez cuando termine.</translation>
+    </message>
+    <message>
+        <source>Its sheet…</source>
+        <translation>Su hoja…</translation>
+    </message>
+    <message>
+        <source>Writes the sheet of the chosen lot again: to be filled in, or for paper</source>
+        <translation>Escribe otra vez la hoja del lote elegido: para rellenar, o en papel</translation>
+    </message>
+    <message>
+        <source>No lot was drawn yet; draw one first.</source>
+        <translation>Aún no se sorteó ningún lote; sortee antes uno.</translation>
+    </message>
+    <message>
+        <source>Tables (*.csv);;Paper (*.pdf);;Text (*.txt)</source>
+        <translation>Tablas (*.csv);;Papel (*.pdf);;Texto (*.txt)</translation>
     </message>
 </context>
 <context>
@@ -5144,6 +5734,14 @@
         <source>Each eye by focimeter</source>
         <translation>Cada ojo con frontofocómetro</translation>
     </message>
+    <message>
+        <source>To what is still missing</source>
+        <translation>A lo que aún falta</translation>
+    </message>
+    <message>
+        <source>Puts the cursor where something is missing for a hand-over</source>
+        <translation>Pone el cursor donde falta algo para una entrega</translation>
+    </message>
 </context>
 <context>
     <name>quarterstep::HelpWindow</name>
@@ -5722,6 +6320,272 @@
     <message>
         <source>%1: %2.</source>
         <translation>%1: %2.</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::PackingPanel</name>
+    <message>
+        <source>Boxes for the next camp</source>
+        <translation>Cajas para el próximo campamento</translation>
+    </message>
+    <message>
+        <source>Plan the boxes</source>
+        <translation>Planificar las cajas</translation>
+    </message>
+    <message>
+        <source>Plans what to buy; nothing is entered (F5)</source>
+        <translation>Planifica qué comprar; no se anota nada (F5)</translation>
+    </message>
+    <message>
+        <source>Persons served against money</source>
+        <translation>Personas atendidas según el dinero</translation>
+    </message>
+    <message>
+        <source>Line: served on the draws planned for · triangle: the knee · diamond: this plan · dotted: no order passes it · upright: the budget.</source>
+        <translation>Línea: atendidos en los sorteos del plan · triángulo: el codo · rombo: este plan · punteada: ningún encargo la supera · vertical: el presupuesto.</translation>
+    </message>
+    <message>
+        <source>Choose…</source>
+        <translation>Elegir…</translation>
+    </message>
+    <message>
+        <source>The list of what a supplier sells (supplier.yaml)</source>
+        <translation>La lista de lo que vende un proveedor (supplier.yaml)</translation>
+    </message>
+    <message>
+        <source>Supplier</source>
+        <translation>Proveedor</translation>
+    </message>
+    <message>
+        <source>Whom to plan for</source>
+        <translation>Para quién planificar</translation>
+    </message>
+    <message>
+        <source>People as they were seen: of the ledger, or of a table of prescriptions</source>
+        <translation>Personas como se vieron: del registro, o de una tabla de prescripciones</translation>
+    </message>
+    <message>
+        <source>Demand</source>
+        <translation>Demanda</translation>
+    </message>
+    <message>
+        <source>People who come next</source>
+        <translation>Personas que vendrán</translation>
+    </message>
+    <message>
+        <source>How many people come to the next camp</source>
+        <translation>Cuántas personas vendrán al próximo campamento</translation>
+    </message>
+    <message>
+        <source> people</source>
+        <translation> personas</translation>
+    </message>
+    <message>
+        <source>Budget</source>
+        <translation>Presupuesto</translation>
+    </message>
+    <message>
+        <source>Money that may be spent, in the currency of the supplier&apos;s list</source>
+        <translation>Dinero que se puede gastar, en la moneda de la lista del proveedor</translation>
+    </message>
+    <message>
+        <source>Weight</source>
+        <translation>Peso</translation>
+    </message>
+    <message>
+        <source>Kilograms of what is bought; 0: not limited</source>
+        <translation>Kilogramos de lo que se compra; 0: sin límite</translation>
+    </message>
+    <message>
+        <source> kg</source>
+        <translation> kg</translation>
+    </message>
+    <message>
+        <source>any weight</source>
+        <translation>cualquier peso</translation>
+    </message>
+    <message>
+        <source>Boxes</source>
+        <translation>Cajas</translation>
+    </message>
+    <message>
+        <source>Boxes that are carried, what is on hand included; 0: as many as it takes</source>
+        <translation>Cajas que se llevan, con lo que ya hay; 0: las que hagan falta</translation>
+    </message>
+    <message>
+        <source>any number</source>
+        <translation>cualquier número</translation>
+    </message>
+    <message>
+        <source>Pieces in a box</source>
+        <translation>Piezas por caja</translation>
+    </message>
+    <message>
+        <source>How many pieces a box holds</source>
+        <translation>Cuántas piezas caben en una caja</translation>
+    </message>
+    <message>
+        <source> in each</source>
+        <translation> por caja</translation>
+    </message>
+    <message>
+        <source>What the plan comes to</source>
+        <translation>Qué resulta del plan</translation>
+    </message>
+    <message>
+        <source>Served, spent, and how sure that is; the text can be copied</source>
+        <translation>Atendidos, gastado y con qué seguridad; el texto se puede copiar</translation>
+    </message>
+    <message>
+        <source>What is shown of the plan</source>
+        <translation>Lo que se muestra del plan</translation>
+    </message>
+    <message>
+        <source>Order</source>
+        <translation>Encargo</translation>
+    </message>
+    <message>
+        <source>Packing list</source>
+        <translation>Lista de empaque</translation>
+    </message>
+    <message>
+        <source>Checked</source>
+        <translation>Comprobado</translation>
+    </message>
+    <message>
+        <source>Without a pair</source>
+        <translation>Sin gafas</translation>
+    </message>
+    <message>
+        <source>Runs out</source>
+        <translation>Se agota</translation>
+    </message>
+    <message>
+        <source>Not bought</source>
+        <translation>No comprado</translation>
+    </message>
+    <message>
+        <source>Curve</source>
+        <translation>Curva</translation>
+    </message>
+    <message>
+        <source>The plan for the boxes</source>
+        <translation>El plan de las cajas</translation>
+    </message>
+    <message>
+        <source>The plan, row by row</source>
+        <translation>El plan, fila por fila</translation>
+    </message>
+    <message>
+        <source>Print packing list</source>
+        <translation>Imprimir lista de empaque</translation>
+    </message>
+    <message>
+        <source>The packing list as a paper (Ctrl+P)</source>
+        <translation>La lista de empaque en papel (Ctrl+P)</translation>
+    </message>
+    <message>
+        <source>Save packing list…</source>
+        <translation>Guardar lista de empaque…</translation>
+    </message>
+    <message>
+        <source>Box by box, as a table (Ctrl+S)</source>
+        <translation>Caja por caja, como tabla (Ctrl+S)</translation>
+    </message>
+    <message>
+        <source>Save order…</source>
+        <translation>Guardar encargo…</translation>
+    </message>
+    <message>
+        <source>What to order, as a table (Ctrl+Shift+S)</source>
+        <translation>Qué encargar, como tabla (Ctrl+Mayús+S)</translation>
+    </message>
+    <message>
+        <source>Tables (*.csv)</source>
+        <translation>Tablas (*.csv)</translation>
+    </message>
+    <message>
+        <source>The order is %1.</source>
+        <translation>El encargo está en %1.</translation>
+    </message>
+    <message>
+        <source>The packing list is %1.</source>
+        <translation>La lista de empaque está en %1.</translation>
+    </message>
+    <message>
+        <source>The ledger of this camp</source>
+        <translation>El registro de este campamento</translation>
+    </message>
+    <message>
+        <source>Another table…</source>
+        <translation>Otra tabla…</translation>
+    </message>
+    <message>
+        <source>List of a supplier</source>
+        <translation>Lista de un proveedor</translation>
+    </message>
+    <message>
+        <source>Suppliers&apos; lists (*.yaml)</source>
+        <translation>Listas de proveedores (*.yaml)</translation>
+    </message>
+    <message>
+        <source>Table of people</source>
+        <translation>Tabla de personas</translation>
+    </message>
+    <message>
+        <source>Prescription tables (*.csv)</source>
+        <translation>Tablas de prescripciones (*.csv)</translation>
+    </message>
+    <message>
+        <source>Choose what can be bought: the list of a supplier.</source>
+        <translation>Elija lo que se puede comprar: la lista de un proveedor.</translation>
+    </message>
+    <message>
+        <source>Planning the boxes…</source>
+        <translation>Planificando las cajas…</translation>
+    </message>
+    <message>
+        <source>Other work is going on; try again when it has ended.</source>
+        <translation>Hay otro trabajo en curso; pruebe otra vez cuando termine.</translation>
+    </message>
+    <message>
+        <source>none chosen</source>
+        <translation>ninguna elegida</translation>
+    </message>
+    <message>
+        <source>Planning … “Stop” at the top ends it.</source>
+        <translation>Planificando … «Parar» arriba lo termina.</translation>
+    </message>
+    <message>
+        <source>Nothing is planned yet.</source>
+        <translation>Aún no hay nada planificado.</translation>
+    </message>
+    <message>
+        <source>The plan beside is of other figures; plan again (F5).</source>
+        <translation>El plan de al lado es de otros números; planifique otra vez (F5).</translation>
+    </message>
+    <message>
+        <source>For this money the curve says %1; plan again for the order (F5).</source>
+        <translation>Por este dinero la curva dice %1; planifique otra vez para el encargo (F5).</translation>
+    </message>
+    <message>
+        <source>On people who were not planned for: %1</source>
+        <translation>En personas que no estaban en el plan: %1</translation>
+    </message>
+    <message>
+        <source>Not checked: too few people to plan on one half and check on the other.</source>
+        <translation>Sin comprobar: muy pocas personas para planificar con una mitad y comprobar con la otra.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n row(s) of the table could not be read and were left out.</source>
+        <translation>
+            <numerusform>%n fila de la tabla no se pudo leer y se omitió.</numerusform>
+            <numerusform>%n filas de la tabla no se pudieron leer y se omitieron.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>What to buy for the next camp so that most people are served: choose supplier, demand and money, then plan (F5). Nothing is entered.</source>
+        <translation>Qué comprar para el próximo campamento para atender a más personas: elija proveedor, demanda y dinero, luego planifique (F5). No se anota nada.</translation>
     </message>
 </context>
 <context>
@@ -6583,6 +7447,56 @@
             <numerusform>%n números devueltos a los del registro.</numerusform>
         </translation>
     </message>
+    <message>
+        <source>Count the bin that was used most</source>
+        <translation>Contar la casilla más usada</translation>
+    </message>
+    <message>
+        <source>Count it now</source>
+        <translation>Contarla ahora</translation>
+    </message>
+    <message>
+        <source>Begins a blind count of this one bin (F8)</source>
+        <translation>Empieza un recuento ciego de esta sola casilla (F8)</translation>
+    </message>
+    <message numerus="yes">
+        <source>Bin %1 was reached into %n time(s) since it was counted.</source>
+        <translation>
+            <numerusform>Se sacó de la casilla %1 %n vez desde que se contó.</numerusform>
+            <numerusform>Se sacó de la casilla %1 %n veces desde que se contó.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n more bin(s) wait for a count.</source>
+        <translation>
+            <numerusform>%n casilla más espera un recuento.</numerusform>
+            <numerusform>%n casillas más esperan un recuento.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Count bin %1: %2. Two persons; what the book says comes afterwards.</source>
+        <translation>Cuente la casilla %1: %2. Dos personas; lo que dice el registro viene después.</translation>
+    </message>
+    <message>
+        <source>Packing</source>
+        <translation>Empaque</translation>
+    </message>
+    <message>
+        <source>What to buy and pack for the next camp</source>
+        <translation>Qué comprar y empacar para el próximo campamento</translation>
+    </message>
+    <message>
+        <source>Transfers</source>
+        <translation>Transferencias</translation>
+    </message>
+    <message>
+        <source>Pieces sent to other sites, and what comes from them</source>
+        <translation>Piezas enviadas a otras sedes, y lo que viene de ellas</translation>
+    </message>
+    <message>
+        <source>Stock: %1</source>
+        <translation>Existencias: %1</translation>
+    </message>
 </context>
 <context>
     <name>quarterstep::StockWorkPanel</name>
@@ -6729,6 +7643,202 @@
     <message>
         <source>Choose the cause.</source>
         <translation>Elija la causa.</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::TransferPanel</name>
+    <message>
+        <source>In the air</source>
+        <translation>En camino</translation>
+    </message>
+    <message>
+        <source>Transfers in the air</source>
+        <translation>Transferencias en camino</translation>
+    </message>
+    <message>
+        <source>What was sent and not yet taken in; Enter takes the chosen one in</source>
+        <translation>Lo enviado y aún no recibido; Intro recibe la elegida</translation>
+    </message>
+    <message>
+        <source>Take in as sent</source>
+        <translation>Recibir como se envió</translation>
+    </message>
+    <message>
+        <source>Fills the list beside with what was sent, to be counted and entered</source>
+        <translation>Llena la lista de al lado con lo enviado, para contarlo y anotarlo</translation>
+    </message>
+    <message>
+        <source>Send or take in</source>
+        <translation>Enviar o recibir</translation>
+    </message>
+    <message>
+        <source>What happens</source>
+        <translation>Qué pasa</translation>
+    </message>
+    <message>
+        <source>Whether pieces leave this site or come to it</source>
+        <translation>Si las piezas salen de esta sede o llegan a ella</translation>
+    </message>
+    <message>
+        <source>Send to another site</source>
+        <translation>Enviar a otra sede</translation>
+    </message>
+    <message>
+        <source>Take in from another site</source>
+        <translation>Recibir de otra sede</translation>
+    </message>
+    <message>
+        <source>To</source>
+        <translation>A</translation>
+    </message>
+    <message>
+        <source>The other site, as it is called in its stock.yaml</source>
+        <translation>La otra sede, como se llama en su stock.yaml</translation>
+    </message>
+    <message>
+        <source>Lines of this transfer</source>
+        <translation>Líneas de esta transferencia</translation>
+    </message>
+    <message>
+        <source>What goes or comes; choose a row to change its number</source>
+        <translation>Lo que sale o llega; elija una fila para cambiar su número</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Nota</translation>
+    </message>
+    <message>
+        <source>Kept with the entry</source>
+        <translation>Se guarda con la anotación</translation>
+    </message>
+    <message>
+        <source>Your initials</source>
+        <translation>Sus iniciales</translation>
+    </message>
+    <message>
+        <source>Who enters this; stays for the next entry</source>
+        <translation>Quién anota esto; queda para la próxima anotación</translation>
+    </message>
+    <message>
+        <source>Line</source>
+        <translation>Línea</translation>
+    </message>
+    <message>
+        <source>Line, typed or scanned</source>
+        <translation>Línea, escrita o escaneada</translation>
+    </message>
+    <message>
+        <source>Name of a line, or the digits of its label; Enter goes on to the pieces</source>
+        <translation>Nombre de una línea, o las cifras de su etiqueta; Intro pasa a las piezas</translation>
+    </message>
+    <message>
+        <source>Pieces</source>
+        <translation>Piezas</translation>
+    </message>
+    <message>
+        <source>How many pieces; 0 takes the line out of the list</source>
+        <translation>Cuántas piezas; 0 quita la línea de la lista</translation>
+    </message>
+    <message>
+        <source>Into the list</source>
+        <translation>A la lista</translation>
+    </message>
+    <message>
+        <source>Puts line and pieces into the list (Enter in the pieces)</source>
+        <translation>Pone línea y piezas en la lista (Intro en las piezas)</translation>
+    </message>
+    <message>
+        <source>Take back</source>
+        <translation>Deshacer</translation>
+    </message>
+    <message>
+        <source>Takes the last entry of this place back (Ctrl+Z)</source>
+        <translation>Deshace la última anotación de este lugar (Ctrl+Z)</translation>
+    </message>
+    <message>
+        <source>Empty the list</source>
+        <translation>Vaciar la lista</translation>
+    </message>
+    <message>
+        <source>Begins anew; nothing is entered (Ctrl+E)</source>
+        <translation>Empieza de nuevo; no se anota nada (Ctrl+E)</translation>
+    </message>
+    <message>
+        <source>Enter in the ledger</source>
+        <translation>Anotar en el registro</translation>
+    </message>
+    <message>
+        <source>Writes the list into the ledger (Ctrl+Enter)</source>
+        <translation>Escribe la lista en el registro (Ctrl+Intro)</translation>
+    </message>
+    <message>
+        <source>Sent</source>
+        <translation>Enviado</translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation>De</translation>
+    </message>
+    <message>
+        <source>Lines</source>
+        <translation>Líneas</translation>
+    </message>
+    <message>
+        <source>Nothing was sent that is not yet taken in, as far as this ledger knows.</source>
+        <translation>No se envió nada que aún no se haya recibido, según este registro.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n sent and not taken in</source>
+        <translation>
+            <numerusform>%n enviada y no recibida</numerusform>
+            <numerusform>%n enviadas y no recibidas</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>to this site %1</source>
+        <translation>a esta sede %1</translation>
+    </message>
+    <message>
+        <source>Bin</source>
+        <translation>Casilla</translation>
+    </message>
+    <message>
+        <source>Available</source>
+        <translation>Disponible</translation>
+    </message>
+    <message>
+        <source>%1: bin %2, available %3</source>
+        <translation>%1: casilla %2, disponible %3</translation>
+    </message>
+    <message>
+        <source>Put lines and pieces into the list first.</source>
+        <translation>Ponga antes líneas y piezas en la lista.</translation>
+    </message>
+    <message>
+        <source>Nothing happens with 0 pieces.</source>
+        <translation>Con 0 piezas no pasa nada.</translation>
+    </message>
+    <message>
+        <source>Name the other site.</source>
+        <translation>Indique la otra sede.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Sent to %1: %n piece(s)</source>
+        <translation>
+            <numerusform>Enviado a %1: %n pieza</numerusform>
+            <numerusform>Enviado a %1: %n piezas</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Taken in from %1: %n piece(s)</source>
+        <translation>
+            <numerusform>Recibido de %1: %n pieza</numerusform>
+            <numerusform>Recibido de %1: %n piezas</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 on hand %2, was %3</source>
+        <translation>%1 en existencia %2, antes %3</translation>
     </message>
 </context>
 <context>

@@ -129,8 +129,8 @@
         <translation>impossible d’écrire %1</translation>
     </message>
     <message>
-        <source>page to show at the start: dispense, stock, stock-ladder, stock-box, audit, audit-charts, audit-bench, opening, trays, settings, help or keys</source>
-        <translation>page à montrer au démarrage : dispense, stock, stock-ladder, stock-box, audit, audit-charts, audit-bench, opening, trays, settings, help ou keys</translation>
+        <source>page to show at the start: dispense, stock, stock-ladder, stock-box, stock-packing, stock-transfers, audit, audit-charts, audit-bench, opening, trays, settings, help or keys</source>
+        <translation>page à afficher au démarrage : dispense, stock, stock-ladder, stock-box, stock-packing, stock-transfers, audit, audit-charts, audit-bench, opening, trays, settings, help ou keys</translation>
     </message>
 </context>
 <context>
@@ -241,6 +241,195 @@
     <message>
         <source>“%1” was not taken: %2</source>
         <translation>« %1 » n’a pas été accepté : %2</translation>
+    </message>
+</context>
+<context>
+    <name>PackingCurve</name>
+    <message>
+        <source>%1 % served for %2</source>
+        <translation>%1 % servis pour %2</translation>
+    </message>
+    <message>
+        <source>money spent</source>
+        <translation>argent dépensé</translation>
+    </message>
+    <message>
+        <source>money spent, %1</source>
+        <translation>argent dépensé, %1</translation>
+    </message>
+    <message>
+        <source>share of needs served</source>
+        <translation>part des besoins servis</translation>
+    </message>
+    <message>
+        <source>Plan first: the curve comes with it.</source>
+        <translation>Planifier d’abord : la courbe vient avec le plan.</translation>
+    </message>
+    <message>
+        <source>the knee</source>
+        <translation>le coude</translation>
+    </message>
+    <message>
+        <source>this plan</source>
+        <translation>ce plan</translation>
+    </message>
+</context>
+<context>
+    <name>PackingRows</name>
+    <message>
+        <source>Pack</source>
+        <translation>Paquet</translation>
+    </message>
+    <message>
+        <source>Packs</source>
+        <translation>Paquets</translation>
+    </message>
+    <message>
+        <source>Pieces</source>
+        <translation>Pièces</translation>
+    </message>
+    <message>
+        <source>Cost</source>
+        <translation>Coût</translation>
+    </message>
+    <message>
+        <source>Grams</source>
+        <translation>Grammes</translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation>Pourquoi</translation>
+    </message>
+    <message>
+        <source>without it %1 fewer served</source>
+        <translation>sans lui %1 servis de moins</translation>
+    </message>
+    <message>
+        <source>a reserve</source>
+        <translation>une réserve</translation>
+    </message>
+    <message>
+        <source>nothing else for %1</source>
+        <translation>rien d’autre pour %1</translation>
+    </message>
+    <message>
+        <source>fits %1</source>
+        <translation>convient à %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n on hand</source>
+        <translation>
+            <numerusform>%n en stock</numerusform>
+            <numerusform>%n en stock</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>none on hand</source>
+        <translation>aucune en stock</translation>
+    </message>
+    <message>
+        <source>Box</source>
+        <translation>Boîte</translation>
+    </message>
+    <message>
+        <source>Bin</source>
+        <translation>Casier</translation>
+    </message>
+    <message>
+        <source>Line</source>
+        <translation>Article</translation>
+    </message>
+    <message>
+        <source>Of these bought</source>
+        <translation>Dont achetées</translation>
+    </message>
+    <message>
+        <source>new</source>
+        <translation>nouveau</translation>
+    </message>
+    <message>
+        <source>Way</source>
+        <translation>Méthode</translation>
+    </message>
+    <message>
+        <source>Served</source>
+        <translation>Servis</translation>
+    </message>
+    <message>
+        <source>First come</source>
+        <translation>Premier arrivé</translation>
+    </message>
+    <message>
+        <source>Spends</source>
+        <translation>Dépense</translation>
+    </message>
+    <message>
+        <source>what would do has run out by then</source>
+        <translation>ce qui conviendrait est alors épuisé</translation>
+    </message>
+    <message>
+        <source>no such power on hand or on offer</source>
+        <translation>aucune puissance de ce genre en stock ni proposée</translation>
+    </message>
+    <message>
+        <source>nothing on offer keeps the limit: %1</source>
+        <translation>rien de proposé ne respecte la limite : %1</translation>
+    </message>
+    <message>
+        <source>Who</source>
+        <translation>Qui</translation>
+    </message>
+    <message>
+        <source>Without</source>
+        <translation>Sans</translation>
+    </message>
+    <message>
+        <source>Of</source>
+        <translation>Sur</translation>
+    </message>
+    <message>
+        <source>%1, children</source>
+        <translation>%1, enfants</translation>
+    </message>
+    <message>
+        <source>%1, adults</source>
+        <translation>%1, adultes</translation>
+    </message>
+    <message>
+        <source>Days in a hundred</source>
+        <translation>Jours sur cent</translation>
+    </message>
+    <message>
+        <source>By person</source>
+        <translation>Vers la personne</translation>
+    </message>
+    <message>
+        <source>Why not</source>
+        <translation>Pourquoi pas</translation>
+    </message>
+    <message>
+        <source>others do as well for the money</source>
+        <translation>d’autres font aussi bien pour cet argent</translation>
+    </message>
+    <message>
+        <source>nobody of this demand needs it</source>
+        <translation>personne de cette demande n’en a besoin</translation>
+    </message>
+    <message>
+        <source>Spent</source>
+        <translation>Dépensé</translation>
+    </message>
+    <message>
+        <source>Served, planned for</source>
+        <translation>Servis, selon le plan</translation>
+    </message>
+    <message>
+        <source>Remark</source>
+        <translation>Remarque</translation>
+    </message>
+    <message>
+        <source>the curve bends here</source>
+        <translation>la courbe s’infléchit ici</translation>
     </message>
 </context>
 <context>
@@ -476,6 +665,192 @@
     <message>
         <source>Left eye: %1</source>
         <translation>Œil gauche : %1</translation>
+    </message>
+</context>
+<context>
+    <name>ShareBars</name>
+    <message>
+        <source>Right: mean sphere</source>
+        <translation>Droit : sphère moyenne</translation>
+    </message>
+    <message>
+        <source>Left: mean sphere</source>
+        <translation>Gauche : sphère moyenne</translation>
+    </message>
+    <message>
+        <source>Right: cylinder</source>
+        <translation>Droit : cylindre</translation>
+    </message>
+    <message>
+        <source>Left: cylinder</source>
+        <translation>Gauche : cylindre</translation>
+    </message>
+    <message>
+        <source>Right: strain</source>
+        <translation>Droit : effort</translation>
+    </message>
+    <message>
+        <source>Left: strain</source>
+        <translation>Gauche : effort</translation>
+    </message>
+    <message>
+        <source>Right, near: mean sphere</source>
+        <translation>Droit, près : sphère moyenne</translation>
+    </message>
+    <message>
+        <source>Left, near: mean sphere</source>
+        <translation>Gauche, près : sphère moyenne</translation>
+    </message>
+    <message>
+        <source>Right, near: cylinder</source>
+        <translation>Droit, près : cylindre</translation>
+    </message>
+    <message>
+        <source>Left, near: cylinder</source>
+        <translation>Gauche, près : cylindre</translation>
+    </message>
+    <message>
+        <source>the eye makes up for %1 D</source>
+        <translation>l’œil compense %1 D</translation>
+    </message>
+    <message>
+        <source>error %1 D</source>
+        <translation>erreur %1 D</translation>
+    </message>
+    <message>
+        <source>sight lost, logMAR over the eyes</source>
+        <translation>vision perdue, logMAR sur les deux yeux</translation>
+    </message>
+    <message>
+        <source>part of the limit used up</source>
+        <translation>part de la limite utilisée</translation>
+    </message>
+    <message>
+        <source>%1, right</source>
+        <translation>%1, droit</translation>
+    </message>
+    <message>
+        <source>%1, left</source>
+        <translation>%1, gauche</translation>
+    </message>
+    <message>
+        <source>%1 of %2 %3; %4</source>
+        <translation>%1 sur %2 %3 ; %4</translation>
+    </message>
+    <message>
+        <source>No criterion with a limit could be judged.</source>
+        <translation>Aucun critère avec une limite n’a pu être évalué.</translation>
+    </message>
+    <message>
+        <source>of 100 hand-overs judged</source>
+        <translation>sur 100 remises évaluées</translation>
+    </message>
+    <message>
+        <source>No hand-over was judged yet.</source>
+        <translation>Aucune remise n’a encore été évaluée.</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 sur %2</translation>
+    </message>
+    <message>
+        <source>Judged again</source>
+        <translation>Réévaluées</translation>
+    </message>
+    <message>
+        <source>Pair and record agree</source>
+        <translation>Paire et relevé concordent</translation>
+    </message>
+    <message>
+        <source>adds</source>
+        <translation>ajoute</translation>
+    </message>
+    <message>
+        <source>takes away</source>
+        <translation>retire</translation>
+    </message>
+    <message>
+        <source>inside</source>
+        <translation>dedans</translation>
+    </message>
+    <message>
+        <source>outside</source>
+        <translation>dehors</translation>
+    </message>
+    <message>
+        <source>whole</source>
+        <translation>total</translation>
+    </message>
+</context>
+<context>
+    <name>command</name>
+    <message>
+        <source>this plan</source>
+        <translation>ce plan</translation>
+    </message>
+    <message>
+        <source>greedy, without repairs</source>
+        <translation>glouton, sans corrections</translation>
+    </message>
+    <message>
+        <source>each line by its own demand (newsvendor)</source>
+        <translation>chaque article selon sa propre demande (modèle du vendeur de journaux)</translation>
+    </message>
+    <message>
+        <source>levels by past use</source>
+        <translation>niveaux d’après l’usage passé</translation>
+    </message>
+    <message>
+        <source>what is on hand, nothing bought</source>
+        <translation>ce qui est en stock, rien d’acheté</translation>
+    </message>
+    <message>
+        <source>spend %1 of %2 %3, %4 pieces, %5 kg</source>
+        <translation>dépense %1 sur %2 %3, %4 pièces, %5 kg</translation>
+    </message>
+    <message>
+        <source>%1: serves %2 %, first come %3 %, spends %4</source>
+        <translation>%1 : sert %2 %, premier arrivé %3 %, dépense %4</translation>
+    </message>
+    <message>
+        <source>on the draws planned for: %1 %, no order serves more than %2 % (gap %3 %); on offer and on hand could serve %4 % at most</source>
+        <translation>sur les tirages du plan : %1 %, aucune commande ne sert plus de %2 % (écart %3 %) ; ce qui est proposé et en stock pourrait servir %4 % au plus</translation>
+    </message>
+    <message>
+        <source>the curve bends at %1: %2 % of the draws planned for</source>
+        <translation>la courbe s’infléchit à %1 : %2 % sur les tirages du plan</translation>
+    </message>
+    <message>
+        <source>%1 runs out on %2 days in a hundred, by person %3</source>
+        <translation>%1 s’épuise %2 jours sur cent, vers la personne %3</translation>
+    </message>
+    <message>
+        <source>demand: %1, %2 people</source>
+        <translation>demande : %1, %2 personnes</translation>
+    </message>
+    <message>
+        <source>demand: the ledger, %1 people</source>
+        <translation>demande : le registre, %1 personnes</translation>
+    </message>
+    <message>
+        <source>left without a pair, %1: %2</source>
+        <translation>restés sans paire, %1 : %2</translation>
+    </message>
+    <message>
+        <source>entries without a prescription, not planned for: %1</source>
+        <translation>inscriptions sans prescription, non prises dans le plan : %1</translation>
+    </message>
+    <message>
+        <source>lines whose demand was raised, since they lay empty on some days: %1</source>
+        <translation>articles dont la demande a été relevée, car ils étaient épuisés certains jours : %1</translation>
+    </message>
+    <message>
+        <source>mixed with the published mix of a camp, which makes %1 % of it</source>
+        <translation>mêlée à la répartition publiée d’un camp, qui en fait %1 %</translation>
+    </message>
+    <message>
+        <source>PDs not taken, drawn from published distributions: %1</source>
+        <translation>EP non mesurés, tirés de distributions publiées : %1</translation>
     </message>
 </context>
 <context>
@@ -2456,6 +2831,38 @@
         <source>an entry “%1” needs “%2”</source>
         <translation>une inscription « %1 » demande « %2 »</translation>
     </message>
+    <message>
+        <source>entry %1 is the first that is not as it was written: %2; the audit stops before it</source>
+        <translation>l’inscription %1 est la première qui n’est plus comme elle a été écrite : %2 ; l’audit s’arrête avant elle</translation>
+    </message>
+    <message>
+        <source>%1 stands in the waiting list already; the row is left out</source>
+        <translation>%1 figure déjà dans la file d’attente ; la ligne est omise</translation>
+    </message>
+    <message>
+        <source>the program that reads DICOM gave no answer that is understood</source>
+        <translation>le programme qui lit le DICOM n’a pas donné de réponse compréhensible</translation>
+    </message>
+    <message>
+        <source>the program that reads and writes DICOM, %1, cannot be started: %2</source>
+        <translation>le programme qui lit et écrit le DICOM, %1, ne peut pas démarrer : %2</translation>
+    </message>
+    <message>
+        <source>%1 is there already; name a new file, or move that one away</source>
+        <translation>%1 existe déjà ; nommer un nouveau fichier, ou déplacer celui-là</translation>
+    </message>
+    <message>
+        <source>the prescription of %1 is not complete; there is no order to write</source>
+        <translation>la prescription de %1 n’est pas complète ; il n’y a pas de commande à écrire</translation>
+    </message>
+    <message>
+        <source>%1 is this site; name the other one</source>
+        <translation>%1 est ce site ; nommer l’autre</translation>
+    </message>
+    <message>
+        <source>entry %1 is not a transfer in the air; `quarterstep transfer` lists them</source>
+        <translation>l’inscription %1 n’est pas un transfert en route ; `quarterstep transfer` les liste</translation>
+    </message>
 </context>
 <context>
     <name>entry</name>
@@ -3947,6 +4354,76 @@
     </message>
 </context>
 <context>
+    <name>quarterstep::AuditCasePanel</name>
+    <message>
+        <source>Criteria and slips, or the picture of why not</source>
+        <translation>Critères et erreurs, ou l’image du pourquoi pas</translation>
+    </message>
+    <message>
+        <source>Criteria and slips</source>
+        <translation>Critères et erreurs</translation>
+    </message>
+    <message>
+        <source>Why not</source>
+        <translation>Pourquoi pas</translation>
+    </message>
+    <message>
+        <source>What the bars show</source>
+        <translation>Ce que montrent les barres</translation>
+    </message>
+    <message>
+        <source>From the better pair to the pair given, or the limits of one of them</source>
+        <translation>De la meilleure paire à la paire donnée, ou les limites de l’une d’elles</translation>
+    </message>
+    <message>
+        <source>From the better pair to the pair given</source>
+        <translation>De la meilleure paire à la paire donnée</translation>
+    </message>
+    <message>
+        <source>Where the cost of the pair given comes from</source>
+        <translation>D’où vient le coût de la paire donnée</translation>
+    </message>
+    <message>
+        <source>Limits used up by the pair given</source>
+        <translation>Limites utilisées par la paire donnée</translation>
+    </message>
+    <message>
+        <source>Limits used up by the better pair</source>
+        <translation>Limites utilisées par la meilleure paire</translation>
+    </message>
+    <message>
+        <source>Choose a hand-over that could be judged: what kept it from its limits stands here.</source>
+        <translation>Choisir une remise qui a pu être évaluée : ce qui l’a écartée de ses limites figure ici.</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::AuditCharts</name>
+    <message>
+        <source>Of 100 hand-overs: why not</source>
+        <translation>Sur 100 remises : pourquoi pas</translation>
+    </message>
+    <message>
+        <source>Save…</source>
+        <translation>Enregistrer…</translation>
+    </message>
+    <message>
+        <source>Saves the picture, or its numbers as a table</source>
+        <translation>Enregistre l’image, ou ses nombres en tableau</translation>
+    </message>
+    <message>
+        <source>Save the chart</source>
+        <translation>Enregistrer le graphique</translation>
+    </message>
+    <message>
+        <source>Pictures (*.png);;Tables (*.csv)</source>
+        <translation>Images (*.png);;Tableaux (*.csv)</translation>
+    </message>
+    <message>
+        <source>The chart is %1.</source>
+        <translation>Le graphique est dans %1.</translation>
+    </message>
+</context>
+<context>
     <name>quarterstep::AuditPlace</name>
     <message>
         <source>Audit</source>
@@ -4137,10 +4614,6 @@
         <translation>Le registre est intact : %1 inscriptions, chacune suit la précédente.</translation>
     </message>
     <message>
-        <source>The record is NOT whole: %1 entries could be read, up to the first bad one. Keep the folder and compare it with a copy.</source>
-        <translation>Le registre n’est PAS intact : %1 inscriptions ont pu être lues, jusqu’à la première mauvaise. Garder le dossier et le comparer à une copie.</translation>
-    </message>
-    <message>
         <source>Every finding</source>
         <translation>Tous les constats</translation>
     </message>
@@ -4239,6 +4712,115 @@
     <message>
         <source>Nothing was handed over in this camp yet, so there is nothing to audit.</source>
         <translation>Rien n’a encore été remis dans ce camp, il n’y a donc rien à auditer.</translation>
+    </message>
+    <message>
+        <source>Check the record</source>
+        <translation>Vérifier le registre</translation>
+    </message>
+    <message>
+        <source>Every entry, every text and every count of the ledger against the chain, in the background (F6)</source>
+        <translation>Chaque inscription, chaque texte et chaque nombre du registre par rapport à la chaîne, en arrière-plan (F6)</translation>
+    </message>
+    <message>
+        <source>Save the report for the site</source>
+        <translation>Enregistrer le rapport pour le site</translation>
+    </message>
+    <message>
+        <source>Checking the record…</source>
+        <translation>Vérification du registre…</translation>
+    </message>
+    <message>
+        <source>Checking the record, entry by entry …</source>
+        <translation>Vérification du registre, inscription par inscription …</translation>
+    </message>
+    <message>
+        <source>The check was stopped before its end.</source>
+        <translation>La vérification a été arrêtée avant la fin.</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::AuditReports</name>
+    <message>
+        <source>For everybody at the site: text, page for a browser, PDF, table or JSON (Ctrl+S)</source>
+        <translation>Pour tous sur le site : texte, page pour un navigateur, PDF, tableau ou JSON (Ctrl+S)</translation>
+    </message>
+    <message>
+        <source>Print</source>
+        <translation>Imprimer</translation>
+    </message>
+    <message>
+        <source>Prints the page for the site on the printer of the settings</source>
+        <translation>Imprime la page pour le site sur l’imprimante des réglages</translation>
+    </message>
+    <message>
+        <source>Paper (*.pdf)</source>
+        <translation>Papier (*.pdf)</translation>
+    </message>
+    <message>
+        <source>Text (*.txt)</source>
+        <translation>Texte (*.txt)</translation>
+    </message>
+    <message>
+        <source>Data (*.json)</source>
+        <translation>Données (*.json)</translation>
+    </message>
+    <message>
+        <source>No printer is chosen; choose one in the settings (Ctrl+,), or save a PDF.</source>
+        <translation>Aucune imprimante n’est choisie ; en choisir une dans les réglages (Ctrl+,), ou enregistrer un PDF.</translation>
+    </message>
+    <message>
+        <source>Written: %1</source>
+        <translation>Écrit : %1</translation>
+    </message>
+    <message>
+        <source>Drawing the pages…</source>
+        <translation>Dessin des pages…</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::BarsModel</name>
+    <message>
+        <source>Part</source>
+        <translation>Partie</translation>
+    </message>
+    <message>
+        <source>Figure</source>
+        <translation>Valeur</translation>
+    </message>
+    <message>
+        <source>Does</source>
+        <translation>Effet</translation>
+    </message>
+    <message>
+        <source>Of what</source>
+        <translation>De quoi</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::BarsView</name>
+    <message>
+        <source>Bars: why not</source>
+        <translation>Barres : pourquoi pas</translation>
+    </message>
+    <message>
+        <source>Arrows scroll; the same numbers stand in the table</source>
+        <translation>Les flèches font défiler ; les mêmes nombres figurent dans le tableau</translation>
+    </message>
+    <message>
+        <source>Filled: whole, or outside with a diamond · lines rising: adds · lines falling: takes away · dots: inside · dashed line: the limit.</source>
+        <translation>Plein : total, ou dehors avec un losange · hachures montantes : ajoute · hachures descendantes : retire · points : dedans · tirets : la limite.</translation>
+    </message>
+    <message>
+        <source>The numbers of the bars</source>
+        <translation>Les nombres des barres</translation>
+    </message>
+    <message>
+        <source>The same numbers as in the picture</source>
+        <translation>Les mêmes nombres que dans l’image</translation>
+    </message>
+    <message>
+        <source>The same numbers stand in the table beside it</source>
+        <translation>Les mêmes nombres figurent dans le tableau à côté</translation>
     </message>
 </context>
 <context>
@@ -4348,10 +4930,6 @@
         <translation>Page pour le site…</translation>
     </message>
     <message>
-        <source>One page for a browser, to be read by everybody at the site</source>
-        <translation>Une page pour un navigateur, à lire par tous sur le site</translation>
-    </message>
-    <message>
         <source>In detail…</source>
         <translation>En détail…</translation>
     </message>
@@ -4408,16 +4986,28 @@
         <translation>Tiré : %1 remises sur %2 ; la feuille est %3.</translation>
     </message>
     <message>
-        <source>The report is %1.</source>
-        <translation>Le rapport est %1.</translation>
-    </message>
-    <message>
         <source>Writing the report…</source>
         <translation>Écriture du rapport…</translation>
     </message>
     <message>
         <source>Other work is going on; try again when it has ended.</source>
         <translation>Un autre travail est en cours ; réessayer quand il sera fini.</translation>
+    </message>
+    <message>
+        <source>Its sheet…</source>
+        <translation>Sa feuille…</translation>
+    </message>
+    <message>
+        <source>Writes the sheet of the chosen lot again: to be filled in, or for paper</source>
+        <translation>Écrit de nouveau la feuille du lot choisi : à remplir, ou sur papier</translation>
+    </message>
+    <message>
+        <source>No lot was drawn yet; draw one first.</source>
+        <translation>Aucun lot n’a encore été tiré ; en tirer un d’abord.</translation>
+    </message>
+    <message>
+        <source>Tables (*.csv);;Paper (*.pdf);;Text (*.txt)</source>
+        <translation>Tableaux (*.csv);;Papier (*.pdf);;Texte (*.txt)</translation>
     </message>
 </context>
 <context>
@@ -5144,6 +5734,14 @@
         <source>Each eye by focimeter</source>
         <translation>Chaque œil au frontofocomètre</translation>
     </message>
+    <message>
+        <source>To what is still missing</source>
+        <translation>À ce qui manque encore</translation>
+    </message>
+    <message>
+        <source>Puts the cursor where something is missing for a hand-over</source>
+        <translation>Place le curseur là où quelque chose manque pour une remise</translation>
+    </message>
 </context>
 <context>
     <name>quarterstep::HelpWindow</name>
@@ -5722,6 +6320,272 @@
     <message>
         <source>%1: %2.</source>
         <translation>%1 : %2.</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::PackingPanel</name>
+    <message>
+        <source>Boxes for the next camp</source>
+        <translation>Boîtes pour le prochain camp</translation>
+    </message>
+    <message>
+        <source>Plan the boxes</source>
+        <translation>Planifier les boîtes</translation>
+    </message>
+    <message>
+        <source>Plans what to buy; nothing is entered (F5)</source>
+        <translation>Planifie les achats ; rien n’est inscrit (F5)</translation>
+    </message>
+    <message>
+        <source>Persons served against money</source>
+        <translation>Personnes servies selon l’argent</translation>
+    </message>
+    <message>
+        <source>Line: served on the draws planned for · triangle: the knee · diamond: this plan · dotted: no order passes it · upright: the budget.</source>
+        <translation>Ligne : servis sur les tirages du plan · triangle : le coude · losange : ce plan · pointillés : aucune commande ne fait mieux · vertical : le budget.</translation>
+    </message>
+    <message>
+        <source>Choose…</source>
+        <translation>Choisir…</translation>
+    </message>
+    <message>
+        <source>The list of what a supplier sells (supplier.yaml)</source>
+        <translation>La liste de ce que vend un fournisseur (supplier.yaml)</translation>
+    </message>
+    <message>
+        <source>Supplier</source>
+        <translation>Fournisseur</translation>
+    </message>
+    <message>
+        <source>Whom to plan for</source>
+        <translation>Pour qui planifier</translation>
+    </message>
+    <message>
+        <source>People as they were seen: of the ledger, or of a table of prescriptions</source>
+        <translation>Personnes telles qu’elles ont été vues : du registre, ou d’un tableau de prescriptions</translation>
+    </message>
+    <message>
+        <source>Demand</source>
+        <translation>Demande</translation>
+    </message>
+    <message>
+        <source>People who come next</source>
+        <translation>Personnes à venir</translation>
+    </message>
+    <message>
+        <source>How many people come to the next camp</source>
+        <translation>Combien de personnes viennent au prochain camp</translation>
+    </message>
+    <message>
+        <source> people</source>
+        <translation> personnes</translation>
+    </message>
+    <message>
+        <source>Budget</source>
+        <translation>Budget</translation>
+    </message>
+    <message>
+        <source>Money that may be spent, in the currency of the supplier&apos;s list</source>
+        <translation>Argent qui peut être dépensé, dans la monnaie de la liste du fournisseur</translation>
+    </message>
+    <message>
+        <source>Weight</source>
+        <translation>Poids</translation>
+    </message>
+    <message>
+        <source>Kilograms of what is bought; 0: not limited</source>
+        <translation>Kilogrammes de ce qui est acheté ; 0 : sans limite</translation>
+    </message>
+    <message>
+        <source> kg</source>
+        <translation> kg</translation>
+    </message>
+    <message>
+        <source>any weight</source>
+        <translation>tout poids</translation>
+    </message>
+    <message>
+        <source>Boxes</source>
+        <translation>Boîtes</translation>
+    </message>
+    <message>
+        <source>Boxes that are carried, what is on hand included; 0: as many as it takes</source>
+        <translation>Boîtes emportées, y compris ce qui est en stock ; 0 : autant qu’il en faut</translation>
+    </message>
+    <message>
+        <source>any number</source>
+        <translation>tout nombre</translation>
+    </message>
+    <message>
+        <source>Pieces in a box</source>
+        <translation>Pièces par boîte</translation>
+    </message>
+    <message>
+        <source>How many pieces a box holds</source>
+        <translation>Combien de pièces contient une boîte</translation>
+    </message>
+    <message>
+        <source> in each</source>
+        <translation> par boîte</translation>
+    </message>
+    <message>
+        <source>What the plan comes to</source>
+        <translation>Ce que donne le plan</translation>
+    </message>
+    <message>
+        <source>Served, spent, and how sure that is; the text can be copied</source>
+        <translation>Servis, dépensé, et avec quelle certitude ; le texte peut être copié</translation>
+    </message>
+    <message>
+        <source>What is shown of the plan</source>
+        <translation>Ce qui est montré du plan</translation>
+    </message>
+    <message>
+        <source>Order</source>
+        <translation>Commande</translation>
+    </message>
+    <message>
+        <source>Packing list</source>
+        <translation>Liste d’emballage</translation>
+    </message>
+    <message>
+        <source>Checked</source>
+        <translation>Vérifié</translation>
+    </message>
+    <message>
+        <source>Without a pair</source>
+        <translation>Sans paire</translation>
+    </message>
+    <message>
+        <source>Runs out</source>
+        <translation>S’épuise</translation>
+    </message>
+    <message>
+        <source>Not bought</source>
+        <translation>Non acheté</translation>
+    </message>
+    <message>
+        <source>Curve</source>
+        <translation>Courbe</translation>
+    </message>
+    <message>
+        <source>The plan for the boxes</source>
+        <translation>Le plan des boîtes</translation>
+    </message>
+    <message>
+        <source>The plan, row by row</source>
+        <translation>Le plan, ligne par ligne</translation>
+    </message>
+    <message>
+        <source>Print packing list</source>
+        <translation>Imprimer la liste d’emballage</translation>
+    </message>
+    <message>
+        <source>The packing list as a paper (Ctrl+P)</source>
+        <translation>La liste d’emballage sur papier (Ctrl+P)</translation>
+    </message>
+    <message>
+        <source>Save packing list…</source>
+        <translation>Enregistrer la liste d’emballage…</translation>
+    </message>
+    <message>
+        <source>Box by box, as a table (Ctrl+S)</source>
+        <translation>Boîte par boîte, en tableau (Ctrl+S)</translation>
+    </message>
+    <message>
+        <source>Save order…</source>
+        <translation>Enregistrer la commande…</translation>
+    </message>
+    <message>
+        <source>What to order, as a table (Ctrl+Shift+S)</source>
+        <translation>Ce qu’il faut commander, en tableau (Ctrl+Maj+S)</translation>
+    </message>
+    <message>
+        <source>Tables (*.csv)</source>
+        <translation>Tableaux (*.csv)</translation>
+    </message>
+    <message>
+        <source>The order is %1.</source>
+        <translation>La commande est dans %1.</translation>
+    </message>
+    <message>
+        <source>The packing list is %1.</source>
+        <translation>La liste d’emballage est dans %1.</translation>
+    </message>
+    <message>
+        <source>The ledger of this camp</source>
+        <translation>Le registre de ce camp</translation>
+    </message>
+    <message>
+        <source>Another table…</source>
+        <translation>Un autre tableau…</translation>
+    </message>
+    <message>
+        <source>List of a supplier</source>
+        <translation>Liste d’un fournisseur</translation>
+    </message>
+    <message>
+        <source>Suppliers&apos; lists (*.yaml)</source>
+        <translation>Listes de fournisseurs (*.yaml)</translation>
+    </message>
+    <message>
+        <source>Table of people</source>
+        <translation>Tableau de personnes</translation>
+    </message>
+    <message>
+        <source>Prescription tables (*.csv)</source>
+        <translation>Tableaux de prescriptions (*.csv)</translation>
+    </message>
+    <message>
+        <source>Choose what can be bought: the list of a supplier.</source>
+        <translation>Choisir ce qui peut être acheté : la liste d’un fournisseur.</translation>
+    </message>
+    <message>
+        <source>Planning the boxes…</source>
+        <translation>Planification des boîtes…</translation>
+    </message>
+    <message>
+        <source>Other work is going on; try again when it has ended.</source>
+        <translation>Un autre travail est en cours ; réessayer quand il sera fini.</translation>
+    </message>
+    <message>
+        <source>none chosen</source>
+        <translation>aucune choisie</translation>
+    </message>
+    <message>
+        <source>Planning … “Stop” at the top ends it.</source>
+        <translation>Planification … « Arrêter » en haut y met fin.</translation>
+    </message>
+    <message>
+        <source>Nothing is planned yet.</source>
+        <translation>Rien n’est encore planifié.</translation>
+    </message>
+    <message>
+        <source>The plan beside is of other figures; plan again (F5).</source>
+        <translation>Le plan à côté repose sur d’autres chiffres ; replanifier (F5).</translation>
+    </message>
+    <message>
+        <source>For this money the curve says %1; plan again for the order (F5).</source>
+        <translation>Pour cet argent la courbe indique %1 ; replanifier pour avoir la commande (F5).</translation>
+    </message>
+    <message>
+        <source>On people who were not planned for: %1</source>
+        <translation>Sur des personnes qui n’étaient pas dans le plan : %1</translation>
+    </message>
+    <message>
+        <source>Not checked: too few people to plan on one half and check on the other.</source>
+        <translation>Non vérifié : trop peu de personnes pour planifier sur une moitié et vérifier sur l’autre.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n row(s) of the table could not be read and were left out.</source>
+        <translation>
+            <numerusform>%n ligne du tableau n’a pas pu être lue et a été omise.</numerusform>
+            <numerusform>%n lignes du tableau n’ont pas pu être lues et ont été omises.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>What to buy for the next camp so that most people are served: choose supplier, demand and money, then plan (F5). Nothing is entered.</source>
+        <translation>Qu’acheter pour le prochain camp afin de servir le plus de personnes : choisir fournisseur, demande et argent, puis planifier (F5). Rien n’est inscrit.</translation>
     </message>
 </context>
 <context>
@@ -6583,6 +7447,56 @@
             <numerusform>%n nombres remis à ceux du registre.</numerusform>
         </translation>
     </message>
+    <message>
+        <source>Count the bin that was used most</source>
+        <translation>Compter le casier le plus utilisé</translation>
+    </message>
+    <message>
+        <source>Count it now</source>
+        <translation>Le compter maintenant</translation>
+    </message>
+    <message>
+        <source>Begins a blind count of this one bin (F8)</source>
+        <translation>Commence un comptage aveugle de ce seul casier (F8)</translation>
+    </message>
+    <message numerus="yes">
+        <source>Bin %1 was reached into %n time(s) since it was counted.</source>
+        <translation>
+            <numerusform>On a puisé %n fois dans le casier %1 depuis son dernier comptage.</numerusform>
+            <numerusform>On a puisé %n fois dans le casier %1 depuis son dernier comptage.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n more bin(s) wait for a count.</source>
+        <translation>
+            <numerusform>%n autre casier attend un comptage.</numerusform>
+            <numerusform>%n autres casiers attendent un comptage.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Count bin %1: %2. Two persons; what the book says comes afterwards.</source>
+        <translation>Compter le casier %1 : %2. Deux personnes ; ce que dit le registre vient après.</translation>
+    </message>
+    <message>
+        <source>Packing</source>
+        <translation>Emballage</translation>
+    </message>
+    <message>
+        <source>What to buy and pack for the next camp</source>
+        <translation>Qu’acheter et emballer pour le prochain camp</translation>
+    </message>
+    <message>
+        <source>Transfers</source>
+        <translation>Transferts</translation>
+    </message>
+    <message>
+        <source>Pieces sent to other sites, and what comes from them</source>
+        <translation>Pièces envoyées à d’autres sites, et ce qui en vient</translation>
+    </message>
+    <message>
+        <source>Stock: %1</source>
+        <translation>Stock : %1</translation>
+    </message>
 </context>
 <context>
     <name>quarterstep::StockWorkPanel</name>
@@ -6729,6 +7643,202 @@
     <message>
         <source>Choose the cause.</source>
         <translation>Choisir la cause.</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::TransferPanel</name>
+    <message>
+        <source>In the air</source>
+        <translation>En route</translation>
+    </message>
+    <message>
+        <source>Transfers in the air</source>
+        <translation>Transferts en route</translation>
+    </message>
+    <message>
+        <source>What was sent and not yet taken in; Enter takes the chosen one in</source>
+        <translation>Ce qui a été envoyé et pas encore reçu ; Entrée reçoit le transfert choisi</translation>
+    </message>
+    <message>
+        <source>Take in as sent</source>
+        <translation>Recevoir comme envoyé</translation>
+    </message>
+    <message>
+        <source>Fills the list beside with what was sent, to be counted and entered</source>
+        <translation>Remplit la liste à côté avec ce qui a été envoyé, à compter et à inscrire</translation>
+    </message>
+    <message>
+        <source>Send or take in</source>
+        <translation>Envoyer ou recevoir</translation>
+    </message>
+    <message>
+        <source>What happens</source>
+        <translation>Ce qui se passe</translation>
+    </message>
+    <message>
+        <source>Whether pieces leave this site or come to it</source>
+        <translation>Si des pièces quittent ce site ou y arrivent</translation>
+    </message>
+    <message>
+        <source>Send to another site</source>
+        <translation>Envoyer à un autre site</translation>
+    </message>
+    <message>
+        <source>Take in from another site</source>
+        <translation>Recevoir d’un autre site</translation>
+    </message>
+    <message>
+        <source>To</source>
+        <translation>À</translation>
+    </message>
+    <message>
+        <source>The other site, as it is called in its stock.yaml</source>
+        <translation>L’autre site, tel qu’il est nommé dans son stock.yaml</translation>
+    </message>
+    <message>
+        <source>Lines of this transfer</source>
+        <translation>Articles de ce transfert</translation>
+    </message>
+    <message>
+        <source>What goes or comes; choose a row to change its number</source>
+        <translation>Ce qui part ou arrive ; choisir une ligne pour changer son nombre</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Note</translation>
+    </message>
+    <message>
+        <source>Kept with the entry</source>
+        <translation>Gardé avec l’inscription</translation>
+    </message>
+    <message>
+        <source>Your initials</source>
+        <translation>Vos initiales</translation>
+    </message>
+    <message>
+        <source>Who enters this; stays for the next entry</source>
+        <translation>Qui inscrit ceci ; reste pour l’inscription suivante</translation>
+    </message>
+    <message>
+        <source>Line</source>
+        <translation>Article</translation>
+    </message>
+    <message>
+        <source>Line, typed or scanned</source>
+        <translation>Article, saisi ou scanné</translation>
+    </message>
+    <message>
+        <source>Name of a line, or the digits of its label; Enter goes on to the pieces</source>
+        <translation>Nom d’un article, ou les chiffres de son étiquette ; Entrée passe aux pièces</translation>
+    </message>
+    <message>
+        <source>Pieces</source>
+        <translation>Pièces</translation>
+    </message>
+    <message>
+        <source>How many pieces; 0 takes the line out of the list</source>
+        <translation>Combien de pièces ; 0 retire l’article de la liste</translation>
+    </message>
+    <message>
+        <source>Into the list</source>
+        <translation>Dans la liste</translation>
+    </message>
+    <message>
+        <source>Puts line and pieces into the list (Enter in the pieces)</source>
+        <translation>Met l’article et les pièces dans la liste (Entrée dans les pièces)</translation>
+    </message>
+    <message>
+        <source>Take back</source>
+        <translation>Reprendre</translation>
+    </message>
+    <message>
+        <source>Takes the last entry of this place back (Ctrl+Z)</source>
+        <translation>Annule la dernière inscription de cet endroit (Ctrl+Z)</translation>
+    </message>
+    <message>
+        <source>Empty the list</source>
+        <translation>Vider la liste</translation>
+    </message>
+    <message>
+        <source>Begins anew; nothing is entered (Ctrl+E)</source>
+        <translation>Recommence à neuf ; rien n’est inscrit (Ctrl+E)</translation>
+    </message>
+    <message>
+        <source>Enter in the ledger</source>
+        <translation>Inscrire au registre</translation>
+    </message>
+    <message>
+        <source>Writes the list into the ledger (Ctrl+Enter)</source>
+        <translation>Écrit la liste dans le registre (Ctrl+Entrée)</translation>
+    </message>
+    <message>
+        <source>Sent</source>
+        <translation>Envoyé</translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation>De</translation>
+    </message>
+    <message>
+        <source>Lines</source>
+        <translation>Articles</translation>
+    </message>
+    <message>
+        <source>Nothing was sent that is not yet taken in, as far as this ledger knows.</source>
+        <translation>Rien n’a été envoyé qui ne soit déjà reçu, d’après ce registre.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n sent and not taken in</source>
+        <translation>
+            <numerusform>%n envoyé et non reçu</numerusform>
+            <numerusform>%n envoyés et non reçus</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>to this site %1</source>
+        <translation>vers ce site %1</translation>
+    </message>
+    <message>
+        <source>Bin</source>
+        <translation>Casier</translation>
+    </message>
+    <message>
+        <source>Available</source>
+        <translation>Disponible</translation>
+    </message>
+    <message>
+        <source>%1: bin %2, available %3</source>
+        <translation>%1 : casier %2, disponible %3</translation>
+    </message>
+    <message>
+        <source>Put lines and pieces into the list first.</source>
+        <translation>Mettre d’abord articles et pièces dans la liste.</translation>
+    </message>
+    <message>
+        <source>Nothing happens with 0 pieces.</source>
+        <translation>Rien ne se passe avec 0 pièce.</translation>
+    </message>
+    <message>
+        <source>Name the other site.</source>
+        <translation>Nommer l’autre site.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Sent to %1: %n piece(s)</source>
+        <translation>
+            <numerusform>Envoyé à %1 : %n pièce</numerusform>
+            <numerusform>Envoyé à %1 : %n pièces</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Taken in from %1: %n piece(s)</source>
+        <translation>
+            <numerusform>Reçu de %1 : %n pièce</numerusform>
+            <numerusform>Reçu de %1 : %n pièces</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 on hand %2, was %3</source>
+        <translation>%1 en stock %2, était %3</translation>
     </message>
 </context>
 <context>

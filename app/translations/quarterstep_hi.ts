@@ -129,8 +129,8 @@
         <translation>%1 लिखा नहीं जा सकता</translation>
     </message>
     <message>
-        <source>page to show at the start: dispense, stock, stock-ladder, stock-box, audit, audit-charts, audit-bench, opening, trays, settings, help or keys</source>
-        <translation>शुरू में दिखाया जाने वाला पन्ना: dispense, stock, stock-ladder, stock-box, audit, audit-charts, audit-bench, opening, trays, settings, help या keys</translation>
+        <source>page to show at the start: dispense, stock, stock-ladder, stock-box, stock-packing, stock-transfers, audit, audit-charts, audit-bench, opening, trays, settings, help or keys</source>
+        <translation>शुरू में दिखने वाला पन्ना: dispense, stock, stock-ladder, stock-box, stock-packing, stock-transfers, audit, audit-charts, audit-bench, opening, trays, settings, help या keys</translation>
     </message>
 </context>
 <context>
@@ -241,6 +241,195 @@
     <message>
         <source>“%1” was not taken: %2</source>
         <translation>“%1” नहीं लिया गया: %2</translation>
+    </message>
+</context>
+<context>
+    <name>PackingCurve</name>
+    <message>
+        <source>%1 % served for %2</source>
+        <translation>%2 में %1 % की ज़रूरत पूरी</translation>
+    </message>
+    <message>
+        <source>money spent</source>
+        <translation>ख़र्च की गई रक़म</translation>
+    </message>
+    <message>
+        <source>money spent, %1</source>
+        <translation>ख़र्च की गई रक़म, %1</translation>
+    </message>
+    <message>
+        <source>share of needs served</source>
+        <translation>पूरी हुई ज़रूरतों का हिस्सा</translation>
+    </message>
+    <message>
+        <source>Plan first: the curve comes with it.</source>
+        <translation>पहले योजना बनाएँ: वक्र उसके साथ आता है।</translation>
+    </message>
+    <message>
+        <source>the knee</source>
+        <translation>मोड़</translation>
+    </message>
+    <message>
+        <source>this plan</source>
+        <translation>यह योजना</translation>
+    </message>
+</context>
+<context>
+    <name>PackingRows</name>
+    <message>
+        <source>Pack</source>
+        <translation>पैक</translation>
+    </message>
+    <message>
+        <source>Packs</source>
+        <translation>पैक संख्या</translation>
+    </message>
+    <message>
+        <source>Pieces</source>
+        <translation>नग</translation>
+    </message>
+    <message>
+        <source>Cost</source>
+        <translation>लागत</translation>
+    </message>
+    <message>
+        <source>Grams</source>
+        <translation>ग्राम</translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation>क्यों</translation>
+    </message>
+    <message>
+        <source>without it %1 fewer served</source>
+        <translation>इसके बिना %1 कम को मिलेगा</translation>
+    </message>
+    <message>
+        <source>a reserve</source>
+        <translation>अतिरिक्त</translation>
+    </message>
+    <message>
+        <source>nothing else for %1</source>
+        <translation>%1 के लिए और कुछ नहीं</translation>
+    </message>
+    <message>
+        <source>fits %1</source>
+        <translation>ठीक %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n on hand</source>
+        <translation>
+            <numerusform>%n मौजूद</numerusform>
+            <numerusform>%n मौजूद</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>none on hand</source>
+        <translation>कोई मौजूद नहीं</translation>
+    </message>
+    <message>
+        <source>Box</source>
+        <translation>बक्सा</translation>
+    </message>
+    <message>
+        <source>Bin</source>
+        <translation>खाना</translation>
+    </message>
+    <message>
+        <source>Line</source>
+        <translation>पंक्ति</translation>
+    </message>
+    <message>
+        <source>Of these bought</source>
+        <translation>इनमें ख़रीदे</translation>
+    </message>
+    <message>
+        <source>new</source>
+        <translation>नया</translation>
+    </message>
+    <message>
+        <source>Way</source>
+        <translation>तरीका</translation>
+    </message>
+    <message>
+        <source>Served</source>
+        <translation>जिन्हें मिला</translation>
+    </message>
+    <message>
+        <source>First come</source>
+        <translation>पहले आओ पहले पाओ</translation>
+    </message>
+    <message>
+        <source>Spends</source>
+        <translation>ख़र्च</translation>
+    </message>
+    <message>
+        <source>what would do has run out by then</source>
+        <translation>जो ठीक रहता वह तब तक ख़त्म हो चुका होता है</translation>
+    </message>
+    <message>
+        <source>no such power on hand or on offer</source>
+        <translation>ऐसी पावर न मौजूद है, न बिक्री में</translation>
+    </message>
+    <message>
+        <source>nothing on offer keeps the limit: %1</source>
+        <translation>बिक्री में कुछ भी सीमा में नहीं रहता: %1</translation>
+    </message>
+    <message>
+        <source>Who</source>
+        <translation>कौन</translation>
+    </message>
+    <message>
+        <source>Without</source>
+        <translation>बिना चश्मे</translation>
+    </message>
+    <message>
+        <source>Of</source>
+        <translation>कुल</translation>
+    </message>
+    <message>
+        <source>%1, children</source>
+        <translation>%1, बच्चे</translation>
+    </message>
+    <message>
+        <source>%1, adults</source>
+        <translation>%1, वयस्क</translation>
+    </message>
+    <message>
+        <source>Days in a hundred</source>
+        <translation>सौ में कितने दिन</translation>
+    </message>
+    <message>
+        <source>By person</source>
+        <translation>किस व्यक्ति पर</translation>
+    </message>
+    <message>
+        <source>Why not</source>
+        <translation>क्यों नहीं</translation>
+    </message>
+    <message>
+        <source>others do as well for the money</source>
+        <translation>इस रक़म में दूसरे भी उतना ही काम देते हैं</translation>
+    </message>
+    <message>
+        <source>nobody of this demand needs it</source>
+        <translation>इस माँग में किसी को इसकी ज़रूरत नहीं</translation>
+    </message>
+    <message>
+        <source>Spent</source>
+        <translation>ख़र्च रक़म</translation>
+    </message>
+    <message>
+        <source>Served, planned for</source>
+        <translation>मिला, योजना में</translation>
+    </message>
+    <message>
+        <source>Remark</source>
+        <translation>टिप्पणी</translation>
+    </message>
+    <message>
+        <source>the curve bends here</source>
+        <translation>वक्र यहाँ मुड़ता है</translation>
     </message>
 </context>
 <context>
@@ -476,6 +665,192 @@
     <message>
         <source>Left eye: %1</source>
         <translation>बाईं आँख: %1</translation>
+    </message>
+</context>
+<context>
+    <name>ShareBars</name>
+    <message>
+        <source>Right: mean sphere</source>
+        <translation>दायाँ: औसत स्फ़ियर</translation>
+    </message>
+    <message>
+        <source>Left: mean sphere</source>
+        <translation>बायाँ: औसत स्फ़ियर</translation>
+    </message>
+    <message>
+        <source>Right: cylinder</source>
+        <translation>दायाँ: सिलिंडर</translation>
+    </message>
+    <message>
+        <source>Left: cylinder</source>
+        <translation>बायाँ: सिलिंडर</translation>
+    </message>
+    <message>
+        <source>Right: strain</source>
+        <translation>दायाँ: आँख पर ज़ोर</translation>
+    </message>
+    <message>
+        <source>Left: strain</source>
+        <translation>बायाँ: आँख पर ज़ोर</translation>
+    </message>
+    <message>
+        <source>Right, near: mean sphere</source>
+        <translation>दायाँ, पास: औसत स्फ़ियर</translation>
+    </message>
+    <message>
+        <source>Left, near: mean sphere</source>
+        <translation>बायाँ, पास: औसत स्फ़ियर</translation>
+    </message>
+    <message>
+        <source>Right, near: cylinder</source>
+        <translation>दायाँ, पास: सिलिंडर</translation>
+    </message>
+    <message>
+        <source>Left, near: cylinder</source>
+        <translation>बायाँ, पास: सिलिंडर</translation>
+    </message>
+    <message>
+        <source>the eye makes up for %1 D</source>
+        <translation>आँख %1 D की भरपाई करती है</translation>
+    </message>
+    <message>
+        <source>error %1 D</source>
+        <translation>फ़र्क %1 D</translation>
+    </message>
+    <message>
+        <source>sight lost, logMAR over the eyes</source>
+        <translation>दृष्टि की हानि, दोनों आँखों में logMAR</translation>
+    </message>
+    <message>
+        <source>part of the limit used up</source>
+        <translation>सीमा का इस्तेमाल हुआ भाग</translation>
+    </message>
+    <message>
+        <source>%1, right</source>
+        <translation>%1, दायाँ</translation>
+    </message>
+    <message>
+        <source>%1, left</source>
+        <translation>%1, बायाँ</translation>
+    </message>
+    <message>
+        <source>%1 of %2 %3; %4</source>
+        <translation>%2 %3 में से %1; %4</translation>
+    </message>
+    <message>
+        <source>No criterion with a limit could be judged.</source>
+        <translation>सीमा वाली कोई कसौटी जाँची नहीं जा सकी।</translation>
+    </message>
+    <message>
+        <source>of 100 hand-overs judged</source>
+        <translation>जाँचे गए 100 वितरणों में से</translation>
+    </message>
+    <message>
+        <source>No hand-over was judged yet.</source>
+        <translation>अभी तक कोई वितरण नहीं जाँचा गया।</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%2 में से %1</translation>
+    </message>
+    <message>
+        <source>Judged again</source>
+        <translation>फिर जाँचे गए</translation>
+    </message>
+    <message>
+        <source>Pair and record agree</source>
+        <translation>चश्मा और अभिलेख मेल खाते हैं</translation>
+    </message>
+    <message>
+        <source>adds</source>
+        <translation>बढ़ाता है</translation>
+    </message>
+    <message>
+        <source>takes away</source>
+        <translation>घटाता है</translation>
+    </message>
+    <message>
+        <source>inside</source>
+        <translation>भीतर</translation>
+    </message>
+    <message>
+        <source>outside</source>
+        <translation>बाहर</translation>
+    </message>
+    <message>
+        <source>whole</source>
+        <translation>पूरा</translation>
+    </message>
+</context>
+<context>
+    <name>command</name>
+    <message>
+        <source>this plan</source>
+        <translation>यह योजना</translation>
+    </message>
+    <message>
+        <source>greedy, without repairs</source>
+        <translation>लालची तरीका, बिना सुधार</translation>
+    </message>
+    <message>
+        <source>each line by its own demand (newsvendor)</source>
+        <translation>हर पंक्ति अपनी माँग से (newsvendor)</translation>
+    </message>
+    <message>
+        <source>levels by past use</source>
+        <translation>पिछली खपत के अनुसार स्तर</translation>
+    </message>
+    <message>
+        <source>what is on hand, nothing bought</source>
+        <translation>जो मौजूद है, बिना कुछ ख़रीदे</translation>
+    </message>
+    <message>
+        <source>spend %1 of %2 %3, %4 pieces, %5 kg</source>
+        <translation>%2 %3 में से %1 ख़र्च, %4 नग, %5 किग्रा</translation>
+    </message>
+    <message>
+        <source>%1: serves %2 %, first come %3 %, spends %4</source>
+        <translation>%1: %2 % को मिलता है, पहले आओ पहले पाओ से %3 % को, ख़र्च %4</translation>
+    </message>
+    <message>
+        <source>on the draws planned for: %1 %, no order serves more than %2 % (gap %3 %); on offer and on hand could serve %4 % at most</source>
+        <translation>योजना के नमूनों में: %1 %, कोई ऑर्डर %2 % से अधिक को नहीं देता (अंतर %3 %); बिक्री का और मौजूद माल अधिक से अधिक %4 % को दे सकता है</translation>
+    </message>
+    <message>
+        <source>the curve bends at %1: %2 % of the draws planned for</source>
+        <translation>वक्र %1 पर मुड़ता है: योजना के नमूनों का %2 %</translation>
+    </message>
+    <message>
+        <source>%1 runs out on %2 days in a hundred, by person %3</source>
+        <translation>%1 सौ में से %2 दिन ख़त्म होता है, व्यक्ति %3 तक</translation>
+    </message>
+    <message>
+        <source>demand: %1, %2 people</source>
+        <translation>माँग: %1, %2 लोग</translation>
+    </message>
+    <message>
+        <source>demand: the ledger, %1 people</source>
+        <translation>माँग: बही, %1 लोग</translation>
+    </message>
+    <message>
+        <source>left without a pair, %1: %2</source>
+        <translation>बिना चश्मे रहे, %1: %2</translation>
+    </message>
+    <message>
+        <source>entries without a prescription, not planned for: %1</source>
+        <translation>बिना नुस्ख़े की प्रविष्टियाँ, योजना में नहीं ली गईं: %1</translation>
+    </message>
+    <message>
+        <source>lines whose demand was raised, since they lay empty on some days: %1</source>
+        <translation>पंक्तियाँ जिनकी माँग बढ़ाई गई, क्योंकि वे कुछ दिन खाली रहीं: %1</translation>
+    </message>
+    <message>
+        <source>mixed with the published mix of a camp, which makes %1 % of it</source>
+        <translation>एक शिविर के प्रकाशित मिश्रण के साथ मिलाया गया, जो इसका %1 % है</translation>
+    </message>
+    <message>
+        <source>PDs not taken, drawn from published distributions: %1</source>
+        <translation>पीडी नहीं नापी गई, प्रकाशित आँकड़ों से ली गई: %1</translation>
     </message>
 </context>
 <context>
@@ -2456,6 +2831,38 @@
         <source>an entry “%1” needs “%2”</source>
         <translation>“%1” प्रविष्टि में “%2” चाहिए</translation>
     </message>
+    <message>
+        <source>entry %1 is the first that is not as it was written: %2; the audit stops before it</source>
+        <translation>प्रविष्टि %1 पहली है जो वैसी नहीं है जैसी लिखी गई थी: %2; ऑडिट उससे पहले रुकता है</translation>
+    </message>
+    <message>
+        <source>%1 stands in the waiting list already; the row is left out</source>
+        <translation>%1 प्रतीक्षा सूची में पहले से है; कतार छोड़ दी गई</translation>
+    </message>
+    <message>
+        <source>the program that reads DICOM gave no answer that is understood</source>
+        <translation>DICOM पढ़ने वाले प्रोग्राम ने समझ में आने वाला जवाब नहीं दिया</translation>
+    </message>
+    <message>
+        <source>the program that reads and writes DICOM, %1, cannot be started: %2</source>
+        <translation>DICOM पढ़ने और लिखने वाला प्रोग्राम, %1, शुरू नहीं हो सकता: %2</translation>
+    </message>
+    <message>
+        <source>%1 is there already; name a new file, or move that one away</source>
+        <translation>%1 पहले से है; नई फ़ाइल का नाम दें, या उसे कहीं और ले जाएँ</translation>
+    </message>
+    <message>
+        <source>the prescription of %1 is not complete; there is no order to write</source>
+        <translation>%1 का नुस्ख़ा पूरा नहीं है; लिखने के लिए ऑर्डर नहीं है</translation>
+    </message>
+    <message>
+        <source>%1 is this site; name the other one</source>
+        <translation>%1 यही जगह है; दूसरी का नाम दें</translation>
+    </message>
+    <message>
+        <source>entry %1 is not a transfer in the air; `quarterstep transfer` lists them</source>
+        <translation>प्रविष्टि %1 रास्ते में कोई स्थानांतरण नहीं है; `quarterstep transfer` उनकी सूची देता है</translation>
+    </message>
 </context>
 <context>
     <name>entry</name>
@@ -3947,6 +4354,76 @@
     </message>
 </context>
 <context>
+    <name>quarterstep::AuditCasePanel</name>
+    <message>
+        <source>Criteria and slips, or the picture of why not</source>
+        <translation>कसौटियाँ और चूकें, या “क्यों नहीं” का चित्र</translation>
+    </message>
+    <message>
+        <source>Criteria and slips</source>
+        <translation>कसौटियाँ और चूकें</translation>
+    </message>
+    <message>
+        <source>Why not</source>
+        <translation>क्यों नहीं</translation>
+    </message>
+    <message>
+        <source>What the bars show</source>
+        <translation>पट्टियाँ क्या दिखाती हैं</translation>
+    </message>
+    <message>
+        <source>From the better pair to the pair given, or the limits of one of them</source>
+        <translation>बेहतर चश्मे से दिए गए चश्मे तक, या उनमें से एक की सीमाएँ</translation>
+    </message>
+    <message>
+        <source>From the better pair to the pair given</source>
+        <translation>बेहतर चश्मे से दिए गए चश्मे तक</translation>
+    </message>
+    <message>
+        <source>Where the cost of the pair given comes from</source>
+        <translation>दिए गए चश्मे की हानि कहाँ से आती है</translation>
+    </message>
+    <message>
+        <source>Limits used up by the pair given</source>
+        <translation>दिए गए चश्मे में सीमाओं का इस्तेमाल</translation>
+    </message>
+    <message>
+        <source>Limits used up by the better pair</source>
+        <translation>बेहतर चश्मे में सीमाओं का इस्तेमाल</translation>
+    </message>
+    <message>
+        <source>Choose a hand-over that could be judged: what kept it from its limits stands here.</source>
+        <translation>ऐसा वितरण चुनें जो जाँचा जा सका: वह अपनी सीमाओं में क्यों नहीं रहा, यहाँ दिखेगा।</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::AuditCharts</name>
+    <message>
+        <source>Of 100 hand-overs: why not</source>
+        <translation>100 वितरणों में से: क्यों नहीं</translation>
+    </message>
+    <message>
+        <source>Save…</source>
+        <translation>सहेजें…</translation>
+    </message>
+    <message>
+        <source>Saves the picture, or its numbers as a table</source>
+        <translation>चित्र सहेजता है, या उसके अंक तालिका के रूप में</translation>
+    </message>
+    <message>
+        <source>Save the chart</source>
+        <translation>चार्ट सहेजें</translation>
+    </message>
+    <message>
+        <source>Pictures (*.png);;Tables (*.csv)</source>
+        <translation>चित्र (*.png);;तालिकाएँ (*.csv)</translation>
+    </message>
+    <message>
+        <source>The chart is %1.</source>
+        <translation>चार्ट %1 है।</translation>
+    </message>
+</context>
+<context>
     <name>quarterstep::AuditPlace</name>
     <message>
         <source>Audit</source>
@@ -4137,10 +4614,6 @@
         <translation>अभिलेख पूरा है: %1 प्रविष्टियाँ, हर एक पिछली से जुड़ी।</translation>
     </message>
     <message>
-        <source>The record is NOT whole: %1 entries could be read, up to the first bad one. Keep the folder and compare it with a copy.</source>
-        <translation>अभिलेख पूरा नहीं है: पहली ख़राब प्रविष्टि तक %1 पढ़ी जा सकीं। फ़ोल्डर रखें और उसे किसी प्रति से मिलाएँ।</translation>
-    </message>
-    <message>
         <source>Every finding</source>
         <translation>हर निष्कर्ष</translation>
     </message>
@@ -4239,6 +4712,115 @@
     <message>
         <source>Nothing was handed over in this camp yet, so there is nothing to audit.</source>
         <translation>इस शिविर में अभी कुछ नहीं दिया गया, इसलिए ऑडिट करने को कुछ नहीं है।</translation>
+    </message>
+    <message>
+        <source>Check the record</source>
+        <translation>अभिलेख जाँचें</translation>
+    </message>
+    <message>
+        <source>Every entry, every text and every count of the ledger against the chain, in the background (F6)</source>
+        <translation>बही की हर प्रविष्टि, हर पाठ और हर गिनती शृंखला से मिलाई जाती है, पृष्ठभूमि में (F6)</translation>
+    </message>
+    <message>
+        <source>Save the report for the site</source>
+        <translation>जगह के लिए रिपोर्ट सहेजें</translation>
+    </message>
+    <message>
+        <source>Checking the record…</source>
+        <translation>अभिलेख जाँचा जा रहा है…</translation>
+    </message>
+    <message>
+        <source>Checking the record, entry by entry …</source>
+        <translation>अभिलेख जाँचा जा रहा है, एक-एक प्रविष्टि …</translation>
+    </message>
+    <message>
+        <source>The check was stopped before its end.</source>
+        <translation>जाँच पूरी होने से पहले रोकी गई।</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::AuditReports</name>
+    <message>
+        <source>For everybody at the site: text, page for a browser, PDF, table or JSON (Ctrl+S)</source>
+        <translation>जगह पर सबके लिए: पाठ, ब्राउज़र का पन्ना, PDF, तालिका या JSON (Ctrl+S)</translation>
+    </message>
+    <message>
+        <source>Print</source>
+        <translation>छापें</translation>
+    </message>
+    <message>
+        <source>Prints the page for the site on the printer of the settings</source>
+        <translation>जगह का पन्ना सेटिंग में चुने प्रिंटर पर छापता है</translation>
+    </message>
+    <message>
+        <source>Paper (*.pdf)</source>
+        <translation>काग़ज़ (*.pdf)</translation>
+    </message>
+    <message>
+        <source>Text (*.txt)</source>
+        <translation>पाठ (*.txt)</translation>
+    </message>
+    <message>
+        <source>Data (*.json)</source>
+        <translation>डेटा (*.json)</translation>
+    </message>
+    <message>
+        <source>No printer is chosen; choose one in the settings (Ctrl+,), or save a PDF.</source>
+        <translation>कोई प्रिंटर नहीं चुना; सेटिंग में चुनें (Ctrl+,), या PDF सहेजें।</translation>
+    </message>
+    <message>
+        <source>Written: %1</source>
+        <translation>लिखा गया: %1</translation>
+    </message>
+    <message>
+        <source>Drawing the pages…</source>
+        <translation>पन्ने बनाए जा रहे हैं…</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::BarsModel</name>
+    <message>
+        <source>Part</source>
+        <translation>भाग</translation>
+    </message>
+    <message>
+        <source>Figure</source>
+        <translation>अंक</translation>
+    </message>
+    <message>
+        <source>Does</source>
+        <translation>असर</translation>
+    </message>
+    <message>
+        <source>Of what</source>
+        <translation>किसका</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::BarsView</name>
+    <message>
+        <source>Bars: why not</source>
+        <translation>पट्टियाँ: क्यों नहीं</translation>
+    </message>
+    <message>
+        <source>Arrows scroll; the same numbers stand in the table</source>
+        <translation>तीर की कुंजियों से खिसकाएँ; वही अंक तालिका में हैं</translation>
+    </message>
+    <message>
+        <source>Filled: whole, or outside with a diamond · lines rising: adds · lines falling: takes away · dots: inside · dashed line: the limit.</source>
+        <translation>भरी हुई: पूरा, या हीरे के चिह्न के साथ बाहर · चढ़ती रेखाएँ: बढ़ाता है · उतरती रेखाएँ: घटाता है · बिंदु: भीतर · टूटी रेखा: सीमा।</translation>
+    </message>
+    <message>
+        <source>The numbers of the bars</source>
+        <translation>पट्टियों के अंक</translation>
+    </message>
+    <message>
+        <source>The same numbers as in the picture</source>
+        <translation>वही अंक जो चित्र में हैं</translation>
+    </message>
+    <message>
+        <source>The same numbers stand in the table beside it</source>
+        <translation>वही अंक पास की तालिका में हैं</translation>
     </message>
 </context>
 <context>
@@ -4348,10 +4930,6 @@
         <translation>जगह के लिए पन्ना…</translation>
     </message>
     <message>
-        <source>One page for a browser, to be read by everybody at the site</source>
-        <translation>ब्राउज़र के लिए एक पन्ना, जगह पर सबके पढ़ने के लिए</translation>
-    </message>
-    <message>
         <source>In detail…</source>
         <translation>विस्तार से…</translation>
     </message>
@@ -4408,16 +4986,28 @@
         <translation>निकाले: %2 वितरणों में से %1; पर्ची %3 है।</translation>
     </message>
     <message>
-        <source>The report is %1.</source>
-        <translation>रिपोर्ट %1 है।</translation>
-    </message>
-    <message>
         <source>Writing the report…</source>
         <translation>रिपोर्ट लिखी जा रही है…</translation>
     </message>
     <message>
         <source>Other work is going on; try again when it has ended.</source>
         <translation>दूसरा काम चल रहा है; उसके ख़त्म होने पर फिर कोशिश करें।</translation>
+    </message>
+    <message>
+        <source>Its sheet…</source>
+        <translation>इसकी पर्ची…</translation>
+    </message>
+    <message>
+        <source>Writes the sheet of the chosen lot again: to be filled in, or for paper</source>
+        <translation>चुने लॉट की पर्ची फिर से लिखता है: भरने के लिए, या काग़ज़ पर</translation>
+    </message>
+    <message>
+        <source>No lot was drawn yet; draw one first.</source>
+        <translation>अभी कोई लॉट नहीं निकाला गया; पहले एक निकालें।</translation>
+    </message>
+    <message>
+        <source>Tables (*.csv);;Paper (*.pdf);;Text (*.txt)</source>
+        <translation>तालिकाएँ (*.csv);;काग़ज़ (*.pdf);;पाठ (*.txt)</translation>
     </message>
 </context>
 <context>
@@ -5144,6 +5734,14 @@
         <source>Each eye by focimeter</source>
         <translation>हर आँख फ़ोसीमीटर से</translation>
     </message>
+    <message>
+        <source>To what is still missing</source>
+        <translation>जो अभी बाकी है, उस पर</translation>
+    </message>
+    <message>
+        <source>Puts the cursor where something is missing for a hand-over</source>
+        <translation>कर्सर वहाँ रखता है जहाँ देने के लिए कुछ बाकी है</translation>
+    </message>
 </context>
 <context>
     <name>quarterstep::HelpWindow</name>
@@ -5722,6 +6320,272 @@
     <message>
         <source>%1: %2.</source>
         <translation>%1: %2।</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::PackingPanel</name>
+    <message>
+        <source>Boxes for the next camp</source>
+        <translation>अगले शिविर के बक्से</translation>
+    </message>
+    <message>
+        <source>Plan the boxes</source>
+        <translation>बक्सों की योजना</translation>
+    </message>
+    <message>
+        <source>Plans what to buy; nothing is entered (F5)</source>
+        <translation>क्या ख़रीदना है, इसकी योजना बनाता है; कुछ लिखा नहीं जाता (F5)</translation>
+    </message>
+    <message>
+        <source>Persons served against money</source>
+        <translation>रक़म के सामने जिन लोगों को मिला</translation>
+    </message>
+    <message>
+        <source>Line: served on the draws planned for · triangle: the knee · diamond: this plan · dotted: no order passes it · upright: the budget.</source>
+        <translation>रेखा: योजना के नमूनों में मिला · त्रिकोण: मोड़ · हीरा: यह योजना · बिंदीदार: कोई ऑर्डर इससे आगे नहीं · खड़ी: बजट।</translation>
+    </message>
+    <message>
+        <source>Choose…</source>
+        <translation>चुनें…</translation>
+    </message>
+    <message>
+        <source>The list of what a supplier sells (supplier.yaml)</source>
+        <translation>आपूर्तिकर्ता क्या बेचता है, उसकी सूची (supplier.yaml)</translation>
+    </message>
+    <message>
+        <source>Supplier</source>
+        <translation>आपूर्तिकर्ता</translation>
+    </message>
+    <message>
+        <source>Whom to plan for</source>
+        <translation>किनके लिए योजना</translation>
+    </message>
+    <message>
+        <source>People as they were seen: of the ledger, or of a table of prescriptions</source>
+        <translation>लोग जैसे देखे गए: बही के, या नुस्ख़ा तालिका के</translation>
+    </message>
+    <message>
+        <source>Demand</source>
+        <translation>माँग</translation>
+    </message>
+    <message>
+        <source>People who come next</source>
+        <translation>आगे आने वाले लोग</translation>
+    </message>
+    <message>
+        <source>How many people come to the next camp</source>
+        <translation>अगले शिविर में कितने लोग आएँगे</translation>
+    </message>
+    <message>
+        <source> people</source>
+        <translation> लोग</translation>
+    </message>
+    <message>
+        <source>Budget</source>
+        <translation>बजट</translation>
+    </message>
+    <message>
+        <source>Money that may be spent, in the currency of the supplier&apos;s list</source>
+        <translation>जितनी रक़म ख़र्च की जा सकती है, आपूर्तिकर्ता की सूची की मुद्रा में</translation>
+    </message>
+    <message>
+        <source>Weight</source>
+        <translation>वज़न</translation>
+    </message>
+    <message>
+        <source>Kilograms of what is bought; 0: not limited</source>
+        <translation>ख़रीदे माल के किलोग्राम; 0: कोई सीमा नहीं</translation>
+    </message>
+    <message>
+        <source> kg</source>
+        <translation> किग्रा</translation>
+    </message>
+    <message>
+        <source>any weight</source>
+        <translation>कोई भी वज़न</translation>
+    </message>
+    <message>
+        <source>Boxes</source>
+        <translation>बक्से</translation>
+    </message>
+    <message>
+        <source>Boxes that are carried, what is on hand included; 0: as many as it takes</source>
+        <translation>ले जाए जाने वाले बक्से, मौजूद माल समेत; 0: जितने लगें</translation>
+    </message>
+    <message>
+        <source>any number</source>
+        <translation>कितने भी</translation>
+    </message>
+    <message>
+        <source>Pieces in a box</source>
+        <translation>एक बक्से में नग</translation>
+    </message>
+    <message>
+        <source>How many pieces a box holds</source>
+        <translation>एक बक्से में कितने नग आते हैं</translation>
+    </message>
+    <message>
+        <source> in each</source>
+        <translation> हर बक्से में</translation>
+    </message>
+    <message>
+        <source>What the plan comes to</source>
+        <translation>योजना का नतीजा</translation>
+    </message>
+    <message>
+        <source>Served, spent, and how sure that is; the text can be copied</source>
+        <translation>कितनों को मिला, कितना ख़र्च, और यह कितना पक्का है; पाठ कॉपी हो सकता है</translation>
+    </message>
+    <message>
+        <source>What is shown of the plan</source>
+        <translation>योजना का क्या दिखाया जाए</translation>
+    </message>
+    <message>
+        <source>Order</source>
+        <translation>ऑर्डर</translation>
+    </message>
+    <message>
+        <source>Packing list</source>
+        <translation>पैकिंग सूची</translation>
+    </message>
+    <message>
+        <source>Checked</source>
+        <translation>जाँचा</translation>
+    </message>
+    <message>
+        <source>Without a pair</source>
+        <translation>बिना चश्मे</translation>
+    </message>
+    <message>
+        <source>Runs out</source>
+        <translation>ख़त्म होगा</translation>
+    </message>
+    <message>
+        <source>Not bought</source>
+        <translation>नहीं ख़रीदा</translation>
+    </message>
+    <message>
+        <source>Curve</source>
+        <translation>वक्र</translation>
+    </message>
+    <message>
+        <source>The plan for the boxes</source>
+        <translation>बक्सों की योजना</translation>
+    </message>
+    <message>
+        <source>The plan, row by row</source>
+        <translation>योजना, एक-एक कतार</translation>
+    </message>
+    <message>
+        <source>Print packing list</source>
+        <translation>पैकिंग सूची छापें</translation>
+    </message>
+    <message>
+        <source>The packing list as a paper (Ctrl+P)</source>
+        <translation>पैकिंग सूची काग़ज़ पर (Ctrl+P)</translation>
+    </message>
+    <message>
+        <source>Save packing list…</source>
+        <translation>पैकिंग सूची सहेजें…</translation>
+    </message>
+    <message>
+        <source>Box by box, as a table (Ctrl+S)</source>
+        <translation>एक-एक बक्सा, तालिका के रूप में (Ctrl+S)</translation>
+    </message>
+    <message>
+        <source>Save order…</source>
+        <translation>ऑर्डर सहेजें…</translation>
+    </message>
+    <message>
+        <source>What to order, as a table (Ctrl+Shift+S)</source>
+        <translation>क्या मँगाना है, तालिका के रूप में (Ctrl+Shift+S)</translation>
+    </message>
+    <message>
+        <source>Tables (*.csv)</source>
+        <translation>तालिकाएँ (*.csv)</translation>
+    </message>
+    <message>
+        <source>The order is %1.</source>
+        <translation>ऑर्डर %1 है।</translation>
+    </message>
+    <message>
+        <source>The packing list is %1.</source>
+        <translation>पैकिंग सूची %1 है।</translation>
+    </message>
+    <message>
+        <source>The ledger of this camp</source>
+        <translation>इस शिविर की बही</translation>
+    </message>
+    <message>
+        <source>Another table…</source>
+        <translation>दूसरी तालिका…</translation>
+    </message>
+    <message>
+        <source>List of a supplier</source>
+        <translation>आपूर्तिकर्ता की सूची</translation>
+    </message>
+    <message>
+        <source>Suppliers&apos; lists (*.yaml)</source>
+        <translation>आपूर्तिकर्ताओं की सूचियाँ (*.yaml)</translation>
+    </message>
+    <message>
+        <source>Table of people</source>
+        <translation>लोगों की तालिका</translation>
+    </message>
+    <message>
+        <source>Prescription tables (*.csv)</source>
+        <translation>नुस्ख़ा तालिकाएँ (*.csv)</translation>
+    </message>
+    <message>
+        <source>Choose what can be bought: the list of a supplier.</source>
+        <translation>चुनें कि क्या ख़रीदा जा सकता है: आपूर्तिकर्ता की सूची।</translation>
+    </message>
+    <message>
+        <source>Planning the boxes…</source>
+        <translation>बक्सों की योजना बन रही है…</translation>
+    </message>
+    <message>
+        <source>Other work is going on; try again when it has ended.</source>
+        <translation>दूसरा काम चल रहा है; उसके ख़त्म होने पर फिर कोशिश करें।</translation>
+    </message>
+    <message>
+        <source>none chosen</source>
+        <translation>कोई नहीं चुना</translation>
+    </message>
+    <message>
+        <source>Planning … “Stop” at the top ends it.</source>
+        <translation>योजना बन रही है … ऊपर “रोकें” से रुक जाएगी।</translation>
+    </message>
+    <message>
+        <source>Nothing is planned yet.</source>
+        <translation>अभी कोई योजना नहीं बनी।</translation>
+    </message>
+    <message>
+        <source>The plan beside is of other figures; plan again (F5).</source>
+        <translation>साथ की योजना दूसरे अंकों की है; फिर योजना बनाएँ (F5)।</translation>
+    </message>
+    <message>
+        <source>For this money the curve says %1; plan again for the order (F5).</source>
+        <translation>इस रक़म के लिए वक्र %1 बताता है; ऑर्डर के लिए फिर योजना बनाएँ (F5)।</translation>
+    </message>
+    <message>
+        <source>On people who were not planned for: %1</source>
+        <translation>जिन लोगों के लिए योजना नहीं थी, उन पर: %1</translation>
+    </message>
+    <message>
+        <source>Not checked: too few people to plan on one half and check on the other.</source>
+        <translation>नहीं परखा गया: लोग इतने कम हैं कि आधों पर योजना बनाकर बाकी आधों पर परखा नहीं जा सकता।</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n row(s) of the table could not be read and were left out.</source>
+        <translation>
+            <numerusform>तालिका की %n कतार पढ़ी नहीं जा सकी और छोड़ दी गई।</numerusform>
+            <numerusform>तालिका की %n कतारें पढ़ी नहीं जा सकीं और छोड़ दी गईं।</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>What to buy for the next camp so that most people are served: choose supplier, demand and money, then plan (F5). Nothing is entered.</source>
+        <translation>अगले शिविर के लिए क्या ख़रीदें कि सबसे अधिक लोगों को मिले: आपूर्तिकर्ता, माँग और रक़म चुनें, फिर योजना बनाएँ (F5)। कुछ लिखा नहीं जाता।</translation>
     </message>
 </context>
 <context>
@@ -6583,6 +7447,56 @@
             <numerusform>%n गिनतियाँ बही जैसी की गईं।</numerusform>
         </translation>
     </message>
+    <message>
+        <source>Count the bin that was used most</source>
+        <translation>सबसे अधिक इस्तेमाल हुआ खाना गिनें</translation>
+    </message>
+    <message>
+        <source>Count it now</source>
+        <translation>अभी गिनें</translation>
+    </message>
+    <message>
+        <source>Begins a blind count of this one bin (F8)</source>
+        <translation>केवल इस खाने की बिना देखे गिनती शुरू करता है (F8)</translation>
+    </message>
+    <message numerus="yes">
+        <source>Bin %1 was reached into %n time(s) since it was counted.</source>
+        <translation>
+            <numerusform>गिनती के बाद खाने %1 में %n बार हाथ डाला गया।</numerusform>
+            <numerusform>गिनती के बाद खाने %1 में %n बार हाथ डाला गया।</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n more bin(s) wait for a count.</source>
+        <translation>
+            <numerusform>%n और खाना गिनती की प्रतीक्षा में है।</numerusform>
+            <numerusform>%n और खाने गिनती की प्रतीक्षा में हैं।</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Count bin %1: %2. Two persons; what the book says comes afterwards.</source>
+        <translation>खाना %1 गिनें: %2। दो लोग; बही में क्या है, यह बाद में दिखेगा।</translation>
+    </message>
+    <message>
+        <source>Packing</source>
+        <translation>पैकिंग</translation>
+    </message>
+    <message>
+        <source>What to buy and pack for the next camp</source>
+        <translation>अगले शिविर के लिए क्या ख़रीदें और पैक करें</translation>
+    </message>
+    <message>
+        <source>Transfers</source>
+        <translation>स्थानांतरण</translation>
+    </message>
+    <message>
+        <source>Pieces sent to other sites, and what comes from them</source>
+        <translation>दूसरी जगहों को भेजे नग, और वहाँ से आने वाले</translation>
+    </message>
+    <message>
+        <source>Stock: %1</source>
+        <translation>स्टॉक: %1</translation>
+    </message>
 </context>
 <context>
     <name>quarterstep::StockWorkPanel</name>
@@ -6729,6 +7643,202 @@
     <message>
         <source>Choose the cause.</source>
         <translation>वजह चुनें।</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::TransferPanel</name>
+    <message>
+        <source>In the air</source>
+        <translation>रास्ते में</translation>
+    </message>
+    <message>
+        <source>Transfers in the air</source>
+        <translation>रास्ते में स्थानांतरण</translation>
+    </message>
+    <message>
+        <source>What was sent and not yet taken in; Enter takes the chosen one in</source>
+        <translation>जो भेजा गया और अभी लिया नहीं गया; Enter चुने हुए को लेता है</translation>
+    </message>
+    <message>
+        <source>Take in as sent</source>
+        <translation>जैसा भेजा वैसा लें</translation>
+    </message>
+    <message>
+        <source>Fills the list beside with what was sent, to be counted and entered</source>
+        <translation>साथ की सूची में वही भरता है जो भेजा गया, ताकि गिनकर लिखा जाए</translation>
+    </message>
+    <message>
+        <source>Send or take in</source>
+        <translation>भेजें या लें</translation>
+    </message>
+    <message>
+        <source>What happens</source>
+        <translation>क्या हो रहा है</translation>
+    </message>
+    <message>
+        <source>Whether pieces leave this site or come to it</source>
+        <translation>नग इस जगह से जा रहे हैं या यहाँ आ रहे हैं</translation>
+    </message>
+    <message>
+        <source>Send to another site</source>
+        <translation>दूसरी जगह भेजें</translation>
+    </message>
+    <message>
+        <source>Take in from another site</source>
+        <translation>दूसरी जगह से लें</translation>
+    </message>
+    <message>
+        <source>To</source>
+        <translation>किसे</translation>
+    </message>
+    <message>
+        <source>The other site, as it is called in its stock.yaml</source>
+        <translation>दूसरी जगह, जैसा नाम उसकी stock.yaml में है</translation>
+    </message>
+    <message>
+        <source>Lines of this transfer</source>
+        <translation>इस स्थानांतरण की पंक्तियाँ</translation>
+    </message>
+    <message>
+        <source>What goes or comes; choose a row to change its number</source>
+        <translation>क्या जाता या आता है; संख्या बदलने के लिए कतार चुनें</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>टिप्पणी</translation>
+    </message>
+    <message>
+        <source>Kept with the entry</source>
+        <translation>प्रविष्टि के साथ रहती है</translation>
+    </message>
+    <message>
+        <source>Your initials</source>
+        <translation>आपके आद्याक्षर</translation>
+    </message>
+    <message>
+        <source>Who enters this; stays for the next entry</source>
+        <translation>कौन लिख रहा है; अगली प्रविष्टि के लिए बना रहता है</translation>
+    </message>
+    <message>
+        <source>Line</source>
+        <translation>पंक्ति</translation>
+    </message>
+    <message>
+        <source>Line, typed or scanned</source>
+        <translation>पंक्ति, लिखी या स्कैन की हुई</translation>
+    </message>
+    <message>
+        <source>Name of a line, or the digits of its label; Enter goes on to the pieces</source>
+        <translation>पंक्ति का नाम, या उसके लेबल के अंक; Enter नगों पर ले जाता है</translation>
+    </message>
+    <message>
+        <source>Pieces</source>
+        <translation>नग</translation>
+    </message>
+    <message>
+        <source>How many pieces; 0 takes the line out of the list</source>
+        <translation>कितने नग; 0 से पंक्ति सूची से हट जाती है</translation>
+    </message>
+    <message>
+        <source>Into the list</source>
+        <translation>सूची में डालें</translation>
+    </message>
+    <message>
+        <source>Puts line and pieces into the list (Enter in the pieces)</source>
+        <translation>पंक्ति और नग सूची में डालता है (नगों में Enter)</translation>
+    </message>
+    <message>
+        <source>Take back</source>
+        <translation>वापस लें</translation>
+    </message>
+    <message>
+        <source>Takes the last entry of this place back (Ctrl+Z)</source>
+        <translation>इस जगह की आख़िरी प्रविष्टि वापस लेता है (Ctrl+Z)</translation>
+    </message>
+    <message>
+        <source>Empty the list</source>
+        <translation>सूची खाली करें</translation>
+    </message>
+    <message>
+        <source>Begins anew; nothing is entered (Ctrl+E)</source>
+        <translation>नए सिरे से शुरू करता है; कुछ लिखा नहीं जाता (Ctrl+E)</translation>
+    </message>
+    <message>
+        <source>Enter in the ledger</source>
+        <translation>बही में लिखें</translation>
+    </message>
+    <message>
+        <source>Writes the list into the ledger (Ctrl+Enter)</source>
+        <translation>सूची को बही में लिखता है (Ctrl+Enter)</translation>
+    </message>
+    <message>
+        <source>Sent</source>
+        <translation>भेजा</translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation>किससे</translation>
+    </message>
+    <message>
+        <source>Lines</source>
+        <translation>पंक्तियाँ</translation>
+    </message>
+    <message>
+        <source>Nothing was sent that is not yet taken in, as far as this ledger knows.</source>
+        <translation>जहाँ तक इस बही को पता है, भेजा गया सब लिया जा चुका है।</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n sent and not taken in</source>
+        <translation>
+            <numerusform>%n भेजा, लिया नहीं गया</numerusform>
+            <numerusform>%n भेजे, लिए नहीं गए</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>to this site %1</source>
+        <translation>इस जगह को %1</translation>
+    </message>
+    <message>
+        <source>Bin</source>
+        <translation>खाना</translation>
+    </message>
+    <message>
+        <source>Available</source>
+        <translation>उपलब्ध</translation>
+    </message>
+    <message>
+        <source>%1: bin %2, available %3</source>
+        <translation>%1: खाना %2, उपलब्ध %3</translation>
+    </message>
+    <message>
+        <source>Put lines and pieces into the list first.</source>
+        <translation>पहले पंक्तियाँ और नग सूची में डालें।</translation>
+    </message>
+    <message>
+        <source>Nothing happens with 0 pieces.</source>
+        <translation>0 नग से कुछ नहीं होता।</translation>
+    </message>
+    <message>
+        <source>Name the other site.</source>
+        <translation>दूसरी जगह का नाम दें।</translation>
+    </message>
+    <message numerus="yes">
+        <source>Sent to %1: %n piece(s)</source>
+        <translation>
+            <numerusform>%1 को भेजा: %n नग</numerusform>
+            <numerusform>%1 को भेजे: %n नग</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Taken in from %1: %n piece(s)</source>
+        <translation>
+            <numerusform>%1 से लिया: %n नग</numerusform>
+            <numerusform>%1 से लिए: %n नग</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 on hand %2, was %3</source>
+        <translation>%1 मौजूद %2, पहले %3</translation>
     </message>
 </context>
 <context>

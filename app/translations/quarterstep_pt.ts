@@ -129,8 +129,8 @@
         <translation>não se pode escrever %1</translation>
     </message>
     <message>
-        <source>page to show at the start: dispense, stock, stock-ladder, stock-box, audit, audit-charts, audit-bench, opening, trays, settings, help or keys</source>
-        <translation>página a mostrar no início: dispense, stock, stock-ladder, stock-box, audit, audit-charts, audit-bench, opening, trays, settings, help ou keys</translation>
+        <source>page to show at the start: dispense, stock, stock-ladder, stock-box, stock-packing, stock-transfers, audit, audit-charts, audit-bench, opening, trays, settings, help or keys</source>
+        <translation>página a mostrar no início: dispense, stock, stock-ladder, stock-box, stock-packing, stock-transfers, audit, audit-charts, audit-bench, opening, trays, settings, help ou keys</translation>
     </message>
 </context>
 <context>
@@ -241,6 +241,195 @@
     <message>
         <source>“%1” was not taken: %2</source>
         <translation>«%1» não foi aceite: %2</translation>
+    </message>
+</context>
+<context>
+    <name>PackingCurve</name>
+    <message>
+        <source>%1 % served for %2</source>
+        <translation>%1 % atendidos por %2</translation>
+    </message>
+    <message>
+        <source>money spent</source>
+        <translation>dinheiro gasto</translation>
+    </message>
+    <message>
+        <source>money spent, %1</source>
+        <translation>dinheiro gasto, %1</translation>
+    </message>
+    <message>
+        <source>share of needs served</source>
+        <translation>parte das necessidades atendidas</translation>
+    </message>
+    <message>
+        <source>Plan first: the curve comes with it.</source>
+        <translation>Planeie primeiro: a curva vem com o plano.</translation>
+    </message>
+    <message>
+        <source>the knee</source>
+        <translation>o cotovelo</translation>
+    </message>
+    <message>
+        <source>this plan</source>
+        <translation>este plano</translation>
+    </message>
+</context>
+<context>
+    <name>PackingRows</name>
+    <message>
+        <source>Pack</source>
+        <translation>Pacote</translation>
+    </message>
+    <message>
+        <source>Packs</source>
+        <translation>Pacotes</translation>
+    </message>
+    <message>
+        <source>Pieces</source>
+        <translation>Peças</translation>
+    </message>
+    <message>
+        <source>Cost</source>
+        <translation>Custo</translation>
+    </message>
+    <message>
+        <source>Grams</source>
+        <translation>Gramas</translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation>Porquê</translation>
+    </message>
+    <message>
+        <source>without it %1 fewer served</source>
+        <translation>sem ele, menos %1 atendidos</translation>
+    </message>
+    <message>
+        <source>a reserve</source>
+        <translation>uma reserva</translation>
+    </message>
+    <message>
+        <source>nothing else for %1</source>
+        <translation>mais nada para %1</translation>
+    </message>
+    <message>
+        <source>fits %1</source>
+        <translation>serve a %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n on hand</source>
+        <translation>
+            <numerusform>%n em stock</numerusform>
+            <numerusform>%n em stock</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>none on hand</source>
+        <translation>nenhuma em stock</translation>
+    </message>
+    <message>
+        <source>Box</source>
+        <translation>Caixa</translation>
+    </message>
+    <message>
+        <source>Bin</source>
+        <translation>Divisão</translation>
+    </message>
+    <message>
+        <source>Line</source>
+        <translation>Linha</translation>
+    </message>
+    <message>
+        <source>Of these bought</source>
+        <translation>Destas, compradas</translation>
+    </message>
+    <message>
+        <source>new</source>
+        <translation>nova</translation>
+    </message>
+    <message>
+        <source>Way</source>
+        <translation>Método</translation>
+    </message>
+    <message>
+        <source>Served</source>
+        <translation>Atendidos</translation>
+    </message>
+    <message>
+        <source>First come</source>
+        <translation>Por chegada</translation>
+    </message>
+    <message>
+        <source>Spends</source>
+        <translation>Gasta</translation>
+    </message>
+    <message>
+        <source>what would do has run out by then</source>
+        <translation>o que serviria já se esgotou</translation>
+    </message>
+    <message>
+        <source>no such power on hand or on offer</source>
+        <translation>nenhuma potência assim em stock nem oferecida</translation>
+    </message>
+    <message>
+        <source>nothing on offer keeps the limit: %1</source>
+        <translation>nada do que se oferece respeita o limite: %1</translation>
+    </message>
+    <message>
+        <source>Who</source>
+        <translation>Quem</translation>
+    </message>
+    <message>
+        <source>Without</source>
+        <translation>Sem óculos</translation>
+    </message>
+    <message>
+        <source>Of</source>
+        <translation>De</translation>
+    </message>
+    <message>
+        <source>%1, children</source>
+        <translation>%1, crianças</translation>
+    </message>
+    <message>
+        <source>%1, adults</source>
+        <translation>%1, adultos</translation>
+    </message>
+    <message>
+        <source>Days in a hundred</source>
+        <translation>Dias em cada cem</translation>
+    </message>
+    <message>
+        <source>By person</source>
+        <translation>Pela pessoa</translation>
+    </message>
+    <message>
+        <source>Why not</source>
+        <translation>Porque não</translation>
+    </message>
+    <message>
+        <source>others do as well for the money</source>
+        <translation>outros rendem o mesmo por esse dinheiro</translation>
+    </message>
+    <message>
+        <source>nobody of this demand needs it</source>
+        <translation>ninguém desta procura precisa dele</translation>
+    </message>
+    <message>
+        <source>Spent</source>
+        <translation>Gasto</translation>
+    </message>
+    <message>
+        <source>Served, planned for</source>
+        <translation>Atendidos, segundo o plano</translation>
+    </message>
+    <message>
+        <source>Remark</source>
+        <translation>Observação</translation>
+    </message>
+    <message>
+        <source>the curve bends here</source>
+        <translation>a curva dobra aqui</translation>
     </message>
 </context>
 <context>
@@ -476,6 +665,192 @@
     <message>
         <source>Left eye: %1</source>
         <translation>Olho esquerdo: %1</translation>
+    </message>
+</context>
+<context>
+    <name>ShareBars</name>
+    <message>
+        <source>Right: mean sphere</source>
+        <translation>Direito: esfera média</translation>
+    </message>
+    <message>
+        <source>Left: mean sphere</source>
+        <translation>Esquerdo: esfera média</translation>
+    </message>
+    <message>
+        <source>Right: cylinder</source>
+        <translation>Direito: cilindro</translation>
+    </message>
+    <message>
+        <source>Left: cylinder</source>
+        <translation>Esquerdo: cilindro</translation>
+    </message>
+    <message>
+        <source>Right: strain</source>
+        <translation>Direito: esforço</translation>
+    </message>
+    <message>
+        <source>Left: strain</source>
+        <translation>Esquerdo: esforço</translation>
+    </message>
+    <message>
+        <source>Right, near: mean sphere</source>
+        <translation>Direito, perto: esfera média</translation>
+    </message>
+    <message>
+        <source>Left, near: mean sphere</source>
+        <translation>Esquerdo, perto: esfera média</translation>
+    </message>
+    <message>
+        <source>Right, near: cylinder</source>
+        <translation>Direito, perto: cilindro</translation>
+    </message>
+    <message>
+        <source>Left, near: cylinder</source>
+        <translation>Esquerdo, perto: cilindro</translation>
+    </message>
+    <message>
+        <source>the eye makes up for %1 D</source>
+        <translation>o olho compensa %1 D</translation>
+    </message>
+    <message>
+        <source>error %1 D</source>
+        <translation>erro %1 D</translation>
+    </message>
+    <message>
+        <source>sight lost, logMAR over the eyes</source>
+        <translation>visão perdida, logMAR nos dois olhos</translation>
+    </message>
+    <message>
+        <source>part of the limit used up</source>
+        <translation>parte do limite gasta</translation>
+    </message>
+    <message>
+        <source>%1, right</source>
+        <translation>%1, direito</translation>
+    </message>
+    <message>
+        <source>%1, left</source>
+        <translation>%1, esquerdo</translation>
+    </message>
+    <message>
+        <source>%1 of %2 %3; %4</source>
+        <translation>%1 de %2 %3; %4</translation>
+    </message>
+    <message>
+        <source>No criterion with a limit could be judged.</source>
+        <translation>Nenhum critério com limite pôde ser avaliado.</translation>
+    </message>
+    <message>
+        <source>of 100 hand-overs judged</source>
+        <translation>de 100 entregas avaliadas</translation>
+    </message>
+    <message>
+        <source>No hand-over was judged yet.</source>
+        <translation>Ainda não se avaliou nenhuma entrega.</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 de %2</translation>
+    </message>
+    <message>
+        <source>Judged again</source>
+        <translation>Avaliadas de novo</translation>
+    </message>
+    <message>
+        <source>Pair and record agree</source>
+        <translation>Óculos e anotado concordam</translation>
+    </message>
+    <message>
+        <source>adds</source>
+        <translation>soma</translation>
+    </message>
+    <message>
+        <source>takes away</source>
+        <translation>retira</translation>
+    </message>
+    <message>
+        <source>inside</source>
+        <translation>dentro</translation>
+    </message>
+    <message>
+        <source>outside</source>
+        <translation>fora</translation>
+    </message>
+    <message>
+        <source>whole</source>
+        <translation>total</translation>
+    </message>
+</context>
+<context>
+    <name>command</name>
+    <message>
+        <source>this plan</source>
+        <translation>este plano</translation>
+    </message>
+    <message>
+        <source>greedy, without repairs</source>
+        <translation>guloso, sem retoques</translation>
+    </message>
+    <message>
+        <source>each line by its own demand (newsvendor)</source>
+        <translation>cada linha pela sua própria procura (modelo do vendedor de jornais)</translation>
+    </message>
+    <message>
+        <source>levels by past use</source>
+        <translation>níveis segundo o uso passado</translation>
+    </message>
+    <message>
+        <source>what is on hand, nothing bought</source>
+        <translation>o que há em stock, sem comprar nada</translation>
+    </message>
+    <message>
+        <source>spend %1 of %2 %3, %4 pieces, %5 kg</source>
+        <translation>gasto %1 de %2 %3, %4 peças, %5 kg</translation>
+    </message>
+    <message>
+        <source>%1: serves %2 %, first come %3 %, spends %4</source>
+        <translation>%1: atende %2 %, por chegada %3 %, gasta %4</translation>
+    </message>
+    <message>
+        <source>on the draws planned for: %1 %, no order serves more than %2 % (gap %3 %); on offer and on hand could serve %4 % at most</source>
+        <translation>nos sorteios do plano: %1 %, nenhuma encomenda atende mais de %2 % (diferença %3 %); o oferecido e o que há poderiam atender %4 % no máximo</translation>
+    </message>
+    <message>
+        <source>the curve bends at %1: %2 % of the draws planned for</source>
+        <translation>a curva dobra em %1: %2 % nos sorteios do plano</translation>
+    </message>
+    <message>
+        <source>%1 runs out on %2 days in a hundred, by person %3</source>
+        <translation>%1 esgota-se em %2 dias em cada cem, pela pessoa %3</translation>
+    </message>
+    <message>
+        <source>demand: %1, %2 people</source>
+        <translation>procura: %1, %2 pessoas</translation>
+    </message>
+    <message>
+        <source>demand: the ledger, %1 people</source>
+        <translation>procura: o registo, %1 pessoas</translation>
+    </message>
+    <message>
+        <source>left without a pair, %1: %2</source>
+        <translation>ficaram sem óculos, %1: %2</translation>
+    </message>
+    <message>
+        <source>entries without a prescription, not planned for: %1</source>
+        <translation>inscrições sem prescrição, não incluídas no plano: %1</translation>
+    </message>
+    <message>
+        <source>lines whose demand was raised, since they lay empty on some days: %1</source>
+        <translation>linhas cuja procura foi aumentada, porque estiveram esgotadas alguns dias: %1</translation>
+    </message>
+    <message>
+        <source>mixed with the published mix of a camp, which makes %1 % of it</source>
+        <translation>misturada com a distribuição publicada de um acampamento, que faz %1 % dela</translation>
+    </message>
+    <message>
+        <source>PDs not taken, drawn from published distributions: %1</source>
+        <translation>DP não medidas, tiradas de distribuições publicadas: %1</translation>
     </message>
 </context>
 <context>
@@ -2456,6 +2831,38 @@
         <source>an entry “%1” needs “%2”</source>
         <translation>uma inscrição «%1» precisa de «%2»</translation>
     </message>
+    <message>
+        <source>entry %1 is the first that is not as it was written: %2; the audit stops before it</source>
+        <translation>a inscrição %1 é a primeira que não está como foi escrita: %2; a auditoria para antes dela</translation>
+    </message>
+    <message>
+        <source>%1 stands in the waiting list already; the row is left out</source>
+        <translation>%1 já está na lista de espera; a linha fica de fora</translation>
+    </message>
+    <message>
+        <source>the program that reads DICOM gave no answer that is understood</source>
+        <translation>o programa que lê DICOM não deu uma resposta que se perceba</translation>
+    </message>
+    <message>
+        <source>the program that reads and writes DICOM, %1, cannot be started: %2</source>
+        <translation>o programa que lê e escreve DICOM, %1, não pode ser iniciado: %2</translation>
+    </message>
+    <message>
+        <source>%1 is there already; name a new file, or move that one away</source>
+        <translation>%1 já existe; indique um ficheiro novo, ou afaste esse</translation>
+    </message>
+    <message>
+        <source>the prescription of %1 is not complete; there is no order to write</source>
+        <translation>a prescrição de %1 não está completa; não há encomenda a escrever</translation>
+    </message>
+    <message>
+        <source>%1 is this site; name the other one</source>
+        <translation>%1 é este local; indique o outro</translation>
+    </message>
+    <message>
+        <source>entry %1 is not a transfer in the air; `quarterstep transfer` lists them</source>
+        <translation>a inscrição %1 não é uma transferência a caminho; `quarterstep transfer` lista-as</translation>
+    </message>
 </context>
 <context>
     <name>entry</name>
@@ -3947,6 +4354,76 @@
     </message>
 </context>
 <context>
+    <name>quarterstep::AuditCasePanel</name>
+    <message>
+        <source>Criteria and slips, or the picture of why not</source>
+        <translation>Critérios e lapsos, ou a imagem do porque não</translation>
+    </message>
+    <message>
+        <source>Criteria and slips</source>
+        <translation>Critérios e lapsos</translation>
+    </message>
+    <message>
+        <source>Why not</source>
+        <translation>Porque não</translation>
+    </message>
+    <message>
+        <source>What the bars show</source>
+        <translation>O que mostram as barras</translation>
+    </message>
+    <message>
+        <source>From the better pair to the pair given, or the limits of one of them</source>
+        <translation>Dos óculos melhores aos dados, ou os limites de uns deles</translation>
+    </message>
+    <message>
+        <source>From the better pair to the pair given</source>
+        <translation>Dos óculos melhores aos dados</translation>
+    </message>
+    <message>
+        <source>Where the cost of the pair given comes from</source>
+        <translation>De onde vem o custo dos óculos dados</translation>
+    </message>
+    <message>
+        <source>Limits used up by the pair given</source>
+        <translation>Limites gastos pelos óculos dados</translation>
+    </message>
+    <message>
+        <source>Limits used up by the better pair</source>
+        <translation>Limites gastos pelos óculos melhores</translation>
+    </message>
+    <message>
+        <source>Choose a hand-over that could be judged: what kept it from its limits stands here.</source>
+        <translation>Escolha uma entrega que se pôde avaliar: aqui está o que a afastou dos limites.</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::AuditCharts</name>
+    <message>
+        <source>Of 100 hand-overs: why not</source>
+        <translation>De 100 entregas: porque não</translation>
+    </message>
+    <message>
+        <source>Save…</source>
+        <translation>Guardar…</translation>
+    </message>
+    <message>
+        <source>Saves the picture, or its numbers as a table</source>
+        <translation>Guarda a imagem, ou os seus números como tabela</translation>
+    </message>
+    <message>
+        <source>Save the chart</source>
+        <translation>Guardar o gráfico</translation>
+    </message>
+    <message>
+        <source>Pictures (*.png);;Tables (*.csv)</source>
+        <translation>Imagens (*.png);;Tabelas (*.csv)</translation>
+    </message>
+    <message>
+        <source>The chart is %1.</source>
+        <translation>O gráfico está em %1.</translation>
+    </message>
+</context>
+<context>
     <name>quarterstep::AuditPlace</name>
     <message>
         <source>Audit</source>
@@ -4137,10 +4614,6 @@
         <translation>O registo está íntegro: %1 inscrições, cada uma segue a anterior.</translation>
     </message>
     <message>
-        <source>The record is NOT whole: %1 entries could be read, up to the first bad one. Keep the folder and compare it with a copy.</source>
-        <translation>O registo NÃO está íntegro: puderam ler-se %1 inscrições, até à primeira má. Guarde a pasta e compare-a com uma cópia.</translation>
-    </message>
-    <message>
         <source>Every finding</source>
         <translation>Todas as constatações</translation>
     </message>
@@ -4239,6 +4712,115 @@
     <message>
         <source>Nothing was handed over in this camp yet, so there is nothing to audit.</source>
         <translation>Ainda nada foi entregue neste acampamento, por isso não há nada a auditar.</translation>
+    </message>
+    <message>
+        <source>Check the record</source>
+        <translation>Verificar o registo</translation>
+    </message>
+    <message>
+        <source>Every entry, every text and every count of the ledger against the chain, in the background (F6)</source>
+        <translation>Cada inscrição, cada texto e cada número do registo face à cadeia, em segundo plano (F6)</translation>
+    </message>
+    <message>
+        <source>Save the report for the site</source>
+        <translation>Guardar o relatório para o local</translation>
+    </message>
+    <message>
+        <source>Checking the record…</source>
+        <translation>A verificar o registo…</translation>
+    </message>
+    <message>
+        <source>Checking the record, entry by entry …</source>
+        <translation>A verificar o registo, inscrição a inscrição …</translation>
+    </message>
+    <message>
+        <source>The check was stopped before its end.</source>
+        <translation>A verificação foi parada antes do fim.</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::AuditReports</name>
+    <message>
+        <source>For everybody at the site: text, page for a browser, PDF, table or JSON (Ctrl+S)</source>
+        <translation>Para todos no local: texto, página para um navegador, PDF, tabela ou JSON (Ctrl+S)</translation>
+    </message>
+    <message>
+        <source>Print</source>
+        <translation>Imprimir</translation>
+    </message>
+    <message>
+        <source>Prints the page for the site on the printer of the settings</source>
+        <translation>Imprime a página para o local na impressora das definições</translation>
+    </message>
+    <message>
+        <source>Paper (*.pdf)</source>
+        <translation>Papel (*.pdf)</translation>
+    </message>
+    <message>
+        <source>Text (*.txt)</source>
+        <translation>Texto (*.txt)</translation>
+    </message>
+    <message>
+        <source>Data (*.json)</source>
+        <translation>Dados (*.json)</translation>
+    </message>
+    <message>
+        <source>No printer is chosen; choose one in the settings (Ctrl+,), or save a PDF.</source>
+        <translation>Nenhuma impressora está escolhida; escolha uma nas definições (Ctrl+,), ou guarde um PDF.</translation>
+    </message>
+    <message>
+        <source>Written: %1</source>
+        <translation>Escrito: %1</translation>
+    </message>
+    <message>
+        <source>Drawing the pages…</source>
+        <translation>A desenhar as páginas…</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::BarsModel</name>
+    <message>
+        <source>Part</source>
+        <translation>Parte</translation>
+    </message>
+    <message>
+        <source>Figure</source>
+        <translation>Valor</translation>
+    </message>
+    <message>
+        <source>Does</source>
+        <translation>Efeito</translation>
+    </message>
+    <message>
+        <source>Of what</source>
+        <translation>De quê</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::BarsView</name>
+    <message>
+        <source>Bars: why not</source>
+        <translation>Barras: porque não</translation>
+    </message>
+    <message>
+        <source>Arrows scroll; the same numbers stand in the table</source>
+        <translation>As setas deslocam; os mesmos números estão na tabela</translation>
+    </message>
+    <message>
+        <source>Filled: whole, or outside with a diamond · lines rising: adds · lines falling: takes away · dots: inside · dashed line: the limit.</source>
+        <translation>Cheio: total, ou fora com um losango · riscas a subir: soma · riscas a descer: retira · pontos: dentro · tracejada: o limite.</translation>
+    </message>
+    <message>
+        <source>The numbers of the bars</source>
+        <translation>Os números das barras</translation>
+    </message>
+    <message>
+        <source>The same numbers as in the picture</source>
+        <translation>Os mesmos números da imagem</translation>
+    </message>
+    <message>
+        <source>The same numbers stand in the table beside it</source>
+        <translation>Os mesmos números estão na tabela ao lado</translation>
     </message>
 </context>
 <context>
@@ -4348,10 +4930,6 @@
         <translation>Página para o local…</translation>
     </message>
     <message>
-        <source>One page for a browser, to be read by everybody at the site</source>
-        <translation>Uma página para um navegador, a ler por todos no local</translation>
-    </message>
-    <message>
         <source>In detail…</source>
         <translation>Em pormenor…</translation>
     </message>
@@ -4408,16 +4986,28 @@
         <translation>Sorteado: %1 de %2 entregas; a folha é %3.</translation>
     </message>
     <message>
-        <source>The report is %1.</source>
-        <translation>O relatório é %1.</translation>
-    </message>
-    <message>
         <source>Writing the report…</source>
         <translation>A escrever o relatório…</translation>
     </message>
     <message>
         <source>Other work is going on; try again when it has ended.</source>
         <translation>Há outro trabalho em curso; tente de novo quando terminar.</translation>
+    </message>
+    <message>
+        <source>Its sheet…</source>
+        <translation>A sua folha…</translation>
+    </message>
+    <message>
+        <source>Writes the sheet of the chosen lot again: to be filled in, or for paper</source>
+        <translation>Escreve de novo a folha do lote escolhido: para preencher, ou em papel</translation>
+    </message>
+    <message>
+        <source>No lot was drawn yet; draw one first.</source>
+        <translation>Ainda não se sorteou nenhum lote; sorteie um primeiro.</translation>
+    </message>
+    <message>
+        <source>Tables (*.csv);;Paper (*.pdf);;Text (*.txt)</source>
+        <translation>Tabelas (*.csv);;Papel (*.pdf);;Texto (*.txt)</translation>
     </message>
 </context>
 <context>
@@ -5144,6 +5734,14 @@
         <source>Each eye by focimeter</source>
         <translation>Cada olho com focímetro</translation>
     </message>
+    <message>
+        <source>To what is still missing</source>
+        <translation>Ao que ainda falta</translation>
+    </message>
+    <message>
+        <source>Puts the cursor where something is missing for a hand-over</source>
+        <translation>Põe o cursor onde falta algo para uma entrega</translation>
+    </message>
 </context>
 <context>
     <name>quarterstep::HelpWindow</name>
@@ -5722,6 +6320,272 @@
     <message>
         <source>%1: %2.</source>
         <translation>%1: %2.</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::PackingPanel</name>
+    <message>
+        <source>Boxes for the next camp</source>
+        <translation>Caixas para o próximo acampamento</translation>
+    </message>
+    <message>
+        <source>Plan the boxes</source>
+        <translation>Planear as caixas</translation>
+    </message>
+    <message>
+        <source>Plans what to buy; nothing is entered (F5)</source>
+        <translation>Planeia o que comprar; nada se inscreve (F5)</translation>
+    </message>
+    <message>
+        <source>Persons served against money</source>
+        <translation>Pessoas atendidas segundo o dinheiro</translation>
+    </message>
+    <message>
+        <source>Line: served on the draws planned for · triangle: the knee · diamond: this plan · dotted: no order passes it · upright: the budget.</source>
+        <translation>Linha: atendidos nos sorteios do plano · triângulo: o cotovelo · losango: este plano · ponteada: nenhuma encomenda a ultrapassa · vertical: o orçamento.</translation>
+    </message>
+    <message>
+        <source>Choose…</source>
+        <translation>Escolher…</translation>
+    </message>
+    <message>
+        <source>The list of what a supplier sells (supplier.yaml)</source>
+        <translation>A lista do que um fornecedor vende (supplier.yaml)</translation>
+    </message>
+    <message>
+        <source>Supplier</source>
+        <translation>Fornecedor</translation>
+    </message>
+    <message>
+        <source>Whom to plan for</source>
+        <translation>Para quem planear</translation>
+    </message>
+    <message>
+        <source>People as they were seen: of the ledger, or of a table of prescriptions</source>
+        <translation>Pessoas como foram vistas: do registo, ou de uma tabela de prescrições</translation>
+    </message>
+    <message>
+        <source>Demand</source>
+        <translation>Procura</translation>
+    </message>
+    <message>
+        <source>People who come next</source>
+        <translation>Pessoas que virão</translation>
+    </message>
+    <message>
+        <source>How many people come to the next camp</source>
+        <translation>Quantas pessoas virão ao próximo acampamento</translation>
+    </message>
+    <message>
+        <source> people</source>
+        <translation> pessoas</translation>
+    </message>
+    <message>
+        <source>Budget</source>
+        <translation>Orçamento</translation>
+    </message>
+    <message>
+        <source>Money that may be spent, in the currency of the supplier&apos;s list</source>
+        <translation>Dinheiro que se pode gastar, na moeda da lista do fornecedor</translation>
+    </message>
+    <message>
+        <source>Weight</source>
+        <translation>Peso</translation>
+    </message>
+    <message>
+        <source>Kilograms of what is bought; 0: not limited</source>
+        <translation>Quilogramas do que se compra; 0: sem limite</translation>
+    </message>
+    <message>
+        <source> kg</source>
+        <translation> kg</translation>
+    </message>
+    <message>
+        <source>any weight</source>
+        <translation>qualquer peso</translation>
+    </message>
+    <message>
+        <source>Boxes</source>
+        <translation>Caixas</translation>
+    </message>
+    <message>
+        <source>Boxes that are carried, what is on hand included; 0: as many as it takes</source>
+        <translation>Caixas que se levam, com o que já há em stock; 0: as que forem precisas</translation>
+    </message>
+    <message>
+        <source>any number</source>
+        <translation>qualquer número</translation>
+    </message>
+    <message>
+        <source>Pieces in a box</source>
+        <translation>Peças por caixa</translation>
+    </message>
+    <message>
+        <source>How many pieces a box holds</source>
+        <translation>Quantas peças cabem numa caixa</translation>
+    </message>
+    <message>
+        <source> in each</source>
+        <translation> por caixa</translation>
+    </message>
+    <message>
+        <source>What the plan comes to</source>
+        <translation>O que resulta do plano</translation>
+    </message>
+    <message>
+        <source>Served, spent, and how sure that is; the text can be copied</source>
+        <translation>Atendidos, gasto e com que certeza; o texto pode ser copiado</translation>
+    </message>
+    <message>
+        <source>What is shown of the plan</source>
+        <translation>O que se mostra do plano</translation>
+    </message>
+    <message>
+        <source>Order</source>
+        <translation>Encomenda</translation>
+    </message>
+    <message>
+        <source>Packing list</source>
+        <translation>Lista de embalagem</translation>
+    </message>
+    <message>
+        <source>Checked</source>
+        <translation>Verificado</translation>
+    </message>
+    <message>
+        <source>Without a pair</source>
+        <translation>Sem óculos</translation>
+    </message>
+    <message>
+        <source>Runs out</source>
+        <translation>Esgota-se</translation>
+    </message>
+    <message>
+        <source>Not bought</source>
+        <translation>Não comprado</translation>
+    </message>
+    <message>
+        <source>Curve</source>
+        <translation>Curva</translation>
+    </message>
+    <message>
+        <source>The plan for the boxes</source>
+        <translation>O plano das caixas</translation>
+    </message>
+    <message>
+        <source>The plan, row by row</source>
+        <translation>O plano, linha a linha</translation>
+    </message>
+    <message>
+        <source>Print packing list</source>
+        <translation>Imprimir lista de embalagem</translation>
+    </message>
+    <message>
+        <source>The packing list as a paper (Ctrl+P)</source>
+        <translation>A lista de embalagem em papel (Ctrl+P)</translation>
+    </message>
+    <message>
+        <source>Save packing list…</source>
+        <translation>Guardar lista de embalagem…</translation>
+    </message>
+    <message>
+        <source>Box by box, as a table (Ctrl+S)</source>
+        <translation>Caixa a caixa, como tabela (Ctrl+S)</translation>
+    </message>
+    <message>
+        <source>Save order…</source>
+        <translation>Guardar encomenda…</translation>
+    </message>
+    <message>
+        <source>What to order, as a table (Ctrl+Shift+S)</source>
+        <translation>O que encomendar, como tabela (Ctrl+Shift+S)</translation>
+    </message>
+    <message>
+        <source>Tables (*.csv)</source>
+        <translation>Tabelas (*.csv)</translation>
+    </message>
+    <message>
+        <source>The order is %1.</source>
+        <translation>A encomenda está em %1.</translation>
+    </message>
+    <message>
+        <source>The packing list is %1.</source>
+        <translation>A lista de embalagem está em %1.</translation>
+    </message>
+    <message>
+        <source>The ledger of this camp</source>
+        <translation>O registo deste acampamento</translation>
+    </message>
+    <message>
+        <source>Another table…</source>
+        <translation>Outra tabela…</translation>
+    </message>
+    <message>
+        <source>List of a supplier</source>
+        <translation>Lista de um fornecedor</translation>
+    </message>
+    <message>
+        <source>Suppliers&apos; lists (*.yaml)</source>
+        <translation>Listas de fornecedores (*.yaml)</translation>
+    </message>
+    <message>
+        <source>Table of people</source>
+        <translation>Tabela de pessoas</translation>
+    </message>
+    <message>
+        <source>Prescription tables (*.csv)</source>
+        <translation>Tabelas de prescrições (*.csv)</translation>
+    </message>
+    <message>
+        <source>Choose what can be bought: the list of a supplier.</source>
+        <translation>Escolha o que se pode comprar: a lista de um fornecedor.</translation>
+    </message>
+    <message>
+        <source>Planning the boxes…</source>
+        <translation>A planear as caixas…</translation>
+    </message>
+    <message>
+        <source>Other work is going on; try again when it has ended.</source>
+        <translation>Há outro trabalho em curso; tente de novo quando terminar.</translation>
+    </message>
+    <message>
+        <source>none chosen</source>
+        <translation>nenhuma escolhida</translation>
+    </message>
+    <message>
+        <source>Planning … “Stop” at the top ends it.</source>
+        <translation>A planear … «Parar» no cimo termina-o.</translation>
+    </message>
+    <message>
+        <source>Nothing is planned yet.</source>
+        <translation>Ainda nada está planeado.</translation>
+    </message>
+    <message>
+        <source>The plan beside is of other figures; plan again (F5).</source>
+        <translation>O plano ao lado é de outros números; planeie de novo (F5).</translation>
+    </message>
+    <message>
+        <source>For this money the curve says %1; plan again for the order (F5).</source>
+        <translation>Por este dinheiro a curva diz %1; planeie de novo para a encomenda (F5).</translation>
+    </message>
+    <message>
+        <source>On people who were not planned for: %1</source>
+        <translation>Em pessoas que não estavam no plano: %1</translation>
+    </message>
+    <message>
+        <source>Not checked: too few people to plan on one half and check on the other.</source>
+        <translation>Não verificado: poucas pessoas para planear com uma metade e verificar com a outra.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n row(s) of the table could not be read and were left out.</source>
+        <translation>
+            <numerusform>%n linha da tabela não pôde ser lida e ficou de fora.</numerusform>
+            <numerusform>%n linhas da tabela não puderam ser lidas e ficaram de fora.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>What to buy for the next camp so that most people are served: choose supplier, demand and money, then plan (F5). Nothing is entered.</source>
+        <translation>O que comprar para o próximo acampamento para atender mais pessoas: escolha fornecedor, procura e dinheiro, depois planeie (F5). Nada se inscreve.</translation>
     </message>
 </context>
 <context>
@@ -6583,6 +7447,56 @@
             <numerusform>%n números repostos pelos do registo.</numerusform>
         </translation>
     </message>
+    <message>
+        <source>Count the bin that was used most</source>
+        <translation>Contar a divisão mais usada</translation>
+    </message>
+    <message>
+        <source>Count it now</source>
+        <translation>Contá-la agora</translation>
+    </message>
+    <message>
+        <source>Begins a blind count of this one bin (F8)</source>
+        <translation>Começa uma contagem cega só desta divisão (F8)</translation>
+    </message>
+    <message numerus="yes">
+        <source>Bin %1 was reached into %n time(s) since it was counted.</source>
+        <translation>
+            <numerusform>Tirou-se da divisão %1 %n vez desde que foi contada.</numerusform>
+            <numerusform>Tirou-se da divisão %1 %n vezes desde que foi contada.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n more bin(s) wait for a count.</source>
+        <translation>
+            <numerusform>Mais %n divisão espera uma contagem.</numerusform>
+            <numerusform>Mais %n divisões esperam uma contagem.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Count bin %1: %2. Two persons; what the book says comes afterwards.</source>
+        <translation>Conte a divisão %1: %2. Duas pessoas; o que diz o registo vem depois.</translation>
+    </message>
+    <message>
+        <source>Packing</source>
+        <translation>Embalagem</translation>
+    </message>
+    <message>
+        <source>What to buy and pack for the next camp</source>
+        <translation>O que comprar e embalar para o próximo acampamento</translation>
+    </message>
+    <message>
+        <source>Transfers</source>
+        <translation>Transferências</translation>
+    </message>
+    <message>
+        <source>Pieces sent to other sites, and what comes from them</source>
+        <translation>Peças enviadas para outros locais, e o que vem deles</translation>
+    </message>
+    <message>
+        <source>Stock: %1</source>
+        <translation>Stock: %1</translation>
+    </message>
 </context>
 <context>
     <name>quarterstep::StockWorkPanel</name>
@@ -6729,6 +7643,202 @@
     <message>
         <source>Choose the cause.</source>
         <translation>Escolha a causa.</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::TransferPanel</name>
+    <message>
+        <source>In the air</source>
+        <translation>A caminho</translation>
+    </message>
+    <message>
+        <source>Transfers in the air</source>
+        <translation>Transferências a caminho</translation>
+    </message>
+    <message>
+        <source>What was sent and not yet taken in; Enter takes the chosen one in</source>
+        <translation>O que foi enviado e ainda não recebido; Enter recebe a escolhida</translation>
+    </message>
+    <message>
+        <source>Take in as sent</source>
+        <translation>Receber como enviado</translation>
+    </message>
+    <message>
+        <source>Fills the list beside with what was sent, to be counted and entered</source>
+        <translation>Enche a lista ao lado com o que foi enviado, para contar e inscrever</translation>
+    </message>
+    <message>
+        <source>Send or take in</source>
+        <translation>Enviar ou receber</translation>
+    </message>
+    <message>
+        <source>What happens</source>
+        <translation>O que acontece</translation>
+    </message>
+    <message>
+        <source>Whether pieces leave this site or come to it</source>
+        <translation>Se as peças saem deste local ou chegam a ele</translation>
+    </message>
+    <message>
+        <source>Send to another site</source>
+        <translation>Enviar para outro local</translation>
+    </message>
+    <message>
+        <source>Take in from another site</source>
+        <translation>Receber de outro local</translation>
+    </message>
+    <message>
+        <source>To</source>
+        <translation>Para</translation>
+    </message>
+    <message>
+        <source>The other site, as it is called in its stock.yaml</source>
+        <translation>O outro local, como se chama no seu stock.yaml</translation>
+    </message>
+    <message>
+        <source>Lines of this transfer</source>
+        <translation>Linhas desta transferência</translation>
+    </message>
+    <message>
+        <source>What goes or comes; choose a row to change its number</source>
+        <translation>O que sai ou chega; escolha uma linha da lista para mudar o número</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Nota</translation>
+    </message>
+    <message>
+        <source>Kept with the entry</source>
+        <translation>Guarda-se com a inscrição</translation>
+    </message>
+    <message>
+        <source>Your initials</source>
+        <translation>As suas iniciais</translation>
+    </message>
+    <message>
+        <source>Who enters this; stays for the next entry</source>
+        <translation>Quem inscreve isto; fica para a próxima inscrição</translation>
+    </message>
+    <message>
+        <source>Line</source>
+        <translation>Linha</translation>
+    </message>
+    <message>
+        <source>Line, typed or scanned</source>
+        <translation>Linha, escrita ou lida por código</translation>
+    </message>
+    <message>
+        <source>Name of a line, or the digits of its label; Enter goes on to the pieces</source>
+        <translation>Nome de uma linha, ou os algarismos da etiqueta; Enter passa às peças</translation>
+    </message>
+    <message>
+        <source>Pieces</source>
+        <translation>Peças</translation>
+    </message>
+    <message>
+        <source>How many pieces; 0 takes the line out of the list</source>
+        <translation>Quantas peças; 0 tira a linha da lista</translation>
+    </message>
+    <message>
+        <source>Into the list</source>
+        <translation>Para a lista</translation>
+    </message>
+    <message>
+        <source>Puts line and pieces into the list (Enter in the pieces)</source>
+        <translation>Põe linha e peças na lista (Enter nas peças)</translation>
+    </message>
+    <message>
+        <source>Take back</source>
+        <translation>Desfazer</translation>
+    </message>
+    <message>
+        <source>Takes the last entry of this place back (Ctrl+Z)</source>
+        <translation>Desfaz a última inscrição deste lugar (Ctrl+Z)</translation>
+    </message>
+    <message>
+        <source>Empty the list</source>
+        <translation>Esvaziar a lista</translation>
+    </message>
+    <message>
+        <source>Begins anew; nothing is entered (Ctrl+E)</source>
+        <translation>Começa de novo; nada se inscreve (Ctrl+E)</translation>
+    </message>
+    <message>
+        <source>Enter in the ledger</source>
+        <translation>Inscrever no registo</translation>
+    </message>
+    <message>
+        <source>Writes the list into the ledger (Ctrl+Enter)</source>
+        <translation>Escreve a lista no registo (Ctrl+Enter)</translation>
+    </message>
+    <message>
+        <source>Sent</source>
+        <translation>Enviado</translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation>De</translation>
+    </message>
+    <message>
+        <source>Lines</source>
+        <translation>Linhas</translation>
+    </message>
+    <message>
+        <source>Nothing was sent that is not yet taken in, as far as this ledger knows.</source>
+        <translation>Nada foi enviado que ainda não tenha sido recebido, segundo este registo.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n sent and not taken in</source>
+        <translation>
+            <numerusform>%n enviada e não recebida</numerusform>
+            <numerusform>%n enviadas e não recebidas</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>to this site %1</source>
+        <translation>para este local %1</translation>
+    </message>
+    <message>
+        <source>Bin</source>
+        <translation>Divisão</translation>
+    </message>
+    <message>
+        <source>Available</source>
+        <translation>Disponível</translation>
+    </message>
+    <message>
+        <source>%1: bin %2, available %3</source>
+        <translation>%1: divisão %2, disponível %3</translation>
+    </message>
+    <message>
+        <source>Put lines and pieces into the list first.</source>
+        <translation>Ponha primeiro linhas e peças na lista.</translation>
+    </message>
+    <message>
+        <source>Nothing happens with 0 pieces.</source>
+        <translation>Com 0 peças nada acontece.</translation>
+    </message>
+    <message>
+        <source>Name the other site.</source>
+        <translation>Indique o outro local.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Sent to %1: %n piece(s)</source>
+        <translation>
+            <numerusform>Enviado para %1: %n peça</numerusform>
+            <numerusform>Enviado para %1: %n peças</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Taken in from %1: %n piece(s)</source>
+        <translation>
+            <numerusform>Recebido de %1: %n peça</numerusform>
+            <numerusform>Recebido de %1: %n peças</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 on hand %2, was %3</source>
+        <translation>%1 em stock %2, antes %3</translation>
     </message>
 </context>
 <context>

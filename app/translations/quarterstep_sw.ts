@@ -129,8 +129,8 @@
         <translation>haiwezi kuandika %1</translation>
     </message>
     <message>
-        <source>page to show at the start: dispense, stock, stock-ladder, stock-box, audit, audit-charts, audit-bench, opening, trays, settings, help or keys</source>
-        <translation>ukurasa wa kuonyesha mwanzoni: dispense, stock, stock-ladder, stock-box, audit, audit-charts, audit-bench, opening, trays, settings, help au keys</translation>
+        <source>page to show at the start: dispense, stock, stock-ladder, stock-box, stock-packing, stock-transfers, audit, audit-charts, audit-bench, opening, trays, settings, help or keys</source>
+        <translation>ukurasa wa kuonyesha mwanzoni: dispense, stock, stock-ladder, stock-box, stock-packing, stock-transfers, audit, audit-charts, audit-bench, opening, trays, settings, help au keys</translation>
     </message>
 </context>
 <context>
@@ -241,6 +241,195 @@
     <message>
         <source>“%1” was not taken: %2</source>
         <translation>“%1” haikukubaliwa: %2</translation>
+    </message>
+</context>
+<context>
+    <name>PackingCurve</name>
+    <message>
+        <source>%1 % served for %2</source>
+        <translation>%1 % wanahudumiwa kwa %2</translation>
+    </message>
+    <message>
+        <source>money spent</source>
+        <translation>fedha zilizotumika</translation>
+    </message>
+    <message>
+        <source>money spent, %1</source>
+        <translation>fedha zilizotumika, %1</translation>
+    </message>
+    <message>
+        <source>share of needs served</source>
+        <translation>sehemu ya mahitaji yaliyohudumiwa</translation>
+    </message>
+    <message>
+        <source>Plan first: the curve comes with it.</source>
+        <translation>Panga kwanza: mkunjo huja pamoja na mpango.</translation>
+    </message>
+    <message>
+        <source>the knee</source>
+        <translation>mpindo</translation>
+    </message>
+    <message>
+        <source>this plan</source>
+        <translation>mpango huu</translation>
+    </message>
+</context>
+<context>
+    <name>PackingRows</name>
+    <message>
+        <source>Pack</source>
+        <translation>Pakiti</translation>
+    </message>
+    <message>
+        <source>Packs</source>
+        <translation>Idadi ya pakiti</translation>
+    </message>
+    <message>
+        <source>Pieces</source>
+        <translation>Vipande</translation>
+    </message>
+    <message>
+        <source>Cost</source>
+        <translation>Gharama</translation>
+    </message>
+    <message>
+        <source>Grams</source>
+        <translation>Gramu</translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation>Kwa nini</translation>
+    </message>
+    <message>
+        <source>without it %1 fewer served</source>
+        <translation>bila hiyo wanaohudumiwa hupungua %1</translation>
+    </message>
+    <message>
+        <source>a reserve</source>
+        <translation>ya akiba</translation>
+    </message>
+    <message>
+        <source>nothing else for %1</source>
+        <translation>hakuna kingine kwa %1</translation>
+    </message>
+    <message>
+        <source>fits %1</source>
+        <translation>inafaa %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n on hand</source>
+        <translation>
+            <numerusform>%n zipo</numerusform>
+            <numerusform>%n zipo</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>none on hand</source>
+        <translation>hakuna iliyopo</translation>
+    </message>
+    <message>
+        <source>Box</source>
+        <translation>Sanduku</translation>
+    </message>
+    <message>
+        <source>Bin</source>
+        <translation>Kisanduku</translation>
+    </message>
+    <message>
+        <source>Line</source>
+        <translation>Mstari</translation>
+    </message>
+    <message>
+        <source>Of these bought</source>
+        <translation>Kati yake zilizonunuliwa</translation>
+    </message>
+    <message>
+        <source>new</source>
+        <translation>mpya</translation>
+    </message>
+    <message>
+        <source>Way</source>
+        <translation>Njia</translation>
+    </message>
+    <message>
+        <source>Served</source>
+        <translation>Waliohudumiwa</translation>
+    </message>
+    <message>
+        <source>First come</source>
+        <translation>Anayewahi kwanza</translation>
+    </message>
+    <message>
+        <source>Spends</source>
+        <translation>Matumizi</translation>
+    </message>
+    <message>
+        <source>what would do has run out by then</source>
+        <translation>kinachofaa kinakuwa kimeisha kufikia hapo</translation>
+    </message>
+    <message>
+        <source>no such power on hand or on offer</source>
+        <translation>hakuna nguvu hiyo iliyopo wala inayouzwa</translation>
+    </message>
+    <message>
+        <source>nothing on offer keeps the limit: %1</source>
+        <translation>hakuna kinachouzwa kinachofuata kikomo: %1</translation>
+    </message>
+    <message>
+        <source>Who</source>
+        <translation>Nani</translation>
+    </message>
+    <message>
+        <source>Without</source>
+        <translation>Bila miwani</translation>
+    </message>
+    <message>
+        <source>Of</source>
+        <translation>Kati ya</translation>
+    </message>
+    <message>
+        <source>%1, children</source>
+        <translation>%1, watoto</translation>
+    </message>
+    <message>
+        <source>%1, adults</source>
+        <translation>%1, watu wazima</translation>
+    </message>
+    <message>
+        <source>Days in a hundred</source>
+        <translation>Siku katika mia</translation>
+    </message>
+    <message>
+        <source>By person</source>
+        <translation>Kufikia mtu</translation>
+    </message>
+    <message>
+        <source>Why not</source>
+        <translation>Kwa nini siyo</translation>
+    </message>
+    <message>
+        <source>others do as well for the money</source>
+        <translation>nyingine zinafaa sawa kwa fedha hizo</translation>
+    </message>
+    <message>
+        <source>nobody of this demand needs it</source>
+        <translation>hakuna wa mahitaji haya anayeihitaji</translation>
+    </message>
+    <message>
+        <source>Spent</source>
+        <translation>Zilizotumika</translation>
+    </message>
+    <message>
+        <source>Served, planned for</source>
+        <translation>Waliohudumiwa, kwa mpango</translation>
+    </message>
+    <message>
+        <source>Remark</source>
+        <translation>Maoni</translation>
+    </message>
+    <message>
+        <source>the curve bends here</source>
+        <translation>mkunjo unapinda hapa</translation>
     </message>
 </context>
 <context>
@@ -476,6 +665,192 @@
     <message>
         <source>Left eye: %1</source>
         <translation>Jicho la kushoto: %1</translation>
+    </message>
+</context>
+<context>
+    <name>ShareBars</name>
+    <message>
+        <source>Right: mean sphere</source>
+        <translation>Kulia: sfia ya wastani</translation>
+    </message>
+    <message>
+        <source>Left: mean sphere</source>
+        <translation>Kushoto: sfia ya wastani</translation>
+    </message>
+    <message>
+        <source>Right: cylinder</source>
+        <translation>Kulia: silinda</translation>
+    </message>
+    <message>
+        <source>Left: cylinder</source>
+        <translation>Kushoto: silinda</translation>
+    </message>
+    <message>
+        <source>Right: strain</source>
+        <translation>Kulia: jitihada ya jicho</translation>
+    </message>
+    <message>
+        <source>Left: strain</source>
+        <translation>Kushoto: jitihada ya jicho</translation>
+    </message>
+    <message>
+        <source>Right, near: mean sphere</source>
+        <translation>Kulia, karibu: sfia ya wastani</translation>
+    </message>
+    <message>
+        <source>Left, near: mean sphere</source>
+        <translation>Kushoto, karibu: sfia ya wastani</translation>
+    </message>
+    <message>
+        <source>Right, near: cylinder</source>
+        <translation>Kulia, karibu: silinda</translation>
+    </message>
+    <message>
+        <source>Left, near: cylinder</source>
+        <translation>Kushoto, karibu: silinda</translation>
+    </message>
+    <message>
+        <source>the eye makes up for %1 D</source>
+        <translation>jicho linafidia %1 D</translation>
+    </message>
+    <message>
+        <source>error %1 D</source>
+        <translation>tofauti %1 D</translation>
+    </message>
+    <message>
+        <source>sight lost, logMAR over the eyes</source>
+        <translation>kuona kulikopotea, logMAR kwa macho yote</translation>
+    </message>
+    <message>
+        <source>part of the limit used up</source>
+        <translation>sehemu ya kikomo iliyotumika</translation>
+    </message>
+    <message>
+        <source>%1, right</source>
+        <translation>%1, kulia</translation>
+    </message>
+    <message>
+        <source>%1, left</source>
+        <translation>%1, kushoto</translation>
+    </message>
+    <message>
+        <source>%1 of %2 %3; %4</source>
+        <translation>%1 kati ya %2 %3; %4</translation>
+    </message>
+    <message>
+        <source>No criterion with a limit could be judged.</source>
+        <translation>Hakuna kigezo chenye kikomo kilichoweza kupimwa.</translation>
+    </message>
+    <message>
+        <source>of 100 hand-overs judged</source>
+        <translation>kati ya makabidhiano 100 yaliyopimwa</translation>
+    </message>
+    <message>
+        <source>No hand-over was judged yet.</source>
+        <translation>Bado hakuna makabidhiano yaliyopimwa.</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 kati ya %2</translation>
+    </message>
+    <message>
+        <source>Judged again</source>
+        <translation>Yaliyopimwa tena</translation>
+    </message>
+    <message>
+        <source>Pair and record agree</source>
+        <translation>Miwani na rekodi vinakubaliana</translation>
+    </message>
+    <message>
+        <source>adds</source>
+        <translation>huongeza</translation>
+    </message>
+    <message>
+        <source>takes away</source>
+        <translation>hupunguza</translation>
+    </message>
+    <message>
+        <source>inside</source>
+        <translation>ndani</translation>
+    </message>
+    <message>
+        <source>outside</source>
+        <translation>nje</translation>
+    </message>
+    <message>
+        <source>whole</source>
+        <translation>jumla</translation>
+    </message>
+</context>
+<context>
+    <name>command</name>
+    <message>
+        <source>this plan</source>
+        <translation>mpango huu</translation>
+    </message>
+    <message>
+        <source>greedy, without repairs</source>
+        <translation>kwa pupa, bila marekebisho</translation>
+    </message>
+    <message>
+        <source>each line by its own demand (newsvendor)</source>
+        <translation>kila mstari kwa mahitaji yake (newsvendor)</translation>
+    </message>
+    <message>
+        <source>levels by past use</source>
+        <translation>viwango kwa matumizi yaliyopita</translation>
+    </message>
+    <message>
+        <source>what is on hand, nothing bought</source>
+        <translation>zilizopo, bila kununua chochote</translation>
+    </message>
+    <message>
+        <source>spend %1 of %2 %3, %4 pieces, %5 kg</source>
+        <translation>matumizi %1 kati ya %2 %3, vipande %4, kg %5</translation>
+    </message>
+    <message>
+        <source>%1: serves %2 %, first come %3 %, spends %4</source>
+        <translation>%1: inahudumia %2 %, anayewahi kwanza %3 %, inatumia %4</translation>
+    </message>
+    <message>
+        <source>on the draws planned for: %1 %, no order serves more than %2 % (gap %3 %); on offer and on hand could serve %4 % at most</source>
+        <translation>kwa sampuli zilizopangiwa: %1 %, hakuna oda inayohudumia zaidi ya %2 % (pengo %3 %); zinazouzwa na zilizopo zinaweza kuhudumia %4 % kwa wingi</translation>
+    </message>
+    <message>
+        <source>the curve bends at %1: %2 % of the draws planned for</source>
+        <translation>mkunjo unapinda kwa %1: %2 % ya sampuli zilizopangiwa</translation>
+    </message>
+    <message>
+        <source>%1 runs out on %2 days in a hundred, by person %3</source>
+        <translation>%1 huisha siku %2 katika mia, kufikia mtu wa %3</translation>
+    </message>
+    <message>
+        <source>demand: %1, %2 people</source>
+        <translation>mahitaji: %1, watu %2</translation>
+    </message>
+    <message>
+        <source>demand: the ledger, %1 people</source>
+        <translation>mahitaji: daftari, watu %1</translation>
+    </message>
+    <message>
+        <source>left without a pair, %1: %2</source>
+        <translation>walioachwa bila miwani, %1: %2</translation>
+    </message>
+    <message>
+        <source>entries without a prescription, not planned for: %1</source>
+        <translation>maingizo yasiyo na agizo, hayakupangiwa: %1</translation>
+    </message>
+    <message>
+        <source>lines whose demand was raised, since they lay empty on some days: %1</source>
+        <translation>mistari ambayo mahitaji yake yaliongezwa, kwa kuwa ilikuwa tupu siku kadhaa: %1</translation>
+    </message>
+    <message>
+        <source>mixed with the published mix of a camp, which makes %1 % of it</source>
+        <translation>imechanganywa na mchanganyiko uliochapishwa wa kambi, ambao ni %1 % yake</translation>
+    </message>
+    <message>
+        <source>PDs not taken, drawn from published distributions: %1</source>
+        <translation>PD ambazo hazikupimwa, zimechukuliwa kutoka takwimu zilizochapishwa: %1</translation>
     </message>
 </context>
 <context>
@@ -2456,6 +2831,38 @@
         <source>an entry “%1” needs “%2”</source>
         <translation>ingizo “%1” linahitaji “%2”</translation>
     </message>
+    <message>
+        <source>entry %1 is the first that is not as it was written: %2; the audit stops before it</source>
+        <translation>ingizo %1 ni la kwanza lisilo kama lilivyoandikwa: %2; ukaguzi unaishia kabla yake</translation>
+    </message>
+    <message>
+        <source>%1 stands in the waiting list already; the row is left out</source>
+        <translation>%1 yuko kwenye orodha ya kusubiri tayari; safu imeachwa</translation>
+    </message>
+    <message>
+        <source>the program that reads DICOM gave no answer that is understood</source>
+        <translation>programu inayosoma DICOM haikutoa jibu linaloeleweka</translation>
+    </message>
+    <message>
+        <source>the program that reads and writes DICOM, %1, cannot be started: %2</source>
+        <translation>programu inayosoma na kuandika DICOM, %1, haiwezi kuanzishwa: %2</translation>
+    </message>
+    <message>
+        <source>%1 is there already; name a new file, or move that one away</source>
+        <translation>%1 ipo tayari; taja faili mpya, au hamisha hiyo</translation>
+    </message>
+    <message>
+        <source>the prescription of %1 is not complete; there is no order to write</source>
+        <translation>agizo la %1 halijakamilika; hakuna oda ya kuandika</translation>
+    </message>
+    <message>
+        <source>%1 is this site; name the other one</source>
+        <translation>%1 ni kituo hiki; taja kingine</translation>
+    </message>
+    <message>
+        <source>entry %1 is not a transfer in the air; `quarterstep transfer` lists them</source>
+        <translation>ingizo %1 si uhamisho ulio njiani; `quarterstep transfer` huorodhesha uliopo</translation>
+    </message>
 </context>
 <context>
     <name>entry</name>
@@ -3947,6 +4354,76 @@
     </message>
 </context>
 <context>
+    <name>quarterstep::AuditCasePanel</name>
+    <message>
+        <source>Criteria and slips, or the picture of why not</source>
+        <translation>Vigezo na makosa, au mchoro wa kwa nini siyo</translation>
+    </message>
+    <message>
+        <source>Criteria and slips</source>
+        <translation>Vigezo na makosa</translation>
+    </message>
+    <message>
+        <source>Why not</source>
+        <translation>Kwa nini siyo</translation>
+    </message>
+    <message>
+        <source>What the bars show</source>
+        <translation>Pau zinaonyesha nini</translation>
+    </message>
+    <message>
+        <source>From the better pair to the pair given, or the limits of one of them</source>
+        <translation>Kutoka miwani bora zaidi hadi iliyotolewa, au vikomo vya mojawapo</translation>
+    </message>
+    <message>
+        <source>From the better pair to the pair given</source>
+        <translation>Kutoka miwani bora zaidi hadi miwani iliyotolewa</translation>
+    </message>
+    <message>
+        <source>Where the cost of the pair given comes from</source>
+        <translation>Hasara ya miwani iliyotolewa inatoka wapi</translation>
+    </message>
+    <message>
+        <source>Limits used up by the pair given</source>
+        <translation>Vikomo vilivyotumiwa na miwani iliyotolewa</translation>
+    </message>
+    <message>
+        <source>Limits used up by the better pair</source>
+        <translation>Vikomo vilivyotumiwa na miwani bora zaidi</translation>
+    </message>
+    <message>
+        <source>Choose a hand-over that could be judged: what kept it from its limits stands here.</source>
+        <translation>Chagua makabidhiano yaliyoweza kupimwa: kilichoyazuia kufikia vikomo vyake kitaonekana hapa.</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::AuditCharts</name>
+    <message>
+        <source>Of 100 hand-overs: why not</source>
+        <translation>Kati ya makabidhiano 100: kwa nini siyo</translation>
+    </message>
+    <message>
+        <source>Save…</source>
+        <translation>Hifadhi…</translation>
+    </message>
+    <message>
+        <source>Saves the picture, or its numbers as a table</source>
+        <translation>Huhifadhi mchoro, au namba zake kama jedwali</translation>
+    </message>
+    <message>
+        <source>Save the chart</source>
+        <translation>Hifadhi chati</translation>
+    </message>
+    <message>
+        <source>Pictures (*.png);;Tables (*.csv)</source>
+        <translation>Picha (*.png);;Majedwali (*.csv)</translation>
+    </message>
+    <message>
+        <source>The chart is %1.</source>
+        <translation>Chati ni %1.</translation>
+    </message>
+</context>
+<context>
     <name>quarterstep::AuditPlace</name>
     <message>
         <source>Audit</source>
@@ -4137,10 +4614,6 @@
         <translation>Rekodi ni kamili: maingizo %1, kila moja linafuata la kabla.</translation>
     </message>
     <message>
-        <source>The record is NOT whole: %1 entries could be read, up to the first bad one. Keep the folder and compare it with a copy.</source>
-        <translation>Rekodi SI kamili: maingizo %1 yalisomeka, hadi la kwanza baya. Hifadhi folda na uilinganishe na nakala.</translation>
-    </message>
-    <message>
         <source>Every finding</source>
         <translation>Kila jambo</translation>
     </message>
@@ -4239,6 +4712,115 @@
     <message>
         <source>Nothing was handed over in this camp yet, so there is nothing to audit.</source>
         <translation>Bado hakuna kilichokabidhiwa katika kambi hii, kwa hiyo hakuna cha kukagua.</translation>
+    </message>
+    <message>
+        <source>Check the record</source>
+        <translation>Hakiki rekodi</translation>
+    </message>
+    <message>
+        <source>Every entry, every text and every count of the ledger against the chain, in the background (F6)</source>
+        <translation>Kila ingizo, kila maandishi na kila hesabu ya daftari dhidi ya mnyororo, chinichini (F6)</translation>
+    </message>
+    <message>
+        <source>Save the report for the site</source>
+        <translation>Hifadhi ripoti ya kituo</translation>
+    </message>
+    <message>
+        <source>Checking the record…</source>
+        <translation>Inahakiki rekodi…</translation>
+    </message>
+    <message>
+        <source>Checking the record, entry by entry …</source>
+        <translation>Inahakiki rekodi, ingizo kwa ingizo …</translation>
+    </message>
+    <message>
+        <source>The check was stopped before its end.</source>
+        <translation>Uhakiki ulisimamishwa kabla ya mwisho.</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::AuditReports</name>
+    <message>
+        <source>For everybody at the site: text, page for a browser, PDF, table or JSON (Ctrl+S)</source>
+        <translation>Kwa kila mtu kituoni: maandishi, ukurasa wa kivinjari, PDF, jedwali au JSON (Ctrl+S)</translation>
+    </message>
+    <message>
+        <source>Print</source>
+        <translation>Chapisha</translation>
+    </message>
+    <message>
+        <source>Prints the page for the site on the printer of the settings</source>
+        <translation>Huchapisha ukurasa wa kituo kwa printa ya mipangilio</translation>
+    </message>
+    <message>
+        <source>Paper (*.pdf)</source>
+        <translation>Karatasi (*.pdf)</translation>
+    </message>
+    <message>
+        <source>Text (*.txt)</source>
+        <translation>Maandishi (*.txt)</translation>
+    </message>
+    <message>
+        <source>Data (*.json)</source>
+        <translation>Data (*.json)</translation>
+    </message>
+    <message>
+        <source>No printer is chosen; choose one in the settings (Ctrl+,), or save a PDF.</source>
+        <translation>Hakuna printa iliyochaguliwa; chagua moja kwenye mipangilio (Ctrl+,), au hifadhi PDF.</translation>
+    </message>
+    <message>
+        <source>Written: %1</source>
+        <translation>Imeandikwa: %1</translation>
+    </message>
+    <message>
+        <source>Drawing the pages…</source>
+        <translation>Inachora kurasa…</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::BarsModel</name>
+    <message>
+        <source>Part</source>
+        <translation>Sehemu</translation>
+    </message>
+    <message>
+        <source>Figure</source>
+        <translation>Namba</translation>
+    </message>
+    <message>
+        <source>Does</source>
+        <translation>Athari</translation>
+    </message>
+    <message>
+        <source>Of what</source>
+        <translation>Ya nini</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::BarsView</name>
+    <message>
+        <source>Bars: why not</source>
+        <translation>Pau: kwa nini siyo</translation>
+    </message>
+    <message>
+        <source>Arrows scroll; the same numbers stand in the table</source>
+        <translation>Mishale husogeza; namba zile zile ziko kwenye jedwali</translation>
+    </message>
+    <message>
+        <source>Filled: whole, or outside with a diamond · lines rising: adds · lines falling: takes away · dots: inside · dashed line: the limit.</source>
+        <translation>Iliyojazwa: jumla, au nje ikiwa na almasi · mistari inayopanda: huongeza · mistari inayoshuka: hupunguza · nukta: ndani · vistari: kikomo.</translation>
+    </message>
+    <message>
+        <source>The numbers of the bars</source>
+        <translation>Namba za pau</translation>
+    </message>
+    <message>
+        <source>The same numbers as in the picture</source>
+        <translation>Namba zile zile za kwenye mchoro</translation>
+    </message>
+    <message>
+        <source>The same numbers stand in the table beside it</source>
+        <translation>Namba zile zile ziko kwenye jedwali kando yake</translation>
     </message>
 </context>
 <context>
@@ -4348,10 +4930,6 @@
         <translation>Ukurasa wa kituo…</translation>
     </message>
     <message>
-        <source>One page for a browser, to be read by everybody at the site</source>
-        <translation>Ukurasa mmoja wa kivinjari, wa kusomwa na kila mtu kituoni</translation>
-    </message>
-    <message>
         <source>In detail…</source>
         <translation>Kwa undani…</translation>
     </message>
@@ -4408,16 +4986,28 @@
         <translation>Yamechaguliwa: makabidhiano %1 kati ya %2; karatasi ni %3.</translation>
     </message>
     <message>
-        <source>The report is %1.</source>
-        <translation>Ripoti ni %1.</translation>
-    </message>
-    <message>
         <source>Writing the report…</source>
         <translation>Inaandika ripoti…</translation>
     </message>
     <message>
         <source>Other work is going on; try again when it has ended.</source>
         <translation>Kazi nyingine inaendelea; jaribu tena itakapokwisha.</translation>
+    </message>
+    <message>
+        <source>Its sheet…</source>
+        <translation>Karatasi yake…</translation>
+    </message>
+    <message>
+        <source>Writes the sheet of the chosen lot again: to be filled in, or for paper</source>
+        <translation>Huandika tena karatasi ya fungu lililochaguliwa: ya kujazwa, au ya kuchapishwa</translation>
+    </message>
+    <message>
+        <source>No lot was drawn yet; draw one first.</source>
+        <translation>Bado hakuna fungu lililochaguliwa; chagua moja kwanza.</translation>
+    </message>
+    <message>
+        <source>Tables (*.csv);;Paper (*.pdf);;Text (*.txt)</source>
+        <translation>Majedwali (*.csv);;Karatasi (*.pdf);;Maandishi (*.txt)</translation>
     </message>
 </context>
 <context>
@@ -5144,6 +5734,14 @@
         <source>Each eye by focimeter</source>
         <translation>Kila jicho kwa fosimita</translation>
     </message>
+    <message>
+        <source>To what is still missing</source>
+        <translation>Kwenye kinachokosekana bado</translation>
+    </message>
+    <message>
+        <source>Puts the cursor where something is missing for a hand-over</source>
+        <translation>Huweka kishale mahali panapokosekana kitu cha kukabidhi</translation>
+    </message>
 </context>
 <context>
     <name>quarterstep::HelpWindow</name>
@@ -5722,6 +6320,272 @@
     <message>
         <source>%1: %2.</source>
         <translation>%1: %2.</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::PackingPanel</name>
+    <message>
+        <source>Boxes for the next camp</source>
+        <translation>Masanduku ya kambi ijayo</translation>
+    </message>
+    <message>
+        <source>Plan the boxes</source>
+        <translation>Panga masanduku</translation>
+    </message>
+    <message>
+        <source>Plans what to buy; nothing is entered (F5)</source>
+        <translation>Hupanga cha kununua; hakuna kinachoingizwa (F5)</translation>
+    </message>
+    <message>
+        <source>Persons served against money</source>
+        <translation>Watu waliohudumiwa dhidi ya fedha</translation>
+    </message>
+    <message>
+        <source>Line: served on the draws planned for · triangle: the knee · diamond: this plan · dotted: no order passes it · upright: the budget.</source>
+        <translation>Mstari: waliohudumiwa kwa sampuli zilizopangiwa · pembetatu: mpindo · almasi: mpango huu · nukta: hakuna oda inayoipita · wima: bajeti.</translation>
+    </message>
+    <message>
+        <source>Choose…</source>
+        <translation>Chagua…</translation>
+    </message>
+    <message>
+        <source>The list of what a supplier sells (supplier.yaml)</source>
+        <translation>Orodha ya anachouza msambazaji (supplier.yaml)</translation>
+    </message>
+    <message>
+        <source>Supplier</source>
+        <translation>Msambazaji</translation>
+    </message>
+    <message>
+        <source>Whom to plan for</source>
+        <translation>Kumpangia nani</translation>
+    </message>
+    <message>
+        <source>People as they were seen: of the ledger, or of a table of prescriptions</source>
+        <translation>Watu kama walivyoonwa: wa daftari, au wa jedwali la maagizo</translation>
+    </message>
+    <message>
+        <source>Demand</source>
+        <translation>Mahitaji</translation>
+    </message>
+    <message>
+        <source>People who come next</source>
+        <translation>Watu watakaofuata</translation>
+    </message>
+    <message>
+        <source>How many people come to the next camp</source>
+        <translation>Watu wangapi watakuja kwenye kambi ijayo</translation>
+    </message>
+    <message>
+        <source> people</source>
+        <translation> watu</translation>
+    </message>
+    <message>
+        <source>Budget</source>
+        <translation>Bajeti</translation>
+    </message>
+    <message>
+        <source>Money that may be spent, in the currency of the supplier&apos;s list</source>
+        <translation>Fedha zinazoweza kutumika, kwa sarafu ya orodha ya msambazaji</translation>
+    </message>
+    <message>
+        <source>Weight</source>
+        <translation>Uzito</translation>
+    </message>
+    <message>
+        <source>Kilograms of what is bought; 0: not limited</source>
+        <translation>Kilo za kinachonunuliwa; 0: bila kikomo</translation>
+    </message>
+    <message>
+        <source> kg</source>
+        <translation> kg</translation>
+    </message>
+    <message>
+        <source>any weight</source>
+        <translation>uzito wowote</translation>
+    </message>
+    <message>
+        <source>Boxes</source>
+        <translation>Masanduku</translation>
+    </message>
+    <message>
+        <source>Boxes that are carried, what is on hand included; 0: as many as it takes</source>
+        <translation>Masanduku yanayobebwa, pamoja na zilizopo; 0: mengi kadiri inavyohitajika</translation>
+    </message>
+    <message>
+        <source>any number</source>
+        <translation>idadi yoyote</translation>
+    </message>
+    <message>
+        <source>Pieces in a box</source>
+        <translation>Vipande kwa sanduku</translation>
+    </message>
+    <message>
+        <source>How many pieces a box holds</source>
+        <translation>Sanduku linabeba vipande vingapi</translation>
+    </message>
+    <message>
+        <source> in each</source>
+        <translation> kwa kila moja</translation>
+    </message>
+    <message>
+        <source>What the plan comes to</source>
+        <translation>Matokeo ya mpango</translation>
+    </message>
+    <message>
+        <source>Served, spent, and how sure that is; the text can be copied</source>
+        <translation>Waliohudumiwa, zilizotumika, na uhakika wake; maandishi yanaweza kunakiliwa</translation>
+    </message>
+    <message>
+        <source>What is shown of the plan</source>
+        <translation>Kinachoonyeshwa cha mpango</translation>
+    </message>
+    <message>
+        <source>Order</source>
+        <translation>Oda</translation>
+    </message>
+    <message>
+        <source>Packing list</source>
+        <translation>Orodha ya kufungasha</translation>
+    </message>
+    <message>
+        <source>Checked</source>
+        <translation>Imekaguliwa</translation>
+    </message>
+    <message>
+        <source>Without a pair</source>
+        <translation>Bila miwani</translation>
+    </message>
+    <message>
+        <source>Runs out</source>
+        <translation>Zitakazoisha</translation>
+    </message>
+    <message>
+        <source>Not bought</source>
+        <translation>Hazikununuliwa</translation>
+    </message>
+    <message>
+        <source>Curve</source>
+        <translation>Mkunjo</translation>
+    </message>
+    <message>
+        <source>The plan for the boxes</source>
+        <translation>Mpango wa masanduku</translation>
+    </message>
+    <message>
+        <source>The plan, row by row</source>
+        <translation>Mpango, safu kwa safu</translation>
+    </message>
+    <message>
+        <source>Print packing list</source>
+        <translation>Chapisha orodha ya kufungasha</translation>
+    </message>
+    <message>
+        <source>The packing list as a paper (Ctrl+P)</source>
+        <translation>Orodha ya kufungasha kwenye karatasi (Ctrl+P)</translation>
+    </message>
+    <message>
+        <source>Save packing list…</source>
+        <translation>Hifadhi orodha ya kufungasha…</translation>
+    </message>
+    <message>
+        <source>Box by box, as a table (Ctrl+S)</source>
+        <translation>Sanduku kwa sanduku, kama jedwali (Ctrl+S)</translation>
+    </message>
+    <message>
+        <source>Save order…</source>
+        <translation>Hifadhi oda…</translation>
+    </message>
+    <message>
+        <source>What to order, as a table (Ctrl+Shift+S)</source>
+        <translation>Cha kuagiza, kama jedwali (Ctrl+Shift+S)</translation>
+    </message>
+    <message>
+        <source>Tables (*.csv)</source>
+        <translation>Majedwali (*.csv)</translation>
+    </message>
+    <message>
+        <source>The order is %1.</source>
+        <translation>Oda ni %1.</translation>
+    </message>
+    <message>
+        <source>The packing list is %1.</source>
+        <translation>Orodha ya kufungasha ni %1.</translation>
+    </message>
+    <message>
+        <source>The ledger of this camp</source>
+        <translation>Daftari la kambi hii</translation>
+    </message>
+    <message>
+        <source>Another table…</source>
+        <translation>Jedwali lingine…</translation>
+    </message>
+    <message>
+        <source>List of a supplier</source>
+        <translation>Orodha ya msambazaji</translation>
+    </message>
+    <message>
+        <source>Suppliers&apos; lists (*.yaml)</source>
+        <translation>Orodha za wasambazaji (*.yaml)</translation>
+    </message>
+    <message>
+        <source>Table of people</source>
+        <translation>Jedwali la watu</translation>
+    </message>
+    <message>
+        <source>Prescription tables (*.csv)</source>
+        <translation>Majedwali ya maagizo (*.csv)</translation>
+    </message>
+    <message>
+        <source>Choose what can be bought: the list of a supplier.</source>
+        <translation>Chagua kinachoweza kununuliwa: orodha ya msambazaji.</translation>
+    </message>
+    <message>
+        <source>Planning the boxes…</source>
+        <translation>Inapanga masanduku…</translation>
+    </message>
+    <message>
+        <source>Other work is going on; try again when it has ended.</source>
+        <translation>Kazi nyingine inaendelea; jaribu tena itakapokwisha.</translation>
+    </message>
+    <message>
+        <source>none chosen</source>
+        <translation>hakuna iliyochaguliwa</translation>
+    </message>
+    <message>
+        <source>Planning … “Stop” at the top ends it.</source>
+        <translation>Inapanga … “Simamisha” hapo juu huikomesha.</translation>
+    </message>
+    <message>
+        <source>Nothing is planned yet.</source>
+        <translation>Bado hakuna kilichopangwa.</translation>
+    </message>
+    <message>
+        <source>The plan beside is of other figures; plan again (F5).</source>
+        <translation>Mpango ulio kando ni wa namba nyingine; panga tena (F5).</translation>
+    </message>
+    <message>
+        <source>For this money the curve says %1; plan again for the order (F5).</source>
+        <translation>Kwa fedha hizi mkunjo unasema %1; panga tena upate oda (F5).</translation>
+    </message>
+    <message>
+        <source>On people who were not planned for: %1</source>
+        <translation>Kwa watu ambao hawakupangiwa: %1</translation>
+    </message>
+    <message>
+        <source>Not checked: too few people to plan on one half and check on the other.</source>
+        <translation>Haikuhakikiwa: watu ni wachache mno kupanga kwa nusu na kuhakiki kwa nusu nyingine.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n row(s) of the table could not be read and were left out.</source>
+        <translation>
+            <numerusform>Safu %n ya jedwali haikuweza kusomwa na imeachwa.</numerusform>
+            <numerusform>Safu %n za jedwali hazikuweza kusomwa na zimeachwa.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>What to buy for the next camp so that most people are served: choose supplier, demand and money, then plan (F5). Nothing is entered.</source>
+        <translation>Cha kununua kwa kambi ijayo ili watu wengi zaidi wahudumiwe: chagua msambazaji, mahitaji na fedha, kisha panga (F5). Hakuna kinachoingizwa.</translation>
     </message>
 </context>
 <context>
@@ -6583,6 +7447,56 @@
             <numerusform>Hesabu %n zimerudishwa kama za daftari.</numerusform>
         </translation>
     </message>
+    <message>
+        <source>Count the bin that was used most</source>
+        <translation>Hesabu kisanduku kilichotumika zaidi</translation>
+    </message>
+    <message>
+        <source>Count it now</source>
+        <translation>Hesabu sasa</translation>
+    </message>
+    <message>
+        <source>Begins a blind count of this one bin (F8)</source>
+        <translation>Huanza hesabu bila kuona ya kisanduku hiki kimoja (F8)</translation>
+    </message>
+    <message numerus="yes">
+        <source>Bin %1 was reached into %n time(s) since it was counted.</source>
+        <translation>
+            <numerusform>Kisanduku %1 kimechukuliwa vipande mara %n tangu kihesabiwe.</numerusform>
+            <numerusform>Kisanduku %1 kimechukuliwa vipande mara %n tangu kihesabiwe.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n more bin(s) wait for a count.</source>
+        <translation>
+            <numerusform>Kisanduku %n zaidi kinasubiri kuhesabiwa.</numerusform>
+            <numerusform>Visanduku %n zaidi vinasubiri kuhesabiwa.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Count bin %1: %2. Two persons; what the book says comes afterwards.</source>
+        <translation>Hesabu kisanduku %1: %2. Watu wawili; daftari linachosema huonekana baadaye.</translation>
+    </message>
+    <message>
+        <source>Packing</source>
+        <translation>Kufungasha</translation>
+    </message>
+    <message>
+        <source>What to buy and pack for the next camp</source>
+        <translation>Cha kununua na kufungasha kwa kambi ijayo</translation>
+    </message>
+    <message>
+        <source>Transfers</source>
+        <translation>Uhamisho</translation>
+    </message>
+    <message>
+        <source>Pieces sent to other sites, and what comes from them</source>
+        <translation>Vipande vilivyotumwa vituo vingine, na vinavyotoka huko</translation>
+    </message>
+    <message>
+        <source>Stock: %1</source>
+        <translation>Akiba: %1</translation>
+    </message>
 </context>
 <context>
     <name>quarterstep::StockWorkPanel</name>
@@ -6729,6 +7643,202 @@
     <message>
         <source>Choose the cause.</source>
         <translation>Chagua chanzo.</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::TransferPanel</name>
+    <message>
+        <source>In the air</source>
+        <translation>Njiani</translation>
+    </message>
+    <message>
+        <source>Transfers in the air</source>
+        <translation>Uhamisho ulio njiani</translation>
+    </message>
+    <message>
+        <source>What was sent and not yet taken in; Enter takes the chosen one in</source>
+        <translation>Kilichotumwa na bado hakijapokelewa; Enter hupokea kilichochaguliwa</translation>
+    </message>
+    <message>
+        <source>Take in as sent</source>
+        <translation>Pokea kama ilivyotumwa</translation>
+    </message>
+    <message>
+        <source>Fills the list beside with what was sent, to be counted and entered</source>
+        <translation>Hujaza orodha iliyo kando kwa kilichotumwa, kihesabiwe na kuingizwa</translation>
+    </message>
+    <message>
+        <source>Send or take in</source>
+        <translation>Tuma au pokea</translation>
+    </message>
+    <message>
+        <source>What happens</source>
+        <translation>Kinachofanyika</translation>
+    </message>
+    <message>
+        <source>Whether pieces leave this site or come to it</source>
+        <translation>Kama vipande vinaondoka kituo hiki au vinakuja</translation>
+    </message>
+    <message>
+        <source>Send to another site</source>
+        <translation>Tuma kituo kingine</translation>
+    </message>
+    <message>
+        <source>Take in from another site</source>
+        <translation>Pokea kutoka kituo kingine</translation>
+    </message>
+    <message>
+        <source>To</source>
+        <translation>Kwenda</translation>
+    </message>
+    <message>
+        <source>The other site, as it is called in its stock.yaml</source>
+        <translation>Kituo kingine, kama kinavyoitwa katika stock.yaml yake</translation>
+    </message>
+    <message>
+        <source>Lines of this transfer</source>
+        <translation>Mistari ya uhamisho huu</translation>
+    </message>
+    <message>
+        <source>What goes or comes; choose a row to change its number</source>
+        <translation>Kinachokwenda au kinachokuja; chagua safu kubadilisha idadi yake</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Maelezo</translation>
+    </message>
+    <message>
+        <source>Kept with the entry</source>
+        <translation>Huhifadhiwa na ingizo</translation>
+    </message>
+    <message>
+        <source>Your initials</source>
+        <translation>Herufi zako</translation>
+    </message>
+    <message>
+        <source>Who enters this; stays for the next entry</source>
+        <translation>Anayeingiza hii; hubaki kwa ingizo lijalo</translation>
+    </message>
+    <message>
+        <source>Line</source>
+        <translation>Mstari</translation>
+    </message>
+    <message>
+        <source>Line, typed or scanned</source>
+        <translation>Mstari, ulioandikwa au kuskaniwa</translation>
+    </message>
+    <message>
+        <source>Name of a line, or the digits of its label; Enter goes on to the pieces</source>
+        <translation>Jina la mstari, au tarakimu za lebo yake; Enter huenda kwenye vipande</translation>
+    </message>
+    <message>
+        <source>Pieces</source>
+        <translation>Vipande</translation>
+    </message>
+    <message>
+        <source>How many pieces; 0 takes the line out of the list</source>
+        <translation>Vipande vingapi; 0 huondoa mstari kwenye orodha</translation>
+    </message>
+    <message>
+        <source>Into the list</source>
+        <translation>Weka kwenye orodha</translation>
+    </message>
+    <message>
+        <source>Puts line and pieces into the list (Enter in the pieces)</source>
+        <translation>Huweka mstari na vipande kwenye orodha (Enter kwenye vipande)</translation>
+    </message>
+    <message>
+        <source>Take back</source>
+        <translation>Rudisha</translation>
+    </message>
+    <message>
+        <source>Takes the last entry of this place back (Ctrl+Z)</source>
+        <translation>Hurudisha ingizo la mwisho la mahali hapa (Ctrl+Z)</translation>
+    </message>
+    <message>
+        <source>Empty the list</source>
+        <translation>Futa orodha</translation>
+    </message>
+    <message>
+        <source>Begins anew; nothing is entered (Ctrl+E)</source>
+        <translation>Huanza upya; hakuna kinachoingizwa (Ctrl+E)</translation>
+    </message>
+    <message>
+        <source>Enter in the ledger</source>
+        <translation>Andika kwenye daftari</translation>
+    </message>
+    <message>
+        <source>Writes the list into the ledger (Ctrl+Enter)</source>
+        <translation>Huandika orodha kwenye daftari (Ctrl+Enter)</translation>
+    </message>
+    <message>
+        <source>Sent</source>
+        <translation>Imetumwa</translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation>Kutoka</translation>
+    </message>
+    <message>
+        <source>Lines</source>
+        <translation>Mistari</translation>
+    </message>
+    <message>
+        <source>Nothing was sent that is not yet taken in, as far as this ledger knows.</source>
+        <translation>Hakuna kilichotumwa ambacho hakijapokelewa, kwa kadiri daftari hili linavyojua.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n sent and not taken in</source>
+        <translation>
+            <numerusform>%n imetumwa, haijapokelewa</numerusform>
+            <numerusform>%n zimetumwa, hazijapokelewa</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>to this site %1</source>
+        <translation>kuja kituo hiki %1</translation>
+    </message>
+    <message>
+        <source>Bin</source>
+        <translation>Kisanduku</translation>
+    </message>
+    <message>
+        <source>Available</source>
+        <translation>Zinazopatikana</translation>
+    </message>
+    <message>
+        <source>%1: bin %2, available %3</source>
+        <translation>%1: kisanduku %2, zipo %3</translation>
+    </message>
+    <message>
+        <source>Put lines and pieces into the list first.</source>
+        <translation>Weka mistari na vipande kwenye orodha kwanza.</translation>
+    </message>
+    <message>
+        <source>Nothing happens with 0 pieces.</source>
+        <translation>Hakuna kinachotokea kwa vipande 0.</translation>
+    </message>
+    <message>
+        <source>Name the other site.</source>
+        <translation>Taja kituo kingine.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Sent to %1: %n piece(s)</source>
+        <translation>
+            <numerusform>Imetumwa kwa %1: kipande %n</numerusform>
+            <numerusform>Vimetumwa kwa %1: vipande %n</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Taken in from %1: %n piece(s)</source>
+        <translation>
+            <numerusform>Imepokelewa kutoka %1: kipande %n</numerusform>
+            <numerusform>Vimepokelewa kutoka %1: vipande %n</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 on hand %2, was %3</source>
+        <translation>%1 zilizopo %2, zilikuwa %3</translation>
     </message>
 </context>
 <context>

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The start of the desk beside that of an empty window, and tables of 100,000 rows. Prints as `bench` does.
-// usage: desk_bench EMPTY_WINDOW [--short]; with "child frame|ready FOLDER" it is the desk that is started:
+// usage: desk_bench EMPTY_WINDOW [--short] [bringing]; with "child frame|ready FOLDER" it is the desk that is started:
 // from the shell's point of view the same program, which leaves when its first frame is painted, or when the
 // camp can be worked with and is painted.
 #include "app/desk/desk_program.hpp"
@@ -9,6 +9,7 @@
 #include "app/desk/models/lines_model.hpp"
 #include "app/session/camp.hpp"
 #include "app/session/tray.hpp"
+#include "tests/bench/desk_bringing.hpp"
 
 #include <QApplication>
 #include <QElapsedTimer>
@@ -195,11 +196,14 @@ int main(int count, char** words)
     if (child)
         return beTheDesk(application, arguments[2], arguments[3]);
     if (count < 2) {
-        std::cerr << "usage: desk_bench EMPTY_WINDOW [--short]\n";
+        std::cerr << "usage: desk_bench EMPTY_WINDOW [--short] [bringing]\n";
         return 2;
     }
     const bool inShort = arguments.contains(QStringLiteral("--short"));
+    if (arguments.contains(QStringLiteral("bringing"))) // that alone
+        return bringsInFluently(inShort) ? 0 : 1;
     const bool started = start(arguments[1], inShort);
     const bool scrolls = scroll(inShort);
-    return started && scrolls ? 0 : 1;
+    const bool brings = bringsInFluently(inShort);
+    return started && scrolls && brings ? 0 : 1;
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Everything that takes the keyboard has an object name, a name for a screen reader and a tooltip.
 #include "app/desk/places/stock_place.hpp"
+#include "app/desk/settings/preferences.hpp"
 #include "app/desk/theme.hpp"
 #include "tests/desk/camp_folder.hpp"
 
@@ -8,6 +9,7 @@
 #include <QAccessible>
 #include <QApplication>
 #include <QFontMetrics>
+#include <QPalette>
 
 #include <cmath>
 
@@ -74,13 +76,43 @@ BOOST_AUTO_TEST_CASE(words_stand_out_from_what_is_behind_them_in_every_look,
     for (const auto theme : {Theme::light, Theme::dark, Theme::sun}) {
         const auto colours = coloursOf(theme);
         const double least = theme == Theme::sun ? 7.0 : 4.5;
-        for (const auto& behind : {colours.window, colours.base})
+        for (const auto& behind : {colours.window, colours.base, colours.alternate})
             for (const auto& words : {colours.text, colours.muted, colours.accent, colours.caution,
                                       colours.trial, colours.outside})
                 BOOST_TEST(contrast(words, behind) >= least, words.name().toStdString()
                                                                  << " on " << behind.name().toStdString());
         BOOST_TEST(contrast(colours.accentText, colours.accent) >= least);
     }
+}
+
+BOOST_AUTO_TEST_CASE(every_palette_of_the_program_can_be_read,
+                     *utf::label("REF") *
+                         utf::description("WCAG 2.2, 1.4.3 (4.5 : 1) and 1.4.6 (7 : 1) for sun mode; what is "
+                                          "switched off is excepted there and held to the same here"))
+{
+    const std::pair<QPalette::ColorRole, QPalette::ColorRole> pairs[] = {
+        {QPalette::WindowText, QPalette::Window},
+        {QPalette::Text, QPalette::Base},
+        {QPalette::Text, QPalette::AlternateBase},
+        {QPalette::ButtonText, QPalette::Button},
+        {QPalette::HighlightedText, QPalette::Highlight},
+        {QPalette::PlaceholderText, QPalette::Base},
+        {QPalette::ToolTipText, QPalette::ToolTipBase},
+        {QPalette::Link, QPalette::Base},
+        {QPalette::Link, QPalette::Window},
+        {QPalette::BrightText, QPalette::Base}};
+    for (const auto theme : {Theme::light, Theme::dark, Theme::sun}) {
+        applyTheme(*qApp, theme);
+        const auto palette = QApplication::palette();
+        const double least = theme == Theme::sun ? 7.0 : 4.5;
+        for (const auto group : {QPalette::Active, QPalette::Inactive, QPalette::Disabled})
+            for (const auto& [words, behind] : pairs)
+                BOOST_TEST(contrast(palette.color(group, words), palette.color(group, behind)) >= least,
+                           nameOf(theme).toStdString()
+                               << ", group " << group << ": " << words << " on " << behind << " "
+                               << contrast(palette.color(group, words), palette.color(group, behind)));
+    }
+    applyTheme(*qApp, Theme::light);
 }
 
 BOOST_AUTO_TEST_CASE(sun_mode_is_black_on_white_and_at_least_fourteen_points, *utf::label("PROP"))

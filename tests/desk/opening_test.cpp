@@ -6,6 +6,7 @@
 #include "app/desk/models/lines_model.hpp"
 #include "app/desk/opening/practice.hpp"
 #include "app/desk/opening/sample_camp.hpp"
+#include "app/desk/theme.hpp"
 #include "tests/desk/camp_folder.hpp"
 
 #include <QAbstractItemModelTester>
@@ -50,6 +51,25 @@ std::string textOf(DeskWindow& window, const char* label)
 } // namespace
 
 BOOST_AUTO_TEST_SUITE(opening)
+
+BOOST_AUTO_TEST_CASE(tab_comes_to_each_way_to_begin_and_enter_takes_it, *utf::label("PROP"))
+{
+    applyTheme(*qApp, Theme::light, 100);
+    EmptyDesk desk;
+    // Keys as they come to the window: a page with a focus proxy can be jumped over, which the chain of
+    // widgets alone does not show.
+    QStringList reached;
+    for (int press = 0; press < 12; ++press) {
+        reached << QApplication::focusWidget()->objectName();
+        QTest::keyClick(QApplication::focusWidget(), Qt::Key_Tab);
+    }
+    for (const char* way :
+         {"practiceButton", "openSampleButton", "sampleAfreshButton", "startOwnButton", "emptyOpenButton"})
+        BOOST_TEST(reached.contains(QLatin1String(way)), way);
+    named<QPushButton>(desk.window, "startOwnButton").setFocus();
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_Return);
+    BOOST_TEST(named<QWidget>(desk.window, "trayPage").isVisible());
+}
 
 BOOST_AUTO_TEST_CASE(the_sample_opens_as_a_copy_and_says_so_everywhere, *utf::label("PROP"))
 {

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Packing in the place Stock, as the keeper does it: money and weight, the plan with its reasons, the lists;
 // and the command line comes to the same.
+#include "app/desk/guide/key_sheet.hpp"
+#include "app/desk/lasting/frame_watch.hpp"
 #include "app/desk/lasting/long_work.hpp"
 #include "app/desk/message_bar.hpp"
 #include "app/desk/models/packing_rows.hpp"
@@ -73,8 +75,11 @@ struct PackingDesk : OpenDesk {
     }
     void plan()
     {
+        FrameWatch watch;
+        watch.begin();
         QTest::keyClick(&window, Qt::Key_F5);
         panel().waitForPlan();
+        BOOST_TEST_MESSAGE("the loop was away for at most " << watch.longestMs() << " ms");
         BOOST_TEST(window.messages().code().toStdString() == "");
     }
     QString label(const char* name) { return named<QLabel>(window, name).text(); }
@@ -195,6 +200,20 @@ BOOST_AUTO_TEST_CASE(slider_and_field_say_the_same, *utf::label("PROP"))
     BOOST_TEST((desk.panel().wish().grams == 1500));
 }
 
+BOOST_AUTO_TEST_CASE(the_sheet_of_keys_knows_the_keys_of_the_place, *utf::label("PROP"))
+{
+    const PackingDesk desk;
+    QStringList keys;
+    for (const auto& group : keysOf(desk.window))
+        if (group.title == QStringLiteral("Stock")) // its part of the window
+            for (const auto& [key, words] : group.keys)
+                keys << key;
+    for (const auto* key : {"Ctrl+1", "Ctrl+4", "Ctrl+5", "F5", "Ctrl+P", "Ctrl+S", "Ctrl+Shift+S", "Ctrl+E",
+                            "Ctrl+Return", "F8"})
+        BOOST_TEST(keys.contains(QLatin1String(key)),
+                   key << " of " << keys.join(QLatin1Char(' ')).toStdString());
+}
+
 BOOST_AUTO_TEST_CASE(every_list_of_a_plan_keeps_the_rules_of_models, *utf::label("PROP"))
 {
     PackingDesk desk;
@@ -301,6 +320,13 @@ BOOST_AUTO_TEST_CASE(what_is_wrong_is_told_and_the_ledger_is_another_demand, *ut
     BOOST_TEST(desk.window.messages().code().toStdString() != "");
     BOOST_TEST((desk.panel().plan() == nullptr));
     desk.folder.write(QStringLiteral("supplier.yaml"), supplierText);
+    desk.window.messages().dismiss();
+    desk.folder.write(QStringLiteral("bad.csv"), "person,right\nA,1.00\n"); // no column for the left eye
+    desk.panel().takeDemand(desk.folder.path() + QStringLiteral("/bad.csv"));
+    QTest::keyClick(&desk.window, Qt::Key_F5);
+    desk.panel().waitForPlan();
+    BOOST_TEST(desk.window.messages().code().toStdString() == "column-missing");
+    BOOST_TEST((desk.panel().plan() == nullptr));
     desk.window.messages().dismiss();
     desk.panel().takeDemand({});
     desk.plan(); // nobody came yet: told, nothing bought

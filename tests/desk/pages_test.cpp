@@ -1,22 +1,29 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // A walk over every page of the window: what takes the keyboard has its names, Tab goes as one reads, targets
 // can be hit, and at 200 per cent on a small screen nothing is cut and everything can be reached.
+#include "app/desk/bringing/bring_in_panel.hpp"
+#include "app/desk/bringing/exchange_page.hpp"
 #include "app/desk/guide/help_window.hpp"
+#include "app/desk/guide/key_sheet.hpp"
 #include "app/desk/opening/practice.hpp"
+#include "app/desk/places/audit_place.hpp"
 #include "app/desk/places/stock_place.hpp"
 #include "app/desk/theme.hpp"
-#include "tests/desk/camp_folder.hpp"
+#include "tests/desk/given_camp.hpp"
 
 #include <QAbstractButton>
 #include <QAccessible>
 #include <QApplication>
 #include <QCheckBox>
 #include <QComboBox>
+#include <QFile>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
 #include <QScrollArea>
+#include <QTabBar>
 #include <QTest>
+#include <QTranslator>
 
 #include <functional>
 #include <set>
@@ -31,6 +38,14 @@ struct Page {
     std::function<void(DeskWindow&)> show;
 };
 
+void showAudit(DeskWindow& window, int view, int tab)
+{
+    window.showPlace(DeskWindow::Place::audit);
+    window.audit().waitForAudit();
+    window.audit().showView(view);
+    named<QTabBar>(window, "caseTabs").setCurrentIndex(tab);
+}
+
 const std::vector<Page>& pagesOfDesk()
 {
     static const std::vector<Page> pages{
@@ -39,6 +54,18 @@ const std::vector<Page>& pagesOfDesk()
          [](DeskWindow& window) { BOOST_TEST(!window.openCamp(QStringLiteral("/no-such-folder"))); }},
         {"trays", [](DeskWindow& window) { window.showTrays({}); }},
         {"settings", [](DeskWindow& window) { window.showSettings(); }},
+        {"bringing in",
+         [](DeskWindow& window) {
+             window.showExchange();
+             window.exchange().showPart(ExchangePage::bringInPart);
+             QFile file(window.campFolder() + QStringLiteral("/theirs.txt"));
+             BOOST_TEST(file.open(QIODevice::WriteOnly));
+             file.write("ID;OD Sph;OS Sph\nK-1;-1,25;+0,50\nK-2;1,25;\n");
+             file.close();
+             window.exchange().bringIn().openFiles({file.fileName()});
+             window.exchange().waitForReading();
+         }},
+        {"sending out", [](DeskWindow& window) { window.exchange().showPart(ExchangePage::sendOutPart); }},
         {"dispense",
          [](DeskWindow& window) {
              window.showPlace(DeskWindow::Place::dispense);
@@ -60,6 +87,20 @@ const std::vector<Page>& pagesOfDesk()
              window.showPlace(DeskWindow::Place::stock);
              window.stock().showView(StockPlace::transfers);
          }},
+        {"why above another",
+         [](DeskWindow& window) {
+             window.showPlace(DeskWindow::Place::dispense);
+             named<QTabBar>(window, "whyTabs").setCurrentIndex(2);
+         }},
+        {"audit, findings", [](DeskWindow& window) { showAudit(window, 0, 0); }},
+        {"audit, why not", [](DeskWindow& window) { showAudit(window, 0, 1); }},
+        {"audit, charts", [](DeskWindow& window) { showAudit(window, 1, 0); }},
+        {"audit, reasons",
+         [](DeskWindow& window) {
+             showAudit(window, 1, 1);
+             named<QComboBox>(window, "chartKindBox").setCurrentIndex(3);
+         }},
+        {"audit, bench", [](DeskWindow& window) { showAudit(window, 2, 0); }},
         {"practice", [](DeskWindow& window) {
              window.showPlace(DeskWindow::Place::dispense);
              window.practice().begin();
@@ -67,8 +108,35 @@ const std::vector<Page>& pagesOfDesk()
     return pages;
 }
 
+/// Help and keys stand in windows of their own.
+const std::vector<Page>& otherWindows()
+{
+    static const std::vector<Page> windows{{"helpWindow", [](DeskWindow& window) { window.showHelp(); }},
+                                           {"keySheet", [](DeskWindow& window) { window.showKeys(); }}};
+    return windows;
+}
+
+/// The window speaks a language, as the program makes it speak.
+struct Speaking {
+    explicit Speaking(const char* language)
+    {
+        if (QLatin1String(language) == QLatin1String("en"))
+            return;
+        BOOST_TEST_REQUIRE(translator.load(QStringLiteral(":/i18n/quarterstep_") + QLatin1String(language)));
+        QApplication::installTranslator(&translator);
+        QApplication::setLayoutDirection(QLatin1String(language) == QLatin1String("ar") ? Qt::RightToLeft
+                                                                                        : Qt::LeftToRight);
+    }
+    ~Speaking()
+    {
+        QApplication::removeTranslator(&translator);
+        QApplication::setLayoutDirection(Qt::LeftToRight);
+    }
+    QTranslator translator;
+};
+
 /// Parts of Qt's own widgets (scroll bars, spin arrows, the views of combo boxes) are named by Qt.
-bool named(const QWidget& widget)
+bool ours(const QWidget& widget)
 {
     return !widget.objectName().startsWith(QStringLiteral("qt_")) && !widget.inherits("QSplitter") &&
            !widget.inherits("QComboBoxPrivateContainer") && !widget.inherits("QComboBoxListView") &&
@@ -82,7 +150,7 @@ std::string called(const QWidget& widget)
 }
 
 /// What Tab reaches on the page that is shown, in the order of Tab, the header of the window left out.
-std::vector<QWidget*> tabOrder(DeskWindow& window)
+std::vector<QWidget*> tabOrder(QWidget& window)
 {
     std::vector<QWidget*> order;
     const auto* header = window.findChild<QWidget*>(QStringLiteral("deskHeader"));
@@ -90,8 +158,8 @@ std::vector<QWidget*> tabOrder(DeskWindow& window)
     do {
         widget = widget->nextInFocusChain();
         const bool byTab = (widget->focusPolicy() & Qt::TabFocus) != 0;
-        if (byTab && widget->isVisible() && widget->isEnabled() && named(*widget) && !widget->focusProxy() &&
-            widget->window() == &window && !header->isAncestorOf(widget))
+        if (byTab && widget->isVisible() && widget->isEnabled() && ours(*widget) && !widget->focusProxy() &&
+            widget->window() == &window && (!header || !header->isAncestorOf(widget)))
             order.push_back(widget);
     } while (widget != &window);
     return order;
@@ -107,7 +175,7 @@ const QWidget* panelOf(const QWidget* widget)
     return nullptr;
 }
 
-QRect placeOf(const QWidget& widget, const DeskWindow& window)
+QRect placeOf(const QWidget& widget, const QWidget& window)
 {
     return {widget.mapTo(&window, QPoint(0, 0)), widget.size()};
 }
@@ -121,17 +189,61 @@ bool readAfter(const QRect& before, const QRect& after, Qt::LayoutDirection dire
         return after.top() >= before.top();
     return direction == Qt::RightToLeft ? after.right() <= before.right() : after.left() >= before.left();
 }
+
+/// Tab goes through each panel as one reads it and does not come back to one it has left.
+void walkByTab(QWidget& window, const char* page, Qt::LayoutDirection direction, std::size_t least)
+{
+    const auto order = tabOrder(window);
+    BOOST_TEST(order.size() >= least, page);
+    std::set<const QWidget*> left; // panels that Tab has gone through
+    for (std::size_t i = 1; i < order.size(); ++i) {
+        const auto* before = panelOf(order[i - 1]);
+        const auto* now = panelOf(order[i]);
+        const bool apart = before && now && !before->isAncestorOf(now) && !now->isAncestorOf(before);
+        if (before != now && apart) {
+            left.insert(before);
+            BOOST_TEST((left.count(now) == 0U), page << ": Tab comes back for " << called(*order[i]));
+        } else if (before == now) {
+            BOOST_TEST(readAfter(placeOf(*order[i - 1], window), placeOf(*order[i], window), direction),
+                       page << ": " << called(*order[i]) << " comes after " << called(*order[i - 1]));
+        }
+    }
+}
+
+/// Words that wrap have the height they need at their width.
+bool wordsFit(const QLabel& label)
+{
+    return !label.wordWrap() || label.text().isEmpty() ||
+           label.heightForWidth(label.width()) <= label.height() + 1;
+}
+
+/// Parts that a layout puts beside each other do not lie over each other.
+void nothingCovers(const QWidget& parent, const std::string& page)
+{
+    QList<const QWidget*> parts;
+    for (const auto* child : parent.findChildren<QWidget*>(Qt::FindDirectChildrenOnly))
+        if (child->isVisible() && !child->isWindow() && ours(*child) && !child->size().isEmpty())
+            parts << child;
+    for (qsizetype a = 0; a < parts.size(); ++a)
+        for (qsizetype b = a + 1; b < parts.size(); ++b) {
+            const auto common = parts[a]->geometry() & parts[b]->geometry();
+            BOOST_TEST((common.width() <= 1 || common.height() <= 1),
+                       page << ": " << called(*parts[a]) << " lies over " << called(*parts[b]));
+        }
+}
 } // namespace
 
 BOOST_AUTO_TEST_SUITE(pages)
 
 BOOST_AUTO_TEST_CASE(what_takes_the_keyboard_has_its_names_on_every_page, *utf::label("PROP"))
 {
-    OpenDesk desk;
-    for (const auto& page : pagesOfDesk()) {
+    AuditDesk desk;
+    auto pages = pagesOfDesk();
+    pages.insert(pages.end(), otherWindows().begin(), otherWindows().end());
+    for (const auto& page : pages) {
         page.show(desk.window);
         for (const auto* widget : desk.window.findChildren<QWidget*>()) {
-            if (widget->focusPolicy() == Qt::NoFocus || !widget->isVisible() || !named(*widget))
+            if (widget->focusPolicy() == Qt::NoFocus || !widget->isVisible() || !ours(*widget))
                 continue;
             BOOST_TEST(!widget->objectName().isEmpty(), page.name << ": " << called(*widget));
             BOOST_TEST(!widget->toolTip().isEmpty(), page.name << ": no tooltip: " << called(*widget));
@@ -146,27 +258,16 @@ BOOST_AUTO_TEST_CASE(tab_goes_as_one_reads_on_every_page_in_both_directions, *ut
 {
     for (const auto direction : {Qt::LeftToRight, Qt::RightToLeft}) {
         QApplication::setLayoutDirection(direction);
-        OpenDesk desk;
+        AuditDesk desk;
         for (const auto& page : pagesOfDesk()) {
             page.show(desk.window);
             QApplication::processEvents();
-            const auto order = tabOrder(desk.window);
-            BOOST_TEST(order.size() > 3U, page.name);
-            std::set<const QWidget*> left; // panels that Tab has gone through
-            for (std::size_t i = 1; i < order.size(); ++i) {
-                const auto* before = panelOf(order[i - 1]);
-                const auto* now = panelOf(order[i]);
-                if (before != now && !before->isAncestorOf(now) && !now->isAncestorOf(before)) {
-                    left.insert(before);
-                    BOOST_TEST((left.count(now) == 0U),
-                               page.name << ": Tab comes back for " << called(*order[i]));
-                } else if (before == now) {
-                    BOOST_TEST(readAfter(placeOf(*order[i - 1], desk.window), placeOf(*order[i], desk.window),
-                                         direction),
-                               page.name << ": " << called(*order[i]) << " comes after "
-                                         << called(*order[i - 1]));
-                }
-            }
+            walkByTab(desk.window, page.name, direction, 4);
+        }
+        for (const auto& page : otherWindows()) {
+            page.show(desk.window);
+            QApplication::processEvents();
+            walkByTab(named<QWidget>(desk.window, page.name), page.name, direction, 1);
         }
         QApplication::setLayoutDirection(Qt::LeftToRight);
     }
@@ -177,7 +278,7 @@ BOOST_AUTO_TEST_CASE(targets_can_be_hit,
 {
     for (const auto theme : {Theme::light, Theme::dark, Theme::sun}) {
         applyTheme(*qApp, theme);
-        OpenDesk desk;
+        AuditDesk desk;
         for (const auto& page : pagesOfDesk()) {
             page.show(desk.window);
             QApplication::processEvents();
@@ -185,7 +286,7 @@ BOOST_AUTO_TEST_CASE(targets_can_be_hit,
                 const bool target = qobject_cast<const QAbstractButton*>(widget) ||
                                     qobject_cast<const QComboBox*>(widget) ||
                                     qobject_cast<const QLineEdit*>(widget);
-                if (!target || !widget->isVisible() || !named(*widget))
+                if (!target || !widget->isVisible() || !ours(*widget))
                     continue;
                 BOOST_TEST(widget->height() >= 24,
                            page.name << ": " << called(*widget) << " " << widget->height());
@@ -200,10 +301,13 @@ BOOST_AUTO_TEST_CASE(targets_can_be_hit,
 BOOST_AUTO_TEST_CASE(at_200_per_cent_on_a_small_screen_nothing_is_cut_and_all_can_be_reached,
                      *utf::label("PROP"))
 {
-    for (const auto& [theme, scale] :
-         {std::pair{Theme::light, 200}, std::pair{Theme::sun, 100}, std::pair{Theme::sun, 200}}) {
+    for (const auto& [theme, scale, language] :
+         {std::tuple{Theme::light, 200, "en"}, std::tuple{Theme::light, 200, "ar"},
+          std::tuple{Theme::light, 200, "hi"}, std::tuple{Theme::sun, 100, "en"},
+          std::tuple{Theme::sun, 200, "en"}}) {
         applyTheme(*qApp, theme, scale);
-        OpenDesk desk;
+        const Speaking speaking(language);
+        AuditDesk desk;
         for (const auto& page : pagesOfDesk()) {
             page.show(desk.window);
             QTest::qWait(20); // parts fold once they know how wide they are
@@ -216,13 +320,23 @@ BOOST_AUTO_TEST_CASE(at_200_per_cent_on_a_small_screen_nothing_is_cut_and_all_ca
                 const bool text = qobject_cast<const QAbstractButton*>(widget) ||
                                   qobject_cast<const QComboBox*>(widget) ||
                                   (label && !label->wordWrap() && !label->text().isEmpty());
-                if (!text || !widget->isVisible() || !named(*widget) || widget->window() != &desk.window)
+                if (!text || !widget->isVisible() || !ours(*widget) || widget->window() != &desk.window)
                     continue;
                 BOOST_TEST(widget->width() >= widget->minimumSizeHint().width(),
                            page.name << ": " << called(*widget) << " is cut: " << widget->width() << " of "
                                      << widget->minimumSizeHint().width());
                 BOOST_TEST(widget->height() >= widget->fontMetrics().height(),
                            page.name << ": " << called(*widget) << " is cut at its foot");
+            }
+            for (const auto* widget : desk.window.findChildren<QWidget*>()) {
+                if (!widget->isVisible() || widget->window() != &desk.window)
+                    continue;
+                if (const auto* label = qobject_cast<const QLabel*>(widget))
+                    BOOST_TEST(wordsFit(*label), language << " " << page.name << ": " << called(*label)
+                                                          << " is cut: " << label->height() << " of "
+                                                          << label->heightForWidth(label->width()));
+                if (widget->layout() && !widget->inherits("QStackedWidget"))
+                    nothingCovers(*widget, std::string(language) + " " + page.name);
             }
             for (const auto* part : named<QWidget>(desk.window, "deskHeader").findChildren<QWidget*>())
                 if (part->isVisible() && part->parentWidget()->objectName() == QStringLiteral("deskHeader"))

@@ -17,6 +17,14 @@ export XDG_RUNTIME_DIR="$place" XDG_CONFIG_HOME="$place/config" XDG_DATA_HOME="$
 cp -R samples/orrowen_coast "$place/camp"
 cp -R samples/orrowen_coast "$place/lean" # a box that needs filling
 sed -i "s/on hand: [0-9]*/on hand: 1/" "$place/lean/stock.yaml"
+cat > "$place/theirs.csv" << 'END'
+Patient ID;OD Sph;OD Cyl;OD Ax;OS Sph;OS Cyl;OS Ax;Add;PD;Remark
+K-1;-1,25;+0,50;175;+0,75;;;2,00;62,5;tired
+K-2;1,50;;;+1,50;;;;60;
+K-3;+2,00;+1,00;90;+2,25;+0,75;85;;63;
+K-4;-3,00;+0,75;;-3,25;;;;61;
+W-004;-1,00;;;-1,00;;;;60;
+END
 failed=0
 made=0
 
@@ -80,6 +88,7 @@ manual_pictures() {
     of_manual stock --place stock --line N+200-62M-BK "$place/camp"
     of_manual stock-ladder --place stock-ladder "$place/camp"
     of_manual stock-box --place stock-box "$place/camp"
+    of_manual stock-packing --place stock-packing "$place/day"
     of_manual audit --place audit --person W-003 "$place/day"
     of_manual audit-charts --place audit-charts "$place/day"
     of_manual audit-bench --place audit-bench "$place/day"
@@ -109,6 +118,8 @@ for look in light dark sun; do
             picture stock-box "$look" "$language" "$1" "$2" --place stock-box "$place/camp"
             picture stock-packing "$look" "$language" "$1" "$2" --place stock-packing "$place/lean"
             picture stock-transfers "$look" "$language" "$1" "$2" --place stock-transfers "$place/camp"
+            picture bring-in "$look" "$language" "$1" "$2" --bring "$place/theirs.csv" "$place/camp"
+            picture send-out "$look" "$language" "$1" "$2" --place send-out "$place/camp"
             picture help "$look" "$language" "$1" "$2" --place help "$place/camp"
             picture keys "$look" "$language" "$1" "$2" --place keys "$place/camp"
         done

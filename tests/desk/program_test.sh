@@ -37,6 +37,9 @@ expect 2 "one camp folder" one two
 expect 2 "text-scale" --text-scale 20
 expect 2 "not known" --place attic
 expect 0 "" --screenshot "$place/empty.png" --size 1366x768
+printf 'ID;OD Sph;OS Sph\nK-1;-1,25;-1,00\n' >"$place/theirs.csv"
+expect 0 "" --screenshot "$place/bring.png" --bring "$place/theirs.csv" "$place/camp"
+expect 0 "" --screenshot "$place/send.png" --place send-out "$place/camp"
 expect 0 "" --screenshot "$place/camp.png" --size 1366x768 --person P-1 "$place/camp"
 expect 0 "" --screenshot "$place/rtl.png" --size 1366x768 --right-to-left --theme dark "$place/camp"
 expect 1 "P-9" --screenshot "$place/none.png" --person P-9 "$place/camp"

@@ -33,7 +33,7 @@ for picture in app/help/pictures/*.png; do
     pictures=$((pictures + 1))
     name=$(basename "$picture" .png)
     grep -qx "pictures/$name.png" "$work/shown" || echo "$picture is shown on no page" >> "$work/said"
-    grep -qE "[ (]${name}[ )]" app/desk/CMakeLists.txt || echo "$picture is not compiled into the desk" >> "$work/said"
+    grep -qE "[ (]${name}([ )]|\$)" app/desk/CMakeLists.txt || echo "$picture is not compiled into the desk" >> "$work/said"
     [ "$(wc -c < "$picture")" -le 60000 ] || echo "$picture has more than 60000 bytes" >> "$work/said"
 done
 [ "$pictures" -le 20 ] || echo "app/help/pictures holds $pictures pictures; 20 are enough" >> "$work/said"

@@ -11,24 +11,10 @@
 namespace quarterstep
 {
 
-CardModel::CardModel(QObject* parent) : QAbstractTableModel(parent) {}
-
 void CardModel::show(std::vector<CardRow> rows)
 {
-    beginResetModel();
-    rows_ = std::move(rows);
-    std::reverse(rows_.begin(), rows_.end());
-    endResetModel();
-}
-
-int CardModel::rowCount(const QModelIndex& parent) const
-{
-    return parent.isValid() ? 0 : static_cast<int>(rows_.size());
-}
-
-int CardModel::columnCount(const QModelIndex& parent) const
-{
-    return parent.isValid() ? 0 : columnCount_;
+    std::reverse(rows.begin(), rows.end()); // newest first
+    setRows(std::move(rows));
 }
 
 QString CardModel::wordsOf(const CardRow& row)
@@ -54,22 +40,19 @@ QString CardModel::wordsOf(const CardRow& row)
     return words.join(QStringLiteral("; "));
 }
 
-QVariant CardModel::data(const QModelIndex& index, int role) const
+QVariant CardModel::cell(const CardRow& row, int column, int role) const
 {
-    if (!checkIndex(index, CheckIndexOption::IndexIsValid))
-        return {};
-    const auto& row = rows_[static_cast<std::size_t>(index.row())];
-    const bool number = index.column() == changeColumn || index.column() == balanceColumn;
+    const bool number = column == changeColumn || column == balanceColumn;
     if (role == Qt::TextAlignmentRole)
-        return number ? QVariant::fromValue(Qt::Alignment(Qt::AlignTrailing | Qt::AlignVCenter)) : QVariant();
+        return number ? atTheEnd() : QVariant();
     if (role == rawRole && number)
-        return index.column() == changeColumn ? QVariant(row.movement.delta)
-                                              : QVariant(static_cast<qlonglong>(row.balance));
+        return column == changeColumn ? QVariant(row.movement.delta)
+                                      : QVariant(static_cast<qlonglong>(row.balance));
     if (role == Qt::ToolTipRole)
         return wordsOf(row);
     if (role != Qt::DisplayRole)
         return {};
-    switch (index.column()) {
+    switch (column) {
     case whenColumn:
         return ltr(momentWords(row.entry.atMs));
     case whatColumn:
@@ -83,11 +66,9 @@ QVariant CardModel::data(const QModelIndex& index, int role) const
     }
 }
 
-QVariant CardModel::headerData(int section, Qt::Orientation orientation, int role) const
+QString CardModel::title(int column) const
 {
-    if (orientation != Qt::Horizontal || role != Qt::DisplayRole)
-        return {};
-    switch (section) {
+    switch (column) {
     case whenColumn:
         return tr("When");
     case whatColumn:

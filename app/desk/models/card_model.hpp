@@ -2,14 +2,13 @@
 // The stock card of one line: everything that happened to it, newest first.
 #pragma once
 
+#include "app/desk/models/rows_model.hpp"
 #include "inventory/store/ledger.hpp"
-
-#include <QAbstractTableModel>
 
 namespace quarterstep
 {
 
-class CardModel final : public QAbstractTableModel
+class CardModel final : public RowsModel<CardRow>
 {
     Q_OBJECT
 
@@ -17,20 +16,17 @@ class CardModel final : public QAbstractTableModel
     enum Column { whenColumn, whatColumn, changeColumn, balanceColumn, wordsColumn, columnCount_ };
     enum Role { rawRole = Qt::UserRole };
 
-    explicit CardModel(QObject* parent = nullptr);
+    explicit CardModel(QObject* parent = nullptr) : RowsModel(columnCount_, parent) {}
 
     /// @param rows oldest first, as the ledger has them
     void show(std::vector<CardRow> rows);
 
-    [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override;
-    [[nodiscard]] int columnCount(const QModelIndex& parent = {}) const override;
-    [[nodiscard]] QVariant data(const QModelIndex& index, int role) const override;
-    [[nodiscard]] QVariant headerData(int section, Qt::Orientation orientation, int role) const override;
+  protected:
+    [[nodiscard]] QVariant cell(const CardRow& row, int column, int role) const override;
+    [[nodiscard]] QString title(int column) const override;
 
   private:
     [[nodiscard]] static QString wordsOf(const CardRow& row);
-
-    std::vector<CardRow> rows_; ///< newest first
 };
 
 } // namespace quarterstep

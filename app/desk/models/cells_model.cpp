@@ -4,6 +4,16 @@
 namespace quarterstep
 {
 
+namespace
+{
+
+bool isNumber(const QVariant& raw)
+{
+    return raw.isValid() && raw.typeId() != QMetaType::QString && raw.typeId() != QMetaType::Bool;
+}
+
+} // namespace
+
 void CellsModel::show(MadeTable table)
 {
     beginResetModel();
@@ -34,7 +44,7 @@ QVariant CellsModel::data(const QModelIndex& index, int role) const
     case Qt::AccessibleTextRole:
         return cell.spoken.isEmpty() ? cell.shown : cell.spoken;
     case Qt::TextAlignmentRole:
-        if (cell.raw.isValid() && cell.raw.typeId() != QMetaType::QString)
+        if (isNumber(cell.raw))
             return QVariant::fromValue(Qt::Alignment(Qt::AlignTrailing | Qt::AlignVCenter));
         return {};
     case rawRole:
@@ -46,8 +56,11 @@ QVariant CellsModel::data(const QModelIndex& index, int role) const
 
 QVariant CellsModel::headerData(int section, Qt::Orientation orientation, int role) const
 {
-    return orientation == Qt::Horizontal && role == Qt::DisplayRole ? table_.headings.value(section)
-                                                                    : QVariant();
+    if (orientation != Qt::Horizontal)
+        return {};
+    if (role == Qt::TextAlignmentRole && !table_.rows.empty()) // a heading stands over its numbers
+        return index(0, section).data(role);
+    return role == Qt::DisplayRole ? QVariant(table_.headings.value(section)) : QVariant();
 }
 
 } // namespace quarterstep

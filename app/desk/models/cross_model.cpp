@@ -20,22 +20,19 @@ QString shownPower(const SpheroCylinder& power)
 }
 } // namespace
 
-CrossModel::CrossModel(QObject* parent) : QAbstractTableModel(parent) {}
-
 void CrossModel::show(const PerEye<std::optional<EyeCrosses>>& crosses)
 {
-    beginResetModel();
-    rows_.clear();
+    std::vector<CrossRow> rows;
     for (const auto eye : bothEyes) {
         const auto& of = crosses.of(eye);
         if (!of)
             continue;
         const bool right = eye == Eye::right;
-        rows_.push_back({right ? tr("right, need") : tr("left, need"), of->need});
-        rows_.push_back({right ? tr("right, pair") : tr("left, pair"), of->pair});
-        rows_.push_back({right ? tr("right, left over") : tr("left, left over"), of->error});
+        rows.push_back({right ? tr("right, need") : tr("left, need"), of->need});
+        rows.push_back({right ? tr("right, pair") : tr("left, pair"), of->pair});
+        rows.push_back({right ? tr("right, left over") : tr("left, left over"), of->error});
     }
-    endResetModel();
+    setRows(std::move(rows));
 }
 
 void CrossModel::clear()
@@ -43,26 +40,15 @@ void CrossModel::clear()
     show({});
 }
 
-int CrossModel::rowCount(const QModelIndex& parent) const
+QVariant CrossModel::cell(const CrossRow& row, int column, int role) const
 {
-    return parent.isValid() ? 0 : static_cast<int>(rows_.size());
-}
-
-int CrossModel::columnCount(const QModelIndex& parent) const
-{
-    return parent.isValid() ? 0 : columnCount_;
-}
-
-QVariant CrossModel::data(const QModelIndex& index, int role) const
-{
-    if (!checkIndex(index, CheckIndexOption::IndexIsValid) || (role != Qt::DisplayRole && role != rawRole))
+    if (role != Qt::DisplayRole && role != rawRole)
         return {};
-    const auto& row = rows_[static_cast<std::size_t>(index.row())];
     const auto& principal = row.cross.principal;
     const auto along = [](double power, double meridian) {
         return tr("%1 along %2").arg(ltr(dioptres(power))).arg(std::lround(meridian));
     };
-    switch (index.column()) {
+    switch (column) {
     case whatColumn:
         return row.what;
     case powerColumn:
@@ -76,11 +62,9 @@ QVariant CrossModel::data(const QModelIndex& index, int role) const
     }
 }
 
-QVariant CrossModel::headerData(int section, Qt::Orientation orientation, int role) const
+QString CrossModel::title(int column) const
 {
-    if (orientation != Qt::Horizontal || role != Qt::DisplayRole)
-        return {};
-    switch (section) {
+    switch (column) {
     case whatColumn:
         return tr("What");
     case powerColumn:

@@ -2,14 +2,18 @@
 // The optical crosses as a table: the same values, for those who read rather than look.
 #pragma once
 
+#include "app/desk/models/rows_model.hpp"
 #include "core/fitting/explanation.hpp"
-
-#include <QAbstractTableModel>
 
 namespace quarterstep
 {
 
-class CrossModel final : public QAbstractTableModel
+struct CrossRow {
+    QString what;
+    OpticalCross cross;
+};
+
+class CrossModel final : public RowsModel<CrossRow>
 {
     Q_OBJECT
 
@@ -17,23 +21,14 @@ class CrossModel final : public QAbstractTableModel
     enum Column { whatColumn, powerColumn, higherColumn, lowerColumn, columnCount_ };
     enum Role { rawRole = Qt::UserRole }; ///< powers in dioptres; text elsewhere
 
-    explicit CrossModel(QObject* parent = nullptr);
+    explicit CrossModel(QObject* parent = nullptr) : RowsModel(columnCount_, parent) {}
 
     void show(const PerEye<std::optional<EyeCrosses>>& crosses);
     void clear();
 
-    [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override;
-    [[nodiscard]] int columnCount(const QModelIndex& parent = {}) const override;
-    [[nodiscard]] QVariant data(const QModelIndex& index, int role) const override;
-    [[nodiscard]] QVariant headerData(int section, Qt::Orientation orientation, int role) const override;
-
-  private:
-    struct Row {
-        QString what;
-        OpticalCross cross;
-    };
-
-    std::vector<Row> rows_;
+  protected:
+    [[nodiscard]] QVariant cell(const CrossRow& row, int column, int role) const override;
+    [[nodiscard]] QString title(int column) const override;
 };
 
 } // namespace quarterstep

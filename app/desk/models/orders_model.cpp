@@ -22,48 +22,31 @@ QString stateWords(const Order& order)
 }
 } // namespace
 
-OrdersModel::OrdersModel(QObject* parent) : QAbstractTableModel(parent) {}
-
 void OrdersModel::show(std::vector<Order> orders, const QString& find)
 {
-    beginResetModel();
-    orders_ = std::move(orders);
-    std::erase_if(orders_, [&find](const Order& order) {
+    std::erase_if(orders, [&find](const Order& order) {
         return find.isEmpty() ? !order.open()
                               : !QString::fromStdString(order.person).contains(find, Qt::CaseInsensitive);
     });
-    std::stable_sort(orders_.begin(), orders_.end(),
+    std::stable_sort(orders.begin(), orders.end(),
                      [](const Order& a, const Order& b) { return a.changedMs > b.changedMs; });
-    endResetModel();
+    setRows(std::move(orders));
 }
 
 const Order* OrdersModel::orderAt(int row) const
 {
-    return row >= 0 && row < rowCount() ? &orders_[static_cast<std::size_t>(row)] : nullptr;
+    return row >= 0 && row < rowCount() ? &at(row) : nullptr;
 }
 
 int OrdersModel::rowOf(const std::string& id) const
 {
     const auto found =
-        std::find_if(orders_.begin(), orders_.end(), [&id](const Order& order) { return order.id == id; });
-    return found == orders_.end() ? -1 : static_cast<int>(found - orders_.begin());
+        std::find_if(rows().begin(), rows().end(), [&id](const Order& order) { return order.id == id; });
+    return found == rows().end() ? -1 : static_cast<int>(found - rows().begin());
 }
 
-int OrdersModel::rowCount(const QModelIndex& parent) const
+QVariant OrdersModel::cell(const Order& order, int column, int role) const
 {
-    return parent.isValid() ? 0 : static_cast<int>(orders_.size());
-}
-
-int OrdersModel::columnCount(const QModelIndex& parent) const
-{
-    return parent.isValid() ? 0 : columnCount_;
-}
-
-QVariant OrdersModel::data(const QModelIndex& index, int role) const
-{
-    if (!checkIndex(index, CheckIndexOption::IndexIsValid))
-        return {};
-    const auto& order = orders_[static_cast<std::size_t>(index.row())];
     if (role == Qt::ToolTipRole) {
         QStringList words{tr("ordered %1").arg(ltr(momentWords(order.orderedMs))), ltr(order.id)};
         for (const auto& movement : order.held)
@@ -75,7 +58,7 @@ QVariant OrdersModel::data(const QModelIndex& index, int role) const
     const bool raw = role == rawRole;
     if (!raw && role != Qt::DisplayRole)
         return {};
-    switch (index.column()) {
+    switch (column) {
     case personColumn:
         return raw ? QString::fromStdString(order.person) : ltr(order.person);
     case stateColumn:
@@ -89,11 +72,9 @@ QVariant OrdersModel::data(const QModelIndex& index, int role) const
     }
 }
 
-QVariant OrdersModel::headerData(int section, Qt::Orientation orientation, int role) const
+QString OrdersModel::title(int column) const
 {
-    if (orientation != Qt::Horizontal || role != Qt::DisplayRole)
-        return {};
-    switch (section) {
+    switch (column) {
     case personColumn:
         return tr("Person");
     case stateColumn:

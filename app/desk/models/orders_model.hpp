@@ -2,14 +2,13 @@
 // Custom orders of this site, newest change first; those of one code when it is looked for.
 #pragma once
 
+#include "app/desk/models/rows_model.hpp"
 #include "core/record/life.hpp"
-
-#include <QAbstractTableModel>
 
 namespace quarterstep
 {
 
-class OrdersModel final : public QAbstractTableModel
+class OrdersModel final : public RowsModel<Order>
 {
     Q_OBJECT
 
@@ -17,20 +16,16 @@ class OrdersModel final : public QAbstractTableModel
     enum Column { personColumn, stateColumn, sinceColumn, orderedColumn, columnCount_ };
     enum Role { rawRole = Qt::UserRole }; ///< code, state as number, moments in ms
 
-    explicit OrdersModel(QObject* parent = nullptr);
+    explicit OrdersModel(QObject* parent = nullptr) : RowsModel(columnCount_, parent) {}
 
     /// @param find part of a code; empty shows the open orders, otherwise closed ones are shown, too
     void show(std::vector<Order> orders, const QString& find);
     [[nodiscard]] const Order* orderAt(int row) const;
     [[nodiscard]] int rowOf(const std::string& id) const;
 
-    [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override;
-    [[nodiscard]] int columnCount(const QModelIndex& parent = {}) const override;
-    [[nodiscard]] QVariant data(const QModelIndex& index, int role) const override;
-    [[nodiscard]] QVariant headerData(int section, Qt::Orientation orientation, int role) const override;
-
-  private:
-    std::vector<Order> orders_;
+  protected:
+    [[nodiscard]] QVariant cell(const Order& order, int column, int role) const override;
+    [[nodiscard]] QString title(int column) const override;
 };
 
 } // namespace quarterstep

@@ -6,45 +6,30 @@
 namespace quarterstep
 {
 
-PlaneModel::PlaneModel(QObject* parent) : QAbstractTableModel(parent) {}
-
 void PlaneModel::show(const PlotData& data)
 {
-    beginResetModel();
-    rows_.clear();
+    std::vector<PlaneRow> rows;
     for (const auto& eye : data.eyes) {
         const auto what = eye.right && eye.left ? tr("need, both eyes")
                           : eye.right           ? tr("need, right eye")
                                                 : tr("need, left eye");
-        rows_.push_back({what, eye.at, std::nullopt});
+        rows.push_back({what, eye.at, std::nullopt});
     }
     for (const auto& choice : data.choice)
-        rows_.push_back(
-            {choice.eye == Eye::right ? tr("chosen pair, right eye") : tr("chosen pair, left eye"), choice.at,
-             std::nullopt});
+        rows.push_back({choice.eye == Eye::right ? tr("chosen pair, right eye") : tr("chosen pair, left eye"),
+                        choice.at, std::nullopt});
     for (const auto& mark : data.stock)
-        rows_.push_back({mark.kind == PlaneMarkKind::lens ? tr("lenses") : tr("ready-made pairs"), mark.at,
-                         mark.available});
-    endResetModel();
+        rows.push_back({mark.kind == PlaneMarkKind::lens ? tr("lenses") : tr("ready-made pairs"), mark.at,
+                        mark.available});
+    setRows(std::move(rows));
 }
 
-int PlaneModel::rowCount(const QModelIndex& parent) const
+QVariant PlaneModel::cell(const PlaneRow& row, int column, int role) const
 {
-    return parent.isValid() ? 0 : static_cast<int>(rows_.size());
-}
-
-int PlaneModel::columnCount(const QModelIndex& parent) const
-{
-    return parent.isValid() ? 0 : columnCount_;
-}
-
-QVariant PlaneModel::data(const QModelIndex& index, int role) const
-{
-    if (!checkIndex(index, CheckIndexOption::IndexIsValid) || (role != Qt::DisplayRole && role != rawRole))
+    if (role != Qt::DisplayRole && role != rawRole)
         return {};
-    const auto& row = rows_[static_cast<std::size_t>(index.row())];
     const bool raw = role == rawRole;
-    switch (index.column()) {
+    switch (column) {
     case whatColumn:
         return row.what;
     case meanColumn:
@@ -56,11 +41,9 @@ QVariant PlaneModel::data(const QModelIndex& index, int role) const
     }
 }
 
-QVariant PlaneModel::headerData(int section, Qt::Orientation orientation, int role) const
+QString PlaneModel::title(int column) const
 {
-    if (orientation != Qt::Horizontal || role != Qt::DisplayRole)
-        return {};
-    switch (section) {
+    switch (column) {
     case whatColumn:
         return tr("What");
     case meanColumn:

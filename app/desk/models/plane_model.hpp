@@ -2,14 +2,19 @@
 // The power plane as a table: the same values, for those who read rather than look.
 #pragma once
 
+#include "app/desk/models/rows_model.hpp"
 #include "app/desk/plots/plot_data.hpp"
-
-#include <QAbstractTableModel>
 
 namespace quarterstep
 {
 
-class PlaneModel final : public QAbstractTableModel
+struct PlaneRow {
+    QString what;
+    PlanePoint at;
+    std::optional<int> count;
+};
+
+class PlaneModel final : public RowsModel<PlaneRow>
 {
     Q_OBJECT
 
@@ -17,23 +22,13 @@ class PlaneModel final : public QAbstractTableModel
     enum Column { whatColumn, meanColumn, astigmatismColumn, countColumn, columnCount_ };
     enum Role { rawRole = Qt::UserRole };
 
-    explicit PlaneModel(QObject* parent = nullptr);
+    explicit PlaneModel(QObject* parent = nullptr) : RowsModel(columnCount_, parent) {}
 
     void show(const PlotData& data);
 
-    [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override;
-    [[nodiscard]] int columnCount(const QModelIndex& parent = {}) const override;
-    [[nodiscard]] QVariant data(const QModelIndex& index, int role) const override;
-    [[nodiscard]] QVariant headerData(int section, Qt::Orientation orientation, int role) const override;
-
-  private:
-    struct Row {
-        QString what;
-        PlanePoint at;
-        std::optional<int> count;
-    };
-
-    std::vector<Row> rows_;
+  protected:
+    [[nodiscard]] QVariant cell(const PlaneRow& row, int column, int role) const override;
+    [[nodiscard]] QString title(int column) const override;
 };
 
 } // namespace quarterstep

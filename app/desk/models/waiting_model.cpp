@@ -5,6 +5,9 @@
 
 #include <QStringList>
 
+#include <algorithm>
+#include <iterator>
+
 namespace quarterstep
 {
 
@@ -16,6 +19,16 @@ void WaitingModel::setRows(std::vector<TableRow> rows)
     rows_ = std::move(rows);
     given_.assign(rows_.size(), QString());
     endResetModel();
+}
+
+void WaitingModel::addRows(std::vector<TableRow> rows)
+{
+    if (rows.empty())
+        return;
+    beginInsertRows({}, rowCount(), rowCount() + static_cast<int>(rows.size()) - 1);
+    std::move(rows.begin(), rows.end(), std::back_inserter(rows_));
+    given_.resize(rows_.size());
+    endInsertRows();
 }
 
 WaitingModel::State WaitingModel::stateAt(int row) const

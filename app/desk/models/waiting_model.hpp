@@ -21,6 +21,8 @@ class WaitingModel final : public QAbstractTableModel
     explicit WaitingModel(QObject* parent = nullptr);
 
     void setRows(std::vector<TableRow> rows);
+    /// Behind those that are there.
+    void addRows(std::vector<TableRow> rows);
     [[nodiscard]] const TableRow& rowAt(int row) const { return rows_[static_cast<std::size_t>(row)]; }
     [[nodiscard]] State stateAt(int row) const;
     /// Row of a person's camp code, or -1.

@@ -3,11 +3,14 @@
 
 #include <QAbstractItemView>
 #include <QCheckBox>
+#include <QEvent>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
 #include <QTimer>
+
+#include <algorithm>
 
 namespace quarterstep
 {
@@ -28,6 +31,7 @@ PracticeStrip::PracticeStrip(QWidget& window, QWidget* parent)
     count_->setProperty("role", QStringLiteral("heading"));
     words_->setObjectName(QStringLiteral("practiceWords"));
     words_->setWordWrap(true);
+    words_->installEventFilter(this);
     next_->setObjectName(QStringLiteral("practiceNextButton"));
     next_->setToolTip(tr("Goes on without this step"));
     leave_->setObjectName(QStringLiteral("practiceLeaveButton"));
@@ -116,6 +120,20 @@ void PracticeStrip::show(int step)
     words_->setText(steps_[static_cast<std::size_t>(step)].words);
     next_->setText(step + 1 == steps() ? tr("Done") : tr("Next"));
     leave_->setVisible(step + 1 < steps());
+    giveWordsRoom();
+}
+
+bool PracticeStrip::eventFilter(QObject* watched, QEvent* event)
+{
+    if (watched == words_ && event->type() == QEvent::Resize)
+        giveWordsRoom();
+    return QFrame::eventFilter(watched, event);
+}
+
+/// Said outright: in a window that is full, words that wrap would be given one line only.
+void PracticeStrip::giveWordsRoom()
+{
+    words_->setMinimumHeight(std::max(0, words_->heightForWidth(words_->width())));
 }
 
 void PracticeStrip::look()

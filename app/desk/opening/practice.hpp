@@ -31,6 +31,9 @@ class PracticeStrip final : public QFrame
     /// A person was served, or served again after a hand-over was taken back.
     void stockMoved();
 
+  protected:
+    bool eventFilter(QObject* watched, QEvent* event) override;
+
   private:
     struct Step {
         QString words;
@@ -40,6 +43,7 @@ class PracticeStrip final : public QFrame
     void makeSteps();
     void look();
     void show(int step);
+    void giveWordsRoom();
     [[nodiscard]] QString textIn(const char* name) const;
     [[nodiscard]] bool allTicked() const;
 

@@ -46,17 +46,21 @@ AuditCasePanel::AuditCasePanel(QWidget* parent)
     words_ = new QLabel;
     words_->setObjectName(QStringLiteral("caseWords"));
     words_->setWordWrap(true);
+    words_->setAlignment(Qt::AlignLeading | Qt::AlignTop);
     words_->setTextInteractionFlags(Qt::TextSelectableByMouse);
     words_->setAccessibleName(AuditPlace::tr("Need, pair and findings"));
     words_->setToolTip(
         AuditPlace::tr("What was needed, what was given, what lay in the box; the text can be copied"));
-    column->addWidget(words_);
+    auto* words = scrollAround(words_, QStringLiteral("caseWordsScroll"));
+    words->setAccessibleName(AuditPlace::tr("Need, pair and findings"));
+    words->setToolTip(words_->toolTip());
+    column->addWidget(words, 2);
     auto* pages = new PagesFrame(QStringLiteral("casePages"), QStringLiteral("caseTabs"),
                                  tr("Criteria and slips, or the picture of why not"), this);
     pages->layout()->setContentsMargins(0, 0, 0, 0);
     pages->addPage(tr("Criteria and slips"), buildCriteria());
     pages->addPage(tr("Why not"), buildWhyNot());
-    column->addWidget(pages, 1);
+    column->addWidget(pages, 5);
     show(nullptr);
 }
 
@@ -104,7 +108,8 @@ QWidget* AuditCasePanel::buildWhyNot()
     column->addWidget(whyNot_);
     barsView_ = new BarsView(QStringLiteral("whyNotBars"));
     column->addWidget(scrollAround(barsView_, QStringLiteral("whyNotScroll")), 3);
-    column->addWidget(hinted(legendOfBars(), QStringLiteral("whyNotLegend")));
+    legend_ = hinted({}, QStringLiteral("whyNotLegend"));
+    column->addWidget(legend_);
     barsTable_ = barsTableOf(bars_, QStringLiteral("whyNotTable"));
     column->addWidget(barsTable_, 2);
     connect(pictures_, &QComboBox::currentIndexChanged, this, &AuditCasePanel::showPicture);
@@ -200,6 +205,7 @@ void AuditCasePanel::showPicture()
     }
     whyNot_->setText(picture.whyNot);
     whyNot_->setVisible(!picture.whyNot.isEmpty());
+    legend_->setText(legendOf(picture));
     barsView_->show(picture);
     bars_->show(picture);
 }

@@ -49,6 +49,7 @@ class AuditCasePanel final : public QFrame
     QComboBox* pictures_ = nullptr;
     BarsView* barsView_ = nullptr;
     QLabel* whyNot_ = nullptr;
+    QLabel* legend_ = nullptr;
     QTableView* barsTable_ = nullptr;
 };
 

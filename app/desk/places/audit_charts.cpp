@@ -98,7 +98,7 @@ QWidget* AuditCharts::buildTables()
     chartTable_->setToolTip(AuditPlace::tr("The same numbers as in the picture"));
     giveWidths(*chartTable_, {28, 40});
     barsTable_ = barsTableOf(barRows_, QStringLiteral("reasonTable"));
-    giveWidths(*barsTable_, {44, 9, 11});
+    giveWidths(*barsTable_, {44, 9, 13});
     tables_->addWidget(chartTable_);
     tables_->addWidget(barsTable_);
     return tables_;
@@ -167,7 +167,7 @@ void AuditCharts::showPicture(bool drawn, const QString& whyNot)
     tables_->setCurrentIndex(showsBars() ? 1 : 0);
     legend_->setText(
         showsBars()
-            ? legendOfBars()
+            ? legendOf(bars_->picture())
             : AuditPlace::tr("Solid: the share of all · dashed: inner limit, 95 % · dotted: outer limit. "
                              "Circle: inside · triangle: "
                              "beyond the inner limit · diamond: beyond the outer. Nothing is ranked."));

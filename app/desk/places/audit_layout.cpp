@@ -69,12 +69,12 @@ QWidget* AuditPlace::buildFindings()
     chainButton_->setToolTip(tr(
         "Every entry, every text and every count of the ledger against the chain, in the background (F6)"));
     record->addWidget(chainButton_);
-    column->addLayout(record);
-    auto* row = new QHBoxLayout;
     auditButton_ = new QPushButton(tr("Audit again"));
     auditButton_->setObjectName(QStringLiteral("auditButton"));
     auditButton_->setToolTip(tr("Reads the ledger from the first entry to the last (F5)"));
-    row->addWidget(auditButton_);
+    record->addWidget(auditButton_);
+    column->addLayout(record);
+    auto* row = new QHBoxLayout;
     classes_ =
         boxNamed(QStringLiteral("classBox"), tr("What is shown"), tr("Shows findings of one class only"));
     row->addWidget(classes_, 1);

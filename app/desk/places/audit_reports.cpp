@@ -8,6 +8,7 @@
 #include "app/desk/places/desk_papers.hpp"
 #include "app/desk/places/parts.hpp"
 #include "app/desk/settings/preferences.hpp"
+#include "app/desk/shell/wrap_layout.hpp"
 #include "app/paper/content/lot_rows.hpp"
 #include "app/paper/content/plain_text.hpp"
 #include "app/paper/content/report_forms.hpp"
@@ -20,9 +21,9 @@
 #include <QDateTime>
 #include <QDir>
 #include <QFileDialog>
-#include <QHBoxLayout>
 #include <QLabel>
 #include <QPushButton>
+#include <QVBoxLayout>
 
 namespace quarterstep
 {
@@ -48,7 +49,7 @@ AuditReports::AuditReports(MessageBar& messages, LongWork& work, QWidget* parent
     column->addWidget(hinted(
         BenchPanel::tr("Report: no names and no initials; small counts are hidden on the page for the site."),
         QStringLiteral("reportHint")));
-    auto* row = new QHBoxLayout;
+    auto* row = new WrapLayout;
     const std::tuple<const char*, QString, QString, std::function<void()>> acts[] = {
         {"siteReportButton", BenchPanel::tr("Page for the site…"),
          tr("For everybody at the site: text, page for a browser, PDF, table or JSON (Ctrl+S)"),
@@ -65,7 +66,6 @@ AuditReports::AuditReports(MessageBar& messages, LongWork& work, QWidget* parent
         buttons_ << button;
         row->addWidget(button);
     }
-    row->addStretch(1);
     column->addLayout(row);
     take(nullptr);
 }

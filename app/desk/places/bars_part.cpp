@@ -11,7 +11,7 @@
 namespace quarterstep
 {
 
-QScrollArea* scrollAround(QWidget* picture, const QString& name)
+QScrollArea* scrollAround(QWidget* inside, const QString& name, int lines)
 {
     auto* area = new QScrollArea;
     area->setObjectName(name);
@@ -19,23 +19,25 @@ QScrollArea* scrollAround(QWidget* picture, const QString& name)
     area->setToolTip(BarsView::tr("Arrows scroll; the same numbers stand in the table"));
     area->setWidgetResizable(true);
     area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    area->setWidget(picture);
-    area->setMinimumHeight(picture->fontMetrics().height() * 5);
+    area->setWidget(inside);
+    inside->setAutoFillBackground(false); // the card behind it is seen
+    area->viewport()->setAutoFillBackground(false);
+    area->setMinimumHeight(inside->fontMetrics().height() * lines);
     return area;
 }
 
-QString legendOfBars()
+QString legendOf(const ShareBars& picture)
 {
-    return BarsView::tr(
-        "Filled: whole, or outside with a diamond · lines rising: adds · lines falling: takes away · "
-        "dots: inside · dashed line: the limit.");
+    return picture.steps
+               ? BarsView::tr("Filled: whole · lines rising: adds · lines falling: takes away.")
+               : BarsView::tr("Dots: inside · filled, with a diamond: outside · dashed: the limit.");
 }
 
 QTableView* barsTableOf(BarsModel* model, const QString& name)
 {
     auto* table = tableOf(model, name, BarsView::tr("The numbers of the bars"));
     table->setToolTip(BarsView::tr("The same numbers as in the picture"));
-    giveWidths(*table, {26, 9, 11});
+    giveWidths(*table, {26, 9, 13});
     return table;
 }
 

@@ -12,11 +12,12 @@ namespace quarterstep
 {
 
 class BarsModel;
+struct ShareBars;
 
-/// The picture in something that scrolls where the bars are many.
-[[nodiscard]] QScrollArea* scrollAround(QWidget* picture, const QString& name);
+/// What may be long in something that scrolls; at least so many lines of it are seen.
+[[nodiscard]] QScrollArea* scrollAround(QWidget* inside, const QString& name, int lines = 5);
 /// How the kinds of bars are told apart, in words.
-[[nodiscard]] QString legendOfBars();
+[[nodiscard]] QString legendOf(const ShareBars& picture);
 [[nodiscard]] QTableView* barsTableOf(BarsModel* model, const QString& name);
 
 } // namespace quarterstep

@@ -5,6 +5,7 @@
 #include "app/desk/message_bar.hpp"
 #include "app/desk/places/audit_reports.hpp"
 #include "app/desk/places/parts.hpp"
+#include "app/desk/shell/wrap_layout.hpp"
 #include "app/session/follow_up.hpp"
 #include "app/session/keeping.hpp"
 #include "app/session/lot.hpp"
@@ -83,7 +84,7 @@ BenchPanel::BenchPanel(MessageBar& messages, LongWork& work, QWidget* parent)
 void BenchPanel::buildLots(QVBoxLayout& column)
 {
     headingIn(column, tr("Lots read again at the bench"));
-    auto* row = new QHBoxLayout;
+    auto* row = new WrapLayout;
     auto* words = new QLabel(tr("Pairs to read:"));
     row->addWidget(words);
     sample_ = new QSpinBox;
@@ -122,7 +123,6 @@ void BenchPanel::buildLots(QVBoxLayout& column)
         buttons_ << button;
         row->addWidget(button);
     }
-    row->addStretch(1);
     column.addLayout(row);
     lots_->setHorizontalHeaderLabels({tr("Drawn"), tr("Pairs"), tr("May fail"), tr("Decision")});
     lotsView_ =

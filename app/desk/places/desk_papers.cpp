@@ -51,19 +51,19 @@ QString fileWord(const std::string& person)
             letter = QLatin1Char('_');
     return word.left(40);
 }
+} // namespace
 
-std::string pdfFor(const Camp& camp, PaperKind kind, const std::string& person)
+std::string paperPath(const Camp& camp, const QString& word, const std::string& person, const QString& ending)
 {
     const auto folder = QString::fromStdString(camp.folder()) + QStringLiteral("/papers");
     if (!QDir().mkpath(folder))
         throw errorSaying("file-unwritable",
                           {QS_SAY("core", "the folder %1 cannot be made"), {folder.toStdString()}}, 4);
-    return QStringLiteral("%1/%2-%3-%4.pdf")
-        .arg(folder, QString::fromUtf8(wordOf(kind)), fileWord(person),
-             QDateTime::currentDateTime().toString(QStringLiteral("yyyyMMdd-HHmmss")))
+    return QStringLiteral("%1/%2-%3-%4.%5")
+        .arg(folder, word, fileWord(person),
+             QDateTime::currentDateTime().toString(QStringLiteral("yyyyMMdd-HHmmss")), ending)
         .toStdString();
 }
-} // namespace
 
 const Language* windowLanguage()
 {
@@ -127,7 +127,7 @@ void PaperWorker::draw(Paper paper, const Camp& camp, const std::string& person,
     job.size = usualSize(paper.kind);
     job.printer = printer;
     if (printer.empty())
-        job.output = pdfFor(camp, paper.kind, person);
+        job.output = paperPath(camp, QString::fromUtf8(wordOf(paper.kind)), person, QStringLiteral("pdf"));
     const auto name = paperName(paper.kind);
     job.papers = {std::move(paper)};
     thread_.reset(QThread::create([this, job = std::move(job), name] {

@@ -7,6 +7,7 @@
 #include "app/session/camp.hpp"
 
 #include <QObject>
+#include <QString>
 
 #include <memory>
 
@@ -25,6 +26,11 @@ struct PaperQuestion {
     std::optional<TrialAcuity> trial;
 };
 
+/// A new name in the folder "papers" of the camp, which is made: WORD-PERSON-MOMENT.ENDING. Throws Error
+/// file-unwritable (4).
+[[nodiscard]] std::string paperPath(const Camp& camp, const QString& word, const std::string& person,
+                                    const QString& ending);
+
 /// The language the window speaks; English where it is none of those that papers speak.
 [[nodiscard]] const Language* windowLanguage();
 
@@ -35,6 +41,9 @@ struct PackOfCamp;
 /// What goes into which box, lines that are new among it.
 [[nodiscard]] Paper deskPackingList(const Camp& camp, const PackOfCamp& plan);
 
+/// A thread of its own beside LongWork: a note is drawn while an audit goes on, a second one waits for the
+/// first instead of being refused, and a window that closes waits until the paper of a hand-over is there,
+/// where LongWork stops what it does.
 class PaperWorker final : public QObject
 {
     Q_OBJECT

@@ -37,6 +37,7 @@ QWidget* DispensePlace::buildPeople()
     column->setContentsMargins(0, 0, 0, 0);
     waitingView_ = tableOf(waiting_, QStringLiteral("waitingView"), tr("People of the table"));
     waitingView_->setToolTip(tr("Choose a person: the card fills and pairs are suggested"));
+    waitingView_->horizontalHeader()->setResizeContentsPrecision(0); // what is seen: lists can be long
     waitingView_->horizontalHeader()->setSectionResizeMode(WaitingModel::personColumn,
                                                            QHeaderView::ResizeToContents);
     waitingView_->horizontalHeader()->setSectionResizeMode(WaitingModel::ageColumn,

@@ -9,7 +9,6 @@
 #include "app/desk/models/waiting_model.hpp"
 #include "app/desk/places/answer_panel.hpp"
 #include "app/desk/places/desk_papers.hpp"
-#include "app/desk/places/given_before.hpp"
 #include "app/desk/places/hand_over_panel.hpp"
 #include "app/desk/places/line_panel.hpp"
 #include "app/desk/places/orders_panel.hpp"
@@ -101,6 +100,7 @@ void DispensePlace::connectParts()
                 given_.push_back({entry.toStdString(), person.toStdString(), words});
                 refreshAfterMove(person.toStdString());
             });
+    connect(orders_, &OrdersPanel::fileWanted, this, &DispensePlace::writeLaboratoryFile);
     connect(papers_, &PaperWorker::drawn, this, [this](const QString& words, const QString& code) {
         if (!code.isEmpty())
             return messages_.showError(words, code);
@@ -160,6 +160,8 @@ void DispensePlace::take(Camp* camp)
     record_.reset();
     orders_->take(camp);
     line_->take(camp);
+    arriving_.clear();
+    askedFor_ = 0;
     waiting_->setRows({});
     card_->clear();
     forgetAnswer();
@@ -190,33 +192,6 @@ void DispensePlace::refresh()
     orders_->refresh();
     line_->stockMoved();
     judgeHandOver();
-}
-
-void DispensePlace::loadPeople(const std::string& path)
-{
-    const auto reading =
-        readPrescriptionTable(path, QDate::currentDate().toString(Qt::ISODate).toStdString());
-    for (const auto& finding : reading.findings)
-        if (finding.severity == Severity::error)
-            throw Error(finding, 3);
-    waiting_->setRows(reading.value.rows);
-    const bool any = waiting_->rowCount() > 0;
-    waitingHint_->setText(tr("The table has no rows. Type a prescription below."));
-    waitingHint_->setVisible(!any);
-    waitingView_->setVisible(any);
-    if (camp_ && camp_->hasLedger())
-        for (const auto& row : reading.value.rows)
-            for (const auto& [person, what] : givenBefore(camp_->ledger().entriesOfPerson(row.person)))
-                waiting_->setGiven(person, what);
-}
-
-bool DispensePlace::choosePerson(const std::string& code)
-{
-    const int row = waiting_->rowOf(code);
-    if (row < 0)
-        return false;
-    waitingView_->setCurrentIndex(waiting_->index(row, 0));
-    return waiting_->stateAt(row) != WaitingModel::State::unreadable;
 }
 
 void DispensePlace::takeRow(int row)

@@ -9,6 +9,9 @@
 
 #include <QWidget>
 
+#include <memory>
+#include <set>
+
 class QKeySequence;
 class QLabel;
 class QListView;
@@ -47,6 +50,16 @@ class DispensePlace final : public QWidget
     void refresh();
     /// Puts the people of a table into the waiting list. Throws Error.
     void loadPeople(const std::string& path);
+    /// Puts these behind the people who wait, a few at a time, so that the window goes on; rows without a
+    /// record and codes that wait already are left out.
+    void addPeople(std::shared_ptr<const std::vector<TableRow>> rows);
+    /// Codes of all who wait or are on their way into the list.
+    [[nodiscard]] std::set<std::string> waitingCodes() const;
+    /// The people of the list whose rows can be read, in its order.
+    [[nodiscard]] std::vector<PersonRecord> people() const;
+    [[nodiscard]] int peopleCount() const;
+    /// The person on the card, as suggested for; empty without one.
+    [[nodiscard]] const std::optional<PersonRecord>& personOnCard() const { return record_; }
     /// Fills the card with a person of the list and asks for a suggestion; false when there is none of that
     /// code.
     bool choosePerson(const std::string& code);
@@ -103,6 +116,10 @@ class DispensePlace final : public QWidget
     void nextPair();
     void previousPair();
     void findOrder();
+    void arrive();
+    bool askLedger();
+    [[nodiscard]] const PersonRecord* recordOf(const std::string& person) const;
+    void writeLaboratoryFile(const QString& order);
     void takeRow(int row);
     void showAnswer(int index);
     void showPair(int row);
@@ -129,6 +146,13 @@ class DispensePlace final : public QWidget
     std::vector<Recommendation> answers_;
     std::size_t shownAnswer_ = 0;
     std::vector<Given> given_;
+    struct Arriving {
+        std::shared_ptr<const std::vector<TableRow>> rows;
+        std::size_t next = 0;
+        std::set<std::string> known; ///< codes that were there before
+    };
+    std::vector<Arriving> arriving_;
+    int askedFor_ = 0;        ///< rows of the list for which the ledger was asked what they were given
     bool handedOver_ = false; ///< the answer shown has been acted on
     QString printer_;
 

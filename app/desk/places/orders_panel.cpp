@@ -78,6 +78,11 @@ void OrdersPanel::buildSteps(QGridLayout& grid)
         grid.addWidget(button, 3 + place / 3, place % 3);
         ++place;
     }
+    file_ = new QPushButton(tr("Laboratory file"), this);
+    file_->setObjectName(QStringLiteral("orderFileButton"));
+    file_->setToolTip(tr("Writes the order as a file for the laboratory into the folder papers"));
+    connect(file_, &QPushButton::clicked, this, &OrdersPanel::wantFile);
+    grid.addWidget(file_, 3 + place / 3, place % 3);
 }
 
 void OrdersPanel::take(Camp* camp)
@@ -116,6 +121,13 @@ void OrdersPanel::judgeSteps()
     for (const auto& [step, button] : steps_)
         button->setEnabled(order && mayFollow(*order, step) &&
                            (step != EntryKind::remade || !note_->text().trimmed().isEmpty()));
+    file_->setEnabled(order != nullptr);
+}
+
+void OrdersPanel::wantFile()
+{
+    if (const auto* order = orders_->orderAt(view_->currentIndex().row()))
+        Q_EMIT fileWanted(QString::fromStdString(order->id));
 }
 
 void OrdersPanel::take(EntryKind step)

@@ -36,11 +36,14 @@ class OrdersPanel final : public QWidget
   Q_SIGNALS:
     /// A step was entered: it can be taken back by its entry.
     void moved(const QString& person, const QString& entry, const QString& words);
+    /// Somebody wants the file for a laboratory of the order with this id.
+    void fileWanted(const QString& order);
 
   private:
     void buildSteps(QGridLayout& grid);
     void judgeSteps();
     void take(EntryKind step);
+    void wantFile();
 
     MessageBar& messages_;
     Camp* camp_ = nullptr;
@@ -50,6 +53,7 @@ class OrdersPanel final : public QWidget
     QTableView* view_ = nullptr;
     QLineEdit* note_;
     std::vector<std::pair<EntryKind, QPushButton*>> steps_;
+    QPushButton* file_ = nullptr;
 };
 
 } // namespace quarterstep

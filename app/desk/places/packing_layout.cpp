@@ -7,6 +7,7 @@
 #include "app/desk/places/packing_panel.hpp"
 #include "app/desk/places/parts.hpp"
 #include "app/desk/plots/chart_view.hpp"
+#include "app/desk/shell/folding_row.hpp"
 #include "app/desk/shell/number_box.hpp"
 #include "app/desk/shell/wrap_layout.hpp"
 
@@ -76,11 +77,12 @@ PackingPanel::PackingPanel(MessageBar& messages, LongWork& work, QWidget* parent
 {
     setObjectName(QStringLiteral("packingPanel"));
     setProperty("helpTopic", QStringLiteral("planning"));
-    auto* columns = new QHBoxLayout(this);
-    columns->setContentsMargins(0, 0, 0, 0);
-    columns->setSpacing(8);
-    columns->addWidget(buildQuestion(), 2);
-    columns->addWidget(buildAnswer(), 3);
+    auto* parts = new FoldingRow;
+    parts->add(buildQuestion(), 2);
+    parts->add(buildAnswer(), 3);
+    auto* whole = new QVBoxLayout(this);
+    whole->setContentsMargins(0, 0, 0, 0);
+    whole->addWidget(parts);
     buildActions();
     connect(papers_, &PaperWorker::drawn, this, [this](const QString& words, const QString& code) {
         if (code.isEmpty())
@@ -88,6 +90,7 @@ PackingPanel::PackingPanel(MessageBar& messages, LongWork& work, QWidget* parent
         else
             messages_.showError(words, code);
     });
+    restyle();
     showAnswer();
 }
 

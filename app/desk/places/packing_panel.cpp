@@ -258,8 +258,14 @@ void PackingPanel::showList(int list)
 
 void PackingPanel::restyle()
 {
+    constexpr int leastCharacters = 58; // an order with the beginning of its reasons
+    constexpr int leastRows = 8;
+    const auto letters = view_->fontMetrics();
+    constexpr int leastCurveRows = 14; // axes and their words take half of it
     curve_->restyle();
-    view_->verticalHeader()->setDefaultSectionSize(view_->fontMetrics().height() + 8);
+    curve_->setMinimumHeight(leastCurveRows * letters.height());
+    view_->verticalHeader()->setDefaultSectionSize(letters.height() + 8);
+    view_->setMinimumSize(leastCharacters * letters.averageCharWidth(), leastRows * (letters.height() + 8));
 }
 
 } // namespace quarterstep

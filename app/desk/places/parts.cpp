@@ -68,11 +68,11 @@ QComboBox* boxNamed(const QString& name, const QString& accessible, const QStrin
     box->setToolTip(tooltip);
     box->setSizeAdjustPolicy(
         QComboBox::AdjustToMinimumContentsLengthWithIcon); // long items do not widen the page
-    box->setMinimumContentsLength(12);
+    box->setMinimumContentsLength(8);
     return box;
 }
 
-QButtonGroup* oneOf(QWidget* owner, QHBoxLayout& row,
+QButtonGroup* oneOf(QWidget* owner, QLayout& row,
                     std::initializer_list<std::tuple<QString, QString, QString>> choices)
 {
     auto* group = new QButtonGroup(owner);
@@ -86,6 +86,11 @@ QButtonGroup* oneOf(QWidget* owner, QHBoxLayout& row,
         row.addWidget(button);
     }
     return group;
+}
+
+void giveRoom(QTableView& view, int lines)
+{
+    view.setMinimumHeight((view.fontMetrics().height() + 8) * lines);
 }
 
 QLabel* hinted(const QString& text, const QString& name)

@@ -11,8 +11,8 @@ class QAbstractItemModel;
 class QButtonGroup;
 class QComboBox;
 class QFrame;
-class QHBoxLayout;
 class QLabel;
+class QLayout;
 class QTableView;
 class QVBoxLayout;
 class QWidget;
@@ -28,8 +28,10 @@ namespace quarterstep
 void giveWidths(QTableView& table, std::initializer_list<int> characters);
 [[nodiscard]] QComboBox* boxNamed(const QString& name, const QString& accessible, const QString& tooltip);
 /// Buttons of which one is down, numbered from 0: object name, words, tooltip.
-[[nodiscard]] QButtonGroup* oneOf(QWidget* owner, QHBoxLayout& row,
+[[nodiscard]] QButtonGroup* oneOf(QWidget* owner, QLayout& row,
                                   std::initializer_list<std::tuple<QString, QString, QString>> choices);
+/// A list that shows at least so many lines however little room there is: the page scrolls then.
+void giveRoom(QTableView& view, int lines);
 [[nodiscard]] QLabel* hinted(const QString& text, const QString& name);
 
 } // namespace quarterstep

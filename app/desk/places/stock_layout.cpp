@@ -51,6 +51,7 @@ StockPlace::StockPlace(MessageBar& messages, LongWork& work, QWidget* parent)
     pages_->addWidget(transfer_);
     whole->addWidget(pages_, 1);
     connectParts();
+    showView(asTable);
 }
 
 QWidget* StockPlace::buildViewButtons()

@@ -214,7 +214,12 @@ void StockPlace::takeBackLast()
 
 void StockPlace::showView(int view)
 {
-    pages_->setCurrentIndex(view < packing ? 0 : view - packing + 1);
+    const int now = view < packing ? 0 : view - packing + 1;
+    for (int page = 0; page < pages_->count(); ++page) { // what is out of sight asks for no room
+        const auto policy = page == now ? QSizePolicy::Preferred : QSizePolicy::Ignored;
+        pages_->widget(page)->setSizePolicy(policy, policy);
+    }
+    pages_->setCurrentIndex(now);
     if (view < packing)
         views_->setCurrentIndex(view);
     if (view == packing)

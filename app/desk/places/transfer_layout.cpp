@@ -4,6 +4,7 @@
 #include "app/desk/models/cells_model.hpp"
 #include "app/desk/places/parts.hpp"
 #include "app/desk/places/transfer_panel.hpp"
+#include "app/desk/shell/folding_row.hpp"
 
 #include <QAction>
 #include <QComboBox>
@@ -24,11 +25,13 @@ TransferPanel::TransferPanel(MessageBar& messages, QWidget* parent)
     : QWidget(parent), messages_(messages), flyingRows_(new CellsModel(this)), rows_(new CellsModel(this))
 {
     setObjectName(QStringLiteral("transferPanel"));
-    auto* columns = new QHBoxLayout(this);
-    columns->setContentsMargins(0, 0, 0, 0);
-    columns->setSpacing(8);
-    columns->addWidget(buildFlying(), 1);
-    columns->addWidget(buildForm(), 1);
+    auto* parts = new FoldingRow;
+    parts->add(buildFlying());
+    parts->add(buildForm());
+    auto* whole = new QVBoxLayout(this);
+    whole->setContentsMargins(0, 0, 0, 0);
+    whole->addWidget(parts);
+    restyle();
     clear();
 }
 

@@ -296,8 +296,14 @@ QString TransferPanel::doneWords(const KeptWork& done) const
 
 void TransferPanel::restyle()
 {
-    for (auto* view : {flyingView_, view_})
-        view->verticalHeader()->setDefaultSectionSize(view->fontMetrics().height() + 8);
+    constexpr int leastCharacters = 40;
+    constexpr int leastRows = 6;
+    for (auto* view : {flyingView_, view_}) {
+        const auto letters = view->fontMetrics();
+        view->verticalHeader()->setDefaultSectionSize(letters.height() + 8);
+        view->setMinimumSize(leastCharacters * letters.averageCharWidth(),
+                             leastRows * (letters.height() + 8));
+    }
 }
 
 } // namespace quarterstep

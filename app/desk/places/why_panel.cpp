@@ -1,10 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desk/places/why_panel.hpp"
 
+#include "app/desk/models/bars_model.hpp"
 #include "app/desk/models/criteria_model.hpp"
 #include "app/desk/models/cross_model.hpp"
+#include "app/desk/places/bars_part.hpp"
 #include "app/desk/places/pages_frame.hpp"
 #include "app/desk/places/parts.hpp"
+#include "app/desk/plots/bars_view.hpp"
 #include "app/desk/plots/cross_view.hpp"
 #include "app/desk/words.hpp"
 #include "app/session/wording.hpp"
@@ -51,6 +54,7 @@ QString whySentence(const Comparison& comparison, const Candidate& first, const 
 
 WhyPanel::WhyPanel(QWidget* parent)
     : QWidget(parent), criteria_(new CriteriaModel(this)), cross_(new CrossModel(this)),
+      bars_(new BarsModel(this)),
       frame_(new PagesFrame(QStringLiteral("whyFrame"), QStringLiteral("whyTabs"), tr("Why this pair"), this))
 {
     auto* column = new QVBoxLayout(this);
@@ -66,11 +70,12 @@ WhyPanel::WhyPanel(QWidget* parent)
     crossTable_->hide();
     frame_->addBeside(crossTable_);
     connect(crossTable_, &QPushButton::toggled, this, [this](bool on) {
-        crossPages_->setCurrentIndex(on ? 1 : 0);
+        for (auto* pages : {crossPages_, barsPages_})
+            pages->setCurrentIndex(on ? 1 : 0);
         crossTable_->setText(on ? tr("Picture") : tr("Table"));
     });
     connect(frame_, &PagesFrame::pageShown, this,
-            [this](int page) { crossTable_->setVisible(page == crossPage); });
+            [this](int page) { crossTable_->setVisible(page != criteriaPage); });
     clear();
 }
 
@@ -125,9 +130,17 @@ QWidget* WhyPanel::buildAbove()
     sentence_->setObjectName(QStringLiteral("aboveLabel"));
     sentence_->setWordWrap(true);
     sentence_->setAlignment(Qt::AlignLeading | Qt::AlignTop);
-    column->addWidget(words);
-    column->addWidget(other_);
-    column->addWidget(sentence_, 1);
+    words->setWordWrap(false);
+    auto* row = new QHBoxLayout;
+    row->addWidget(words);
+    row->addWidget(other_, 1);
+    column->addLayout(row);
+    column->addWidget(sentence_);
+    barsPages_ = new QStackedWidget(page);
+    barsView_ = new BarsView(QStringLiteral("aboveBars"));
+    barsPages_->addWidget(scrollAround(barsView_, QStringLiteral("aboveScroll"), 2));
+    barsPages_->addWidget(barsTableOf(bars_, QStringLiteral("aboveTable")));
+    column->addWidget(barsPages_, 1);
     connect(other_, &QComboBox::currentIndexChanged, this, &WhyPanel::compare);
     return page;
 }
@@ -148,6 +161,7 @@ void WhyPanel::clear()
     clear_->clear();
     other_->clear();
     other_->setEnabled(false);
+    showBars({});
     sentence_->setText(tr("Choose a pair: why it stands above or below another is said here."));
 }
 
@@ -191,17 +205,29 @@ void WhyPanel::compare()
     const int at = other_->currentIndex();
     if (!chosen_ || at < 0 || !question_.answer || !question_.answer->need || !question_.profile) {
         sentence_->setText(tr("There is no other pair to compare with."));
-        return;
+        return showBars({});
     }
     const auto& other = others_[static_cast<std::size_t>(at)];
     const auto comparison =
         whyAbove(*question_.answer->need, question_.stock, *question_.profile, {}, *chosen_, other);
     sentence_->setText(whySentence(comparison, *chosen_, other));
+    const auto& upper = comparison.firstAbove ? *chosen_ : other;
+    const auto& lower = comparison.firstAbove ? other : *chosen_;
+    showBars(costBars(*question_.answer->need, &upper.fit, DeskWords::pull(upper.parts, question_.stock),
+                      lower.fit, DeskWords::pull(lower.parts, question_.stock)));
+}
+
+/// From the upper pair to the lower one.
+void WhyPanel::showBars(const ShareBars& picture)
+{
+    barsView_->show(picture);
+    bars_->show(picture);
 }
 
 void WhyPanel::restyle()
 {
     crossView_->update();
+    barsView_->update();
 }
 
 } // namespace quarterstep

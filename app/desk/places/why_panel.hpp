@@ -14,10 +14,13 @@ class QStackedWidget;
 namespace quarterstep
 {
 
+class BarsModel;
+class BarsView;
 class CriteriaModel;
 class CrossModel;
 class CrossView;
 class PagesFrame;
+struct ShareBars;
 
 /// What the chosen pair is explained from; all of it must live while it is shown.
 struct WhyQuestion {
@@ -47,13 +50,17 @@ class WhyPanel final : public QWidget
     QWidget* buildCross();
     QWidget* buildAbove();
     void compare();
+    void showBars(const ShareBars& picture);
 
     CriteriaModel* criteria_;
     CrossModel* cross_;
+    BarsModel* bars_;
     PagesFrame* frame_;
     CrossView* crossView_ = nullptr;
     QStackedWidget* crossPages_ = nullptr;
-    QPushButton* crossTable_ = nullptr;
+    QPushButton* crossTable_ = nullptr; ///< for the bars, too
+    BarsView* barsView_ = nullptr;
+    QStackedWidget* barsPages_ = nullptr;
     QLabel* clear_ = nullptr;
     QComboBox* other_ = nullptr;
     QLabel* sentence_ = nullptr;

@@ -16,7 +16,7 @@ namespace quarterstep
 
 namespace
 {
-constexpr double nameShare = 0.40; ///< of the width, for the names
+constexpr double nameShare = 0.44; ///< of the width, for the names
 constexpr int gap = 6;             ///< pixels
 } // namespace
 

@@ -111,8 +111,8 @@ ShareBars limitBars(const Fit& fit)
         const auto name = say(result.criterion);
         picture.bars.push_back(
             {!result.eye                 ? name
-             : *result.eye == Eye::right ? barWords(QT_TRANSLATE_NOOP("ShareBars", "%1, right")).arg(name)
-                                         : barWords(QT_TRANSLATE_NOOP("ShareBars", "%1, left")).arg(name),
+             : *result.eye == Eye::right ? barWords(QT_TRANSLATE_NOOP("ShareBars", "Right: %1")).arg(name)
+                                         : barWords(QT_TRANSLATE_NOOP("ShareBars", "Left: %1")).arg(name),
              ltr(QStringLiteral("%1 %").arg(std::lround(100.0 * part))),
              barWords(QT_TRANSLATE_NOOP("ShareBars", "%1 of %2 %3; %4"))
                  .arg(ltr(DeskWords::size(result.measured)), ltr(DeskWords::size(*result.limit)),

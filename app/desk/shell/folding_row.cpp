@@ -16,9 +16,9 @@ FoldingRow::FoldingRow(QWidget* parent)
     parts_->setSpacing(10);
 }
 
-void FoldingRow::add(QWidget* part)
+void FoldingRow::add(QWidget* part, int stretch)
 {
-    parts_->addWidget(part, 1);
+    parts_->addWidget(part, stretch);
 }
 
 /// As narrow as its widest part, since it can fold.

@@ -16,7 +16,8 @@ class FoldingRow final : public QWidget
   public:
     explicit FoldingRow(QWidget* parent = nullptr);
 
-    void add(QWidget* part);
+    /// @param stretch  how much of the room it takes beside the others
+    void add(QWidget* part, int stretch = 1);
     [[nodiscard]] QSize minimumSizeHint() const override;
 
   protected:

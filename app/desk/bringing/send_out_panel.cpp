@@ -1,0 +1,174 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/desk/bringing/send_out_panel.hpp"
+
+#include "app/desk/commands.hpp"
+#include "app/desk/lasting/long_work.hpp"
+#include "app/desk/message_bar.hpp"
+#include "app/desk/models/finding_list_model.hpp"
+#include "app/desk/places/parts.hpp"
+#include "app/session/wording.hpp"
+#include "inventory/store/write_back.hpp"
+
+#include <QComboBox>
+#include <QDir>
+#include <QFileDialog>
+#include <QFormLayout>
+#include <QHBoxLayout>
+#include <QHeaderView>
+#include <QLabel>
+#include <QPushButton>
+#include <QTableView>
+#include <QVBoxLayout>
+
+namespace quarterstep
+{
+
+namespace
+{
+/// In the order of the choice, with the ending of their files.
+constexpr std::pair<ExchangeFormat, const char*> formatsOut[] = {
+    {ExchangeFormat::fhir, "json"}, {ExchangeFormat::table, "csv"}, {ExchangeFormat::jsonLines, "jsonl"}};
+} // namespace
+
+SendOutPanel::SendOutPanel(MessageBar& messages, LongWork& work, QWidget* parent)
+    : QWidget(parent), messages_(messages), work_(work), findings_(new FindingListModel(this))
+{
+    setObjectName(QStringLiteral("sendOutPanel"));
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 0, 0, 0);
+    auto* form = new QFormLayout;
+    format_ = choice("sendFormatBox", tr("As"), tr("An open standard, or a table that any program takes"));
+    format_->addItems({tr("HL7 FHIR (JSON, R4 and R5)"), tr("Table (CSV)"), tr("Lines of JSON")});
+    who_ = choice("sendWhoBox", tr("Whom"), tr("Everybody in the list, or the person on the card"));
+    who_->addItems({tr("Everybody in the list"), tr("The person on the card")});
+    form->addRow(format_->accessibleName(), format_);
+    form->addRow(who_->accessibleName(), who_);
+    column->addLayout(form);
+    counted_ = hinted({}, QStringLiteral("sendCounted"));
+    column->addWidget(counted_);
+    auto* view =
+        tableOf(findings_, QStringLiteral("sendFindingsView"), tr("What stays here, or leaves otherwise"));
+    view->setToolTip(tr("What stays here, or leaves otherwise"));
+    const int character = view->fontMetrics().averageCharWidth();
+    view->setColumnWidth(FindingListModel::sentenceColumn, 80 * character);
+    view->horizontalHeader()->setStretchLastSection(true);
+    column->addWidget(view, 1);
+    auto* row = new QHBoxLayout;
+    auto* back = new QPushButton(tr("Back"), this);
+    back->setObjectName(QStringLiteral("sendOutBackButton"));
+    back->setToolTip(tr("To the place before"));
+    connect(back, &QPushButton::clicked, this, &SendOutPanel::backWanted);
+    write_ = new QPushButton(tr("Write the file…"), this);
+    write_->setObjectName(QStringLiteral("sendOutButton"));
+    write_->setProperty("primary", true);
+    write_->setToolTip(tr("Asks for a name and writes; symptoms and the guardian stay here"));
+    connect(write_, &QPushButton::clicked, this, &SendOutPanel::askPath);
+    row->addWidget(back);
+    row->addStretch(1);
+    row->addWidget(write_);
+    column->addLayout(row);
+    connect(who_, &QComboBox::activated, this, &SendOutPanel::refresh);
+}
+
+QComboBox* SendOutPanel::choice(const char* name, const QString& label, const QString& tooltip)
+{
+    auto* box = new QComboBox(this);
+    box->setObjectName(QLatin1String(name));
+    box->setAccessibleName(label);
+    box->setToolTip(tooltip);
+    return box;
+}
+
+void SendOutPanel::begin(const Camp* camp, SendOutPeople people)
+{
+    camp_ = camp;
+    people_ = std::move(people);
+    findings_->show({});
+    refresh();
+}
+
+ExchangeFormat SendOutPanel::format() const
+{
+    return formatsOut[std::max(0, format_->currentIndex())].first;
+}
+
+std::vector<PersonRecord> SendOutPanel::chosen() const
+{
+    if (!camp_)
+        return {};
+    if (who_->currentIndex() == 0)
+        return people_.ofList();
+    const auto person = people_.ofCard();
+    return person ? std::vector{*person} : std::vector<PersonRecord>{};
+}
+
+int SendOutPanel::count() const
+{
+    if (!camp_)
+        return 0;
+    return who_->currentIndex() == 0 ? people_.inList() : people_.ofCard() ? 1 : 0;
+}
+
+void SendOutPanel::refresh()
+{
+    const int people = count();
+    counted_->setText(people == 0
+                          ? tr("Nobody is there to be sent out.")
+                          : tr("%n prescription(s), each with the profile, version and hash of the rules "
+                               "of this camp",
+                               nullptr, people));
+    write_->setEnabled(people > 0 && !busy_);
+}
+
+void SendOutPanel::askPath()
+{
+    const auto* ending = formatsOut[std::max(0, format_->currentIndex())].second;
+    const auto path = QFileDialog::getSaveFileName(
+        this, tr("Write the file"),
+        QStringLiteral("%1/prescriptions.%2").arg(QDir::homePath(), QLatin1String(ending)));
+    if (!path.isEmpty())
+        writeTo(path);
+}
+
+void SendOutPanel::writeTo(const QString& path)
+{
+    auto persons = chosen();
+    if (persons.empty() || busy_)
+        return;
+    const auto count = persons.size();
+    const auto written = std::make_shared<Reading<std::string>>();
+    const auto work = [written, path = path.toStdString(), as = format(), rules = camp_->rules(),
+                       people = std::move(persons)](WorkProgress& progress) {
+        const auto stamped = stampedWith(rules, {}, people);
+        *written = exportText(as, stamped, todayIso());
+        if (written->usable() && !progress.stopped())
+            replaceFile(path, written->value, true);
+    };
+    busy_ = work_.start(tr("Writing…"), work,
+                        [this, path, count, written](const std::exception_ptr& problem, bool stopped) {
+                            ended(path, count, *written, problem, stopped);
+                        });
+    if (!busy_)
+        messages_.showDone(tr("Other work of this window is not done yet; try again in a moment."));
+    refresh();
+}
+
+void SendOutPanel::ended(const QString& path, std::size_t count, const Reading<std::string>& written,
+                         const std::exception_ptr& problem, bool stopped)
+{
+    busy_ = false;
+    findings_->show(written.findings);
+    runCommand(messages_, [&] {
+        if (problem)
+            std::rethrow_exception(problem);
+        for (const auto& finding : written.findings)
+            if (finding.severity == Severity::error)
+                throw Error(finding, 3);
+        messages_.showDone(stopped ? tr("Stopped.")
+                                   : tr("%n prescription(s) are in %1.", nullptr, static_cast<int>(count))
+                                         .arg(ltr(QDir::toNativeSeparators(path))));
+    });
+    refresh();
+}
+
+} // namespace quarterstep

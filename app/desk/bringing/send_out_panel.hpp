@@ -1,0 +1,71 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Sending prescriptions out: those of the list, or the one on the card, as FHIR, lines of JSON or a table,
+// with the rules of the camp.
+#pragma once
+
+#include "app/session/camp.hpp"
+#include "app/session/exchange.hpp"
+
+#include <QWidget>
+
+#include <functional>
+
+class QComboBox;
+class QLabel;
+class QPushButton;
+
+namespace quarterstep
+{
+
+class FindingListModel;
+class LongWork;
+class MessageBar;
+
+/// Who may be sent out.
+struct SendOutPeople {
+    std::function<int()> inList;
+    std::function<std::vector<PersonRecord>()> ofList;
+    std::function<std::optional<PersonRecord>()> ofCard;
+};
+
+class SendOutPanel final : public QWidget
+{
+    Q_OBJECT
+
+  public:
+    SendOutPanel(MessageBar& messages, LongWork& work, QWidget* parent = nullptr);
+
+    void begin(const Camp* camp, SendOutPeople people);
+    /// Shows how many people there are now.
+    void refresh();
+    [[nodiscard]] bool isBusy() const { return busy_; }
+
+  public Q_SLOTS:
+    /// Writes the file, over one that is there.
+    void writeTo(const QString& path);
+
+  Q_SIGNALS:
+    void backWanted();
+
+  private:
+    QComboBox* choice(const char* name, const QString& label, const QString& tooltip);
+    void askPath();
+    [[nodiscard]] ExchangeFormat format() const;
+    [[nodiscard]] std::vector<PersonRecord> chosen() const;
+    [[nodiscard]] int count() const;
+    void ended(const QString& path, std::size_t count, const Reading<std::string>& written,
+               const std::exception_ptr& problem, bool stopped);
+
+    MessageBar& messages_;
+    LongWork& work_;
+    const Camp* camp_ = nullptr;
+    SendOutPeople people_;
+    bool busy_ = false;
+    FindingListModel* findings_;
+    QComboBox* format_ = nullptr;
+    QComboBox* who_ = nullptr;
+    QLabel* counted_ = nullptr;
+    QPushButton* write_ = nullptr;
+};
+
+} // namespace quarterstep
