@@ -5,8 +5,6 @@
 #include "app/command/output.hpp"
 #include "app/session/wording.hpp"
 
-#include "core/record/judgement.hpp"
-
 #include <QCoreApplication>
 #include <QStringList>
 

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+// The chain of the ledger checked while others wait.
 #include "app/session/audit.hpp"
 
 namespace quarterstep

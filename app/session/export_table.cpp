@@ -93,9 +93,9 @@ ExportTable pseudonymousTable(const std::vector<Entry>& entries)
             person =
                 numbers.emplace(entry.person, "person " + std::to_string(numbers.size() + 1)).first->second;
         table.rows.push_back({localDay(entry.atMs), entry.site, wordOf(entry.kind), person,
-                              fieldNamed(entry, "purpose"), fieldNamed(entry, "profile"), fieldNamed(entry, "verdict"),
-                              fieldNamed(entry, "referral"), linesOf(entry), fieldNamed(entry, "profile_version"),
-                              fieldNamed(entry, "rules_hash")});
+                              fieldNamed(entry, "purpose"), fieldNamed(entry, "profile"),
+                              fieldNamed(entry, "verdict"), fieldNamed(entry, "referral"), linesOf(entry),
+                              fieldNamed(entry, "profile_version"), fieldNamed(entry, "rules_hash")});
     }
     return table;
 }

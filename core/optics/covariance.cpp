@@ -76,11 +76,6 @@ Ellipsoid ellipsoid(const PowerVector& centre, const Covariance& covariance, dou
 
 } // namespace
 
-double Covariance::determinant() const
-{
-    return mm * (j00 * j4545 - j045 * j045) - m0 * (m0 * j4545 - j045 * m45) + m45 * (m0 * j045 - j00 * m45);
-}
-
 std::optional<Covariance> covarianceOf(const std::vector<PowerVector>& vectors)
 {
     if (vectors.size() < 2)

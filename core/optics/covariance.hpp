@@ -24,7 +24,6 @@ struct Covariance {
 
     /// Sum of the three variances: the mean square distance from the mean.
     [[nodiscard]] double total() const { return mm + j00 + j4545; }
-    [[nodiscard]] double determinant() const;
 };
 
 /// Divisor n - 1. Empty for fewer than two vectors.

@@ -143,11 +143,6 @@ double LinearProgram::price(std::size_t row) const
     return glp_get_row_dual(inside_->problem, indexOf(row));
 }
 
-std::size_t LinearProgram::rows() const
-{
-    return static_cast<std::size_t>(glp_get_num_rows(inside_->problem));
-}
-
 std::size_t LinearProgram::columns() const
 {
     return static_cast<std::size_t>(glp_get_num_cols(inside_->problem));

@@ -47,7 +47,6 @@ class LinearProgram
     [[nodiscard]] double value(std::size_t column) const;
     /// Price of a row, >= 0 up to rounding.
     [[nodiscard]] double price(std::size_t row) const;
-    [[nodiscard]] std::size_t rows() const;
     [[nodiscard]] std::size_t columns() const;
 
     struct Whole {

@@ -121,15 +121,6 @@ bool ServiceState::augment(std::uint32_t resource)
     return false;
 }
 
-int ServiceState::add(std::uint32_t resource, int pieces)
-{
-    const int before = served_;
-    setLeft(resource, left_[resource] + pieces);
-    while (left_[resource] > 0 && augment(resource)) {
-    }
-    return served_ - before;
-}
-
 int ServiceState::addAll(const std::vector<std::pair<std::uint32_t, int>>& pieces)
 {
     const int before = served_;

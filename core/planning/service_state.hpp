@@ -14,9 +14,8 @@ class ServiceState
   public:
     ServiceState(const std::vector<Waiting>& needs, const Scenario& scenario, std::size_t resources);
 
-    /// Adds pieces of a resource. Returns how many more needs are served.
-    int add(std::uint32_t resource, int pieces);
-    /// Adds pieces of several, then serves: for parts that only serve together.
+    /// Adds pieces of several resources, then serves, for parts that only serve together. Returns how many
+    /// more needs are served.
     int addAll(const std::vector<std::pair<std::uint32_t, int>>& pieces);
     /// Lenses in frames: whoever holds a part that somebody unserved lacks moves to something else that is
     /// free. Returns how many more needs are served. Nothing without such choices.

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+// A prescription as a DICOM object.
 #include "inventory/exchange/dicom.hpp"
 #include "inventory/exchange/dicom_object.hpp"
 #include "inventory/exchange/json_text.hpp"

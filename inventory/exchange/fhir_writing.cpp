@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+// Persons to VisionPrescription and Observations.
 #include "inventory/exchange/fhir.hpp"
 #include "inventory/exchange/fhir_lens_writing.hpp"
 #include "inventory/exchange/fhir_words.hpp"

@@ -3,21 +3,12 @@
 
 #include "app/session/keeping.hpp"
 #include "app/session/lot.hpp"
+#include "core/record/judgement.hpp"
 
 #include <algorithm>
 
 namespace quarterstep
 {
-namespace
-{
-
-std::string fieldOf(const Entry& entry, const char* name)
-{
-    const auto found = entry.fields.find(name);
-    return found == entry.fields.end() ? std::string() : found->second;
-}
-
-} // namespace
 
 AuditRow auditRowOf(const Entry& entry)
 {
@@ -25,15 +16,15 @@ AuditRow auditRowOf(const Entry& entry)
     row.entry = std::to_string(entry.number);
     row.day = localDay(entry.atMs);
     row.person = entry.person;
-    row.purpose = fieldOf(entry, "purpose");
-    const auto final = fieldOf(entry, "final"); // "R … L …"
+    row.purpose = fieldNamed(entry, "purpose");
+    const auto final = fieldNamed(entry, "final"); // "R … L …"
     const auto left = final.find(" L ");
     row.right =
         final.substr(std::min<std::size_t>(2, final.size()), left == std::string::npos ? left : left - 2);
     row.left = left == std::string::npos ? "" : final.substr(left + 3);
     for (const auto& movement : entry.movements)
         row.lines += (row.lines.empty() ? "" : ", ") + movement.line;
-    row.profile = fieldOf(entry, "profile") + " " + fieldOf(entry, "profile_version");
+    row.profile = fieldNamed(entry, "profile") + " " + fieldNamed(entry, "profile_version");
     return row;
 }
 

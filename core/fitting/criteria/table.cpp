@@ -107,12 +107,4 @@ const CriterionInfo& infoOf(Criterion criterion)
     return table[static_cast<std::size_t>(criterion)];
 }
 
-const CriterionInfo* criterionByKey(std::string_view key)
-{
-    for (const auto& info : table)
-        if (key == info.key)
-            return &info;
-    return nullptr;
-}
-
 } // namespace quarterstep

@@ -21,9 +21,8 @@ struct CriterionInfo {
     const char* caution; ///< what a caution says, QS_SAY("core", …), short
     void (*measure)(const Case&);
 };
-/// The rows, in the order of the enumerators; one of them; one by its key in rules.yaml (null: none).
+/// The rows, in the order of the enumerators; one of them.
 [[nodiscard]] const std::array<CriterionInfo, criterionCount>& criterionTable();
 [[nodiscard]] const CriterionInfo& infoOf(Criterion criterion);
-[[nodiscard]] const CriterionInfo* criterionByKey(std::string_view key);
 
 } // namespace quarterstep
