@@ -5,6 +5,8 @@
 #include "app/session/wording.hpp"
 #include "core/fitting/words.hpp"
 
+#include <array>
+
 namespace quarterstep
 {
 namespace
@@ -136,7 +138,8 @@ const char* jsonWord(PartSide side)
 
 const char* jsonWord(LineKind kind)
 {
-    constexpr const char* words[] = {"ready-made", "lens", "frame", "other"};
+    constexpr std::array words{"ready-made", "lens", "frame", "other"};
+    static_assert(words.size() == static_cast<std::size_t>(LineKind::other) + 1);
     return words[static_cast<std::size_t>(kind)];
 }
 

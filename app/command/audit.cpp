@@ -96,10 +96,7 @@ void tellChain(const AuditSummary& summary, const Camp& camp, Output& out)
 {
     if (summary.chain.ok)
         return;
-    out.tell(
-        Severity::error, {camp.ledger().path(), 0, 0}, "chain-broken",
-        {QS_SAY("core", "entry %1 is the first that is not as it was written: %2; the audit stops before it"),
-         {summary.chain.firstBad ? std::to_string(*summary.chain.firstBad) : "-", summary.chain.what}});
+    out.tell(Severity::error, {camp.ledger().path(), 0, 0}, "chain-broken", auditStopsAt(summary.chain));
 }
 
 } // namespace

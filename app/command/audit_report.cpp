@@ -1,171 +1,17 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // audit report: one page for the site, everything for the supervisor; as text, page for a browser, PDF, CSV
 // or JSON.
-#include "app/session/audit_report.hpp"
 #include "app/command/audit_steps.hpp"
 #include "app/command/kept_work.hpp"
 #include "app/command/output.hpp"
 #include "app/command/print.hpp"
-#include "app/paper/content/html_page.hpp"
-#include "app/paper/content/plain_text.hpp"
+#include "app/paper/content/report_forms.hpp"
 #include "app/session/wording.hpp"
-
-#include <QCoreApplication>
 
 namespace quarterstep
 {
 namespace
 {
-
-bool endsWith(const std::string& name, const std::string& end)
-{
-    return name.size() > end.size() && name.compare(name.size() - end.size(), end.size(), end) == 0;
-}
-
-const char* flagOf(Funnel funnel)
-{
-    constexpr const char* words[] = {"inside", "alert", "alarm"};
-    return words[static_cast<std::size_t>(funnel)];
-}
-
-QJsonValue jsonCount(const ShownCount& count)
-{
-    return count ? QJsonValue(static_cast<qint64>(*count)) : QJsonValue(QJsonValue::Null);
-}
-
-QJsonObject jsonLimits(const ShareLimits& limits)
-{
-    return {{"lower", jsonNumber(limits.lower)}, {"upper", jsonNumber(limits.upper)}};
-}
-
-QJsonObject jsonGroup(const ReportGroup& group)
-{
-    QJsonObject object{{"name", jsonText(group.name)},
-                       {"judged", jsonCount(group.judged)},
-                       {"mismatches", jsonCount(group.mismatches)},
-                       {"hidden", !group.shown()}};
-    if (group.shown()) {
-        const Tally tally{*group.judged, *group.mismatches};
-        object.insert("share", jsonNumber(tally.share()));
-        object.insert("limits", jsonLimits(exactLimits(tally)));
-    }
-    return object;
-}
-
-QJsonObject jsonBreakdown(const ReportBreakdown& breakdown)
-{
-    QJsonArray groups;
-    for (const auto& group : breakdown.groups) {
-        auto object = jsonGroup(group);
-        for (const auto& point : breakdown.funnel.points)
-            if (point.name == group.name)
-                object.insert("funnel", flagOf(point.funnel));
-        groups.append(object);
-    }
-    QJsonArray limits;
-    for (const auto& step : breakdown.funnel.limits)
-        limits.append(QJsonObject{{"judged", static_cast<qint64>(step.judged)},
-                                  {"alert", jsonLimits(step.alert)},
-                                  {"alarm", jsonLimits(step.alarm)}});
-    return {{"by", jsonText(breakdown.by)}, {"groups", groups}, {"funnel_limits", limits}};
-}
-
-QJsonObject jsonCells(const std::vector<ReportCell>& cells)
-{
-    QJsonObject object;
-    for (const auto& cell : cells)
-        object.insert(QString::fromStdString(cell.name), jsonCount(cell.count));
-    return object;
-}
-
-QJsonValue whyNot(const Sentence& sentence)
-{
-    return sentence.empty() ? QJsonValue(QJsonValue::Null) : QJsonValue(say(sentence));
-}
-
-QJsonObject jsonRuns(const GSeries& runs)
-{
-    QJsonArray points;
-    for (const auto& point : runs.points)
-        points.append(QJsonObject{{"good", static_cast<qint64>(point.good)}, {"beyond", point.beyond}});
-    return {{"why_not_drawn", whyNot(runs.whyNot)},
-            {"centre", jsonNumber(runs.limits.centre)},
-            {"upper", static_cast<qint64>(runs.limits.upper)},
-            {"runs", points},
-            {"open_run", static_cast<qint64>(runs.running)}};
-}
-
-QJsonObject jsonWeeks(const PChart& weeks)
-{
-    QJsonArray points;
-    for (const auto& point : weeks.points)
-        points.append(QJsonObject{{"week", jsonText(point.name)},
-                                  {"share", jsonNumber(point.tally.share())},
-                                  {"limits", jsonLimits(point.limits)},
-                                  {"beyond", point.beyond}});
-    return {{"why_not_drawn", whyNot(weeks.whyNot)},
-            {"needs", static_cast<qint64>(weeks.needs)},
-            {"weeks", points}};
-}
-
-QJsonArray jsonSteps(const std::vector<ReportStep>& steps)
-{
-    QJsonArray array;
-    for (const auto& step : steps)
-        for (const auto& each : step.classes)
-            array.append(QJsonObject{{"where", wordOf(step.step)},
-                                     {"class", infoOf(each.kind).word},
-                                     {"count", jsonCount(each.count)},
-                                     {"next", say({infoOf(each.kind).next, {}})}});
-    return array;
-}
-
-QJsonObject jsonReport(const AuditReport& report)
-{
-    QJsonArray breakdowns;
-    for (const auto& breakdown : report.breakdowns)
-        breakdowns.append(jsonBreakdown(breakdown));
-    QJsonArray lots;
-    for (const auto& lot : report.lots) {
-        const bool read = !lot.readBy.empty();
-        lots.append(QJsonObject{{"lot", jsonText(lot.id)},
-                                {"sample", lot.plan.plan.sample},
-                                {"allowed", lot.plan.plan.allowed},
-                                {"decision", read ? QJsonValue(wordOf(decide(lot.count, lot.plan.plan)))
-                                                  : QJsonValue(QJsonValue::Null)}});
-    }
-    QJsonArray findings;
-    for (const auto& each : report.findings)
-        findings.append(QJsonObject{{"entry", jsonText(each.finding.entry)},
-                                    {"class", infoOf(each.finding.kind).word},
-                                    {"detail", say(each.finding.detail)},
-                                    {"slip", jsonTextOrNull(each.slip)},
-                                    {"probability", jsonNumber(each.probability)}});
-    return {{"site", jsonText(report.site)},
-            {"day", jsonText(report.day)},
-            {"detail", report.detail},
-            {"hand_overs", static_cast<qint64>(report.handOvers)},
-            {"all", jsonGroup(report.all)},
-            {"next", jsonSteps(report.steps)},
-            {"rates", breakdowns},
-            {"g_chart", jsonRuns(report.runs)},
-            {"p_chart", jsonWeeks(report.weeks)},
-            {"lots", lots},
-            {"due", jsonCells(report.due)},
-            {"wear", jsonCells(report.wear)},
-            {"effective_coverage", QJsonObject{{"people", report.people},
-                                               {"before", jsonCells(report.before)},
-                                               {"share_before", jsonNumber(report.shareBefore)},
-                                               {"after", jsonCells(report.after)},
-                                               {"share_after", jsonNumber(report.shareAfter)}}},
-            {"findings", findings},
-            {"chain_ok", report.chain.ok}};
-}
-
-PaperSource sourceOf(const Camp& camp, const AuditReport& report)
-{
-    return {camp.site(), report.day, camp.rules().hash, QUARTERSTEP_VERSION};
-}
 
 void write(const CommandLine& line, const std::string& bytes, Output& out)
 {
@@ -178,13 +24,14 @@ void write(const CommandLine& line, const std::string& bytes, Output& out)
 int runAuditReport(const CommandLine& line, Output& out)
 {
     const auto output = line.value("--output");
-    if (endsWith(output, ".pdf")) { // drawn as any paper
+    const auto form = output.empty() ? ReportForm::text : reportFormOf(output).value_or(ReportForm::json);
+    if (form == ReportForm::pdf) { // drawn as any paper
         auto printed = line;
         printed.verb = "print";
         printed.arguments = {wordOf(PaperKind::auditReport)};
         return runPrint(printed, out);
     }
-    if (!output.empty() && !endsWith(output, ".html") && !endsWith(output, ".csv"))
+    if (!output.empty() && form != ReportForm::page && form != ReportForm::table)
         refuseUsage("option-value",
                     {QS_SAY("core", "“%1” is no page, paper or table; end its name in .html, .pdf or .csv"),
                      {output}});
@@ -192,18 +39,20 @@ int runAuditReport(const CommandLine& line, Output& out)
     const auto camp = Camp::open(line.value("--camp"), Ledger::Mode::readOnly);
     out.tell(camp.findings());
     const auto report = reportOf(line, camp, out);
+    const auto bytes = [&](ReportForm wanted) {
+        return reportBytes(report, wanted, reportSource(camp, report, QUARTERSTEP_VERSION), language);
+    };
     if (line.has("--json"))
-        out.json(jsonReport(report));
-    if (endsWith(output, ".csv"))
-        write(line, reportCsv(report), out);
-    if (line.has("--json") || endsWith(output, ".csv"))
+        out.text(QString::fromStdString(bytes(ReportForm::json)));
+    if (form == ReportForm::table)
+        write(line, bytes(form), out);
+    if (line.has("--json") || form == ReportForm::table)
         return Exit::done;
     const SpokenIn spoken(language);
-    const auto paper = auditReportPaper(report, sourceOf(camp, report));
     if (output.empty())
-        out.text(plainText(paper, language.rightToLeft, 100));
+        out.text(QString::fromStdString(bytes(form)));
     else
-        write(line, htmlPage(paper, language).toStdString(), out);
+        write(line, bytes(form), out);
     return Exit::done;
 }
 

@@ -5,6 +5,7 @@
 #include "app/help/topics.hpp"
 
 #include <QCoreApplication>
+#include <QRegularExpression>
 
 namespace quarterstep
 {
@@ -59,6 +60,16 @@ void showVerb(const VerbRow& verb, Output& out)
                 QT_TRANSLATE_NOOP("command", "one eye each, as written; - reads lines of standard input")));
 }
 
+/// A page as it is printed: of a picture only what it shows, in words.
+QString printed(const HelpTopic& topic)
+{
+    static const QRegularExpression picture(QStringLiteral("!\\[([^\\]]*)\\]\\([^)]*\\)"));
+    auto text = QString::fromUtf8(topic.text().data(), static_cast<qsizetype>(topic.text().size())).trimmed();
+    return text.replace(
+        picture, QStringLiteral("[%1]").arg(
+                     commandWords(QT_TRANSLATE_NOOP("command", "picture: %1")).arg(QStringLiteral("\\1"))));
+}
+
 } // namespace
 
 void showHelp(const VerbRow* verb, Output& out)
@@ -103,8 +114,7 @@ int runHelp(const CommandLine& line, Output& out)
         if (word == topic.name) {
             if (verb != nullptr)
                 out.line({});
-            out.line(QString::fromUtf8(topic.text().data(), static_cast<qsizetype>(topic.text().size()))
-                         .trimmed());
+            out.line(printed(topic));
             return Exit::done;
         }
     if (verb == nullptr)

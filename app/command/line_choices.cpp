@@ -113,17 +113,6 @@ PlanOptions planOptions(const CommandLine& line, const Settings& settings)
     return options;
 }
 
-std::vector<PersonRecord> usableRows(const PrescriptionTable& table, int& badRows)
-{
-    std::vector<PersonRecord> people;
-    for (const auto& row : table.rows)
-        if (row.record)
-            people.push_back(*row.record);
-        else
-            ++badRows;
-    return people;
-}
-
 QStringList choiceWords(const PlanOptions& options)
 {
     QStringList words;

@@ -5,6 +5,7 @@
 
 #include "app/command/inputs.hpp"
 #include "app/session/assign.hpp"
+#include "app/session/planning_demand.hpp"
 
 #include <QJsonObject>
 
@@ -17,9 +18,6 @@ namespace quarterstep
 /// Stable words.
 [[nodiscard]] const char* jsonWord(Priority priority);
 [[nodiscard]] const char* jsonWord(PlanMethod method);
-
-/// Rows of a table that can be used; bad ones were told. Counts them.
-[[nodiscard]] std::vector<PersonRecord> usableRows(const PrescriptionTable& table, int& badRows);
 
 /// Which choices stand behind the answer, one sentence each.
 [[nodiscard]] QStringList choiceWords(const PlanOptions& options);

@@ -7,15 +7,12 @@
 #include <QJsonDocument>
 #include <QLocale>
 
-#include <cmath>
 #include <cstdio>
 
 namespace quarterstep
 {
 namespace
 {
-
-constexpr double millionth = 1e6;
 
 /// Isolates keep powers left-to-right on a right-to-left screen; elsewhere they would only disturb searching.
 QString forTerminal(QString text)
@@ -76,28 +73,6 @@ void Output::tell(const std::vector<Finding>& findings)
 bool Output::finish()
 {
     return std::fflush(stdout) == 0 && std::ferror(stdout) == 0;
-}
-
-QJsonValue jsonNumber(double value)
-{
-    if (!std::isfinite(value))
-        return QJsonValue::Null;
-    return std::round(value * millionth) / millionth + 0.0;
-}
-
-QJsonValue jsonNumber(const std::optional<double>& value)
-{
-    return value ? jsonNumber(*value) : QJsonValue(QJsonValue::Null);
-}
-
-QJsonValue jsonText(const std::string& text)
-{
-    return QString::fromStdString(text);
-}
-
-QJsonValue jsonTextOrNull(const std::string& text)
-{
-    return text.empty() ? QJsonValue(QJsonValue::Null) : jsonText(text);
 }
 
 QString percent(double share)

@@ -1,15 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Data on standard output, findings on standard error as file:line:column: severity: sentence [code]. JSON
-// numbers are rounded to a millionth, never -0, and null where nothing is known.
+// Data on standard output, findings on standard error as file:line:column: severity: sentence [code].
 #pragma once
 
+#include "app/session/json_values.hpp"
 #include "core/finding.hpp"
 
 #include <QJsonArray>
 #include <QJsonObject>
 #include <QString>
 
-#include <optional>
 #include <vector>
 
 namespace quarterstep
@@ -29,12 +28,6 @@ class Output
     /// Empties the buffers; false when not all could be written (disk full, pipe closed).
     [[nodiscard]] bool finish();
 };
-
-[[nodiscard]] QJsonValue jsonNumber(double value);
-[[nodiscard]] QJsonValue jsonNumber(const std::optional<double>& value);
-[[nodiscard]] QJsonValue jsonText(const std::string& text);
-/// Empty text is null.
-[[nodiscard]] QJsonValue jsonTextOrNull(const std::string& text);
 
 /// A share of 1 in per cent with one decimal, without the sign.
 [[nodiscard]] QString percent(double share);

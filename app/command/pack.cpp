@@ -6,6 +6,7 @@
 #include "app/command/pack_answers.hpp"
 #include "app/command/planning_inputs.hpp"
 #include "app/command/watched_work.hpp"
+#include "app/session/pack_lists.hpp"
 #include "inventory/store/write_back.hpp"
 #include "inventory/text/numbers.hpp"
 

@@ -3,9 +3,8 @@
 
 #include "app/command/answers.hpp"
 #include "app/command/output.hpp"
+#include "app/session/pack_lists.hpp"
 #include "app/session/wording.hpp"
-#include "inventory/text/csv_writing.hpp"
-#include "inventory/text/numbers.hpp"
 
 #include <QCoreApplication>
 
@@ -15,17 +14,6 @@ namespace quarterstep
 {
 namespace
 {
-
-QString money(double thousandths)
-{
-    return QString::number(thousandths / 1000.0, 'f', 2);
-}
-
-/// Of the bound.
-double gapOf(const PackAnswer& answer)
-{
-    return answer.bound > 0.0 ? (answer.bound - answer.fittedShare) / answer.bound : 0.0;
-}
 
 QJsonArray jsonHeld(const PackAnswer& answer)
 {
@@ -60,17 +48,17 @@ QJsonObject jsonLeftOut(const PackAnswer& answer)
         {"others_do_as_well", wanted}, {"nobody_needs_it", nobody}, {"unservable_share_by_reason", reasons}};
 }
 
-QString wayWords(const std::string& way)
+/// Means over the days drawn.
+QJsonArray jsonWithout(const PackAnswer& answer)
 {
-    if (way == "plan")
-        return commandWords(QT_TRANSLATE_NOOP("command", "this plan"));
-    if (way == "greedy")
-        return commandWords(QT_TRANSLATE_NOOP("command", "greedy, without repairs"));
-    if (way == "newsvendor")
-        return commandWords(QT_TRANSLATE_NOOP("command", "each line by its own demand (newsvendor)"));
-    if (way == "keep-levels")
-        return commandWords(QT_TRANSLATE_NOOP("command", "levels by past use"));
-    return commandWords(QT_TRANSLATE_NOOP("command", "what is on hand, nothing bought"));
+    QJsonArray without;
+    for (const auto& one : answer.without)
+        without.append(QJsonObject{{"purpose", QString::fromLatin1(jsonWord(one.purpose))},
+                                   {"child", one.child},
+                                   {"reason", jsonText(one.reason)},
+                                   {"needs", jsonNumber(one.needs)},
+                                   {"of", jsonNumber(one.of)}});
+    return without;
 }
 
 void showChecks(const PackAnswer& answer, Output& out)
@@ -83,9 +71,7 @@ void showChecks(const PackAnswer& answer, Output& out)
     out.line(commandWords(QT_TRANSLATE_NOOP(
         "command", "checked on people that were not planned for (planned on one half, served the other):")));
     for (const auto& one : answer.held)
-        out.line(QStringLiteral("  ") +
-                 commandWords(QT_TRANSLATE_NOOP("command", "%1: serves %2 %, first come %3 %, spends %4"))
-                     .arg(wayWords(one.way), percent(one.share), percent(one.firstCome), money(one.spend)));
+        out.line(QStringLiteral("  ") + checkedWords(one));
 }
 
 void showLeftOut(const PackAnswer& answer, Output& out)
@@ -109,13 +95,8 @@ void showLeftOut(const PackAnswer& answer, Output& out)
 void showRunOuts(const PackAnswer& answer, Output& out)
 {
     constexpr std::size_t shown = 8;
-    for (std::size_t i = 0; i < std::min(shown, answer.runOuts.size()); ++i) {
-        const auto& one = answer.runOuts[i];
-        out.line(
-            commandWords(QT_TRANSLATE_NOOP("command", "%1 runs out on %2 days in a hundred, by person %3"))
-                .arg(ltr(one.line), QString::number(100.0 * one.chance, 'f', 0),
-                     QString::number(one.atPerson, 'f', 0)));
-    }
+    for (std::size_t i = 0; i < std::min(shown, answer.runOuts.size()); ++i)
+        out.line(runOutWords(answer.runOuts[i]));
 }
 
 void showBoxes(const PackAnswer& answer, Output& out)
@@ -144,7 +125,11 @@ QJsonObject jsonPacking(const PackAnswer& answer, const PackQuestion& question, 
                                  {"packs", row.packs},
                                  {"pieces", row.pieces},
                                  {"cost", jsonNumber(static_cast<double>(row.cost) / 1000.0)},
-                                 {"weight_g", static_cast<double>(row.grams)}});
+                                 {"weight_g", static_cast<double>(row.grams)},
+                                 {"on_hand", row.onHand},
+                                 {"wanted_share", jsonNumber(row.wanted)},
+                                 {"only_share", jsonNumber(row.only)},
+                                 {"served_more", jsonNumber(row.servedMore)}});
     QJsonArray boxes;
     for (const auto& row : answer.boxes)
         boxes.append(QJsonObject{{"box", row.box},
@@ -176,6 +161,7 @@ QJsonObject jsonPacking(const PackAnswer& answer, const PackQuestion& question, 
             {"held_out", jsonHeld(answer)},
             {"run_outs", runOuts},
             {"left_out", jsonLeftOut(answer)},
+            {"without", jsonWithout(answer)},
             {"demand", QJsonArray::fromStringList(told)}};
 }
 
@@ -194,45 +180,15 @@ void showPacking(const PackAnswer& answer, const PackQuestion& question, const Q
                      .arg(ltr(row.offer))
                      .arg(row.packs)
                      .arg(row.pieces)
-                     .arg(money(static_cast<double>(row.cost))));
-    out.line(commandWords(QT_TRANSLATE_NOOP("command", "spend %1 of %2 %3, %4 pieces, %5 kg"))
-                 .arg(money(static_cast<double>(answer.spend)), money(static_cast<double>(question.budget)),
-                      currency)
-                 .arg(answer.pieces)
-                 .arg(QString::number(static_cast<double>(answer.grams) / 1000.0, 'f', 1)));
+                     .arg(moneyWords(static_cast<double>(row.cost))));
+    out.line(spendWords(answer, question, currency));
     showChecks(answer, out);
-    out.line(commandWords(QT_TRANSLATE_NOOP(
-                              "command",
-                              "on the draws planned for: %1 %, no order serves more than %2 % (gap %3 %); on "
-                              "offer and on hand could serve %4 % at most"))
-                 .arg(percent(answer.fittedShare), percent(answer.bound), percent(gapOf(answer)),
-                      percent(answer.servable)));
-    if (answer.knee < answer.curve.size() && answer.knee > 0)
-        out.line(
-            commandWords(QT_TRANSLATE_NOOP("command", "the curve bends at %1: %2 % of the draws planned for"))
-                .arg(money(static_cast<double>(answer.curve[answer.knee].spend)),
-                     percent(answer.curve[answer.knee].share)));
+    out.line(fittedWords(answer));
+    if (const auto knee = kneeWords(answer); !knee.isEmpty())
+        out.line(knee);
     showRunOuts(answer, out);
     showLeftOut(answer, out);
     showBoxes(answer, out);
-}
-
-std::string orderCsv(const PackAnswer& answer)
-{
-    std::string csv = csvRow({"offer", "packs", "pieces", "cost", "weight_g"});
-    for (const auto& row : answer.order)
-        csv += csvRow({row.offer, std::to_string(row.packs), std::to_string(row.pieces),
-                       money(static_cast<double>(row.cost)).toStdString(), std::to_string(row.grams)});
-    return csv;
-}
-
-std::string boxesCsv(const PackAnswer& answer)
-{
-    std::string csv = csvRow({"box", "bin", "line", "quantity", "of_these_bought"});
-    for (const auto& row : answer.boxes)
-        csv += csvRow({std::to_string(row.box), row.bin, row.line, std::to_string(row.quantity),
-                       std::to_string(row.bought)});
-    return csv;
 }
 
 } // namespace quarterstep

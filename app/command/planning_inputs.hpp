@@ -3,23 +3,13 @@
 #pragma once
 
 #include "app/command/inputs.hpp"
-#include "core/planning/demand.hpp"
-
-#include <QStringList>
+#include "app/session/planning_demand.hpp"
 
 namespace quarterstep
 {
 
-struct DemandRead {
-    Demand demand;
-    bool centred = false; ///< an unknown PD is the centres of each pair
-    int badRows = 0;
-    QStringList told; ///< where it comes from and what was assumed, one sentence each
-};
-
-/// From the table among the arguments, or without one from the ledger of --camp; mixed with the published mix
-/// by
-/// --prior (30 pseudo-people when fewer than 100 were seen and nothing is said).
+/// From the table among the arguments, or without one from the ledger of --camp; mixed with the published
+/// mix by --prior (30 pseudo-people when fewer than 100 were seen and nothing is said).
 [[nodiscard]] DemandRead readDemand(const CommandLine& line, const Box& box, Output& out);
 
 /// Throw Error option-value (2).

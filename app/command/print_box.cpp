@@ -4,7 +4,8 @@
 #include "app/command/kept_work.hpp"
 #include "app/command/picked.hpp"
 #include "app/command/print.hpp"
-#include "app/session/lot.hpp"
+#include "app/paper/content/lot_rows.hpp"
+#include "app/paper/content/report_forms.hpp"
 #include "core/fitting/line_code.hpp"
 #include "core/record/life.hpp"
 
@@ -79,15 +80,8 @@ Paper packing(const CommandLine& line, const PrintBox& box, Output& out)
         refuseUsage("arguments-missing",
                     {QS_SAY("core", "`print %1` needs a list of lines and quantities"), {"packing-list"}});
     std::vector<PackingRow> rows;
-    for (const auto& row : listOf(line, out)) {
-        const auto& stocked = lineOf(box, row.line, row.place);
-        PackingRow packed{row.box, row.bin.empty() ? stocked.bin : row.bin, stocked.name, {}, row.quantity};
-        if (stocked.kind == LineKind::readyMade || stocked.kind == LineKind::lens)
-            packed.power = stocked.equalPowers() ? writePower(stocked.power.right)
-                                                 : "R " + writePower(stocked.power.right) + " L " +
-                                                       writePower(stocked.power.left);
-        rows.push_back(std::move(packed));
-    }
+    for (const auto& row : listOf(line, out))
+        rows.push_back(packingRow(lineOf(box, row.line, row.place), row.box, row.bin, row.quantity));
     return packingList(std::move(rows), box.source);
 }
 
@@ -101,50 +95,6 @@ Paper counting(const CommandLine& line, const PrintBox& box)
         return std::tie(a.bin, a.line) < std::tie(b.bin, b.line);
     });
     return countSheetPaper(rows, box.source);
-}
-
-std::string fieldOf(const Entry& entry, const char* name)
-{
-    const auto found = entry.fields.find(name);
-    return found == entry.fields.end() ? std::string() : found->second;
-}
-
-AuditRow auditRowOf(const Entry& entry)
-{
-    AuditRow row;
-    row.entry = std::to_string(entry.number);
-    row.day = localDay(entry.atMs);
-    row.person = entry.person;
-    row.purpose = fieldOf(entry, "purpose");
-    const auto final = fieldOf(entry, "final"); // "R … L …"
-    const auto left = final.find(" L ");
-    row.right =
-        final.substr(std::min<std::size_t>(2, final.size()), left == std::string::npos ? left : left - 2);
-    row.left = left == std::string::npos ? "" : final.substr(left + 3);
-    for (const auto& movement : entry.movements)
-        row.lines += (row.lines.empty() ? "" : ", ") + movement.line;
-    row.profile = fieldOf(entry, "profile") + " " + fieldOf(entry, "profile_version");
-    return row;
-}
-
-/// The worksheet of a lot, in the order of its draw.
-std::vector<AuditRow> lotRows(const Camp& camp, const std::string& id)
-{
-    const auto lot = lotNamed(camp, id);
-    std::vector<AuditRow> rows;
-    for (const auto& handOver : lot.handOvers)
-        if (const auto entry = camp.ledger().entry(handOver)) {
-            auto row = auditRowOf(*entry);
-            const auto place = rows.size() + 1;
-            row.entry =
-                std::to_string(place) + (place > static_cast<std::size_t>(lot.plan.plan.sample) ? "*" : "");
-            if (const auto facts = factsOf(*entry); facts.supply) {
-                row.labelRight = writePower(facts.supply->power.right);
-                row.labelLeft = writePower(facts.supply->power.left);
-            }
-            rows.push_back(std::move(row));
-        }
-    return rows;
 }
 
 std::vector<Paper> auditing(const CommandLine& line, const PrintBox& box)
@@ -170,9 +120,7 @@ std::vector<Paper> reporting(const CommandLine& line, const PrintBox& box, Outpu
     if (!box.camp)
         refuseUsage("option-missing", {QS_SAY("core", "`print %1` needs --camp FOLDER"), {"audit-report"}});
     const auto report = reportOf(line, *box.camp, out);
-    auto source = box.source;
-    source.day = report.day;
-    return {auditReportPaper(report, source)};
+    return {auditReportPaper(report, reportSource(*box.camp, report, QUARTERSTEP_VERSION))};
 }
 
 Paper card(const CommandLine& line, const PrintBox& box)

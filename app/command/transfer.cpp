@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // transfer: out to another site, in from one, and what was sent and not yet taken in.
+#include "app/session/transfer.hpp"
 #include "app/command/kept_work.hpp"
 #include "app/command/output.hpp"
 #include "app/session/wording.hpp"
@@ -12,12 +13,6 @@ namespace quarterstep
 namespace
 {
 
-std::string fieldOf(const Entry& entry, const char* name)
-{
-    const auto found = entry.fields.find(name);
-    return found == entry.fields.end() ? std::string() : found->second;
-}
-
 int listFlying(const CommandLine& line, Output& out)
 {
     const auto camp = Camp::open(line.value("--camp"), Ledger::Mode::readOnly);
@@ -28,7 +23,7 @@ int listFlying(const CommandLine& line, Output& out)
         for (const auto& entry : flying) {
             auto object = jsonEntry(entry);
             object.insert("from", jsonText(entry.site));
-            object.insert("to", jsonText(fieldOf(entry, "to")));
+            object.insert("to", jsonText(sentTo(entry)));
             sent.append(object);
         }
         out.json(QJsonObject{{"site", jsonText(camp.site())}, {"in_the_air", sent}});
@@ -40,7 +35,7 @@ int listFlying(const CommandLine& line, Output& out)
             lines << QStringLiteral("%1 %2").arg(-movement.delta).arg(ltr(movement.line));
         out.line(commandWords(QT_TRANSLATE_NOOP("command", "%1  %2 → %3: %4; entry %5"))
                      .arg(momentWords(entry.atMs), QString::fromStdString(entry.site),
-                          QString::fromStdString(fieldOf(entry, "to")), lines.join(QStringLiteral(", ")),
+                          QString::fromStdString(sentTo(entry)), lines.join(QStringLiteral(", ")),
                           ltr(entry.id)));
     }
     out.line(commandWords(QT_TRANSLATE_NOOP("command", "%1 sent and not taken in")).arg(flying.size()));
@@ -64,36 +59,7 @@ int sendOut(const CommandLine& line, const std::string& list, Output& out)
     auto rows = rowsOf(line, list, out);
     auto camp = openForWork(line, out);
     (void)keepGoodRows(line, takeNames(camp, rows), rows, out);
-    if (line.value("--to") == camp.site())
-        refuseUsage("option-value", {QS_SAY("core", "%1 is this site; name the other one"), {camp.site()}});
-    return carryOutAndShow(line, camp, transferOut(rows, transferOf(line, "--to")), out);
-}
-
-/// The entry that sent it, when this ledger has it.
-std::optional<Entry> sentEntry(const Camp& camp, const std::string& id)
-{
-    if (id.empty() || !camp.hasLedger())
-        return std::nullopt;
-    const auto sent = camp.ledger().entry(id);
-    if (!sent)
-        return std::nullopt;
-    const auto flying = flyingIn(camp.ledger());
-    for (const auto& entry : flying)
-        if (entry.id == id)
-            return entry;
-    throw errorSaying(
-        "transfer-gone",
-        {QS_SAY("core", "entry %1 is not a transfer in the air; `quarterstep transfer` lists them"), {id}},
-        Exit::badData);
-}
-
-std::vector<QuantityRow> rowsSent(const Entry& sent)
-{
-    std::vector<QuantityRow> rows;
-    rows.reserve(sent.movements.size());
-    for (const auto& movement : sent.movements)
-        rows.push_back({movement.line, -movement.delta, {}, {}, {sent.id, 0, 0}});
-    return rows;
+    return carryOutAndShow(line, camp, sendTo(camp, rows, transferOf(line, "--to")), out);
 }
 
 int takeIn(const CommandLine& line, const std::string& list, Output& out)

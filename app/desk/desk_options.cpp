@@ -54,11 +54,12 @@ void takeSize(DeskOptions& options, const QString& text)
 
 QStringList deskPages()
 {
-    return {QStringLiteral("dispense"),    QStringLiteral("stock"),   QStringLiteral("stock-ladder"),
-            QStringLiteral("stock-box"),   QStringLiteral("audit"),   QStringLiteral("audit-charts"),
-            QStringLiteral("audit-bench"), QStringLiteral("opening"), QStringLiteral("trays"),
-            QStringLiteral("settings"),    QStringLiteral("help"),    QStringLiteral("keys"),
-            QStringLiteral("bring-in"),    QStringLiteral("send-out")};
+    return {QStringLiteral("dispense"),  QStringLiteral("stock"),         QStringLiteral("stock-ladder"),
+            QStringLiteral("stock-box"), QStringLiteral("stock-packing"), QStringLiteral("stock-transfers"),
+            QStringLiteral("audit"),     QStringLiteral("audit-charts"),  QStringLiteral("audit-bench"),
+            QStringLiteral("opening"),   QStringLiteral("trays"),         QStringLiteral("settings"),
+            QStringLiteral("help"),      QStringLiteral("keys"),          QStringLiteral("bring-in"),
+            QStringLiteral("send-out")};
 }
 
 void takeScale(DeskOptions& options, const QString& text)
@@ -94,8 +95,8 @@ QList<QCommandLineOption> deskCommandLineOptions()
            "CODE");
     option("place",
            QT_TRANSLATE_NOOP("DeskOptions",
-                             "page to show at the start: dispense, stock, stock-ladder, stock-box, audit, "
-                             "audit-charts, audit-bench, opening, "
+                             "page to show at the start: dispense, stock, stock-ladder, stock-box, "
+                             "stock-packing, stock-transfers, audit, audit-charts, audit-bench, opening, "
                              "trays, settings, help, keys, bring-in or send-out"),
            "NAME");
     option("bring",

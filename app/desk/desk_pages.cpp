@@ -136,6 +136,7 @@ void DeskWindow::takePreferences(const Preferences& preferences)
     person_.camps = before.camps;
     keepPreferences(person_);
     dispense_->setPrinter(person_.printer);
+    stock_->setPrinter(person_.printer);
     if (before.theme != person_.theme || before.textScale != person_.textScale)
         restyle(before);
     if (before.language != person_.language)

@@ -6,6 +6,7 @@
 #include "app/desk/desk_window.hpp"
 #include "app/desk/message_bar.hpp"
 #include "app/desk/places/audit_place.hpp"
+#include "app/desk/places/packing_panel.hpp"
 #include "app/desk/places/stock_place.hpp"
 
 #include <QApplication>
@@ -28,8 +29,16 @@ QString showNamed(DeskWindow& window, const DeskOptions& options)
             .arg(options.person);
     if (options.place.startsWith(QLatin1String("stock")) || !options.line.isEmpty())
         window.showPlace(DeskWindow::Place::stock);
-    if (options.place == QLatin1String("stock-ladder") || options.place == QLatin1String("stock-box"))
-        window.stock().showView(options.place == QLatin1String("stock-box") ? 2 : 1);
+    for (const auto& [place, view] :
+         {std::pair{"stock-ladder", StockPlace::asLadder}, std::pair{"stock-box", StockPlace::asBox},
+          std::pair{"stock-packing", StockPlace::packing},
+          std::pair{"stock-transfers", StockPlace::transfers}})
+        if (options.place == QLatin1String(place))
+            window.stock().showView(view);
+    if (options.place == QLatin1String("stock-packing") && !options.screenshot.isEmpty()) {
+        window.stock().packingPanel().makePlan();
+        window.stock().packingPanel().waitForPlan();
+    }
     if (options.place.startsWith(QLatin1String("audit"))) {
         window.showPlace(DeskWindow::Place::audit);
         window.audit().showView(options.place == QLatin1String("audit-charts")  ? 1

@@ -53,7 +53,7 @@ void DeskWindow::build()
     messages_ = new MessageBar;
     work_ = new LongWork;
     dispense_ = new DispensePlace(*messages_);
-    stock_ = new StockPlace(*messages_);
+    stock_ = new StockPlace(*messages_, *work_);
     audit_ = new AuditPlace(*messages_, *work_);
     opening_ = new OpeningPage;
     trays_ = new TrayPage(*messages_);
@@ -66,6 +66,7 @@ void DeskWindow::build()
     nameKeysAndHelp();
     givePlacesRoom();
     dispense_->setPrinter(person_.printer);
+    stock_->setPrinter(person_.printer);
     draft_ = new DraftKeeper(*findChild<QWidget*>(QStringLiteral("prescriptionCard")), this);
     connect(dispense_, &DispensePlace::campChanged, this, [this] {
         stock_->refresh();
@@ -135,9 +136,7 @@ void DeskWindow::openCampLater(const QString& folder)
 {
     messages_->dismiss();
     const auto files = std::make_shared<CampFiles>();
-    const auto work = [files, folder = folder.toStdString()](WorkProgress&) {
-        *files = readCampFiles(folder);
-    };
+    const auto work = [files, folder = folder.toStdString()](const Job&) { *files = readCampFiles(folder); };
     const auto ended = [this, files, folder](const std::exception_ptr& problem, bool stopped) {
         bool opened = false;
         try {

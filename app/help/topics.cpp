@@ -44,6 +44,8 @@ std::span<const HelpTopic> helpTopics()
          evidenceHelpText},
         {"exchange", QT_TRANSLATE_NOOP("command", "prescriptions from elsewhere, and in open standards"),
          exchangeHelpText},
+        {"grammar", QT_TRANSLATE_NOOP("command", "every file that is read or written, as grammar"),
+         grammarHelpText},
         {"files", QT_TRANSLATE_NOOP("command", "files, exit codes and the codes of findings"), filesHelpText},
     };
     return topics;

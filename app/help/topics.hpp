@@ -25,6 +25,7 @@ struct HelpTopic {
 [[nodiscard]] std::string_view exchangeHelpText();
 [[nodiscard]] std::string_view filesHelpText();
 [[nodiscard]] std::string_view firstDayHelpText();
+[[nodiscard]] std::string_view grammarHelpText();
 [[nodiscard]] std::string_view matchingHelpText();
 [[nodiscard]] std::string_view notationHelpText();
 [[nodiscard]] std::string_view opticsHelpText();

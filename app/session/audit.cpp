@@ -87,7 +87,9 @@ class Replay
 
     AuditSummary run()
     {
-        summary_.chain = camp_.ledger().checkChain();
+        const auto entries = camp_.ledger().position();
+        summary_.chain = camp_.ledger().checkChain(
+            [&](std::int64_t checked) { tellFar(options_.job, checked, 2 * entries); });
         if (summary_.chain.ok) // beyond a break nothing is a witness
             readLineHistory();
         const auto end = summary_.chain.badPosition;
@@ -95,8 +97,10 @@ class Replay
             if (end && stored.position >= *end)
                 return false;
             batch_.push_back(std::move(stored));
-            if (batch_.size() == batchSize)
+            if (batch_.size() == batchSize) {
                 judgeBatch();
+                tellFar(options_.job, entries + summary_.entries, 2 * entries);
+            }
             return true;
         });
         judgeBatch();

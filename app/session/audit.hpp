@@ -4,6 +4,7 @@
 #pragma once
 
 #include "app/session/camp.hpp"
+#include "app/session/jobs.hpp"
 #include "core/auditing/ledger_watch.hpp"
 #include "core/auditing/rates.hpp"
 #include "inventory/text/audit_file.hpp"
@@ -18,6 +19,8 @@ struct AuditOptions {
     int threads = 1; ///< that judge; the answer is the same for any number
     /// What was read again afterwards, by entry.
     std::map<std::string, std::shared_ptr<const LaterWitness>> later;
+    /// Told entries read of both readings of the ledger; stopped, the audit throws Error cancelled (1).
+    Job job;
 };
 
 /// Hand-overs of one site, week, profile or kind of pair.
@@ -50,6 +53,12 @@ struct AuditEars {
 /// Reads the ledger once for the chain and once for the entries, as far as the chain is whole. Throws Error
 /// ledger-missing (3).
 AuditSummary auditCamp(const Camp& camp, const AuditOptions& options, const AuditEars& ears);
+
+/// The whole chain, with the counts, as far as it can be told from the ledger alone. Job as that of the
+/// audit.
+[[nodiscard]] ChainCheck checkedChain(const Camp& camp, const Job& job);
+/// What an audit says of a chain that is not in order: where it stopped.
+[[nodiscard]] Sentence auditStopsAt(const ChainCheck& chain);
 
 /// What an entry `handed-over` says.
 [[nodiscard]] HandOverFacts factsOf(const Entry& entry);

@@ -11,8 +11,6 @@ namespace quarterstep
 namespace
 {
 
-constexpr std::int64_t tellEach = 128; ///< hand-overs between two words of progress
-
 bool isWorthACase(const std::vector<AuditFinding>& findings)
 {
     return std::any_of(findings.begin(), findings.end(),
@@ -32,18 +30,13 @@ std::vector<std::string> givenBy(const HandOverFacts& facts)
 class Gathering
 {
   public:
-    Gathering(AuditCases& cases, const AuditOptions& options, std::size_t most, const Job& job)
-        : cases_(cases), options_(options), most_(most), job_(job)
+    Gathering(AuditCases& cases, const AuditOptions& options, std::size_t most)
+        : cases_(cases), options_(options), most_(most)
     {
     }
 
     void hear(const JudgedHandOver& judged, const SlipAnswer& slips)
     {
-        if (++heard_ % tellEach == 0) {
-            throwIfStopped(job_);
-            if (job_.done)
-                job_.done(static_cast<std::size_t>(heard_), 0);
-        }
         countRun(judged);
         const auto* told = slips.told(options_.settings.slips);
         if (told == nullptr && !isWorthACase(judged.findings))
@@ -75,19 +68,40 @@ class Gathering
     {
         if (!judged.fit)
             return;
+        ++cases_.judged;
         if (!judged.mismatch()) {
             ++cases_.running;
             return;
         }
+        countReason(judged);
         cases_.runs.push_back({cases_.running, judged.facts.entry, false});
         cases_.running = 0;
+    }
+
+    void countReason(const JudgedHandOver& judged)
+    {
+        const auto first =
+            std::find_if(judged.findings.begin(), judged.findings.end(),
+                         [](const AuditFinding& finding) { return infoOf(finding.kind).mismatch; });
+        if (first == judged.findings.end())
+            return;
+        const bool outside =
+            first->kind == AuditClass::outsideWithoutReason || first->kind == AuditClass::outsideWithReason;
+        std::optional<Criterion> criterion;
+        if (const auto* failing = outside ? judged.fit->firstWith(Band::fails) : nullptr)
+            criterion = failing->criterion;
+        auto& reasons = cases_.reasons;
+        auto found = std::find_if(reasons.begin(), reasons.end(), [&](const FirstReason& reason) {
+            return reason.kind == first->kind && reason.criterion == criterion;
+        });
+        if (found == reasons.end())
+            found = reasons.insert(found, {first->kind, criterion, 0});
+        ++found->count;
     }
 
     AuditCases& cases_;
     const AuditOptions& options_;
     std::size_t most_;
-    const Job& job_;
-    std::int64_t heard_ = 0;
 };
 
 /// What the course of events says of a hand-over that is a case already goes to that case.
@@ -118,10 +132,10 @@ std::string AuditCase::entry() const
     return judged.facts.entry;
 }
 
-AuditCases auditCases(const Camp& camp, const AuditOptions& options, std::size_t most, const Job& job)
+AuditCases auditCases(const Camp& camp, const AuditOptions& options, std::size_t most)
 {
     AuditCases cases;
-    Gathering gathering(cases, options, most, job);
+    Gathering gathering(cases, options, most);
     AuditEars ears;
     ears.finding = [&](AuditFinding finding) { gathering.hear(std::move(finding)); };
     ears.judged = [&](const JudgedHandOver& judged, const SlipAnswer& slips) {
@@ -129,6 +143,8 @@ AuditCases auditCases(const Camp& camp, const AuditOptions& options, std::size_t
     };
     cases.summary = auditCamp(camp, options, ears);
     joinCourse(cases.cases);
+    std::stable_sort(cases.reasons.begin(), cases.reasons.end(),
+                     [](const FirstReason& a, const FirstReason& b) { return a.count > b.count; });
     return cases;
 }
 

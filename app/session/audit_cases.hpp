@@ -4,7 +4,6 @@
 #pragma once
 
 #include "app/session/audit.hpp"
-#include "app/session/jobs.hpp"
 #include "core/auditing/charts.hpp"
 
 namespace quarterstep
@@ -19,18 +18,26 @@ struct AuditCase {
     [[nodiscard]] std::string entry() const;
 };
 
-struct AuditCases {
-    AuditSummary summary;
-    std::vector<AuditCase> cases; ///< in the order of the ledger
-    std::int64_t leftOut = 0;     ///< cases beyond the most that are kept
-    std::vector<GPoint> runs;     ///< good hand-overs between mismatches
-    std::int64_t running = 0;     ///< since the last
+/// Hand-overs judged by what first puts pair and record at odds; where a limit is passed, by the criterion
+/// that fails first.
+struct FirstReason {
+    AuditClass kind{};
+    std::optional<Criterion> criterion;
+    std::int64_t count = 0;
 };
 
-/// Reads the ledger as auditCamp does and keeps at most `most` cases. Job::done tells hand-overs against 0
-/// (unknown). Throws what auditCamp throws, and Error cancelled (1).
-[[nodiscard]] AuditCases auditCases(const Camp& camp, const AuditOptions& options, std::size_t most,
-                                    const Job& job);
+struct AuditCases {
+    AuditSummary summary;
+    std::vector<AuditCase> cases;     ///< in the order of the ledger
+    std::int64_t leftOut = 0;         ///< cases beyond the most that are kept
+    std::vector<GPoint> runs;         ///< good hand-overs between mismatches
+    std::int64_t running = 0;         ///< since the last
+    std::vector<FirstReason> reasons; ///< most frequent first; their sum is the number of runs
+    std::int64_t judged = 0;          ///< hand-overs that the reasons are of
+};
+
+/// Reads the ledger as auditCamp does and keeps at most `most` cases. Throws what auditCamp throws.
+[[nodiscard]] AuditCases auditCases(const Camp& camp, const AuditOptions& options, std::size_t most);
 
 /// The groups of one breakdown ("site", "week" …) for a funnel or a p-chart.
 [[nodiscard]] std::vector<GroupTally> groupsBy(const AuditSummary& summary, const std::string& by);

@@ -7,6 +7,8 @@
 #include "app/session/lot.hpp"
 #include "core/auditing/charts.hpp"
 
+class QJsonObject;
+
 namespace quarterstep
 {
 
@@ -90,8 +92,10 @@ inline constexpr std::size_t mostFindings = 400;
 /// Reads the ledger. Throws what auditCamp throws.
 [[nodiscard]] AuditReport auditReport(const Camp& camp, const AuditOptions& options, bool detail);
 
-/// The report as rows for a spreadsheet: section, of, name, count, of all, share, lower, upper, flag.
+/// The report as rows for a spreadsheet: section, by, name, count, of, share, lower_95, upper_95, flag.
 [[nodiscard]] std::string reportCsv(const AuditReport& report);
+/// The same in JSON: `audit report --json`.
+[[nodiscard]] QJsonObject reportJson(const AuditReport& report);
 
 [[nodiscard]] const char* wordOf(NextStep step);
 

@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/session/camp.hpp"
 
+#include "inventory/store/finding_at.hpp"
 #include "inventory/store/shared_ledger.hpp"
 #include "inventory/text/rules_hash.hpp"
 
 #include <algorithm>
-#include <filesystem>
 #include <unordered_map>
 
 namespace quarterstep
@@ -14,24 +14,6 @@ namespace quarterstep
 namespace
 {
 
-Finding aboutFile(Severity severity, const std::string& path, const char* code, Sentence sentence)
-{
-    Finding finding;
-    finding.severity = severity;
-    finding.position.file = path;
-    finding.code = code;
-    finding.sentence = std::move(sentence);
-    return finding;
-}
-
-Finding firstError(const std::vector<Finding>& findings)
-{
-    const auto found = std::find_if(findings.begin(), findings.end(), [](const Finding& finding) {
-        return finding.severity == Severity::error;
-    });
-    return found == findings.end() ? Finding{} : *found;
-}
-
 void takeMovement(StockLine& line, const Movement& movement)
 {
     line.onHand += movement.delta;
@@ -39,107 +21,12 @@ void takeMovement(StockLine& line, const Movement& movement)
     line.quarantined += movement.quarantined;
 }
 
-bool exists(const std::string& path)
-{
-    std::error_code ignored;
-    return std::filesystem::exists(std::filesystem::symlink_status(path, ignored));
-}
-
 } // namespace
-
-std::string ledgerLocation(const std::string& folder, const std::string& ledger)
-{
-    return isSharedLedger(ledger) ? ledger : (std::filesystem::path(folder) / ledger).string();
-}
-
-CampNotOpened::CampNotOpened(std::vector<Finding> findings)
-    : Error(firstError(findings), 3), findings_(std::move(findings))
-{
-}
-
-Camp Camp::open(const std::string& folder, Ledger::Mode mode)
-{
-    return open(readCampFiles(folder), mode);
-}
-
-Camp Camp::open(CampFiles files, Ledger::Mode mode)
-{
-    Camp camp;
-    camp.folder_ = std::move(files.folder);
-    camp.file_ = std::move(files.stock);
-    camp.rules_ = std::move(files.rules);
-    camp.findings_ = std::move(files.findings);
-    camp.takeLines();
-    camp.openLedger(mode);
-    return camp;
-}
-
-CampFiles readCampFiles(const std::string& folder)
-{
-    auto stock = readStockFile(stockPath(folder));
-    auto found = stock.findings;
-    FittingRules rules;
-    const auto rulesPath = folder + "/rules.yaml";
-    if (exists(rulesPath)) {
-        auto read = readRulesFile(rulesPath);
-        found.insert(found.end(), read.findings.begin(), read.findings.end());
-        rules = std::move(read.value);
-    } else {
-        rules = defaultRules();
-        found.push_back(aboutFile(Severity::note, rulesPath, "rules-default",
-                                  {QS_SAY("core", "there is no rules.yaml; the rules built in apply"), {}}));
-    }
-    if (std::any_of(found.begin(), found.end(),
-                    [](const Finding& f) { return f.severity == Severity::error; }))
-        throw CampNotOpened(std::move(found));
-    return {folder, std::move(stock.value), std::move(rules), std::move(found)};
-}
-
-void Camp::openLedger(Ledger::Mode mode)
-{
-    const auto location = ledgerLocation(folder_, file_.ledger);
-    if (mode == Ledger::Mode::readOnly && !isSharedLedger(location) && !exists(location))
-        return;
-    ledger_ = Ledger::open(location, mode, folder_);
-    if (ledger_->moved())
-        tell(aboutFile(
-            Severity::caution, ledger_->path(), "ledger-moved",
-            {QS_SAY("core", "this ledger was last written at another place and is open for reading only; if "
-                            "the folder moved here for good, say so, and do not use the other copy any "
-                            "more"),
-             {}}));
-    tellMigrated();
-    if (const auto recent = ledger_->checkRecent(); !recent.ok)
-        tell(aboutFile(Severity::caution, ledger_->path(), "chain-broken", brokenChain(recent)));
-    if (ledger_->writable())
-        return take(writeBack(folder_, *ledger_, file_));
-    edited_ = editedCounts(file_, *ledger_);
-    takeBalances(ledger_->snapshot(site()));
-}
-
-void Camp::tellMigrated()
-{
-    if (ledger_->migratedFrom().empty())
-        return;
-    tell(aboutFile(
-        Severity::note, ledger_->path(), "ledger-brought-up",
-        {QS_SAY("core", "this ledger had an older form and was brought up; as it was it stands in %1"),
-         {ledger_->migratedFrom()}}));
-}
-
-Sentence brokenChain(const ChainCheck& chain)
-{
-    return {
-        QS_SAY("core",
-               "ledger entry %1 is not as it was written: %2; keep the folder as it is and compare it with "
-               "a copy"),
-        {std::to_string(chain.firstBad.value_or(0)), chain.what}};
-}
 
 Ledger& Camp::ledger()
 {
     if (!ledger_)
-        throw Error(aboutFile(Severity::error, folder_, "ledger-missing",
+        throw Error(findingAt(Severity::error, folder_, "ledger-missing",
                               {QS_SAY("core", "there is no ledger here yet"), {}}),
                     3);
     return *ledger_;
@@ -205,7 +92,7 @@ void Camp::tellBehind(const Error& error)
 {
     tell(error.finding());
     tell(
-        aboutFile(Severity::caution, stockPath(folder_), "stock-file-behind",
+        findingAt(Severity::caution, stockPath(folder_), "stock-file-behind",
                   {QS_SAY("core", "the ledger has the entry, but stock.yaml could not be brought up to date; "
                                   "that is made good at the next opening"),
                    {}}));

@@ -14,6 +14,13 @@ void throwIfStopped(const Job& job)
         throw errorSaying("cancelled", {QS_SAY("core", "stopped as asked; nothing was written"), {}}, 1);
 }
 
+void tellFar(const Job& job, std::int64_t done, std::int64_t of)
+{
+    throwIfStopped(job);
+    if (job.done)
+        job.done(static_cast<std::size_t>(done), static_cast<std::size_t>(of));
+}
+
 void inParallel(std::size_t count, const Job& job, const std::function<void(std::size_t)>& work)
 {
     std::atomic<std::size_t> next{0};

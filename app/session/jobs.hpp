@@ -4,6 +4,7 @@
 
 #include <atomic>
 #include <cstddef>
+#include <cstdint>
 #include <functional>
 #include <thread>
 #include <vector>
@@ -21,6 +22,8 @@ struct Job {
 
 /// Thrown when somebody cancelled: Error cancelled (exit 1), nothing was written.
 void throwIfStopped(const Job& job);
+/// Tells how far the work is, and throws as throwIfStopped. For work that is told in one place.
+void tellFar(const Job& job, std::int64_t done, std::int64_t of);
 
 /// Does `work(i)` for every i below `count`, on two threads. Each piece must leave the others alone; what it
 /// throws is thrown here. Throws as throwIfStopped.

@@ -1,11 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "app/session/pack.hpp"
-
-#include "core/planning/camp_simulation.hpp"
+#include "app/session/pack_told.hpp"
 
 #include <algorithm>
 #include <numeric>
-#include <set>
 
 namespace quarterstep
 {
@@ -95,131 +92,6 @@ std::vector<Held> meanOf(const std::vector<Held>& one, const std::vector<Held>& 
     return mean;
 }
 
-std::vector<RunOut> runOutsOf(const JudgedDemand& judged, const PackingProblem& problem,
-                              const std::vector<Scenario>& scenarios, const std::vector<int>& pieces,
-                              int people)
-{
-    std::vector<std::vector<double>> at(pieces.size());
-    DayQuestion question;
-    question.needs = &problem.needs;
-    question.pieces = pieces;
-    for (const auto& scenario : scenarios) {
-        const auto day = simulateDay(question, scenario, Draw(0));
-        for (std::size_t i = 0; i < pieces.size(); ++i)
-            if (day.ranOutAt[i] > 0) // needs are counted; persons bring one or two
-                at[i].push_back(static_cast<double>(day.ranOutAt[i]) * people /
-                                static_cast<double>(std::max<std::size_t>(1, scenario.size())));
-    }
-    std::vector<RunOut> runOuts;
-    for (std::size_t i = 0; i < pieces.size(); ++i)
-        if (!at[i].empty())
-            runOuts.push_back({judged.shelf[judged.resources->all()[i].lines.front()].name,
-                               static_cast<double>(at[i].size()) / static_cast<double>(scenarios.size()),
-                               quantileOf(at[i], 0.5)});
-    std::stable_sort(runOuts.begin(), runOuts.end(),
-                     [](const RunOut& a, const RunOut& b) { return a.atPerson < b.atPerson; });
-    return runOuts;
-}
-
-void tellOrder(const PackingProblem& problem, const PackQuestion& question, const std::vector<int>& packs,
-               PackAnswer& answer)
-{
-    std::map<std::string, int> bought;
-    for (std::size_t i = 0; i < packs.size(); ++i) {
-        if (packs[i] == 0)
-            continue;
-        const auto& offer = problem.offers[i];
-        answer.order.push_back({offer.name, packs[i], offer.pieces() * packs[i], offer.cost * packs[i],
-                                offer.weight * packs[i]});
-        for (const auto& [line, pieces] : question.supplier.packs[i].holds)
-            bought[line] += pieces * packs[i];
-    }
-    const auto spending = spendingOf(problem, packs);
-    answer.spend = spending.cost;
-    answer.grams = spending.weight;
-    answer.pieces = spending.pieces;
-    for (const auto& line : question.supplier.lines)
-        if (const auto found = bought.find(line.name); found != bought.end())
-            answer.lines.push_back({line.name, found->second});
-}
-
-double powerOf(const StockLine& line)
-{
-    return meanSphere(line.power.right).value() +
-           (line.bifocalAddition ? line.bifocalAddition->value() : 0.0);
-}
-
-/// Kinds together, then by power and centres: neighbours in a box are neighbours on the shelf.
-void tellBoxes(const JudgedDemand& judged, std::span<const StockLine> stock, const PackQuestion& question,
-               PackAnswer& answer)
-{
-    std::map<std::string, int> there;
-    for (const auto& line : stock)
-        there[line.name] = std::max(0, line.available());
-    std::map<std::string, int> bought;
-    for (const auto& row : answer.lines)
-        bought[row.line] = row.quantity;
-    std::vector<const StockLine*> lines;
-    for (const auto& line : judged.shelf)
-        if (there[line.name] + bought[line.name] > 0 && line.kind != LineKind::other)
-            lines.push_back(&line);
-    std::stable_sort(lines.begin(), lines.end(), [](const StockLine* a, const StockLine* b) {
-        return std::tuple(a->kind, a->bifocalAddition.has_value(), powerOf(*a), a->centres.value_or(0.0)) <
-               std::tuple(b->kind, b->bifocalAddition.has_value(), powerOf(*b), b->centres.value_or(0.0));
-    });
-    int box = 1;
-    int room = std::max(1, question.piecesInBox);
-    for (const auto* line : lines) {
-        int old = there[line->name];
-        int fresh = bought[line->name];
-        while (old + fresh > 0) {
-            if (room == 0) {
-                ++box;
-                room = std::max(1, question.piecesInBox);
-            }
-            const int in = std::min(room, old + fresh);
-            const int ofOld = std::min(old, in);
-            answer.boxes.push_back({box, line->bin, line->name, line->kind, in, in - ofOld});
-            old -= ofOld;
-            fresh -= in - ofOld;
-            room -= in;
-        }
-    }
-}
-
-void tellLeftOut(const JudgedDemand& judged, const PackQuestion& question, PackAnswer& answer)
-{
-    std::vector<bool> wanted(judged.onHand.size(), false);
-    double weight = 0.0;
-    double servable = 0.0;
-    for (std::size_t person = 0; person < judged.needsOf.size(); ++person)
-        for (const auto need : judged.needsOf[person]) {
-            const auto& one = judged.needs[need];
-            weight += judged.weightOf[person];
-            if (one.choices.empty())
-                answer.unservable[one.reasonKey] += judged.weightOf[person];
-            else
-                servable += judged.weightOf[person];
-            for (const auto& choice : one.choices)
-                for (const auto resource : choice.used())
-                    wanted[resource] = true;
-        }
-    for (auto& [reason, sum] : answer.unservable)
-        sum /= std::max(1e-12, weight);
-    answer.servable = servable / std::max(1e-12, weight);
-    const double persons = std::accumulate(judged.weightOf.begin(), judged.weightOf.end(), 0.0);
-    answer.inLine = weight / std::max(1e-12, persons);
-    std::set<std::string> bought;
-    for (const auto& row : answer.lines)
-        bought.insert(row.line);
-    std::map<std::string, std::size_t> placeOf;
-    for (std::size_t i = 0; i < judged.shelf.size(); ++i)
-        placeOf.emplace(judged.shelf[i].name, i);
-    for (const auto& line : question.supplier.lines)
-        if (bought.count(line.name) == 0)
-            answer.leftOut.push_back({line.name, wanted[judged.resources->of(placeOf.at(line.name))]});
-}
-
 /// Why nothing can be planned; empty when something can.
 Sentence whyNothing(const JudgedDemand& judged, const PackingProblem& problem)
 {
@@ -242,27 +114,13 @@ Sentence whyNothing(const JudgedDemand& judged, const PackingProblem& problem)
     return {};
 }
 
-} // namespace
-
-PackAnswer packBoxes(std::span<const StockLine> stock, const FittingRules& rules,
-                     const PackQuestion& question, const Job& job)
+/// The plan for everybody, and the checks of plans for one half on the other, beside each other.
+PackingPlan planAndCheck(const JudgedDemand& judged, const PackingProblem& problem,
+                         const PackQuestion& question, const std::vector<std::uint32_t>& all, const Job& job,
+                         PackAnswer& answer)
 {
-    PackAnswer answer;
-    const auto judged = judgeDemand(question.demand, stock, &question.supplier, rules, question.match, job);
-    const auto problem = problemOf(judged, question);
-    tellLeftOut(judged, question, answer);
-    answer.nothing = whyNothing(judged, problem);
-    answer.impossible = !answer.nothing.empty();
-    if (answer.impossible)
-        return answer;
-    for (const auto& need : judged.needs)
-        for (const auto& choice : need.choices)
-            answer.bundles = answer.bundles || choice.parts > 1;
-    const auto persons = judged.weightOf.size();
-    answer.heldOut = persons >= fewestToHalve;
-    std::vector<std::uint32_t> all(persons);
-    std::iota(all.begin(), all.end(), 0U);
-    const auto [first, second] = halves(persons, question.seed);
+    answer.heldOut = all.size() >= fewestToHalve;
+    const auto [first, second] = halves(all.size(), question.seed);
     PackingPlan plan;
     std::vector<Held> onSecond;
     std::vector<Held> onFirst;
@@ -285,6 +143,30 @@ PackAnswer packBoxes(std::span<const StockLine> stock, const FittingRules& rules
         answer.held = meanOf(onSecond, onFirst);
         answer.servedShare = answer.held.front().share;
     }
+    return plan;
+}
+
+} // namespace
+
+PackAnswer packBoxes(std::span<const StockLine> stock, const FittingRules& rules,
+                     const PackQuestion& question, const Job& job)
+{
+    PackAnswer answer;
+    const auto judged = judgeDemand(question.demand, stock, &question.supplier, rules, question.match, job);
+    const auto problem = problemOf(judged, question);
+    tellServable(judged, answer);
+    answer.nothing = whyNothing(judged, problem);
+    answer.impossible = !answer.nothing.empty();
+    if (answer.impossible) {
+        tellLeftOut(judged, question, answer);
+        return answer;
+    }
+    for (const auto& need : judged.needs)
+        for (const auto& choice : need.choices)
+            answer.bundles = answer.bundles || choice.parts > 1;
+    std::vector<std::uint32_t> all(judged.weightOf.size());
+    std::iota(all.begin(), all.end(), 0U);
+    const auto plan = planAndCheck(judged, problem, question, all, job, answer);
     answer.fittedShare = plan.share;
     answer.greedyShare = plan.greedyShare;
     answer.bound = plan.bound;
@@ -292,12 +174,10 @@ PackAnswer packBoxes(std::span<const StockLine> stock, const FittingRules& rules
     answer.knee = kneeOf(plan.curve);
     tellOrder(problem, question, plan.packs, answer);
     tellBoxes(judged, stock, question, answer);
-    answer.leftOut.clear();
-    answer.unservable.clear();
     tellLeftOut(judged, question, answer);
-    answer.runOuts = runOutsOf(
-        judged, problem, drawScenarios(judged, all, question.people, question.scenarios, question.seed + 99),
-        piecesWith(problem, plan.packs), question.people);
+    const auto draws = drawScenarios(judged, all, question.people, question.scenarios, question.seed + 99);
+    tellReasons(judged, problem, draws, plan.packs, job, answer);
+    tellDays(judged, problem, draws, piecesWith(problem, plan.packs), question.people, answer);
     if (answer.order.empty())
         answer.nothing = {QS_SAY("core", "what is on hand serves whoever can be served; nothing is bought"),
                           {}};

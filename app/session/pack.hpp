@@ -27,6 +27,11 @@ struct OrderRow {
     int pieces = 0;
     long cost = 0; ///< thousandths
     long grams = 0;
+    // Why it is bought; shares of the needs of the whole demand.
+    int onHand = 0;          ///< pieces that are there and do the same
+    double wanted = 0.0;     ///< a piece of it would do
+    double only = 0.0;       ///< nothing else on hand or on offer would do
+    double servedMore = 0.0; ///< would go without if it were left out, on draws not planned for
 };
 
 struct LineQuantity {
@@ -58,6 +63,15 @@ struct RunOut {
     double atPerson = 0.0; ///< median number of the person who took the last, on the days on which it ran out
 };
 
+/// Who leaves without a pair, first come: means over draws not planned for.
+struct Without {
+    Purpose purpose = Purpose::distance;
+    bool child = false;
+    std::string reason; ///< "ran_out", else the key of the recommendation: nothing on hand or on offer serves
+    double needs = 0.0; ///< of the people who come once
+    double of = 0.0;    ///< all needs of this purpose and age
+};
+
 struct LeftOut {
     std::string line;
     bool wanted = false; ///< somebody of the demand could use it; else nobody could
@@ -79,6 +93,7 @@ struct PackAnswer {
     std::size_t knee = 0;
     std::vector<Held> held;
     std::vector<RunOut> runOuts;
+    std::vector<Without> without; ///< most first
     std::vector<LeftOut> leftOut;
     std::map<std::string, double>
         unservable;          ///< share of the needs that nothing offered could serve, by reason

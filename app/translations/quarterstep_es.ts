@@ -5,35 +5,35 @@
     <name>ChartData</name>
     <message>
         <source>%1 of %2 at odds, %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 de %2 en desacuerdo, %3</translation>
     </message>
     <message>
         <source>hand-overs judged</source>
-        <translation type="unfinished"></translation>
+        <translation>entregas evaluadas</translation>
     </message>
     <message>
         <source>pair and record at odds</source>
-        <translation type="unfinished"></translation>
+        <translation>gafas y lo anotado en desacuerdo</translation>
     </message>
     <message>
         <source>No hand-over was judged yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aún no se evaluó ninguna entrega.</translation>
     </message>
     <message>
         <source>mismatches in order</source>
-        <translation type="unfinished"></translation>
+        <translation>discordancias en orden</translation>
     </message>
     <message>
         <source>good hand-overs before it</source>
-        <translation type="unfinished"></translation>
+        <translation>entregas buenas antes</translation>
     </message>
     <message>
         <source>%1 good hand-overs before it</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 entregas buenas antes</translation>
     </message>
     <message>
         <source>weeks in order</source>
-        <translation type="unfinished"></translation>
+        <translation>semanas en orden</translation>
     </message>
 </context>
 <context>
@@ -51,97 +51,97 @@
     </message>
     <message>
         <source>The program met something it does not know: %1. Nothing was written; close the program and open the folder again.</source>
-        <translation type="unfinished"></translation>
+        <translation>El programa encontró algo que no conoce: %1. No se escribió nada; cierre el programa y abra otra vez la carpeta.</translation>
     </message>
 </context>
 <context>
     <name>DeskOptions</name>
     <message>
         <source>Matches final spectacle prescriptions with a stock of ready-made spectacles and lenses.</source>
-        <translation type="unfinished"></translation>
+        <translation>Asigna a prescripciones finales de gafas unas existencias de gafas premontadas y lentes.</translation>
     </message>
     <message>
         <source>light, dark or sun (black on white, large)</source>
-        <translation type="unfinished"></translation>
+        <translation>light, dark o sun (negro sobre blanco, grande)</translation>
     </message>
     <message>
         <source>mirrors the window; prescriptions stay left-to-right</source>
-        <translation type="unfinished"></translation>
+        <translation>refleja la ventana como en espejo; las prescripciones siguen de izquierda a derecha</translation>
     </message>
     <message>
         <source>language of the window, for example ar</source>
-        <translation type="unfinished"></translation>
+        <translation>idioma de la ventana, por ejemplo ar</translation>
     </message>
     <message>
         <source>size of the letters in per cent, 100 to 200</source>
-        <translation type="unfinished"></translation>
+        <translation>tamaño de las letras en por ciento, de 100 a 200</translation>
     </message>
     <message>
         <source>paints the window into a PNG file and leaves</source>
-        <translation type="unfinished"></translation>
+        <translation>dibuja la ventana en un archivo PNG y sale</translation>
     </message>
     <message>
         <source>size of the window in pixels, for example 1366x768</source>
-        <translation type="unfinished"></translation>
+        <translation>tamaño de la ventana en píxeles, por ejemplo 1366x768</translation>
     </message>
     <message>
         <source>loads this person of people.csv at the start</source>
-        <translation type="unfinished"></translation>
+        <translation>carga al empezar esta persona de people.csv</translation>
     </message>
     <message>
         <source>chooses this line of the stock at the start</source>
-        <translation type="unfinished"></translation>
+        <translation>elige al empezar esta línea de las existencias</translation>
     </message>
     <message>
         <source>camp folder to open (stock.yaml, rules.yaml, ledger.sqlite)</source>
-        <translation type="unfinished"></translation>
+        <translation>carpeta de campamento que abrir (stock.yaml, rules.yaml, ledger.sqlite)</translation>
     </message>
     <message>
         <source>--size %1 is not a size; write for example 1366x768</source>
-        <translation type="unfinished"></translation>
+        <translation>--size %1 no es un tamaño; escriba por ejemplo 1366x768</translation>
     </message>
     <message>
         <source>--text-scale %1 is not from 100 to 200</source>
-        <translation type="unfinished"></translation>
+        <translation>--text-scale %1 no está entre 100 y 200</translation>
     </message>
     <message>
         <source>--place %1 is not known; write one of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>--place %1 no se conoce; escriba uno de %2</translation>
     </message>
     <message>
         <source>--theme %1 is not known; write light, dark or sun</source>
-        <translation type="unfinished"></translation>
+        <translation>--theme %1 no se conoce; escriba light, dark o sun</translation>
     </message>
     <message>
         <source>one camp folder at a time, not %1</source>
-        <translation type="unfinished"></translation>
+        <translation>una sola carpeta de campamento a la vez, no %1</translation>
     </message>
     <message>
         <source>no readable person %1 in people.csv</source>
-        <translation type="unfinished"></translation>
+        <translation>ninguna persona legible %1 en people.csv</translation>
     </message>
     <message>
         <source>no line %1 in this stock</source>
-        <translation type="unfinished"></translation>
+        <translation>no hay línea %1 en estas existencias</translation>
     </message>
     <message>
         <source>cannot write %1</source>
-        <translation type="unfinished"></translation>
+        <translation>no se puede escribir %1</translation>
     </message>
     <message>
         <source>page to show at the start: dispense, stock, stock-ladder, stock-box, audit, audit-charts, audit-bench, opening, trays, settings, help or keys</source>
-        <translation type="unfinished"></translation>
+        <translation>página que mostrar al empezar: dispense, stock, stock-ladder, stock-box, audit, audit-charts, audit-bench, opening, trays, settings, help o keys</translation>
     </message>
 </context>
 <context>
     <name>DeskWords</name>
     <message>
         <source>R %1</source>
-        <translation type="unfinished"></translation>
+        <translation>D %1</translation>
     </message>
     <message>
         <source>L %1</source>
-        <translation type="unfinished"></translation>
+        <translation>I %1</translation>
     </message>
     <message>
         <source>%1 add %2</source>
@@ -177,7 +177,7 @@
     </message>
     <message>
         <source>, </source>
-        <translation type="unfinished"></translation>
+        <translation>, </translation>
     </message>
     <message>
         <source>Suggested</source>
@@ -205,42 +205,42 @@
     </message>
     <message>
         <source>Tried on: acceptable</source>
-        <translation type="unfinished"></translation>
+        <translation>Probadas: aceptable</translation>
     </message>
     <message>
         <source>Tried on: outside limit</source>
-        <translation type="unfinished"></translation>
+        <translation>Probadas: fuera del límite</translation>
     </message>
 </context>
 <context>
     <name>FieldForm</name>
     <message>
         <source>whole degrees up to 180</source>
-        <translation type="unfinished"></translation>
+        <translation>grados enteros hasta 180</translation>
     </message>
     <message>
         <source>quarters of a dioptre up to 6.75</source>
-        <translation type="unfinished"></translation>
+        <translation>cuartos de dioptría hasta 6.75</translation>
     </message>
     <message>
         <source>years up to 120</source>
-        <translation type="unfinished"></translation>
+        <translation>años hasta 120</translation>
     </message>
     <message>
         <source>millimetres, or right and left as 31/30.5</source>
-        <translation type="unfinished"></translation>
+        <translation>milímetros, o derecha e izquierda como 31/30.5</translation>
     </message>
     <message>
         <source>quarters of a dioptre, plus</source>
-        <translation type="unfinished"></translation>
+        <translation>cuartos de dioptría, más</translation>
     </message>
     <message>
         <source>a sign first, then quarters of a dioptre, the axis up to 180</source>
-        <translation type="unfinished"></translation>
+        <translation>primero un signo, luego cuartos de dioptría, el eje hasta 180</translation>
     </message>
     <message>
         <source>“%1” was not taken: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>«%1» no se aceptó: %2</translation>
     </message>
 </context>
 <context>
@@ -251,7 +251,7 @@
     </message>
     <message>
         <source>Camp code of the person, as on the paper card</source>
-        <translation type="unfinished"></translation>
+        <translation>Código de campamento de la persona, como en la ficha de papel</translation>
     </message>
     <message>
         <source>Age</source>
@@ -259,7 +259,7 @@
     </message>
     <message>
         <source>Age in years; unknown age is judged by the strictest rules</source>
-        <translation type="unfinished"></translation>
+        <translation>Edad en años; si no se sabe, se evalúa con las reglas más estrictas</translation>
     </message>
     <message>
         <source>Right</source>
@@ -267,7 +267,7 @@
     </message>
     <message>
         <source>Right eye: sphere, cylinder (dioptres) and axis (degrees). Up and Down step the sphere by 0.25, Page Up and Page Down by 1.00</source>
-        <translation type="unfinished"></translation>
+        <translation>Ojo derecho: esfera, cilindro (dioptrías) y eje (grados). Arriba y Abajo cambian la esfera 0.25; Re Pág y Av Pág, 1.00</translation>
     </message>
     <message>
         <source>Left</source>
@@ -279,7 +279,7 @@
     </message>
     <message>
         <source>Near addition of both eyes, dioptres</source>
-        <translation type="unfinished"></translation>
+        <translation>Adición de cerca de ambos ojos, dioptrías</translation>
     </message>
     <message>
         <source>PD far</source>
@@ -291,7 +291,7 @@
     </message>
     <message>
         <source>Distance between the pupils looking near, millimetres; worked out from the far one when empty</source>
-        <translation type="unfinished"></translation>
+        <translation>Distancia entre las pupilas mirando de cerca, milímetros; se calcula de la de lejos si está vacía</translation>
     </message>
     <message>
         <source>Near, R</source>
@@ -299,7 +299,7 @@
     </message>
     <message>
         <source>Right eye: whole near power found by trial, dioptres, instead of an addition</source>
-        <translation type="unfinished"></translation>
+        <translation>Ojo derecho: potencia de cerca completa hallada por prueba, dioptrías, en lugar de una adición</translation>
     </message>
     <message>
         <source>Near, L</source>
@@ -307,7 +307,7 @@
     </message>
     <message>
         <source>Left eye: whole near power found by trial, dioptres, instead of an addition</source>
-        <translation type="unfinished"></translation>
+        <translation>Ojo izquierdo: potencia de cerca completa hallada por prueba, dioptrías, en lugar de una adición</translation>
     </message>
     <message>
         <source>Unaided, R</source>
@@ -315,7 +315,7 @@
     </message>
     <message>
         <source>Right eye: acuity without spectacles, for example 6/18</source>
-        <translation type="unfinished"></translation>
+        <translation>Ojo derecho: agudeza sin gafas, por ejemplo 6/18</translation>
     </message>
     <message>
         <source>Unaided, L</source>
@@ -323,7 +323,7 @@
     </message>
     <message>
         <source>Left eye: acuity without spectacles, for example 6/18</source>
-        <translation type="unfinished"></translation>
+        <translation>Ojo izquierdo: agudeza sin gafas, por ejemplo 6/18</translation>
     </message>
     <message>
         <source>Best, R</source>
@@ -331,7 +331,7 @@
     </message>
     <message>
         <source>Right eye: acuity with this prescription, for example 6/6</source>
-        <translation type="unfinished"></translation>
+        <translation>Ojo derecho: agudeza con esta prescripción, por ejemplo 6/6</translation>
     </message>
     <message>
         <source>Best, L</source>
@@ -339,7 +339,7 @@
     </message>
     <message>
         <source>Left eye: acuity with this prescription, for example 6/6</source>
-        <translation type="unfinished"></translation>
+        <translation>Ojo izquierdo: agudeza con esta prescripción, por ejemplo 6/6</translation>
     </message>
     <message>
         <source>Prescriber</source>
@@ -347,3572 +347,3572 @@
     </message>
     <message>
         <source>Who signed the prescription; needed under 16 years</source>
-        <translation type="unfinished"></translation>
+        <translation>Quién firmó la prescripción; necesario antes de los 16 años</translation>
     </message>
     <message>
         <source>Left eye: sphere, cylinder (dioptres) and axis (degrees); = takes the right eye’s. Up and Down step the sphere by 0.25, Page Up and Page Down by 1.00</source>
-        <translation type="unfinished"></translation>
+        <translation>Ojo izquierdo: esfera, cilindro (dioptrías) y eje (grados); = toma los del ojo derecho. Arriba y Abajo cambian la esfera 0.25; Re Pág y Av Pág, 1.00</translation>
     </message>
     <message>
         <source>Distance between the pupils looking far, millimetres; or right and left of the nose: 31/30.5</source>
-        <translation type="unfinished"></translation>
+        <translation>Distancia entre las pupilas mirando de lejos, milímetros; o a la derecha y a la izquierda de la nariz: 31/30.5</translation>
     </message>
     <message>
         <source>Objective, R</source>
-        <translation type="unfinished"></translation>
+        <translation>Objetiva, D</translation>
     </message>
     <message>
         <source>Right eye: reading of the instrument, dioptres; several readings separated by ; are averaged and their scatter is told</source>
-        <translation type="unfinished"></translation>
+        <translation>Ojo derecho: lectura del instrumento, dioptrías; de varias lecturas separadas por ; se hace la media y se indica su dispersión</translation>
     </message>
     <message>
         <source>Objective, L</source>
-        <translation type="unfinished"></translation>
+        <translation>Objetiva, I</translation>
     </message>
     <message>
         <source>Left eye: reading of the instrument, dioptres; several readings separated by ; are averaged and their scatter is told</source>
-        <translation type="unfinished"></translation>
+        <translation>Ojo izquierdo: lectura del instrumento, dioptrías; de varias lecturas separadas por ; se hace la media y se indica su dispersión</translation>
     </message>
     <message>
         <source>Own pair, R</source>
-        <translation type="unfinished"></translation>
+        <translation>Gafas propias, D</translation>
     </message>
     <message>
         <source>Right eye: power of the pair worn now, read by focimeter, dioptres</source>
-        <translation type="unfinished"></translation>
+        <translation>Ojo derecho: potencia de las gafas que lleva ahora, leída con frontofocómetro, dioptrías</translation>
     </message>
     <message>
         <source>Own pair, L</source>
-        <translation type="unfinished"></translation>
+        <translation>Gafas propias, I</translation>
     </message>
     <message>
         <source>Left eye: power of the pair worn now, read by focimeter, dioptres</source>
-        <translation type="unfinished"></translation>
+        <translation>Ojo izquierdo: potencia de las gafas que lleva ahora, leída con frontofocómetro, dioptrías</translation>
     </message>
     <message>
         <source>Pinhole, R</source>
-        <translation type="unfinished"></translation>
+        <translation>Estenopeico, D</translation>
     </message>
     <message>
         <source>Right eye: acuity through a pinhole, for example 6/9</source>
-        <translation type="unfinished"></translation>
+        <translation>Ojo derecho: agudeza con agujero estenopeico, por ejemplo 6/9</translation>
     </message>
     <message>
         <source>Pinhole, L</source>
-        <translation type="unfinished"></translation>
+        <translation>Estenopeico, I</translation>
     </message>
     <message>
         <source>Left eye: acuity through a pinhole, for example 6/9</source>
-        <translation type="unfinished"></translation>
+        <translation>Ojo izquierdo: agudeza con agujero estenopeico, por ejemplo 6/9</translation>
     </message>
     <message>
         <source>With own, R</source>
-        <translation type="unfinished"></translation>
+        <translation>Con las suyas, D</translation>
     </message>
     <message>
         <source>Right eye: acuity with the pair worn now, for example 6/12</source>
-        <translation type="unfinished"></translation>
+        <translation>Ojo derecho: agudeza con las gafas que lleva ahora, por ejemplo 6/12</translation>
     </message>
     <message>
         <source>With own, L</source>
-        <translation type="unfinished"></translation>
+        <translation>Con las suyas, I</translation>
     </message>
     <message>
         <source>Left eye: acuity with the pair worn now, for example 6/12</source>
-        <translation type="unfinished"></translation>
+        <translation>Ojo izquierdo: agudeza con las gafas que lleva ahora, por ejemplo 6/12</translation>
     </message>
     <message>
         <source>Near, bare</source>
-        <translation type="unfinished"></translation>
+        <translation>Cerca, sin gafas</translation>
     </message>
     <message>
         <source>Smallest print read without spectacles, for example N12</source>
-        <translation type="unfinished"></translation>
+        <translation>Letra más pequeña leída sin gafas, por ejemplo N12</translation>
     </message>
     <message>
         <source>Near, best</source>
-        <translation type="unfinished"></translation>
+        <translation>Cerca, mejor</translation>
     </message>
     <message>
         <source>Smallest print read with this prescription, for example N6</source>
-        <translation type="unfinished"></translation>
+        <translation>Letra más pequeña leída con esta prescripción, por ejemplo N6</translation>
     </message>
     <message>
         <source>Vertex</source>
-        <translation type="unfinished"></translation>
+        <translation>Vértice</translation>
     </message>
     <message>
         <source>Distance from the trial lens to the eye, millimetres; needed above 4.00 D</source>
-        <translation type="unfinished"></translation>
+        <translation>Distancia de la lente de prueba al ojo, milímetros; necesaria por encima de 4.00 D</translation>
     </message>
     <message>
         <source>Working</source>
-        <translation type="unfinished"></translation>
+        <translation>Trabajo</translation>
     </message>
     <message>
         <source>Distance of near work from the spectacles, millimetres; 400 when empty</source>
-        <translation type="unfinished"></translation>
+        <translation>Distancia del trabajo de cerca a las gafas, milímetros; 400 si está vacía</translation>
     </message>
     <message>
         <source>Complaints</source>
-        <translation type="unfinished"></translation>
+        <translation>Quejas</translation>
     </message>
     <message>
         <source>What the person complains of, in a few words</source>
-        <translation type="unfinished"></translation>
+        <translation>De qué se queja la persona, en pocas palabras</translation>
     </message>
     <message>
         <source>Guardian</source>
-        <translation type="unfinished"></translation>
+        <translation>Tutor</translation>
     </message>
     <message>
         <source>Who was told about a child’s prescription</source>
-        <translation type="unfinished"></translation>
+        <translation>A quién se informó de la prescripción de un niño</translation>
     </message>
     <message>
         <source>Right eye: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Ojo derecho: %1</translation>
     </message>
     <message>
         <source>Left eye: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Ojo izquierdo: %1</translation>
     </message>
 </context>
 <context>
     <name>core</name>
     <message>
         <source>the folder %1 for the sample cannot be made; check rights and free space</source>
-        <translation type="unfinished"></translation>
+        <translation>no se puede crear la carpeta %1 para el ejemplo; revise permisos y espacio libre</translation>
     </message>
     <message>
         <source>this is not the PIN; nothing was changed</source>
-        <translation type="unfinished"></translation>
+        <translation>este no es el PIN; no se cambió nada</translation>
     </message>
     <message>
         <source>write both parts of the PD, right then left: 31/30.5</source>
-        <translation type="unfinished"></translation>
+        <translation>escriba las dos partes de la DP, derecha y luego izquierda: 31/30.5</translation>
     </message>
     <message>
         <source>the folder %1 cannot be made</source>
-        <translation type="unfinished"></translation>
+        <translation>no se puede crear la carpeta %1</translation>
     </message>
     <message>
         <source>the prescription of %1 is not complete; there is no order to print</source>
-        <translation type="unfinished"></translation>
+        <translation>la prescripción de %1 no está completa; no hay encargo que imprimir</translation>
     </message>
     <message>
         <source>%1 is not under 16; print the note for the person instead</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 no tiene menos de 16 años; imprima la nota para la persona</translation>
     </message>
     <message>
         <source>this person has no camp code; give one before anything is printed</source>
-        <translation type="unfinished"></translation>
+        <translation>esta persona no tiene código de campamento; dele uno antes de imprimir</translation>
     </message>
     <message>
         <source>nothing of %1 asks for a referral; there is no letter to print</source>
-        <translation type="unfinished"></translation>
+        <translation>nada de %1 pide derivación; no hay carta que imprimir</translation>
     </message>
     <message>
         <source>a label of this size does not hold its text; choose a larger one with --label-size, or a shorter name: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>en una etiqueta de este tamaño no cabe su texto; elija una mayor con --label-size, o un nombre más corto: %1</translation>
     </message>
     <message>
         <source>there is no printer %1, and no other is set up here; write a PDF with --output and print it where there is one</source>
-        <translation type="unfinished"></translation>
+        <translation>no hay impresora %1, ni otra instalada aquí; escriba un PDF con --output e imprímalo donde haya una</translation>
     </message>
     <message>
         <source>there is no printer %1; there are %2</source>
-        <translation type="unfinished"></translation>
+        <translation>no hay impresora %1; hay %2</translation>
     </message>
     <message>
         <source>the printer %1 does not take the paper</source>
-        <translation type="unfinished"></translation>
+        <translation>la impresora %1 no acepta el papel</translation>
     </message>
     <message>
         <source>printing was stopped</source>
-        <translation type="unfinished"></translation>
+        <translation>se detuvo la impresión</translation>
     </message>
     <message>
         <source>no font here has the script of %1; install the package %2 and print again</source>
-        <translation type="unfinished"></translation>
+        <translation>ninguna fuente de aquí tiene la escritura de %1; instale el paquete %2 e imprima otra vez</translation>
     </message>
     <message>
         <source>%1 does not wait in this table for that purpose, or stands in the list twice; take the row out</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 no espera en esta tabla para ese uso, o está dos veces en la lista; quite la fila</translation>
     </message>
     <message>
         <source>there is no line %1 in this box</source>
-        <translation type="unfinished"></translation>
+        <translation>no hay línea %1 en esta caja</translation>
     </message>
     <message>
         <source>more people were told %1 than there are pieces of it; take a row out of the list</source>
-        <translation type="unfinished"></translation>
+        <translation>se dijo %1 a más personas que piezas hay; quite una fila de la lista</translation>
     </message>
     <message>
         <source>not drawn: counts under %1 are hidden on this page</source>
-        <translation type="unfinished"></translation>
+        <translation>sin dibujar: los números menores de %1 se ocultan en esta página</translation>
     </message>
     <message>
         <source>there is no rules.yaml; the rules built in apply</source>
-        <translation type="unfinished"></translation>
+        <translation>no hay rules.yaml; se aplican las reglas incluidas</translation>
     </message>
     <message>
         <source>this ledger was last written at another place and is open for reading only; if the folder moved here for good, say so, and do not use the other copy any more</source>
-        <translation type="unfinished"></translation>
+        <translation>este registro se escribió por última vez en otro lugar y está abierto solo para leer; si la carpeta se mudó aquí para siempre, dígalo, y no use más la otra copia</translation>
     </message>
     <message>
         <source>this ledger had an older form and was brought up; as it was it stands in %1</source>
-        <translation type="unfinished"></translation>
+        <translation>este registro tenía una forma más antigua y se actualizó; como estaba se guarda en %1</translation>
     </message>
     <message>
         <source>ledger entry %1 is not as it was written: %2; keep the folder as it is and compare it with a copy</source>
-        <translation type="unfinished"></translation>
+        <translation>la anotación %1 del registro no está como se escribió: %2; guarde la carpeta como está y compárela con una copia</translation>
     </message>
     <message>
         <source>there is no ledger here yet</source>
-        <translation type="unfinished"></translation>
+        <translation>aún no hay registro aquí</translation>
     </message>
     <message>
         <source>the ledger has the entry, but stock.yaml could not be brought up to date; that is made good at the next opening</source>
-        <translation type="unfinished"></translation>
+        <translation>el registro tiene la anotación, pero stock.yaml no se pudo actualizar; se corregirá en la próxima apertura</translation>
     </message>
     <message>
         <source>nothing that was handed over to %1 stands here; look at the code, or enter the look at the site that gave the pair</source>
-        <translation type="unfinished"></translation>
+        <translation>aquí no consta nada entregado a %1; revise el código, o anote la revisión en la sede que dio las gafas</translation>
     </message>
     <message>
         <source>to be referred before any glasses are given</source>
-        <translation type="unfinished"></translation>
+        <translation>derivar antes de dar gafas</translation>
     </message>
     <message>
         <source>nothing is needed for this purpose</source>
-        <translation type="unfinished"></translation>
+        <translation>no se necesita nada para este uso</translation>
     </message>
     <message>
         <source>these lines do not make a pair</source>
-        <translation type="unfinished"></translation>
+        <translation>estas líneas no forman unas gafas</translation>
     </message>
     <message>
         <source>on trial: type the acuity with this pair first</source>
-        <translation type="unfinished"></translation>
+        <translation>a prueba: escriba antes la agudeza con estas gafas</translation>
     </message>
     <message>
         <source>an unequal pair: read each eye with the focimeter first</source>
-        <translation type="unfinished"></translation>
+        <translation>gafas desiguales: lea antes cada ojo con el frontofocómetro</translation>
     </message>
     <message>
         <source>none left of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>no queda ninguna de %1</translation>
     </message>
     <message>
         <source>no pair chosen</source>
-        <translation type="unfinished"></translation>
+        <translation>ningunas gafas elegidas</translation>
     </message>
     <message>
         <source>no hand-over with the id %1</source>
-        <translation type="unfinished"></translation>
+        <translation>ninguna entrega con el identificador %1</translation>
     </message>
     <message>
         <source>stopped as asked; nothing was written</source>
-        <translation type="unfinished"></translation>
+        <translation>detenido como se pidió; no se escribió nada</translation>
     </message>
     <message>
         <source>line %1 has %2 on hand, %3 held and %4 in quarantine, too few for this; nothing was written</source>
-        <translation type="unfinished"></translation>
+        <translation>la línea %1 tiene %2 en existencia, %3 reservadas y %4 en cuarentena, muy pocas para esto; no se escribió nada</translation>
     </message>
     <message>
         <source>line %1 is not in the ledger of %2; nothing was written</source>
-        <translation type="unfinished"></translation>
+        <translation>la línea %1 no está en el registro de %2; no se escribió nada</translation>
     </message>
     <message>
         <source>line %1 stands here by its name and by its code; write one row with the whole number</source>
-        <translation type="unfinished"></translation>
+        <translation>la línea %1 está aquí por su nombre y por su código; escriba una sola fila con el número total</translation>
     </message>
     <message>
         <source>there is no line %1 in stock.yaml of %2; add it there with on hand: 0, or mend the name</source>
-        <translation type="unfinished"></translation>
+        <translation>no hay línea %1 en stock.yaml de %2; añádala con on hand: 0, o corrija el nombre</translation>
     </message>
     <message>
         <source>a count needs two persons; %1 cannot be both</source>
-        <translation type="unfinished"></translation>
+        <translation>un recuento pide dos personas; %1 no puede ser ambas</translation>
     </message>
     <message>
         <source>line %1: counted %2, the book says %3; say why, in the row or with --reason</source>
-        <translation type="unfinished"></translation>
+        <translation>línea %1: contadas %2, el registro dice %3; diga por qué, en la fila o con --reason</translation>
     </message>
     <message>
         <source>line %1: %2 were sent, %3 arrived; the sender should know</source>
-        <translation type="unfinished"></translation>
+        <translation>línea %1: se enviaron %2, llegaron %3; conviene que el remitente lo sepa</translation>
     </message>
     <message>
         <source>this order is “%1” already; take back its last step %2 first</source>
-        <translation type="unfinished"></translation>
+        <translation>este encargo ya está «%1»; deshaga antes su último paso %2</translation>
     </message>
     <message>
         <source>nothing that was received of lot %1 is available</source>
-        <translation type="unfinished"></translation>
+        <translation>nada de lo recibido del lote %1 está disponible</translation>
     </message>
     <message>
         <source>there is no entry %1 to take back</source>
-        <translation type="unfinished"></translation>
+        <translation>no hay anotación %1 que deshacer</translation>
     </message>
     <message>
         <source>this hand-over is of %1; a hand-over is taken back on its day only; if the pair came back, enter it as returned</source>
-        <translation type="unfinished"></translation>
+        <translation>esta entrega es del %1; una entrega solo se deshace el mismo día; si las gafas volvieron, anótelas como devueltas</translation>
     </message>
     <message>
         <source>nothing was handed over to %1 today</source>
-        <translation type="unfinished"></translation>
+        <translation>hoy no se entregó nada a %1</translation>
     </message>
     <message>
         <source>%1 was given %2 pairs today; say which with --entry %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 recibió hoy %2 gafas; diga cuáles con --entry %3</translation>
     </message>
     <message>
         <source>there is no order %1</source>
-        <translation type="unfinished"></translation>
+        <translation>no hay encargo %1</translation>
     </message>
     <message>
         <source>this order is “%1”; “%2” cannot follow</source>
-        <translation type="unfinished"></translation>
+        <translation>este encargo está «%1»; «%2» no puede seguir</translation>
     </message>
     <message>
         <source>%1 has no open order</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 no tiene encargos abiertos</translation>
     </message>
     <message>
         <source>%1 has %2 open orders; say which with --order %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 tiene %2 encargos abiertos; diga cuál con --order %3</translation>
     </message>
     <message>
         <source>the file cannot be written: %1; check rights and free space</source>
-        <translation type="unfinished"></translation>
+        <translation>no se puede escribir el archivo: %1; revise permisos y espacio libre</translation>
     </message>
     <message>
         <source>something has this name already; name a place that is free</source>
-        <translation type="unfinished"></translation>
+        <translation>algo tiene ya este nombre; indique un lugar libre</translation>
     </message>
     <message>
         <source>this is the ledger of the camp itself; name another one</source>
-        <translation type="unfinished"></translation>
+        <translation>este es el registro del propio campamento; indique otro</translation>
     </message>
     <message>
         <source>nothing in the box is better for this person</source>
-        <translation type="unfinished"></translation>
+        <translation>nada en la caja es mejor para esta persona</translation>
     </message>
     <message>
         <source>loses no more than the best for this person; others need that one more</source>
-        <translation type="unfinished"></translation>
+        <translation>no pierde más que las mejores para esta persona; otros necesitan más aquellas</translation>
     </message>
     <message>
         <source>%1 was promised to %2 before</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 se prometió antes a %2</translation>
     </message>
     <message>
         <source>%1 goes to %2, for whom nothing else will do</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 va a %2, a quien no le sirve otra cosa</translation>
     </message>
     <message>
         <source>%1 goes to %2, so that most are served and all together lose least</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 va a %2, para atender a más personas y que entre todas pierdan menos</translation>
     </message>
     <message>
         <source>nothing that would do is left</source>
-        <translation type="unfinished"></translation>
+        <translation>no queda nada que sirva</translation>
     </message>
     <message>
         <source>what would do goes to others</source>
-        <translation type="unfinished"></translation>
+        <translation>lo que serviría va a otros</translation>
     </message>
     <message>
         <source>what would do goes to %1</source>
-        <translation type="unfinished"></translation>
+        <translation>lo que serviría va a %1</translation>
     </message>
     <message>
         <source>told before, but none is left now</source>
-        <translation type="unfinished"></translation>
+        <translation>dicho antes, pero ya no queda</translation>
     </message>
     <message>
         <source>told before; not planned again</source>
-        <translation type="unfinished"></translation>
+        <translation>dicho antes; no se planifica otra vez</translation>
     </message>
     <message>
         <source>picked by hand: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>elegido a mano: %1</translation>
     </message>
     <message>
         <source>no sample up to %1 tells these shares apart at this risk; allow a larger risk, or take shares that lie further apart</source>
-        <translation type="unfinished"></translation>
+        <translation>ninguna muestra hasta %1 distingue estas proporciones con este riesgo; admita un riesgo mayor, o tome proporciones más separadas</translation>
     </message>
     <message>
         <source>no lot %1 was drawn in this ledger; this is the worksheet of another camp, or its draw was taken back</source>
-        <translation type="unfinished"></translation>
+        <translation>no se sorteó el lote %1 en este registro; esta hoja es de otro campamento, o su sorteo se deshizo</translation>
     </message>
     <message>
         <source>the results of this lot are in already, entry %1; to enter them anew take that one back first with `quarterstep record entered-in-error --entry`</source>
-        <translation type="unfinished"></translation>
+        <translation>los resultados de este lote ya están, anotación %1; para anotarlos de nuevo deshaga antes esa con `quarterstep record entered-in-error --entry`</translation>
     </message>
     <message>
         <source>this row is of the lot %1, the first one of %2; enter each lot by itself</source>
-        <translation type="unfinished"></translation>
+        <translation>esta fila es del lote %1, la primera del %2; anote cada lote por separado</translation>
     </message>
     <message>
         <source>this lot has %1 rows, spares included; there is no row %2</source>
-        <translation type="unfinished"></translation>
+        <translation>este lote tiene %1 filas, con las de reserva; no hay fila %2</translation>
     </message>
     <message>
         <source>nothing was handed over here in those days whose pair is recorded; there is nothing to draw from</source>
-        <translation type="unfinished"></translation>
+        <translation>en esos días no se entregó aquí nada cuyas gafas consten; no hay de dónde sortear</translation>
     </message>
     <message>
         <source>the plan reads %1 pairs and only %2 were handed over; read all of them (--sample %2), or take more days into the lot</source>
-        <translation type="unfinished"></translation>
+        <translation>el plan lee %1 gafas y solo se entregaron %2; léalas todas (--sample %2), o tome más días en el lote</translation>
     </message>
     <message>
         <source>no lot was drawn here yet; `quarterstep audit draw` does</source>
-        <translation type="unfinished"></translation>
+        <translation>aún no se sorteó ningún lote aquí; `quarterstep audit draw` lo hace</translation>
     </message>
     <message>
         <source>no lot %1 was drawn in this ledger</source>
-        <translation type="unfinished"></translation>
+        <translation>no se sorteó el lote %1 en este registro</translation>
     </message>
     <message>
         <source>no row of the worksheet is filled in</source>
-        <translation type="unfinished"></translation>
+        <translation>ninguna fila de la hoja está rellena</translation>
     </message>
     <message>
         <source>the demand is %1 person; plan from more: nothing can be said of who comes next</source>
-        <translation type="unfinished"></translation>
+        <translation>la demanda es de %1 persona; planifique con más: no se puede decir nada de quién vendrá</translation>
     </message>
     <message>
         <source>the budget is 0: nothing is bought; give --budget</source>
-        <translation type="unfinished"></translation>
+        <translation>el presupuesto es 0: no se compra nada; indique --budget</translation>
     </message>
     <message>
         <source>nobody of this demand can be served by any line on offer; nothing is bought</source>
-        <translation type="unfinished"></translation>
+        <translation>nadie de esta demanda puede ser atendido con ninguna línea ofrecida; no se compra nada</translation>
     </message>
     <message>
         <source>no pack on offer is within the budget, the weight and the boxes; nothing is bought</source>
-        <translation type="unfinished"></translation>
+        <translation>ningún paquete ofrecido cabe en el presupuesto, el peso y las cajas; no se compra nada</translation>
     </message>
     <message>
         <source>what is on hand serves whoever can be served; nothing is bought</source>
-        <translation type="unfinished"></translation>
+        <translation>lo que hay atiende a todos los que se puede atender; no se compra nada</translation>
     </message>
     <message>
         <source>the library for PINs cannot be used here</source>
-        <translation type="unfinished"></translation>
+        <translation>la biblioteca para los PIN no se puede usar aquí</translation>
     </message>
     <message>
         <source>a PIN has %1 to %2 characters; nothing was written</source>
-        <translation type="unfinished"></translation>
+        <translation>un PIN tiene de %1 a %2 caracteres; no se escribió nada</translation>
     </message>
     <message>
         <source>there is not enough memory to keep a PIN; close other programs</source>
-        <translation type="unfinished"></translation>
+        <translation>no hay memoria suficiente para guardar un PIN; cierre otros programas</translation>
     </message>
     <message>
         <source>nobody of this demand can be served from this box; no day was simulated</source>
-        <translation type="unfinished"></translation>
+        <translation>nadie de esta demanda puede ser atendido con esta caja; no se simuló ningún día</translation>
     </message>
     <message>
         <source>after the colon stands how many lie in each bin, then centres, bin or round: write for example &quot;: 10 centres 62 bin A&quot;</source>
-        <translation type="unfinished"></translation>
+        <translation>tras los dos puntos va cuántas hay por casilla, luego centres, bin o round: escriba por ejemplo &quot;: 10 centres 62 bin A&quot;</translation>
     </message>
     <message>
         <source>%1 is not a size in millimetres; write for example 62</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 no es un tamaño en milímetros; escriba por ejemplo 62</translation>
     </message>
     <message>
         <source>a ready-made pair with a cylinder needs its axis; write for example -1.00 -0.50 x 90</source>
-        <translation type="unfinished"></translation>
+        <translation>unas gafas premontadas con cilindro necesitan su eje; escriba por ejemplo -1.00 -0.50 x 90</translation>
     </message>
     <message>
         <source>from %1 to %2 is no whole number of steps of %3; write spheres and a step that meets the last one</source>
-        <translation type="unfinished"></translation>
+        <translation>de %1 a %2 no es un número entero de pasos de %3; escriba esferas y un paso que llegue a la última</translation>
     </message>
     <message>
         <source>%1 stands in an earlier tray already; put the counts together, or give the two different centres</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ya está en una bandeja anterior; sume los números, o dé a las dos centros distintos</translation>
     </message>
     <message>
         <source>a frame is given by its lens and bridge in millimetres; write for example frame 44-18: 12</source>
-        <translation type="unfinished"></translation>
+        <translation>una montura se da por su lente y puente en milímetros; escriba por ejemplo frame 44-18: 12</translation>
     </message>
     <message>
         <source>a tray is written as powers, a colon and a count: for example &quot;near +1.00 to +3.50 by 0.50: 10&quot;</source>
-        <translation type="unfinished"></translation>
+        <translation>una bandeja se escribe con potencias, dos puntos y un número: por ejemplo &quot;near +1.00 to +3.50 by 0.50: 10&quot;</translation>
     </message>
     <message>
         <source>these trays make more than %1 lines of stock</source>
-        <translation type="unfinished"></translation>
+        <translation>estas bandejas dan más de %1 líneas de existencias</translation>
     </message>
     <message>
         <source>the camp has no name yet; give it one</source>
-        <translation type="unfinished"></translation>
+        <translation>el campamento aún no tiene nombre; dele uno</translation>
     </message>
     <message>
         <source>nothing is described yet; write a tray a line</source>
-        <translation type="unfinished"></translation>
+        <translation>aún no hay nada descrito; escriba una bandeja por línea</translation>
     </message>
     <message>
         <source>this folder cannot be made: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>no se puede crear esta carpeta: %1</translation>
     </message>
     <message>
         <source>this folder has a stock.yaml already; nothing was written: open the folder, or choose another one</source>
-        <translation type="unfinished"></translation>
+        <translation>esta carpeta ya tiene stock.yaml; no se escribió nada: abra la carpeta o elija otra</translation>
     </message>
     <message>
         <source>%1 does not wait for that purpose</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 no espera para ese uso</translation>
     </message>
     <message>
         <source>this box has no such lines any more</source>
-        <translation type="unfinished"></translation>
+        <translation>esta caja ya no tiene esas líneas</translation>
     </message>
     <message>
         <source>say why another pair than the one planned</source>
-        <translation type="unfinished"></translation>
+        <translation>diga por qué otras gafas que las planeadas</translation>
     </message>
     <message>
         <source>none is left, or what is left was promised to others</source>
-        <translation type="unfinished"></translation>
+        <translation>no queda ninguna, o lo que queda se prometió a otros</translation>
     </message>
     <message>
         <source>no mismatch, so there is no run between two of them to draw</source>
-        <translation type="unfinished"></translation>
+        <translation>ninguna discordancia, así que no hay serie entre dos que dibujar</translation>
     </message>
     <message>
         <source>every hand-over is a mismatch; there is no run of good ones to draw</source>
-        <translation type="unfinished"></translation>
+        <translation>cada entrega es una discordancia; no hay serie de buenas que dibujar</translation>
     </message>
     <message>
         <source>every hand-over is a mismatch; a p-chart has no limits then</source>
-        <translation type="unfinished"></translation>
+        <translation>cada entrega es una discordancia; un gráfico p no tiene entonces límites</translation>
     </message>
     <message>
         <source>no mismatch; a p-chart has no limits then</source>
-        <translation type="unfinished"></translation>
+        <translation>ninguna discordancia; un gráfico p no tiene entonces límites</translation>
     </message>
     <message>
         <source>a p-chart compares groups over time, and there are not two yet</source>
-        <translation type="unfinished"></translation>
+        <translation>un gráfico p compara grupos en el tiempo, y aún no hay dos</translation>
     </message>
     <message>
         <source>%1 of %2 groups have fewer than the %3 hand-overs from which a p-chart could show at this share that things got better; look at the g-chart</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 de %2 grupos tienen menos de las %3 entregas con que un gráfico p podría mostrar una mejora con esta proporción; mire el gráfico g</translation>
     </message>
     <message>
         <source>%1 of %2 groups have no mismatch, a quarter or more; look at the g-chart</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 de %2 grupos no tienen discordancias, un cuarto o más; mire el gráfico g</translation>
     </message>
     <message>
         <source>worn when seen</source>
-        <translation type="unfinished"></translation>
+        <translation>puestas al revisar</translation>
     </message>
     <message>
         <source>carried, not worn when seen</source>
-        <translation type="unfinished"></translation>
+        <translation>las traía, sin llevarlas puestas</translation>
     </message>
     <message>
         <source>left at home</source>
-        <translation type="unfinished"></translation>
+        <translation>dejadas en casa</translation>
     </message>
     <message>
         <source>broken</source>
-        <translation type="unfinished"></translation>
+        <translation>rotas</translation>
     </message>
     <message>
         <source>lost</source>
-        <translation type="unfinished"></translation>
+        <translation>perdidas</translation>
     </message>
     <message>
         <source>not worn any more</source>
-        <translation type="unfinished"></translation>
+        <translation>ya no se usan</translation>
     </message>
     <message>
         <source>the person was not met</source>
-        <translation type="unfinished"></translation>
+        <translation>no se encontró a la persona</translation>
     </message>
     <message>
         <source>after some weeks</source>
-        <translation type="unfinished"></translation>
+        <translation>tras unas semanas</translation>
     </message>
     <message>
         <source>after three to four months</source>
-        <translation type="unfinished"></translation>
+        <translation>tras tres o cuatro meses</translation>
     </message>
     <message>
         <source>after six months</source>
-        <translation type="unfinished"></translation>
+        <translation>tras seis meses</translation>
     </message>
     <message>
         <source>the same person had a pair for %1 by entry %2 already</source>
-        <translation type="unfinished"></translation>
+        <translation>la misma persona ya tenía gafas para %1 por la anotación %2</translation>
     </message>
     <message>
         <source>%1 entries were taken back at one place on one day</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 anotaciones se deshicieron en un mismo lugar en un día</translation>
     </message>
     <message>
         <source>line %1: counted %2 against the book</source>
-        <translation type="unfinished"></translation>
+        <translation>línea %1: contadas %2 frente al registro</translation>
     </message>
     <message>
         <source>line %1 was later put aside (%2); this pair was given before</source>
-        <translation type="unfinished"></translation>
+        <translation>la línea %1 se apartó más tarde (%2); estas gafas se dieron antes</translation>
     </message>
     <message>
         <source>the time of this entry is later than now</source>
-        <translation type="unfinished"></translation>
+        <translation>la hora de esta anotación es posterior a la actual</translation>
     </message>
     <message>
         <source>entered as not collected</source>
-        <translation type="unfinished"></translation>
+        <translation>anotado como no recogido</translation>
     </message>
     <message>
         <source>a letter was to be written beside this hand-over; none is recorded</source>
-        <translation type="unfinished"></translation>
+        <translation>debía escribirse una carta con esta entrega; no consta ninguna</translation>
     </message>
     <message>
         <source>checked and waiting for more than %1 days</source>
-        <translation type="unfinished"></translation>
+        <translation>comprobadas y en espera más de %1 días</translation>
     </message>
     <message>
         <source>given until the order %1 comes, more than %2 days ago</source>
-        <translation type="unfinished"></translation>
+        <translation>dadas hasta que llegue el encargo %1, hace más de %2 días</translation>
     </message>
     <message>
         <source>refused: %1 of %2 read failed, more than the %4 allowed among %3</source>
-        <translation type="unfinished"></translation>
+        <translation>rechazado: fallaron %1 de %2 leídas, más de las %4 admitidas entre %3</translation>
     </message>
     <message>
         <source>accepted: %1 of %2 read failed; even if the %5 not read failed too, it would be no more than the %4 allowed among %3</source>
-        <translation type="unfinished"></translation>
+        <translation>aceptado: fallaron %1 de %2 leídas; aunque fallaran las %5 sin leer, no serían más de las %4 admitidas entre %3</translation>
     </message>
     <message>
         <source>accepted: %1 of %2 read failed, no more than the %4 allowed among %3</source>
-        <translation type="unfinished"></translation>
+        <translation>aceptado: fallaron %1 de %2 leídas, no más de las %4 admitidas entre %3</translation>
     </message>
     <message>
         <source>open: %1 of %2 read failed, %4 are allowed among %3; %5 pairs are still to be read</source>
-        <translation type="unfinished"></translation>
+        <translation>abierto: fallaron %1 de %2 leídas, se admiten %4 entre %3; faltan %5 gafas por leer</translation>
     </message>
     <message>
         <source>this pair may be given only with the acuity read with it; none was recorded</source>
-        <translation type="unfinished"></translation>
+        <translation>estas gafas solo se pueden dar con la agudeza leída con ellas; no consta ninguna</translation>
     </message>
     <message>
         <source>by the record nothing was needed for this purpose</source>
-        <translation type="unfinished"></translation>
+        <translation>según lo anotado no hacía falta nada para este uso</translation>
     </message>
     <message>
         <source>the centres of this pair were assumed, not measured</source>
-        <translation type="unfinished"></translation>
+        <translation>los centros de estas gafas se supusieron, no se midieron</translation>
     </message>
     <message>
         <source>the PD was not measured; prism is judged at its worst likely value</source>
-        <translation type="unfinished"></translation>
+        <translation>no se midió la DP; el prisma se evalúa en su peor valor probable</translation>
     </message>
     <message>
         <source>the entry says %1, judged again it is %2; the cost was %3 and is %4 thousandths</source>
-        <translation type="unfinished"></translation>
+        <translation>la anotación dice %1, evaluada de nuevo es %2; el coste era %3 y es %4 milésimas</translation>
     </message>
     <message>
         <source>right eye: %1 with this pair, %2 logMAR worse than predicted</source>
-        <translation type="unfinished"></translation>
+        <translation>ojo derecho: %1 con estas gafas, %2 logMAR peor de lo previsto</translation>
     </message>
     <message>
         <source>left eye: %1 with this pair, %2 logMAR worse than predicted</source>
-        <translation type="unfinished"></translation>
+        <translation>ojo izquierdo: %1 con estas gafas, %2 logMAR peor de lo previsto</translation>
     </message>
     <message>
         <source>right eye: read %1, recorded %2</source>
-        <translation type="unfinished"></translation>
+        <translation>ojo derecho: leído %1, anotado %2</translation>
     </message>
     <message>
         <source>left eye: read %1, recorded %2</source>
-        <translation type="unfinished"></translation>
+        <translation>ojo izquierdo: leído %1, anotado %2</translation>
     </message>
     <message>
         <source>%1 was in the box (bin %2) and would have cost %3 logMAR less</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 estaba en la caja (casilla %2) y habría costado %3 logMAR menos</translation>
     </message>
     <message>
         <source>outside a limit, no reason given</source>
-        <translation type="unfinished"></translation>
+        <translation>fuera de un límite, sin motivo</translation>
     </message>
     <message>
         <source>see the person again; read the pair with the focimeter</source>
-        <translation type="unfinished"></translation>
+        <translation>vea otra vez a la persona; lea las gafas con el frontofocómetro</translation>
     </message>
     <message>
         <source>outside a limit, with a reason</source>
-        <translation type="unfinished"></translation>
+        <translation>fuera de un límite, con motivo</translation>
     </message>
     <message>
         <source>read the reasons together; where one repeats, change stock or rules</source>
-        <translation type="unfinished"></translation>
+        <translation>lea los motivos juntos; si uno se repite, cambie existencias o reglas</translation>
     </message>
     <message>
         <source>a clearly better pair was in the box</source>
-        <translation type="unfinished"></translation>
+        <translation>en la caja había gafas claramente mejores</translation>
     </message>
     <message>
         <source>look at the bin named: is it reachable, labelled, in its place?</source>
-        <translation type="unfinished"></translation>
+        <translation>mire la casilla indicada: ¿se alcanza, tiene etiqueta, está en su sitio?</translation>
     </message>
     <message>
         <source>the pair is off its label</source>
-        <translation type="unfinished"></translation>
+        <translation>las gafas no son como su etiqueta</translation>
     </message>
     <message>
         <source>quarantine the line, read ten pieces, tell the supplier</source>
-        <translation type="unfinished"></translation>
+        <translation>ponga la línea en cuarentena, lea diez piezas, avise al proveedor</translation>
     </message>
     <message>
         <source>acuity with the pair worse than predicted</source>
-        <translation type="unfinished"></translation>
+        <translation>agudeza con las gafas peor de lo previsto</translation>
     </message>
     <message>
         <source>refract again; where it repeats, look at the refraction of the day</source>
-        <translation type="unfinished"></translation>
+        <translation>refracte otra vez; si se repite, mire la refracción de ese día</translation>
     </message>
     <message>
         <source>on trial, no acuity recorded</source>
-        <translation type="unfinished"></translation>
+        <translation>a prueba, sin agudeza anotada</translation>
     </message>
     <message>
         <source>call the person back and read the acuity with the pair</source>
-        <translation type="unfinished"></translation>
+        <translation>llame a la persona y tome la agudeza con las gafas</translation>
     </message>
     <message>
         <source>nothing was needed by the record</source>
-        <translation type="unfinished"></translation>
+        <translation>según lo anotado no hacía falta nada</translation>
     </message>
     <message>
         <source>look at what is prescribed to whom; a pair not needed is one that somebody lacks</source>
-        <translation type="unfinished"></translation>
+        <translation>mire qué se prescribe y a quién; las gafas que no hacen falta le faltan a alguien</translation>
     </message>
     <message>
         <source>no check recorded</source>
-        <translation type="unfinished"></translation>
+        <translation>ninguna comprobación anotada</translation>
     </message>
     <message>
         <source>record the four checks at hand-over; draw a sample of these for the bench</source>
-        <translation type="unfinished"></translation>
+        <translation>anote las cuatro comprobaciones al entregar; saque de ellas una muestra para el banco</translation>
     </message>
     <message>
         <source>PD or centres not measured</source>
-        <translation type="unfinished"></translation>
+        <translation>DP o centros sin medir</translation>
     </message>
     <message>
         <source>measure the PD of everybody and the centres of every line from 1.50 D up</source>
-        <translation type="unfinished"></translation>
+        <translation>mida la DP de todos y los centros de cada línea desde 1.50 D</translation>
     </message>
     <message>
         <source>given from a line in quarantine</source>
-        <translation type="unfinished"></translation>
+        <translation>dadas de una línea en cuarentena</translation>
     </message>
     <message>
         <source>read the pair with the focimeter, or exchange it</source>
-        <translation type="unfinished"></translation>
+        <translation>lea las gafas con el frontofocómetro, o cámbielas</translation>
     </message>
     <message>
         <source>a temporary pair never replaced</source>
-        <translation type="unfinished"></translation>
+        <translation>gafas provisionales nunca sustituidas</translation>
     </message>
     <message>
         <source>ask the laboratory for the order, and the person to come</source>
-        <translation type="unfinished"></translation>
+        <translation>pregunte al laboratorio por el encargo, y pida a la persona que venga</translation>
     </message>
     <message>
         <source>an order not collected</source>
-        <translation type="unfinished"></translation>
+        <translation>un encargo sin recoger</translation>
     </message>
     <message>
         <source>send word to the person; bring the pair to the next visit</source>
-        <translation type="unfinished"></translation>
+        <translation>avise a la persona; lleve las gafas a la próxima visita</translation>
     </message>
     <message>
         <source>a letter of referral not written</source>
-        <translation type="unfinished"></translation>
+        <translation>una carta de derivación sin escribir</translation>
     </message>
     <message>
         <source>write it now</source>
-        <translation type="unfinished"></translation>
+        <translation>escríbala ahora</translation>
     </message>
     <message>
         <source>handed over twice for one purpose</source>
-        <translation type="unfinished"></translation>
+        <translation>entregado dos veces para un mismo uso</translation>
     </message>
     <message>
         <source>count the line; where one piece is too many, take the second entry back</source>
-        <translation type="unfinished"></translation>
+        <translation>cuente la línea; si sobra una pieza, deshaga la segunda anotación</translation>
     </message>
     <message>
         <source>many corrections on one day</source>
-        <translation type="unfinished"></translation>
+        <translation>muchas correcciones en un día</translation>
     </message>
     <message>
         <source>ask what was difficult that day: light, queue, a new hand</source>
-        <translation type="unfinished"></translation>
+        <translation>pregunte qué fue difícil ese día: luz, fila, persona nueva</translation>
     </message>
     <message>
         <source>a count differed from the book</source>
-        <translation type="unfinished"></translation>
+        <translation>un recuento difería del registro</translation>
     </message>
     <message>
         <source>look for a line that differs the other way; it is likely beside it</source>
-        <translation type="unfinished"></translation>
+        <translation>busque una línea que difiera al revés; probablemente está al lado</translation>
     </message>
     <message>
         <source>the record disagrees with what was measured beside it</source>
-        <translation type="unfinished"></translation>
+        <translation>lo anotado no concuerda con lo medido al lado</translation>
     </message>
     <message>
         <source>have the card read again by somebody who has not seen the record</source>
-        <translation type="unfinished"></translation>
+        <translation>haga leer otra vez la ficha a alguien que no haya visto lo anotado</translation>
     </message>
     <message>
         <source>judged again, the entry says something else</source>
-        <translation type="unfinished"></translation>
+        <translation>evaluada de nuevo, la anotación dice otra cosa</translation>
     </message>
     <message>
         <source>keep this ledger as it is and tell the makers of the program</source>
-        <translation type="unfinished"></translation>
+        <translation>guarde este registro como está y avise a los autores del programa</translation>
     </message>
     <message>
         <source>the rules of the time are missing</source>
-        <translation type="unfinished"></translation>
+        <translation>faltan las reglas de entonces</translation>
     </message>
     <message>
         <source>put the rules.yaml of that time into a copy of the camp and audit there</source>
-        <translation type="unfinished"></translation>
+        <translation>ponga el rules.yaml de entonces en una copia del campamento y audite allí</translation>
     </message>
     <message>
         <source>the record is not there to judge by</source>
-        <translation type="unfinished"></translation>
+        <translation>no hay datos anotados con que evaluar</translation>
     </message>
     <message>
         <source>nothing: the person was forgotten, or the entry was written before records were kept</source>
-        <translation type="unfinished"></translation>
+        <translation>nada: se olvidó a la persona, o la anotación es de antes de guardarse los datos</translation>
     </message>
     <message>
         <source>an entry from the future</source>
-        <translation type="unfinished"></translation>
+        <translation>una anotación del futuro</translation>
     </message>
     <message>
         <source>set the clock of that station right</source>
-        <translation type="unfinished"></translation>
+        <translation>ponga en hora el reloj de ese puesto</translation>
     </message>
     <message>
         <source>neither power, fit, acuity nor instructions are recorded</source>
-        <translation type="unfinished"></translation>
+        <translation>no constan potencia, ajuste, agudeza ni instrucciones</translation>
     </message>
     <message>
         <source>the rules with the hash %1 (profile %2) are neither in the ledger nor in rules.yaml</source>
-        <translation type="unfinished"></translation>
+        <translation>las reglas con la huella %1 (perfil %2) no están ni en el registro ni en rules.yaml</translation>
     </message>
     <message>
         <source>the pair as it was judged, or part of the prescription, is not recorded</source>
-        <translation type="unfinished"></translation>
+        <translation>no constan las gafas como se evaluaron, o parte de la prescripción</translation>
     </message>
     <message>
         <source>the prescription is not recorded or was forgotten</source>
-        <translation type="unfinished"></translation>
+        <translation>la prescripción no consta o se olvidó</translation>
     </message>
     <message>
         <source>recorded %1; what was measured beside it fits %2</source>
-        <translation type="unfinished"></translation>
+        <translation>anotado %1; lo medido al lado corresponde a %2</translation>
     </message>
     <message>
         <source>recorded %1; what was measured beside it does not fit</source>
-        <translation type="unfinished"></translation>
+        <translation>anotado %1; lo medido al lado no corresponde</translation>
     </message>
     <message>
         <source>meant as it is</source>
-        <translation type="unfinished"></translation>
+        <translation>querido tal como está</translation>
     </message>
     <message>
         <source>the sign of a sphere</source>
-        <translation type="unfinished"></translation>
+        <translation>el signo de una esfera</translation>
     </message>
     <message>
         <source>the sign of a cylinder</source>
-        <translation type="unfinished"></translation>
+        <translation>el signo de un cilindro</translation>
     </message>
     <message>
         <source>a transposition without the axis</source>
-        <translation type="unfinished"></translation>
+        <translation>una transposición sin el eje</translation>
     </message>
     <message>
         <source>a transposition without the sphere</source>
-        <translation type="unfinished"></translation>
+        <translation>una transposición sin la esfera</translation>
     </message>
     <message>
         <source>an axis off by 90 degrees</source>
-        <translation type="unfinished"></translation>
+        <translation>un eje desviado 90 grados</translation>
     </message>
     <message>
         <source>an axis read as its mirror image</source>
-        <translation type="unfinished"></translation>
+        <translation>un eje leído como en espejo</translation>
     </message>
     <message>
         <source>digits of an axis</source>
-        <translation type="unfinished"></translation>
+        <translation>cifras de un eje</translation>
     </message>
     <message>
         <source>sphere and cylinder exchanged</source>
-        <translation type="unfinished"></translation>
+        <translation>esfera y cilindro intercambiados</translation>
     </message>
     <message>
         <source>a decimal point in another place</source>
-        <translation type="unfinished"></translation>
+        <translation>un punto decimal en otro lugar</translation>
     </message>
     <message>
         <source>a power misread by a step or two</source>
-        <translation type="unfinished"></translation>
+        <translation>una potencia mal leída por uno o dos pasos</translation>
     </message>
     <message>
         <source>the addition put on the distance power</source>
-        <translation type="unfinished"></translation>
+        <translation>la adición puesta sobre la potencia de lejos</translation>
     </message>
     <message>
         <source>right and left exchanged in the record</source>
-        <translation type="unfinished"></translation>
+        <translation>derecho e izquierdo intercambiados en lo anotado</translation>
     </message>
     <message>
         <source>the right eye written for the left as well</source>
-        <translation type="unfinished"></translation>
+        <translation>el ojo derecho escrito también para el izquierdo</translation>
     </message>
     <message>
         <source>the prescription of the person before</source>
-        <translation type="unfinished"></translation>
+        <translation>la prescripción de la persona anterior</translation>
     </message>
     <message>
         <source>the addition left out</source>
-        <translation type="unfinished"></translation>
+        <translation>la adición omitida</translation>
     </message>
     <message>
         <source>the addition taken as the whole near power</source>
-        <translation type="unfinished"></translation>
+        <translation>la adición tomada como potencia de cerca completa</translation>
     </message>
     <message>
         <source>the PD of one eye recorded as that of both</source>
-        <translation type="unfinished"></translation>
+        <translation>la DP de un ojo anotada como la de ambos</translation>
     </message>
     <message>
         <source>the near PD recorded as distance PD</source>
-        <translation type="unfinished"></translation>
+        <translation>la DP de cerca anotada como DP de lejos</translation>
     </message>
     <message>
         <source>the record, in a way that is none of those listed</source>
-        <translation type="unfinished"></translation>
+        <translation>lo anotado, de un modo que no está en la lista</translation>
     </message>
     <message>
         <source>a pair from a bin beside the one meant</source>
-        <translation type="unfinished"></translation>
+        <translation>gafas de una casilla junto a la querida</translation>
     </message>
     <message>
         <source>the power meant, other centres or size</source>
-        <translation type="unfinished"></translation>
+        <translation>la potencia querida, otros centros o tamaño</translation>
     </message>
     <message>
         <source>picked by the sphere, the cylinder left out</source>
-        <translation type="unfinished"></translation>
+        <translation>elegidas por la esfera, sin el cilindro</translation>
     </message>
     <message>
         <source>picked by sphere and whole cylinder</source>
-        <translation type="unfinished"></translation>
+        <translation>elegidas por esfera y cilindro entero</translation>
     </message>
     <message>
         <source>picked by the sphere less half the cylinder</source>
-        <translation type="unfinished"></translation>
+        <translation>elegidas por la esfera menos medio cilindro</translation>
     </message>
     <message>
         <source>the pair for the person&apos;s other purpose</source>
-        <translation type="unfinished"></translation>
+        <translation>las gafas para el otro uso de la persona</translation>
     </message>
     <message>
         <source>the pairs of two persons exchanged</source>
-        <translation type="unfinished"></translation>
+        <translation>las gafas de dos personas intercambiadas</translation>
     </message>
     <message>
         <source>right and left lens exchanged</source>
-        <translation type="unfinished"></translation>
+        <translation>lentes derecha e izquierda intercambiadas</translation>
     </message>
     <message>
         <source>a lens turned when it was mounted</source>
-        <translation type="unfinished"></translation>
+        <translation>una lente girada al montarla</translation>
     </message>
     <message>
         <source>a piece that lay in another line&apos;s bin</source>
-        <translation type="unfinished"></translation>
+        <translation>una pieza que estaba en la casilla de otra línea</translation>
     </message>
     <message>
         <source>another line recorded than given</source>
-        <translation type="unfinished"></translation>
+        <translation>anotada otra línea que la dada</translation>
     </message>
     <message>
         <source>the piece or its lot off the label</source>
-        <translation type="unfinished"></translation>
+        <translation>la pieza o su lote no es como la etiqueta</translation>
     </message>
     <message>
         <source>one pair recorded twice</source>
-        <translation type="unfinished"></translation>
+        <translation>unas gafas anotadas dos veces</translation>
     </message>
     <message>
         <source>another pair than the one meant, in a way not listed</source>
-        <translation type="unfinished"></translation>
+        <translation>otras gafas que las queridas, de un modo que no está en la lista</translation>
     </message>
     <message>
         <source>record and pair meant as they are</source>
-        <translation type="unfinished"></translation>
+        <translation>lo anotado y las gafas, queridos tal como están</translation>
     </message>
     <message>
         <source>entry %1 records the same pair for the same purpose</source>
-        <translation type="unfinished"></translation>
+        <translation>la anotación %1 pone las mismas gafas para el mismo uso</translation>
     </message>
     <message>
         <source>recorded %1; what was read fits %2</source>
-        <translation type="unfinished"></translation>
+        <translation>anotado %1; lo leído corresponde a %2</translation>
     </message>
     <message>
         <source>what was read fits %1; the record says %2</source>
-        <translation type="unfinished"></translation>
+        <translation>lo leído corresponde a %1; lo anotado dice %2</translation>
     </message>
     <message>
         <source>%1 may have been given and another line recorded</source>
-        <translation type="unfinished"></translation>
+        <translation>puede haberse dado %1 y anotado otra línea</translation>
     </message>
     <message>
         <source>line %1 may be off its label</source>
-        <translation type="unfinished"></translation>
+        <translation>la línea %1 puede no ser como su etiqueta</translation>
     </message>
     <message>
         <source>%1 would be suggested by this record</source>
-        <translation type="unfinished"></translation>
+        <translation>con lo anotado se sugeriría %1</translation>
     </message>
     <message>
         <source>the pair given fits this person&apos;s near need</source>
-        <translation type="unfinished"></translation>
+        <translation>las gafas dadas sirven para la necesidad de cerca de esta persona</translation>
     </message>
     <message>
         <source>the pair given fits this person&apos;s distance need</source>
-        <translation type="unfinished"></translation>
+        <translation>las gafas dadas sirven para la necesidad de lejos de esta persona</translation>
     </message>
     <message>
         <source>the pair given is a reader of the addition alone</source>
-        <translation type="unfinished"></translation>
+        <translation>las gafas dadas son solo de lectura, con la adición</translation>
     </message>
     <message>
         <source>with right and left lens exchanged the pair fits</source>
-        <translation type="unfinished"></translation>
+        <translation>con las lentes derecha e izquierda intercambiadas las gafas sirven</translation>
     </message>
     <message>
         <source>the pair given fits the person of entry %1, and that one fits here</source>
-        <translation type="unfinished"></translation>
+        <translation>las gafas dadas sirven a la persona de la anotación %1, y aquellas sirven aquí</translation>
     </message>
     <message>
         <source>%1 costs less sight than %2: %3 against %4 logMAR over the eyes</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 cuesta menos visión que %2: %3 frente a %4 logMAR entre los ojos</translation>
     </message>
     <message>
         <source>%1 is within the limits, or may be tried; %2 is outside one</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 está dentro de los límites, o puede probarse; %2 está fuera de uno</translation>
     </message>
     <message>
         <source>%1 is acceptable as it is; %2 is on trial until the acuity with it is typed</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 es aceptable tal cual; %2 está a prueba hasta escribir la agudeza</translation>
     </message>
     <message>
         <source>equal in sight; %1 has fewer cautions than %2: %3 against %4</source>
-        <translation type="unfinished"></translation>
+        <translation>iguales en visión; %1 tiene menos precauciones que %2: %3 frente a %4</translation>
     </message>
     <message>
         <source>equal in sight and cautions; %1 errs to the side that people reject in fewer eyes than %2: %3 against %4</source>
-        <translation type="unfinished"></translation>
+        <translation>iguales en visión y precauciones; %1 se desvía hacia el lado que se rechaza en menos ojos que %2: %3 frente a %4</translation>
     </message>
     <message>
         <source>equal so far; %1 keeps the eyes in better balance than %2: %3 against %4 D apart</source>
-        <translation type="unfinished"></translation>
+        <translation>iguales hasta aquí; %1 mantiene los ojos más equilibrados que %2: %3 frente a %4 D de diferencia</translation>
     </message>
     <message>
         <source>equal so far; %1 has less horizontal prism than %2: %3 against %4 prism dioptres</source>
-        <translation type="unfinished"></translation>
+        <translation>iguales hasta aquí; %1 tiene menos prisma horizontal que %2: %3 frente a %4 dioptrías prismáticas</translation>
     </message>
     <message>
         <source>equal so far; at near, base in (%1) comes before base out (%2)</source>
-        <translation type="unfinished"></translation>
+        <translation>iguales hasta aquí; de cerca, base interna (%1) va antes que base externa (%2)</translation>
     </message>
     <message>
         <source>equal so far; the frame of %1 suits the size wanted better than %2: %3 against %4 classes off</source>
-        <translation type="unfinished"></translation>
+        <translation>iguales hasta aquí; la montura de %1 se acerca más al tamaño querido que %2: %3 frente a %4 clases de diferencia</translation>
     </message>
     <message>
         <source>equal so far; %1 is less scarce in the box than %2</source>
-        <translation type="unfinished"></translation>
+        <translation>iguales hasta aquí; %1 escasea menos en la caja que %2</translation>
     </message>
     <message>
         <source>equal in all that is judged; %1 is fewer pieces than %2: %3 against %4</source>
-        <translation type="unfinished"></translation>
+        <translation>iguales en todo lo evaluado; %1 son menos piezas que %2: %3 frente a %4</translation>
     </message>
     <message>
         <source>equal in all that is judged; %1 comes before %2 by name</source>
-        <translation type="unfinished"></translation>
+        <translation>iguales en todo lo evaluado; %1 va antes que %2 por el nombre</translation>
     </message>
     <message>
         <source>%1 and %2 are the same</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 y %2 son lo mismo</translation>
     </message>
     <message>
         <source>above %1 D the vertex distance must be recorded</source>
-        <translation type="unfinished"></translation>
+        <translation>por encima de %1 D debe anotarse la distancia de vértice</translation>
     </message>
     <message>
         <source>a sphere would leave less cylinder than this lens does</source>
-        <translation type="unfinished"></translation>
+        <translation>una esfera dejaría menos cilindro que esta lente</translation>
     </message>
     <message>
         <source>prism by decentration is the prescriber&apos;s decision</source>
-        <translation type="unfinished"></translation>
+        <translation>el prisma por descentramiento lo decide el prescriptor</translation>
     </message>
     <message>
         <source>PD not taken: judged at the worst end of what is plausible</source>
-        <translation type="unfinished"></translation>
+        <translation>DP sin tomar: se evalúa en el peor extremo de lo plausible</translation>
     </message>
     <message>
         <source>the centres of this pair are assumed, not measured</source>
-        <translation type="unfinished"></translation>
+        <translation>los centros de estas gafas son supuestos, no medidos</translation>
     </message>
     <message>
         <source>heights of the centres not measured</source>
-        <translation type="unfinished"></translation>
+        <translation>alturas de los centros sin medir</translation>
     </message>
     <message>
         <source>cylinder left over</source>
-        <translation type="unfinished"></translation>
+        <translation>cilindro restante</translation>
     </message>
     <message>
         <source>cylinder left over %1 D, limit %2 D</source>
-        <translation type="unfinished"></translation>
+        <translation>cilindro restante %1 D, límite %2 D</translation>
     </message>
     <message>
         <source>%1 D of cylinder left over</source>
-        <translation type="unfinished"></translation>
+        <translation>queda %1 D de cilindro</translation>
     </message>
     <message>
         <source>difference between the eyes&apos; needs</source>
-        <translation type="unfinished"></translation>
+        <translation>diferencia entre las necesidades de los ojos</translation>
     </message>
     <message>
         <source>the eyes differ by %1 D, limit %2 D for one power in both lenses</source>
-        <translation type="unfinished"></translation>
+        <translation>los ojos difieren %1 D, límite %2 D para una misma potencia en ambas lentes</translation>
     </message>
     <message>
         <source>the eyes differ by %1 D</source>
-        <translation type="unfinished"></translation>
+        <translation>los ojos difieren %1 D</translation>
     </message>
     <message>
         <source>size of the power</source>
-        <translation type="unfinished"></translation>
+        <translation>tamaño de la potencia</translation>
     </message>
     <message>
         <source>power %1 D, limit %2 D</source>
-        <translation type="unfinished"></translation>
+        <translation>potencia %1 D, límite %2 D</translation>
     </message>
     <message>
         <source>high power: %1 D</source>
-        <translation type="unfinished"></translation>
+        <translation>potencia alta: %1 D</translation>
     </message>
     <message>
         <source>blur strength</source>
-        <translation type="unfinished"></translation>
+        <translation>fuerza del desenfoque</translation>
     </message>
     <message>
         <source>blur strength %1 D, limit %2 D</source>
-        <translation type="unfinished"></translation>
+        <translation>fuerza del desenfoque %1 D, límite %2 D</translation>
     </message>
     <message>
         <source>blur strength %1 D</source>
-        <translation type="unfinished"></translation>
+        <translation>fuerza del desenfoque %1 D</translation>
     </message>
     <message>
         <source>too much plus</source>
-        <translation type="unfinished"></translation>
+        <translation>demasiado plus</translation>
     </message>
     <message>
         <source>%1 D too much plus, limit %2 D</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 D demasiado plus, límite %2 D</translation>
     </message>
     <message>
         <source>%1 D too much plus</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 D demasiado plus</translation>
     </message>
     <message>
         <source>too much minus or too little plus</source>
-        <translation type="unfinished"></translation>
+        <translation>demasiado minus o muy poco plus</translation>
     </message>
     <message>
         <source>%1 D too much minus or too little plus, limit %2 D</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 D demasiado minus o muy poco plus, límite %2 D</translation>
     </message>
     <message>
         <source>%1 D too much minus or too little plus</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 D demasiado minus o muy poco plus</translation>
     </message>
     <message>
         <source>difference between the two lenses</source>
-        <translation type="unfinished"></translation>
+        <translation>diferencia entre las dos lentes</translation>
     </message>
     <message>
         <source>the two lenses differ by %1 D, limit %2 D</source>
-        <translation type="unfinished"></translation>
+        <translation>las dos lentes difieren %1 D, límite %2 D</translation>
     </message>
     <message>
         <source>the two lenses differ by %1 D</source>
-        <translation type="unfinished"></translation>
+        <translation>las dos lentes difieren %1 D</translation>
     </message>
     <message>
         <source>balance between the eyes</source>
-        <translation type="unfinished"></translation>
+        <translation>equilibrio entre los ojos</translation>
     </message>
     <message>
         <source>one eye %1 D off against the other, limit %2 D</source>
-        <translation type="unfinished"></translation>
+        <translation>un ojo desviado %1 D frente al otro, límite %2 D</translation>
     </message>
     <message>
         <source>one eye %1 D off against the other</source>
-        <translation type="unfinished"></translation>
+        <translation>un ojo desviado %1 D frente al otro</translation>
     </message>
     <message>
         <source>cylinder of the lens beyond the need</source>
-        <translation type="unfinished"></translation>
+        <translation>cilindro de la lente mayor que la necesidad</translation>
     </message>
     <message>
         <source>the lens has %1 D more cylinder than needed, limit %2 D</source>
-        <translation type="unfinished"></translation>
+        <translation>la lente tiene %1 D más de cilindro del necesario, límite %2 D</translation>
     </message>
     <message>
         <source>%1 D more cylinder than needed</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 D más de cilindro del necesario</translation>
     </message>
     <message>
         <source>axis off</source>
-        <translation type="unfinished"></translation>
+        <translation>eje desviado</translation>
     </message>
     <message>
         <source>axis off by %1 degrees, limit %2</source>
-        <translation type="unfinished"></translation>
+        <translation>eje desviado %1 grados, límite %2</translation>
     </message>
     <message>
         <source>axis off by %1 degrees</source>
-        <translation type="unfinished"></translation>
+        <translation>eje desviado %1 grados</translation>
     </message>
     <message>
         <source>horizontal prism</source>
-        <translation type="unfinished"></translation>
+        <translation>prisma horizontal</translation>
     </message>
     <message>
         <source>horizontal prism %1, limit %2</source>
-        <translation type="unfinished"></translation>
+        <translation>prisma horizontal %1, límite %2</translation>
     </message>
     <message>
         <source>horizontal prism %1</source>
-        <translation type="unfinished"></translation>
+        <translation>prisma horizontal %1</translation>
     </message>
     <message>
         <source>vertical prism</source>
-        <translation type="unfinished"></translation>
+        <translation>prisma vertical</translation>
     </message>
     <message>
         <source>vertical prism %1, limit %2</source>
-        <translation type="unfinished"></translation>
+        <translation>prisma vertical %1, límite %2</translation>
     </message>
     <message>
         <source>vertical prism %1</source>
-        <translation type="unfinished"></translation>
+        <translation>prisma vertical %1</translation>
     </message>
     <message>
         <source>centres against PD</source>
-        <translation type="unfinished"></translation>
+        <translation>centros frente a la DP</translation>
     </message>
     <message>
         <source>centres %1 mm off the PD, limit %2 mm</source>
-        <translation type="unfinished"></translation>
+        <translation>centros a %1 mm de la DP, límite %2 mm</translation>
     </message>
     <message>
         <source>centres %1 mm off the PD</source>
-        <translation type="unfinished"></translation>
+        <translation>centros a %1 mm de la DP</translation>
     </message>
     <message>
         <source>vertical imbalance at the reading level</source>
-        <translation type="unfinished"></translation>
+        <translation>desequilibrio vertical a la altura de lectura</translation>
     </message>
     <message>
         <source>vertical imbalance %1 at the reading level, limit %2</source>
-        <translation type="unfinished"></translation>
+        <translation>desequilibrio vertical %1 a la altura de lectura, límite %2</translation>
     </message>
     <message>
         <source>vertical imbalance %1 at the reading level</source>
-        <translation type="unfinished"></translation>
+        <translation>desequilibrio vertical %1 a la altura de lectura</translation>
     </message>
     <message>
         <source>frame size class</source>
-        <translation type="unfinished"></translation>
+        <translation>clase de tamaño de montura</translation>
     </message>
     <message>
         <source>frame size off by %1 class, limit %2</source>
-        <translation type="unfinished"></translation>
+        <translation>tamaño de montura a %1 clase de diferencia, límite %2</translation>
     </message>
     <message>
         <source>frame size off by %1 class</source>
-        <translation type="unfinished"></translation>
+        <translation>tamaño de montura a %1 clase de diferencia</translation>
     </message>
     <message>
         <source>blur strength at near</source>
-        <translation type="unfinished"></translation>
+        <translation>fuerza del desenfoque de cerca</translation>
     </message>
     <message>
         <source>blur strength at near %1 D, limit %2 D</source>
-        <translation type="unfinished"></translation>
+        <translation>fuerza del desenfoque de cerca %1 D, límite %2 D</translation>
     </message>
     <message>
         <source>blur strength at near %1 D</source>
-        <translation type="unfinished"></translation>
+        <translation>fuerza del desenfoque de cerca %1 D</translation>
     </message>
     <message>
         <source>near power too strong</source>
-        <translation type="unfinished"></translation>
+        <translation>potencia de cerca demasiado fuerte</translation>
     </message>
     <message>
         <source>near power %1 D too strong, limit %2 D</source>
-        <translation type="unfinished"></translation>
+        <translation>potencia de cerca %1 D demasiado fuerte, límite %2 D</translation>
     </message>
     <message>
         <source>near power %1 D too strong</source>
-        <translation type="unfinished"></translation>
+        <translation>potencia de cerca %1 D demasiado fuerte</translation>
     </message>
     <message>
         <source>near power too weak</source>
-        <translation type="unfinished"></translation>
+        <translation>potencia de cerca demasiado débil</translation>
     </message>
     <message>
         <source>near power %1 D too weak, limit %2 D</source>
-        <translation type="unfinished"></translation>
+        <translation>potencia de cerca %1 D demasiado débil, límite %2 D</translation>
     </message>
     <message>
         <source>near power %1 D too weak</source>
-        <translation type="unfinished"></translation>
+        <translation>potencia de cerca %1 D demasiado débil</translation>
     </message>
     <message>
         <source>sphere off</source>
-        <translation type="unfinished"></translation>
+        <translation>esfera desviada</translation>
     </message>
     <message>
         <source>sphere off by %1 D, limit %2 D</source>
-        <translation type="unfinished"></translation>
+        <translation>esfera desviada %1 D, límite %2 D</translation>
     </message>
     <message>
         <source>sphere off by %1 D</source>
-        <translation type="unfinished"></translation>
+        <translation>esfera desviada %1 D</translation>
     </message>
     <message>
         <source>cylinder off</source>
-        <translation type="unfinished"></translation>
+        <translation>cilindro desviado</translation>
     </message>
     <message>
         <source>cylinder off by %1 D, limit %2 D</source>
-        <translation type="unfinished"></translation>
+        <translation>cilindro desviado %1 D, límite %2 D</translation>
     </message>
     <message>
         <source>cylinder off by %1 D</source>
-        <translation type="unfinished"></translation>
+        <translation>cilindro desviado %1 D</translation>
     </message>
     <message>
         <source>axis against the prescription</source>
-        <translation type="unfinished"></translation>
+        <translation>eje frente a la prescripción</translation>
     </message>
     <message>
         <source>axis %1 degrees off the prescription, limit %2</source>
-        <translation type="unfinished"></translation>
+        <translation>eje a %1 grados de la prescripción, límite %2</translation>
     </message>
     <message>
         <source>axis %1 degrees off the prescription</source>
-        <translation type="unfinished"></translation>
+        <translation>eje a %1 grados de la prescripción</translation>
     </message>
     <message>
         <source>acuity with the mean sphere</source>
-        <translation type="unfinished"></translation>
+        <translation>agudeza con la esfera media</translation>
     </message>
     <message>
         <source>acuity with the mean sphere %1 logMAR below the full correction, limit %2</source>
-        <translation type="unfinished"></translation>
+        <translation>agudeza con la esfera media %1 logMAR por debajo de la corrección completa, límite %2</translation>
     </message>
     <message>
         <source>acuity with the mean sphere %1 logMAR lower</source>
-        <translation type="unfinished"></translation>
+        <translation>agudeza con la esfera media %1 logMAR más baja</translation>
     </message>
     <message>
         <source>acuity with this pair</source>
-        <translation type="unfinished"></translation>
+        <translation>agudeza con estas gafas</translation>
     </message>
     <message>
         <source>acuity with this pair is %1 logMAR beyond what is asked, limit %2</source>
-        <translation type="unfinished"></translation>
+        <translation>la agudeza con estas gafas pasa en %1 logMAR de lo que se pide, límite %2</translation>
     </message>
     <message>
         <source>tried: acuity %1 logMAR short</source>
-        <translation type="unfinished"></translation>
+        <translation>probadas: a la agudeza le faltan %1 logMAR</translation>
     </message>
     <message>
         <source>the chance that the true error lies within its limit is %1 %: repeat the readings</source>
-        <translation type="unfinished"></translation>
+        <translation>la probabilidad de que el error real esté en su límite es %1 %: repita las lecturas</translation>
     </message>
     <message>
         <source>sudden loss of sight: eye clinic the same day</source>
-        <translation type="unfinished"></translation>
+        <translation>pérdida súbita de visión: clínica de ojos el mismo día</translation>
     </message>
     <message>
         <source>painful eye: eye clinic the same day</source>
-        <translation type="unfinished"></translation>
+        <translation>ojo doloroso: clínica de ojos el mismo día</translation>
     </message>
     <message>
         <source>red eye: eye clinic the same day</source>
-        <translation type="unfinished"></translation>
+        <translation>ojo rojo: clínica de ojos el mismo día</translation>
     </message>
     <message>
         <source>new flashes or floaters: eye clinic the same day</source>
-        <translation type="unfinished"></translation>
+        <translation>destellos o manchas nuevas: clínica de ojos el mismo día</translation>
     </message>
     <message>
         <source>double vision: eye clinic the same day</source>
-        <translation type="unfinished"></translation>
+        <translation>visión doble: clínica de ojos el mismo día</translation>
     </message>
     <message>
         <source>white pupil: eye clinic the same day</source>
-        <translation type="unfinished"></translation>
+        <translation>pupila blanca: clínica de ojos el mismo día</translation>
     </message>
     <message>
         <source>a child&apos;s squint: refer before glasses are given</source>
-        <translation type="unfinished"></translation>
+        <translation>estrabismo de un niño: derive antes de dar gafas</translation>
     </message>
     <message>
         <source>refraction under cycloplegia was asked for: refer before glasses are given</source>
-        <translation type="unfinished"></translation>
+        <translation>se pidió refracción con cicloplejia: derive antes de dar gafas</translation>
     </message>
     <message>
         <source>lines look bent or broken: eye clinic soon</source>
-        <translation type="unfinished"></translation>
+        <translation>las líneas se ven torcidas o rotas: clínica de ojos pronto</translation>
     </message>
     <message>
         <source>part of the field of view is missing: eye clinic soon</source>
-        <translation type="unfinished"></translation>
+        <translation>falta parte del campo visual: clínica de ojos pronto</translation>
     </message>
     <message>
         <source>halos around lights: eye clinic soon</source>
-        <translation type="unfinished"></translation>
+        <translation>halos alrededor de luces: clínica de ojos pronto</translation>
     </message>
     <message>
         <source>does not reach 6/9 in each eye with the final prescription</source>
-        <translation type="unfinished"></translation>
+        <translation>no llega a 6/9 en cada ojo con la prescripción final</translation>
     </message>
     <message>
         <source>presents worse than 6/60 in an eye, even if glasses help</source>
-        <translation type="unfinished"></translation>
+        <translation>se presenta con menos de 6/60 en un ojo, aunque las gafas ayuden</translation>
     </message>
     <message>
         <source>a child with +3.50 D or more, or 1.50 D of cylinder or more</source>
-        <translation type="unfinished"></translation>
+        <translation>un niño con +3.50 D o más, o 1.50 D de cilindro o más</translation>
     </message>
     <message>
         <source>under 8 years and the eyes differ by 1.50 D or more</source>
-        <translation type="unfinished"></translation>
+        <translation>menos de 8 años y los ojos difieren 1.50 D o más</translation>
     </message>
     <message>
         <source>under 8 years and the eyes differ by 1.00 D or more</source>
-        <translation type="unfinished"></translation>
+        <translation>menos de 8 años y los ojos difieren 1.00 D o más</translation>
     </message>
     <message>
         <source>mean sphere beyond 6.00 D</source>
-        <translation type="unfinished"></translation>
+        <translation>esfera media más allá de 6.00 D</translation>
     </message>
     <message>
         <source>may be without its lens (aphakia): vertex distance needed</source>
-        <translation type="unfinished"></translation>
+        <translation>puede estar sin cristalino (afaquia): hace falta la distancia de vértice</translation>
     </message>
     <message>
         <source>worse than 6/12 with the best prescription and no gain through the pinhole</source>
-        <translation type="unfinished"></translation>
+        <translation>peor que 6/12 con la mejor prescripción y sin mejora con el estenopeico</translation>
     </message>
     <message>
         <source>worse than 6/12 with the best prescription; pinhole not taken</source>
-        <translation type="unfinished"></translation>
+        <translation>peor que 6/12 con la mejor prescripción; estenopeico sin tomar</translation>
     </message>
     <message>
         <source>the pinhole sees two lines or more better than the final prescription: refract again</source>
-        <translation type="unfinished"></translation>
+        <translation>con el estenopeico ve dos líneas o más que con la prescripción final: refracte otra vez</translation>
     </message>
     <message>
         <source>objective reading and final prescription are %1 D apart in mean sphere</source>
-        <translation type="unfinished"></translation>
+        <translation>la lectura objetiva y la prescripción final difieren %1 D en esfera media</translation>
     </message>
     <message>
         <source>the final prescription repeats the objective reading in all six numbers: was it refined?</source>
-        <translation type="unfinished"></translation>
+        <translation>la prescripción final repite la lectura objetiva en los seis números: ¿se afinó?</translation>
     </message>
     <message>
         <source>under 16: the prescriber&apos;s name stays with the pair, and the guardian is told</source>
-        <translation type="unfinished"></translation>
+        <translation>menos de 16 años: el nombre del prescriptor queda con las gafas, y se informa al tutor</translation>
     </message>
     <message>
         <source>age not recorded: the strictest limits that could apply are used</source>
-        <translation type="unfinished"></translation>
+        <translation>edad sin anotar: se usan los límites más estrictos que podrían aplicarse</translation>
     </message>
     <message>
         <source>only one seeing eye: impact-resistant lenses and protective wear are advised</source>
-        <translation type="unfinished"></translation>
+        <translation>un solo ojo que ve: se aconsejan lentes resistentes a golpes y protección</translation>
     </message>
     <message>
         <source>an objective reading only: a subjective refraction should follow</source>
-        <translation type="unfinished"></translation>
+        <translation>solo una lectura objetiva: debería seguir una refracción subjetiva</translation>
     </message>
     <message>
         <source>the prescription is %1 months old</source>
-        <translation type="unfinished"></translation>
+        <translation>la prescripción tiene %1 meses</translation>
     </message>
     <message>
         <source>symptoms recorded: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>síntomas anotados: %1</translation>
     </message>
     <message>
         <source>PD not taken</source>
-        <translation type="unfinished"></translation>
+        <translation>DP sin tomar</translation>
     </message>
     <message>
         <source>near PD computed from the distance PD, not measured</source>
-        <translation type="unfinished"></translation>
+        <translation>DP de cerca calculada de la DP de lejos, sin medir</translation>
     </message>
     <message>
         <source>an eye with a lens implant: additions differ between the eyes</source>
-        <translation type="unfinished"></translation>
+        <translation>un ojo con lente implantada: las adiciones difieren entre los ojos</translation>
     </message>
     <message>
         <source>above 4.00 D the vertex distance matters: record it</source>
-        <translation type="unfinished"></translation>
+        <translation>por encima de 4.00 D importa la distancia de vértice: anótela</translation>
     </message>
     <message>
         <source>the PD of each eye</source>
-        <translation type="unfinished"></translation>
+        <translation>la DP de cada ojo</translation>
     </message>
     <message>
         <source>the heights in the chosen frame</source>
-        <translation type="unfinished"></translation>
+        <translation>las alturas en la montura elegida</translation>
     </message>
     <message>
         <source>the vertex distance of the refraction</source>
-        <translation type="unfinished"></translation>
+        <translation>la distancia de vértice de la refracción</translation>
     </message>
     <message>
         <source>the frame</source>
-        <translation type="unfinished"></translation>
+        <translation>la montura</translation>
     </message>
     <message>
         <source>the prescriber&apos;s name, for a child</source>
-        <translation type="unfinished"></translation>
+        <translation>el nombre del prescriptor, para un niño</translation>
     </message>
     <message>
         <source>single vision for %1 mm: whole power, nothing to be added</source>
-        <translation type="unfinished"></translation>
+        <translation>monofocal para %1 mm: potencia completa, nada que sumar</translation>
     </message>
     <message>
         <source>centration computed from the distance PD, not measured</source>
-        <translation type="unfinished"></translation>
+        <translation>centrado calculado de la DP de lejos, sin medir</translation>
     </message>
     <message>
         <source>each eye&apos;s PD is half of the binocular one</source>
-        <translation type="unfinished"></translation>
+        <translation>la DP de cada ojo es la mitad de la binocular</translation>
     </message>
     <message>
         <source>balance lens: as its fellow, for looks and weight</source>
-        <translation type="unfinished"></translation>
+        <translation>lente de equilibrio: como la otra, por aspecto y peso</translation>
     </message>
     <message>
         <source>only one seeing eye: impact-resistant lenses are advised</source>
-        <translation type="unfinished"></translation>
+        <translation>un solo ojo que ve: se aconsejan lentes resistentes a golpes</translation>
     </message>
     <message>
         <source>for a child: impact-resistant lenses are advised</source>
-        <translation type="unfinished"></translation>
+        <translation>para un niño: se aconsejan lentes resistentes a golpes</translation>
     </message>
     <message>
         <source>prism as prescribed, each eye its own</source>
-        <translation type="unfinished"></translation>
+        <translation>prisma como se prescribió, cada ojo el suyo</translation>
     </message>
     <message>
         <source>refracted at a vertex distance of %1 mm</source>
-        <translation type="unfinished"></translation>
+        <translation>refracción a una distancia de vértice de %1 mm</translation>
     </message>
     <message>
         <source>from an objective reading only</source>
-        <translation type="unfinished"></translation>
+        <translation>solo de una lectura objetiva</translation>
     </message>
     <message>
         <source>the digits %1 do not go together: the last would be %2, not %3; scan again, or type what stands below the bars</source>
-        <translation type="unfinished"></translation>
+        <translation>las cifras %1 no concuerdan: la última sería %2, no %3; escanee otra vez, o escriba lo que está bajo las barras</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is not a code; write its thirteen digits (twelve take a 0 before them), or leave the code out</source>
-        <translation type="unfinished"></translation>
+        <translation>&quot;%1&quot; no es un código; escriba sus trece cifras (doce llevan un 0 delante), o deje el código fuera</translation>
     </message>
     <message>
         <source>there is no line %1 in this camp</source>
-        <translation type="unfinished"></translation>
+        <translation>no hay línea %1 en este campamento</translation>
     </message>
     <message>
         <source>near glasses need an addition, or a near power found by trial</source>
-        <translation type="unfinished"></translation>
+        <translation>las gafas de cerca necesitan una adición, o una potencia de cerca hallada por prueba</translation>
     </message>
     <message>
         <source>this purpose needs an addition, or a near power found by trial</source>
-        <translation type="unfinished"></translation>
+        <translation>este uso necesita una adición, o una potencia de cerca hallada por prueba</translation>
     </message>
     <message>
         <source>a subjective refraction: a child is never given glasses from an objective reading alone</source>
-        <translation type="unfinished"></translation>
+        <translation>una refracción subjetiva: nunca se dan gafas a un niño solo con una lectura objetiva</translation>
     </message>
     <message>
         <source>an addition under 35 years must be confirmed: near acuity with it, or a near power by trial</source>
-        <translation type="unfinished"></translation>
+        <translation>una adición antes de los 35 años debe confirmarse: agudeza de cerca con ella, o potencia de cerca por prueba</translation>
     </message>
     <message>
         <source>small error and 6/9 or better without glasses</source>
-        <translation type="unfinished"></translation>
+        <translation>error pequeño y 6/9 o mejor sin gafas</translation>
     </message>
     <message>
         <source>glasses gain the better eye less than two lines</source>
-        <translation type="unfinished"></translation>
+        <translation>con gafas el mejor ojo gana menos de dos líneas</translation>
     </message>
     <message>
         <source>reads without spectacles</source>
-        <translation type="unfinished"></translation>
+        <translation>lee sin gafas</translation>
     </message>
     <message>
         <source>reads N6 without spectacles</source>
-        <translation type="unfinished"></translation>
+        <translation>lee N6 sin gafas</translation>
     </message>
     <message>
         <source>the own pair still fits: a spare only</source>
-        <translation type="unfinished"></translation>
+        <translation>las gafas propias aún sirven: solo unas de repuesto</translation>
     </message>
     <message>
         <source>the PD: measure it</source>
-        <translation type="unfinished"></translation>
+        <translation>la DP: mídala</translation>
     </message>
     <message>
         <source>the vertex distance of this prescription: measure it</source>
-        <translation type="unfinished"></translation>
+        <translation>la distancia de vértice de esta prescripción: mídala</translation>
     </message>
     <message>
         <source>nothing in the box for this purpose</source>
-        <translation type="unfinished"></translation>
+        <translation>nada en la caja para este uso</translation>
     </message>
     <message>
         <source>nothing in the box comes near</source>
-        <translation type="unfinished"></translation>
+        <translation>nada en la caja se acerca</translation>
     </message>
     <message>
         <source>if the prescriber marks the left eye balance, %1 would fit</source>
-        <translation type="unfinished"></translation>
+        <translation>si el prescriptor marca el ojo izquierdo como de equilibrio, serviría %1</translation>
     </message>
     <message>
         <source>if the prescriber marks the right eye balance, %1 would fit</source>
-        <translation type="unfinished"></translation>
+        <translation>si el prescriptor marca el ojo derecho como de equilibrio, serviría %1</translation>
     </message>
     <message>
         <source>%1 is used: clean it and read its power before it is given</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 es usado: límpielo y lea su potencia antes de darlo</translation>
     </message>
     <message>
         <source>%1 fits</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 sirve</translation>
     </message>
     <message>
         <source>try %1 and type the acuity with it</source>
-        <translation type="unfinished"></translation>
+        <translation>pruebe %1 y escriba la agudeza obtenida</translation>
     </message>
     <message>
         <source>a rules profile named %1</source>
-        <translation type="unfinished"></translation>
+        <translation>un perfil de reglas llamado %1</translation>
     </message>
     <message>
         <source>a final prescription for at least one eye</source>
-        <translation type="unfinished"></translation>
+        <translation>una prescripción final para al menos un ojo</translation>
     </message>
     <message>
         <source>from 65 years a change of %1 D in one step is much: falls; ask the prescriber</source>
-        <translation type="unfinished"></translation>
+        <translation>desde los 65 años un cambio de %1 D de una vez es mucho: caídas; pregunte al prescriptor</translation>
     </message>
     <message>
         <source>%1 D away from the own pair: where that came within months, the eye clinic looks for the cause</source>
-        <translation type="unfinished"></translation>
+        <translation>a %1 D de las gafas propias: si ocurrió en meses, la clínica de ojos busca la causa</translation>
     </message>
     <message>
         <source>from 65 years an oblique axis turned by more than 10 degrees is hard to get used to; ask the prescriber</source>
-        <translation type="unfinished"></translation>
+        <translation>desde los 65 años cuesta acostumbrarse a un eje oblicuo girado más de 10 grados; pregunte al prescriptor</translation>
     </message>
     <message>
         <source>addition %1 is more than 0.75 D away from every table for this age: was it measured at %2 mm?</source>
-        <translation type="unfinished"></translation>
+        <translation>la adición %1 está a más de 0.75 D de toda tabla para esta edad: ¿se midió a %2 mm?</translation>
     </message>
     <message>
         <source>does not read N8 with the near correction: see where the rest is lost</source>
-        <translation type="unfinished"></translation>
+        <translation>no lee N8 con la corrección de cerca: vea dónde se pierde el resto</translation>
     </message>
     <message>
         <source>half the addition is used: no distance was stated for this work</source>
-        <translation type="unfinished"></translation>
+        <translation>se usa la mitad de la adición: no se indicó distancia para este trabajo</translation>
     </message>
     <message>
         <source>the own pair is within the limits for this purpose: perhaps a spare only</source>
-        <translation type="unfinished"></translation>
+        <translation>las gafas propias están en los límites para este uso: quizá solo unas de repuesto</translation>
     </message>
     <message>
         <source>a hyperopic child without cycloplegia: the reading may hide about 3 D more; the prescriber decides</source>
-        <translation type="unfinished"></translation>
+        <translation>un niño hipermétrope sin cicloplejia: la lectura puede ocultar unas 3 D más; decide el prescriptor</translation>
     </message>
     <message>
         <source>a child without cycloplegia: such readings lie about 0.4 D on the minus side in myopes, more in others</source>
-        <translation type="unfinished"></translation>
+        <translation>un niño sin cicloplejia: esas lecturas quedan unas 0.4 D hacia el minus en miopes, más en otros</translation>
     </message>
     <message>
         <source>under 8 years and myopia beyond 3.00 D: at risk of amblyopia</source>
-        <translation type="unfinished"></translation>
+        <translation>menos de 8 años y miopía más allá de 3.00 D: riesgo de ambliopía</translation>
     </message>
     <message>
         <source>a child&apos;s eyes differ by 1.00 D or more on the plus side: at risk of amblyopia</source>
-        <translation type="unfinished"></translation>
+        <translation>los ojos de un niño difieren 1.00 D o más hacia el plus: riesgo de ambliopía</translation>
     </message>
     <message>
         <source>a child&apos;s cylinders differ by 2.00 D or more: at risk of amblyopia</source>
-        <translation type="unfinished"></translation>
+        <translation>los cilindros de un niño difieren 2.00 D o más: riesgo de ambliopía</translation>
     </message>
     <message>
         <source>would need better acuity with this very pair</source>
-        <translation type="unfinished"></translation>
+        <translation>necesitaría mejor agudeza con estas mismas gafas</translation>
     </message>
     <message>
         <source>would do once the vertex distance is recorded</source>
-        <translation type="unfinished"></translation>
+        <translation>serviría una vez anotada la distancia de vértice</translation>
     </message>
     <message>
         <source>would do if the PD, once measured, is near %1 mm</source>
-        <translation type="unfinished"></translation>
+        <translation>serviría si la DP, una vez medida, se acerca a %1 mm</translation>
     </message>
     <message>
         <source>would do if the prescriber allows prism by decentration</source>
-        <translation type="unfinished"></translation>
+        <translation>serviría si el prescriptor admite prisma por descentramiento</translation>
     </message>
     <message>
         <source>would do with centres %1 mm apart</source>
-        <translation type="unfinished"></translation>
+        <translation>serviría con centros separados %1 mm</translation>
     </message>
     <message>
         <source>would do with both centres at the same height</source>
-        <translation type="unfinished"></translation>
+        <translation>serviría con ambos centros a la misma altura</translation>
     </message>
     <message>
         <source>would do with %1 in both lenses instead of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>serviría con %1 en ambas lentes en lugar de %2</translation>
     </message>
     <message>
         <source>would do with %1 D in both lenses</source>
-        <translation type="unfinished"></translation>
+        <translation>serviría con %1 D en ambas lentes</translation>
     </message>
     <message>
         <source>would do with sphere %1 in the right lens</source>
-        <translation type="unfinished"></translation>
+        <translation>serviría con esfera %1 en la lente derecha</translation>
     </message>
     <message>
         <source>would do with sphere %1 in the left lens</source>
-        <translation type="unfinished"></translation>
+        <translation>serviría con esfera %1 en la lente izquierda</translation>
     </message>
     <message>
         <source>would do with addition %1</source>
-        <translation type="unfinished"></translation>
+        <translation>serviría con adición %1</translation>
     </message>
     <message>
         <source>would do with a lens of its own for each eye: right %1, left %2</source>
-        <translation type="unfinished"></translation>
+        <translation>serviría con una lente propia para cada ojo: derecha %1, izquierda %2</translation>
     </message>
     <message>
         <source>would do with lenses made to the prescription, cylinder included</source>
-        <translation type="unfinished"></translation>
+        <translation>serviría con lentes hechas según la prescripción, con cilindro</translation>
     </message>
     <message>
         <source>“%1” is not part of an acuity; write it as 6/9, 0.67 decimal or logMAR 0.2</source>
-        <translation type="unfinished"></translation>
+        <translation>«%1» no es parte de una agudeza; escríbala como 6/9, 0.67 decimal o logMAR 0.2</translation>
     </message>
     <message>
         <source>“%1” is not an acuity; write 6/9, 20/30, 0.67 decimal, logMAR 0.2, CF, HM, PL or NPL</source>
-        <translation type="unfinished"></translation>
+        <translation>«%1» no es una agudeza; escriba 6/9, 20/30, 0.67 decimal, logMAR 0.2, CF, HM, PL o NPL</translation>
     </message>
     <message>
         <source>“%1” would be logMAR %2; acuity lies between logMAR -0.5 and 3: check it</source>
-        <translation type="unfinished"></translation>
+        <translation>«%1» sería logMAR %2; la agudeza está entre logMAR -0.5 y 3: revísela</translation>
     </message>
     <message>
         <source>no chart is read at %1; write the test distance first, as 6/9 or 20/30</source>
-        <translation type="unfinished"></translation>
+        <translation>ningún optotipo se lee a %1; escriba primero la distancia de la prueba, como 6/9 o 20/30</translation>
     </message>
     <message>
         <source>“%1” does not say its scale; write “%1 decimal” or “logMAR %1”</source>
-        <translation type="unfinished"></translation>
+        <translation>«%1» no dice su escala; escriba «%1 decimal» o «logMAR %1»</translation>
     </message>
     <message>
         <source>no acuity is written; write 6/9 or leave it out</source>
-        <translation type="unfinished"></translation>
+        <translation>no hay agudeza escrita; escriba 6/9 o déjela fuera</translation>
     </message>
     <message>
         <source>“%1” is not a near acuity; write N8, M 1.0 or 1.0M, and “at 40 cm” after it</source>
-        <translation type="unfinished"></translation>
+        <translation>«%1» no es una agudeza de cerca; escriba N8, M 1.0 o 1.0M, y detrás «at 40 cm»</translation>
     </message>
     <message>
         <source>the distance in “%1” is not read; write it as “at 40 cm”, 5 to 200 cm</source>
-        <translation type="unfinished"></translation>
+        <translation>no se lee la distancia en «%1»; escríbala como «at 40 cm», de 5 a 200 cm</translation>
     </message>
     <message>
         <source>log10(1 + b²): low blur of any kind; no axis and no pupil in it</source>
-        <translation type="unfinished"></translation>
+        <translation>log10(1 + b²): desenfoque bajo de cualquier tipo; sin eje ni pupila</translation>
     </message>
     <message>
         <source>0.017 C² + 0.125 C: left-over cylinder C in presbyopes, mean sphere in place</source>
-        <translation type="unfinished"></translation>
+        <translation>0.017 C² + 0.125 C: cilindro restante C en présbitas, con la esfera media</translation>
     </message>
     <message>
         <source>0.18 to 0.22 logMAR a dioptre of cylinder, mean sphere in place, far</source>
-        <translation type="unfinished"></translation>
+        <translation>0.18 a 0.22 logMAR por dioptría de cilindro, con la esfera media, de lejos</translation>
     </message>
     <message>
         <source>one line lost for every 0.25 to 0.5 D of blur</source>
-        <translation type="unfinished"></translation>
+        <translation>una línea perdida por cada 0.25 a 0.5 D de desenfoque</translation>
     </message>
     <message>
         <source>%1 lies outside the powers the set %2 was made for</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 está fuera de las potencias para las que se hizo el conjunto %2</translation>
     </message>
     <message>
         <source>sphere meridian off by %1, limit %2</source>
-        <translation type="unfinished"></translation>
+        <translation>meridiano de la esfera desviado %1, límite %2</translation>
     </message>
     <message>
         <source>sphere meridian off by %1, limit %2: %3 too much</source>
-        <translation type="unfinished"></translation>
+        <translation>meridiano de la esfera desviado %1, límite %2: sobra %3</translation>
     </message>
     <message>
         <source>sphere meridian off by %1: shown only, the set has no limit for it</source>
-        <translation type="unfinished"></translation>
+        <translation>meridiano de la esfera desviado %1: solo se muestra, el conjunto no tiene límite para ello</translation>
     </message>
     <message>
         <source>more plus principal meridian off by %1, limit %2</source>
-        <translation type="unfinished"></translation>
+        <translation>meridiano principal más positivo desviado %1, límite %2</translation>
     </message>
     <message>
         <source>more plus principal meridian off by %1, limit %2: %3 too much</source>
-        <translation type="unfinished"></translation>
+        <translation>meridiano principal más positivo desviado %1, límite %2: sobra %3</translation>
     </message>
     <message>
         <source>more plus principal meridian off by %1: shown only, the set has no limit for it</source>
-        <translation type="unfinished"></translation>
+        <translation>meridiano principal más positivo desviado %1: solo se muestra, el conjunto no tiene límite para ello</translation>
     </message>
     <message>
         <source>more minus principal meridian off by %1, limit %2</source>
-        <translation type="unfinished"></translation>
+        <translation>meridiano principal más negativo desviado %1, límite %2</translation>
     </message>
     <message>
         <source>more minus principal meridian off by %1, limit %2: %3 too much</source>
-        <translation type="unfinished"></translation>
+        <translation>meridiano principal más negativo desviado %1, límite %2: sobra %3</translation>
     </message>
     <message>
         <source>more minus principal meridian off by %1: shown only, the set has no limit for it</source>
-        <translation type="unfinished"></translation>
+        <translation>meridiano principal más negativo desviado %1: solo se muestra, el conjunto no tiene límite para ello</translation>
     </message>
     <message>
         <source>cylinder off by %1, limit %2</source>
-        <translation type="unfinished"></translation>
+        <translation>cilindro desviado %1, límite %2</translation>
     </message>
     <message>
         <source>cylinder off by %1, limit %2: %3 too much</source>
-        <translation type="unfinished"></translation>
+        <translation>cilindro desviado %1, límite %2: sobra %3</translation>
     </message>
     <message>
         <source>cylinder off by %1: shown only, the set has no limit for it</source>
-        <translation type="unfinished"></translation>
+        <translation>cilindro desviado %1: solo se muestra, el conjunto no tiene límite para ello</translation>
     </message>
     <message>
         <source>axis off by %1, limit %2</source>
-        <translation type="unfinished"></translation>
+        <translation>eje desviado %1, límite %2</translation>
     </message>
     <message>
         <source>axis off by %1, limit %2: %3 too much</source>
-        <translation type="unfinished"></translation>
+        <translation>eje desviado %1, límite %2: sobra %3</translation>
     </message>
     <message>
         <source>axis off by %1: shown only, the set has no limit for it</source>
-        <translation type="unfinished"></translation>
+        <translation>eje desviado %1: solo se muestra, el conjunto no tiene límite para ello</translation>
     </message>
     <message>
         <source>addition off by %1, limit %2</source>
-        <translation type="unfinished"></translation>
+        <translation>adición desviada %1, límite %2</translation>
     </message>
     <message>
         <source>addition off by %1, limit %2: %3 too much</source>
-        <translation type="unfinished"></translation>
+        <translation>adición desviada %1, límite %2: sobra %3</translation>
     </message>
     <message>
         <source>addition off by %1: shown only, the set has no limit for it</source>
-        <translation type="unfinished"></translation>
+        <translation>adición desviada %1: solo se muestra, el conjunto no tiene límite para ello</translation>
     </message>
     <message>
         <source>horizontal prism off by %1, limit %2</source>
-        <translation type="unfinished"></translation>
+        <translation>prisma horizontal desviado %1, límite %2</translation>
     </message>
     <message>
         <source>horizontal prism off by %1, limit %2: %3 too much</source>
-        <translation type="unfinished"></translation>
+        <translation>prisma horizontal desviado %1, límite %2: sobra %3</translation>
     </message>
     <message>
         <source>horizontal prism off by %1: shown only, the set has no limit for it</source>
-        <translation type="unfinished"></translation>
+        <translation>prisma horizontal desviado %1: solo se muestra, el conjunto no tiene límite para ello</translation>
     </message>
     <message>
         <source>vertical prism off by %1, limit %2</source>
-        <translation type="unfinished"></translation>
+        <translation>prisma vertical desviado %1, límite %2</translation>
     </message>
     <message>
         <source>vertical prism off by %1, limit %2: %3 too much</source>
-        <translation type="unfinished"></translation>
+        <translation>prisma vertical desviado %1, límite %2: sobra %3</translation>
     </message>
     <message>
         <source>vertical prism off by %1: shown only, the set has no limit for it</source>
-        <translation type="unfinished"></translation>
+        <translation>prisma vertical desviado %1: solo se muestra, el conjunto no tiene límite para ello</translation>
     </message>
     <message>
         <source>there is no tolerance set “%1”; there are: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>no hay conjunto de tolerancias «%1»; hay: %2</translation>
     </message>
     <message>
         <source>the tolerance set “%1” is not enabled: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>el conjunto de tolerancias «%1» no está activado: %2</translation>
     </message>
     <message>
         <source>distance %1 and near %2 differ in cylinder; no addition joins them</source>
-        <translation type="unfinished"></translation>
+        <translation>lejos %1 y cerca %2 difieren en cilindro; ninguna adición los une</translation>
     </message>
     <message>
         <source>near %2 has less plus than distance %1; were they exchanged?</source>
-        <translation type="unfinished"></translation>
+        <translation>cerca %2 tiene menos plus que lejos %1; ¿se intercambiaron?</translation>
     </message>
     <message>
         <source>this text says it is the left eye, and stands for the right</source>
-        <translation type="unfinished"></translation>
+        <translation>este texto dice que es el ojo izquierdo, y está por el derecho</translation>
     </message>
     <message>
         <source>this text says it is the right eye, and stands for the left</source>
-        <translation type="unfinished"></translation>
+        <translation>este texto dice que es el ojo derecho, y está por el izquierdo</translation>
     </message>
     <message>
         <source>nothing is written for this eye; write its power, or balance, artificial, blind or not measured</source>
-        <translation type="unfinished"></translation>
+        <translation>nada escrito para este ojo; escriba su potencia, o balance, artificial, blind o not measured</translation>
     </message>
     <message>
         <source>no power is written; write it as +2.00, -0.75 or 0.00</source>
-        <translation type="unfinished"></translation>
+        <translation>no hay potencia escrita; escríbala como +2.00, -0.75 o 0.00</translation>
     </message>
     <message>
         <source>%1 has no decimal point; write %2 or %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 no tiene punto decimal; escriba %2 o %3</translation>
     </message>
     <message>
         <source>%1 has no decimal point; write %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 no tiene punto decimal; escriba %2</translation>
     </message>
     <message>
         <source>%1 is beyond %2 D; check the figure and write it again</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 pasa de %2 D; revise la cifra y escríbala otra vez</translation>
     </message>
     <message>
         <source>no power is read at “%1”; write it as +2.00, -0.75 or 0.00</source>
-        <translation type="unfinished"></translation>
+        <translation>no se lee ninguna potencia en «%1»; escríbala como +2.00, -0.75 o 0.00</translation>
     </message>
     <message>
         <source>cylinder %1 has no sign; write +%1 or -%1</source>
-        <translation type="unfinished"></translation>
+        <translation>el cilindro %1 no tiene signo; escriba +%1 o -%1</translation>
     </message>
     <message>
         <source>%1 has no sign; write +%1 or -%1</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 no tiene signo; escriba +%1 o -%1</translation>
     </message>
     <message>
         <source>addition -%1 is negative; an addition is plus: check it</source>
-        <translation type="unfinished"></translation>
+        <translation>la adición -%1 es negativa; una adición es positiva: revísela</translation>
     </message>
     <message>
         <source>axis %1 stands without a cylinder; write sphere, cylinder and axis, as -1.00 -0.50 x %1</source>
-        <translation type="unfinished"></translation>
+        <translation>el eje %1 está sin cilindro; escriba esfera, cilindro y eje, como -1.00 -0.50 x %1</translation>
     </message>
     <message>
         <source>axis %1 is outside 1..180 degrees; the same meridian would be %2: check and write it again</source>
-        <translation type="unfinished"></translation>
+        <translation>el eje %1 está fuera de 1..180 grados; el mismo meridiano sería %2: revíselo y escríbalo otra vez</translation>
     </message>
     <message>
         <source>cylinder %1 has no axis; write it with its axis, as %1 x 90</source>
-        <translation type="unfinished"></translation>
+        <translation>el cilindro %1 no tiene eje; escríbalo con su eje, como %1 x 90</translation>
     </message>
     <message>
         <source>“%1” is not part of a prescription that can be read; write it as -1.25 -0.50 x 90</source>
-        <translation type="unfinished"></translation>
+        <translation>«%1» no es parte de una prescripción legible; escríbala como -1.25 -0.50 x 90</translation>
     </message>
     <message>
         <source>two prisms lie in one direction; write their sum once, as 1.5 base in</source>
-        <translation type="unfinished"></translation>
+        <translation>dos prismas van en una misma dirección; escriba su suma una vez, como 1.5 base in</translation>
     </message>
     <message>
         <source>the base of the prism is not read; write base in, out, up or down, or base 0..360</source>
-        <translation type="unfinished"></translation>
+        <translation>no se lee la base del prisma; escriba base in, out, up o down, o base 0..360</translation>
     </message>
     <message>
         <source>prism %1 is not between 0 and %2; write its size and its base, as 2 base in</source>
-        <translation type="unfinished"></translation>
+        <translation>el prisma %1 no está entre 0 y %2; escriba su tamaño y su base, como 2 base in</translation>
     </message>
     <message>
         <source>too few (%1 read): three or more tell how steady they are</source>
-        <translation type="unfinished"></translation>
+        <translation>muy pocas (%1 leídas): tres o más dicen si son estables</translation>
     </message>
     <message>
         <source>scattered: readings lie %1 D from their mean, the limit is %2 D; %3 of %4 left out</source>
-        <translation type="unfinished"></translation>
+        <translation>dispersas: las lecturas están a %1 D de su media, el límite es %2 D; %3 de %4 excluidas</translation>
     </message>
     <message>
         <source>steady: readings lie %1 D from their mean, the limit is %2 D; %3 of %4 left out</source>
-        <translation type="unfinished"></translation>
+        <translation>estables: las lecturas están a %1 D de su media, el límite es %2 D; %3 de %4 excluidas</translation>
     </message>
     <message>
         <source>take readings until there are three or more; until then a published scatter is used</source>
-        <translation type="unfinished"></translation>
+        <translation>tome lecturas hasta tener tres o más; hasta entonces se usa una dispersión publicada</translation>
     </message>
     <message>
         <source>scattered again: look at the eye&apos;s health (cornea, lens, tears, fixation) before prescribing</source>
-        <translation type="unfinished"></translation>
+        <translation>dispersas otra vez: mire la salud del ojo (córnea, cristalino, lágrima, fijación) antes de prescribir</translation>
     </message>
     <message>
         <source>repeat the readings, with blinks and steady fixation</source>
-        <translation type="unfinished"></translation>
+        <translation>repita las lecturas, con parpadeos y fijación estable</translation>
     </message>
     <message>
         <source>use the mean of the readings kept; the ones left out are shown</source>
-        <translation type="unfinished"></translation>
+        <translation>use la media de las lecturas conservadas; las excluidas se muestran</translation>
     </message>
     <message>
         <source>use the mean as the start of the subjective refraction</source>
-        <translation type="unfinished"></translation>
+        <translation>use la media como inicio de la refracción subjetiva</translation>
     </message>
     <message>
         <source>objective and final are %1 D apart in mean sphere (limit 1) and %2 D in astigmatism (limit 0.5): confirm the final</source>
-        <translation type="unfinished"></translation>
+        <translation>objetiva y final difieren %1 D en esfera media (límite 1) y %2 D en astigmatismo (límite 0.5): confirme la final</translation>
     </message>
     <message>
         <source>objective and final are %1 D apart in mean sphere; up to 0.5 is usual</source>
-        <translation type="unfinished"></translation>
+        <translation>objetiva y final difieren %1 D en esfera media; hasta 0.5 es habitual</translation>
     </message>
     <message>
         <source>objective and final agree: %1 D apart in mean sphere, %2 D in astigmatism</source>
-        <translation type="unfinished"></translation>
+        <translation>objetiva y final concuerdan: difieren %1 D en esfera media, %2 D en astigmatismo</translation>
     </message>
     <message>
         <source>a movement of an entry “%1” names no line</source>
-        <translation type="unfinished"></translation>
+        <translation>un movimiento de una anotación «%1» no nombra ninguna línea</translation>
     </message>
     <message>
         <source>an entry “%1” cannot move line %2 by %3 on hand, %4 held, %5 quarantined</source>
-        <translation type="unfinished"></translation>
+        <translation>una anotación «%1» no puede mover la línea %2 en %3 en existencia, %4 reservadas, %5 en cuarentena</translation>
     </message>
     <message>
         <source>an entry “%1” moves at least one line</source>
-        <translation type="unfinished"></translation>
+        <translation>una anotación «%1» mueve al menos una línea</translation>
     </message>
     <message>
         <source>an entry “%1” names a person by the camp code</source>
-        <translation type="unfinished"></translation>
+        <translation>una anotación «%1» nombra a una persona por el código de campamento</translation>
     </message>
     <message>
         <source>“entered-in-error” names the entry it takes back, other kinds none</source>
-        <translation type="unfinished"></translation>
+        <translation>«entered-in-error» nombra la anotación que deshace; los otros tipos, ninguna</translation>
     </message>
     <message>
         <source>an entry “%1” needs “%2”</source>
-        <translation type="unfinished"></translation>
+        <translation>una anotación «%1» necesita «%2»</translation>
     </message>
 </context>
 <context>
     <name>entry</name>
     <message>
         <source>opened</source>
-        <translation type="unfinished"></translation>
+        <translation>abierto</translation>
     </message>
     <message>
         <source>received</source>
-        <translation type="unfinished"></translation>
+        <translation>recibido</translation>
     </message>
     <message>
         <source>handed over</source>
-        <translation type="unfinished"></translation>
+        <translation>entregado</translation>
     </message>
     <message>
         <source>returned</source>
-        <translation type="unfinished"></translation>
+        <translation>devuelto</translation>
     </message>
     <message>
         <source>exchanged</source>
-        <translation type="unfinished"></translation>
+        <translation>cambiado</translation>
     </message>
     <message>
         <source>counted</source>
-        <translation type="unfinished"></translation>
+        <translation>contado</translation>
     </message>
     <message>
         <source>written off</source>
-        <translation type="unfinished"></translation>
+        <translation>dado de baja</translation>
     </message>
     <message>
         <source>held</source>
-        <translation type="unfinished"></translation>
+        <translation>reservado</translation>
     </message>
     <message>
         <source>quarantined</source>
-        <translation type="unfinished"></translation>
+        <translation>en cuarentena</translation>
     </message>
     <message>
         <source>released</source>
-        <translation type="unfinished"></translation>
+        <translation>liberado</translation>
     </message>
     <message>
         <source>transferred out</source>
-        <translation type="unfinished"></translation>
+        <translation>transferido fuera</translation>
     </message>
     <message>
         <source>transferred in</source>
-        <translation type="unfinished"></translation>
+        <translation>transferido aquí</translation>
     </message>
     <message>
         <source>no spectacles needed</source>
-        <translation type="unfinished"></translation>
+        <translation>no necesita gafas</translation>
     </message>
     <message>
         <source>declined</source>
-        <translation type="unfinished"></translation>
+        <translation>rechazado por la persona</translation>
     </message>
     <message>
         <source>incomplete</source>
-        <translation type="unfinished"></translation>
+        <translation>incompleto</translation>
     </message>
     <message>
         <source>repaired or adjusted</source>
-        <translation type="unfinished"></translation>
+        <translation>reparado o ajustado</translation>
     </message>
     <message>
         <source>ordered</source>
-        <translation type="unfinished"></translation>
+        <translation>encargado</translation>
     </message>
     <message>
         <source>order arrived</source>
-        <translation type="unfinished"></translation>
+        <translation>encargo llegado</translation>
     </message>
     <message>
         <source>order checked</source>
-        <translation type="unfinished"></translation>
+        <translation>encargo comprobado</translation>
     </message>
     <message>
         <source>delivered</source>
-        <translation type="unfinished"></translation>
+        <translation>recogido</translation>
     </message>
     <message>
         <source>sent back to be remade</source>
-        <translation type="unfinished"></translation>
+        <translation>devuelto para rehacer</translation>
     </message>
     <message>
         <source>not collected</source>
-        <translation type="unfinished"></translation>
+        <translation>no recogido</translation>
     </message>
     <message>
         <source>referred</source>
-        <translation type="unfinished"></translation>
+        <translation>derivado</translation>
     </message>
     <message>
         <source>not served from stock</source>
-        <translation type="unfinished"></translation>
+        <translation>no atendido con existencias</translation>
     </message>
     <message>
         <source>exported</source>
-        <translation type="unfinished"></translation>
+        <translation>exportado</translation>
     </message>
     <message>
         <source>drawn for the bench</source>
-        <translation type="unfinished"></translation>
+        <translation>sorteado para el banco</translation>
     </message>
     <message>
         <source>read at the bench</source>
-        <translation type="unfinished"></translation>
+        <translation>leído en el banco</translation>
     </message>
     <message>
         <source>seen again</source>
-        <translation type="unfinished"></translation>
+        <translation>visto otra vez</translation>
     </message>
     <message>
         <source>entered in error</source>
-        <translation type="unfinished"></translation>
+        <translation>anotado por error</translation>
     </message>
     <message>
         <source>damaged</source>
-        <translation type="unfinished"></translation>
+        <translation>dañado</translation>
     </message>
     <message>
         <source>missing</source>
-        <translation type="unfinished"></translation>
+        <translation>falta</translation>
     </message>
     <message>
         <source>stolen</source>
-        <translation type="unfinished"></translation>
+        <translation>robado</translation>
     </message>
     <message>
         <source>found</source>
-        <translation type="unfinished"></translation>
+        <translation>encontrado</translation>
     </message>
     <message>
         <source>miscounted</source>
-        <translation type="unfinished"></translation>
+        <translation>mal contado</translation>
     </message>
     <message>
         <source>off its label</source>
-        <translation type="unfinished"></translation>
+        <translation>distinto de su etiqueta</translation>
     </message>
     <message>
         <source>mislabelled</source>
-        <translation type="unfinished"></translation>
+        <translation>mal etiquetado</translation>
     </message>
     <message>
         <source>sample</source>
-        <translation type="unfinished"></translation>
+        <translation>muestra</translation>
     </message>
     <message>
         <source>given away</source>
-        <translation type="unfinished"></translation>
+        <translation>regalado</translation>
     </message>
     <message>
         <source>recalled</source>
-        <translation type="unfinished"></translation>
+        <translation>retirado</translation>
     </message>
 </context>
 <context>
     <name>paper</name>
     <message>
         <source>The child was given glasses: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>El niño recibió gafas: %1.</translation>
     </message>
     <message>
         <source>Glasses are suggested for the child: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Se sugieren gafas para el niño: %1.</translation>
     </message>
     <message>
         <source>Glasses are to be made for the child.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hay que hacer gafas para el niño.</translation>
     </message>
     <message>
         <source>The child needs no glasses for this.</source>
-        <translation type="unfinished"></translation>
+        <translation>El niño no necesita gafas para esto.</translation>
     </message>
     <message>
         <source>The eye test is not finished; the child comes again.</source>
-        <translation type="unfinished"></translation>
+        <translation>El examen de la vista no terminó; el niño vuelve.</translation>
     </message>
     <message>
         <source>The child should see the eye clinic before any glasses.</source>
-        <translation type="unfinished"></translation>
+        <translation>El niño debe ir a la clínica de ojos antes de recibir gafas.</translation>
     </message>
     <message>
         <source>Please take the child and the letter to the eye clinic today.</source>
-        <translation type="unfinished"></translation>
+        <translation>Por favor, lleve hoy al niño y la carta a la clínica de ojos.</translation>
     </message>
     <message>
         <source>Please take the child and the letter to the eye clinic in the next days.</source>
-        <translation type="unfinished"></translation>
+        <translation>Por favor, lleve al niño y la carta a la clínica de ojos en los próximos días.</translation>
     </message>
     <message>
         <source>Please take the child and the letter to the eye clinic when it next receives people.</source>
-        <translation type="unfinished"></translation>
+        <translation>Por favor, lleve al niño y la carta a la clínica de ojos cuando vuelva a atender.</translation>
     </message>
     <message>
         <source>The eyes of your child were tested.</source>
-        <translation type="unfinished"></translation>
+        <translation>Se examinaron los ojos de su niño.</translation>
     </message>
     <message>
         <source>To be worn (as the prescriber told)</source>
-        <translation type="unfinished"></translation>
+        <translation>Cómo llevarlas (según dijo el prescriptor)</translation>
     </message>
     <message>
         <source>The glasses may feel strange for a week. Double vision, pain or sudden loss of sight: take them off and go to an eye clinic the same day.</source>
-        <translation type="unfinished"></translation>
+        <translation>Las gafas pueden sentirse raras una semana. Visión doble, dolor o pérdida súbita de visión: quíteselas y vaya a una clínica de ojos el mismo día.</translation>
     </message>
     <message>
         <source>Come back in 6 to 12 months, or at once if an eye turns or sees worse.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vuelva en 6 a 12 meses, o enseguida si un ojo se desvía o ve peor.</translation>
     </message>
     <message>
         <source>Told to (guardian), by</source>
-        <translation type="unfinished"></translation>
+        <translation>Explicado al tutor, por</translation>
     </message>
     <message>
         <source>Please help the child to wear them, and to keep them clean and in their case.</source>
-        <translation type="unfinished"></translation>
+        <translation>Por favor, ayude al niño a llevarlas, y a guardarlas limpias y en su estuche.</translation>
     </message>
     <message>
         <source>Please let the child sit where the board is read easily.</source>
-        <translation type="unfinished"></translation>
+        <translation>Por favor, siente al niño donde se lea bien la pizarra.</translation>
     </message>
     <message>
         <source>Tell the guardian at once if an eye turns or hurts, or if the child sees worse.</source>
-        <translation type="unfinished"></translation>
+        <translation>Avise enseguida al tutor si un ojo se desvía o duele, o si el niño ve peor.</translation>
     </message>
     <message>
         <source>Your glasses</source>
-        <translation type="unfinished"></translation>
+        <translation>Sus gafas</translation>
     </message>
     <message>
         <source>Glasses suggested for you</source>
-        <translation type="unfinished"></translation>
+        <translation>Gafas sugeridas para usted</translation>
     </message>
     <message>
         <source>Glasses to be made for you</source>
-        <translation type="unfinished"></translation>
+        <translation>Gafas que se harán para usted</translation>
     </message>
     <message>
         <source>No glasses needed</source>
-        <translation type="unfinished"></translation>
+        <translation>No necesita gafas</translation>
     </message>
     <message>
         <source>Not finished yet</source>
-        <translation type="unfinished"></translation>
+        <translation>Aún sin terminar</translation>
     </message>
     <message>
         <source>Please go to the eye clinic first</source>
-        <translation type="unfinished"></translation>
+        <translation>Vaya antes a la clínica de ojos</translation>
     </message>
     <message>
         <source>Go to the eye clinic today, and take the letter.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vaya hoy a la clínica de ojos y lleve la carta.</translation>
     </message>
     <message>
         <source>Go to the eye clinic in the next days, and take the letter.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vaya a la clínica de ojos en los próximos días y lleve la carta.</translation>
     </message>
     <message>
         <source>Go to the eye clinic when it next receives people, and take the letter.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vaya a la clínica de ojos cuando vuelva a atender y lleve la carta.</translation>
     </message>
     <message>
         <source>right lens %1</source>
-        <translation type="unfinished"></translation>
+        <translation>lente derecha %1</translation>
     </message>
     <message>
         <source>left lens %1</source>
-        <translation type="unfinished"></translation>
+        <translation>lente izquierda %1</translation>
     </message>
     <message>
         <source>frame %1</source>
-        <translation type="unfinished"></translation>
+        <translation>montura %1</translation>
     </message>
     <message>
         <source>What you were given</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que recibió</translation>
     </message>
     <message>
         <source>What is suggested</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que se sugiere</translation>
     </message>
     <message>
         <source>add %1</source>
-        <translation type="unfinished"></translation>
+        <translation>ad. %1</translation>
     </message>
     <message>
         <source>Line</source>
-        <translation type="unfinished">Línea</translation>
+        <translation>Línea</translation>
     </message>
     <message>
         <source>Frame</source>
-        <translation type="unfinished"></translation>
+        <translation>Montura</translation>
     </message>
     <message>
         <source>What is left</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que queda</translation>
     </message>
     <message>
         <source>Outside limit: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Fuera del límite: %1.</translation>
     </message>
     <message>
         <source>Given because</source>
-        <translation type="unfinished"></translation>
+        <translation>Dadas porque</translation>
     </message>
     <message>
         <source>Please mind</source>
-        <translation type="unfinished"></translation>
+        <translation>Tenga en cuenta</translation>
     </message>
     <message>
         <source>This pair was worn by somebody before.</source>
-        <translation type="unfinished"></translation>
+        <translation>Estas gafas las llevó antes otra persona.</translation>
     </message>
     <message>
         <source>You see with one eye: ask for lenses that do not break, and wear eye protection.</source>
-        <translation type="unfinished"></translation>
+        <translation>Usted ve con un solo ojo: pida lentes que no se rompan y lleve protección ocular.</translation>
     </message>
     <message>
         <source>New glasses may feel strange for a week. Double vision, pain or sudden loss of sight: stop wearing them and go to an eye clinic the same day.</source>
-        <translation type="unfinished"></translation>
+        <translation>Las gafas nuevas pueden sentirse raras una semana. Visión doble, dolor o pérdida súbita de visión: deje de llevarlas y vaya a una clínica de ojos el mismo día.</translation>
     </message>
     <message>
         <source>Wear them as the prescriber told. Come back in 6 to 12 months, or at once if an eye turns or sees worse.</source>
-        <translation type="unfinished"></translation>
+        <translation>Llévelas como dijo el prescriptor. Vuelva en 6 a 12 meses, o enseguida si un ojo se desvía o ve peor.</translation>
     </message>
     <message>
         <source>Come back if your sight changes, and for a new eye test in two years.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vuelva si cambia su vista, y para otro examen de la vista en dos años.</translation>
     </message>
     <message>
         <source>Nothing in the box comes near enough, so glasses are to be made.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nada en la caja se acerca lo suficiente, así que se harán gafas.</translation>
     </message>
     <message>
         <source>For the optician</source>
-        <translation type="unfinished"></translation>
+        <translation>Para el óptico</translation>
     </message>
     <message>
         <source>Collect at</source>
-        <translation type="unfinished"></translation>
+        <translation>Recoger en</translation>
     </message>
     <message>
         <source>On or after</source>
-        <translation type="unfinished"></translation>
+        <translation>El, o después del</translation>
     </message>
     <message>
         <source>Until then: temporary pair. Not for driving.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hasta entonces: gafas provisionales. No para conducir.</translation>
     </message>
     <message>
         <source>Something is missing before glasses can be given:</source>
-        <translation type="unfinished"></translation>
+        <translation>Falta algo antes de poder dar gafas:</translation>
     </message>
     <message>
         <source>Come back on</source>
-        <translation type="unfinished"></translation>
+        <translation>Vuelva el</translation>
     </message>
     <message>
         <source>Because</source>
-        <translation type="unfinished"></translation>
+        <translation>Porque</translation>
     </message>
     <message>
         <source>Glasses wait until the clinic has seen your eyes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Las gafas esperan hasta que la clínica vea sus ojos.</translation>
     </message>
     <message>
         <source>Your prescription</source>
-        <translation type="unfinished"></translation>
+        <translation>Su prescripción</translation>
     </message>
     <message>
         <source>Your eyes should be measured once more.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hay que medir sus ojos una vez más.</translation>
     </message>
     <message>
         <source>RIGHT</source>
-        <translation type="unfinished"></translation>
+        <translation>DERECHO</translation>
     </message>
     <message>
         <source>LEFT</source>
-        <translation type="unfinished"></translation>
+        <translation>IZQUIERDO</translation>
     </message>
     <message>
         <source>NEAR</source>
-        <translation type="unfinished"></translation>
+        <translation>CERCA</translation>
     </message>
     <message>
         <source>DISTANCE</source>
-        <translation type="unfinished"></translation>
+        <translation>LEJOS</translation>
     </message>
     <message>
         <source>ARM&apos;S LENGTH</source>
-        <translation type="unfinished"></translation>
+        <translation>BRAZO EXTENDIDO</translation>
     </message>
     <message>
         <source>BIFOCAL</source>
-        <translation type="unfinished"></translation>
+        <translation>BIFOCAL</translation>
     </message>
     <message>
         <source>centres %1 mm (assumed)</source>
-        <translation type="unfinished"></translation>
+        <translation>centros %1 mm (supuestos)</translation>
     </message>
     <message>
         <source>centres %1 mm</source>
-        <translation type="unfinished"></translation>
+        <translation>centros %1 mm</translation>
     </message>
     <message>
         <source>size S</source>
-        <translation type="unfinished"></translation>
+        <translation>tamaño S</translation>
     </message>
     <message>
         <source>size M</source>
-        <translation type="unfinished"></translation>
+        <translation>tamaño M</translation>
     </message>
     <message>
         <source>size L</source>
-        <translation type="unfinished"></translation>
+        <translation>tamaño L</translation>
     </message>
     <message>
         <source>axis set when mounted</source>
-        <translation type="unfinished"></translation>
+        <translation>eje puesto al montar</translation>
     </message>
     <message>
         <source>used pair</source>
-        <translation type="unfinished"></translation>
+        <translation>gafas usadas</translation>
     </message>
     <message>
         <source>Rules %1, program %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Reglas %1, programa %2.</translation>
     </message>
     <message>
         <source>For near work only.</source>
-        <translation type="unfinished"></translation>
+        <translation>Solo para trabajo de cerca.</translation>
     </message>
     <message>
         <source>Day and place</source>
-        <translation type="unfinished"></translation>
+        <translation>Día y lugar</translation>
     </message>
     <message>
         <source>Box %1: %2 pieces</source>
-        <translation type="unfinished"></translation>
+        <translation>Caja %1: %2 piezas</translation>
     </message>
     <message>
         <source>Bin</source>
-        <translation type="unfinished">Casilla</translation>
+        <translation>Casilla</translation>
     </message>
     <message>
         <source>Power</source>
-        <translation type="unfinished">Potencia</translation>
+        <translation>Potencia</translation>
     </message>
     <message>
         <source>Pieces</source>
-        <translation type="unfinished">Piezas</translation>
+        <translation>Piezas</translation>
     </message>
     <message>
         <source>Packed</source>
-        <translation type="unfinished"></translation>
+        <translation>Empacado</translation>
     </message>
     <message>
         <source>Packed by</source>
-        <translation type="unfinished"></translation>
+        <translation>Empacado por</translation>
     </message>
     <message>
         <source>Counted again by</source>
-        <translation type="unfinished"></translation>
+        <translation>Contado otra vez</translation>
     </message>
     <message>
         <source>Count what lies there. Two persons; what the book says is not asked before the end.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cuente lo que hay. Dos personas; lo que dice el registro no se pregunta antes del final.</translation>
     </message>
     <message>
         <source>Counted</source>
-        <translation type="unfinished"></translation>
+        <translation>Contado</translation>
     </message>
     <message>
         <source>Remark</source>
-        <translation type="unfinished"></translation>
+        <translation>Observación</translation>
     </message>
     <message>
         <source>Counted by (initials)</source>
-        <translation type="unfinished"></translation>
+        <translation>Contado por (iniciales)</translation>
     </message>
     <message>
         <source>Second person (initials)</source>
-        <translation type="unfinished"></translation>
+        <translation>Segunda persona (iniciales)</translation>
     </message>
     <message>
         <source>Read the pair with the focimeter, take the acuity with it, then compare with the record. Where they differ write: the record does not match the pair.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lea las gafas con el frontofocómetro, tome la agudeza con ellas y compare con lo anotado. Si difieren escriba: lo anotado no corresponde a las gafas.</translation>
     </message>
     <message>
         <source>Entry</source>
-        <translation type="unfinished"></translation>
+        <translation>Anotación</translation>
     </message>
     <message>
         <source>Code</source>
-        <translation type="unfinished"></translation>
+        <translation>Código</translation>
     </message>
     <message>
         <source>Recorded</source>
-        <translation type="unfinished"></translation>
+        <translation>Anotado</translation>
     </message>
     <message>
         <source>Read right</source>
-        <translation type="unfinished"></translation>
+        <translation>Leído derecho</translation>
     </message>
     <message>
         <source>Read left</source>
-        <translation type="unfinished"></translation>
+        <translation>Leído izquierdo</translation>
     </message>
     <message>
         <source>Acuity</source>
-        <translation type="unfinished"></translation>
+        <translation>Agudeza</translation>
     </message>
     <message>
         <source>Finding</source>
-        <translation type="unfinished"></translation>
+        <translation>Hallazgo</translation>
     </message>
     <message>
         <source>Read by</source>
-        <translation type="unfinished"></translation>
+        <translation>Leído por</translation>
     </message>
     <message>
         <source>no power</source>
-        <translation type="unfinished"></translation>
+        <translation>sin potencia</translation>
     </message>
     <message>
         <source>Eye</source>
-        <translation type="unfinished"></translation>
+        <translation>Ojo</translation>
     </message>
     <message>
         <source>Addition</source>
-        <translation type="unfinished">Adición</translation>
+        <translation>Adición</translation>
     </message>
     <message>
         <source>Prism</source>
-        <translation type="unfinished"></translation>
+        <translation>Prisma</translation>
     </message>
     <message>
         <source>Centre, mm</source>
-        <translation type="unfinished"></translation>
+        <translation>Centro, mm</translation>
     </message>
     <message>
         <source>Height, mm</source>
-        <translation type="unfinished"></translation>
+        <translation>Altura, mm</translation>
     </message>
     <message>
         <source>minus cylinders</source>
-        <translation type="unfinished"></translation>
+        <translation>cilindros negativos</translation>
     </message>
     <message>
         <source>plus cylinders</source>
-        <translation type="unfinished"></translation>
+        <translation>cilindros positivos</translation>
     </message>
     <message>
         <source>as written</source>
-        <translation type="unfinished"></translation>
+        <translation>como se escribió</translation>
     </message>
     <message>
         <source>Size</source>
-        <translation type="unfinished"></translation>
+        <translation>Tamaño</translation>
     </message>
     <message>
         <source>Vertex distance, mm</source>
-        <translation type="unfinished"></translation>
+        <translation>Distancia de vértice, mm</translation>
     </message>
     <message>
         <source>Working distance, mm</source>
-        <translation type="unfinished"></translation>
+        <translation>Distancia de trabajo, mm</translation>
     </message>
     <message>
         <source>Prescriber</source>
-        <translation type="unfinished">Prescriptor</translation>
+        <translation>Prescriptor</translation>
     </message>
     <message>
         <source>Purpose</source>
-        <translation type="unfinished"></translation>
+        <translation>Uso</translation>
     </message>
     <message>
         <source>Form</source>
-        <translation type="unfinished"></translation>
+        <translation>Forma</translation>
     </message>
     <message>
         <source>* half of the distance between both eyes, not measured for this eye</source>
-        <translation type="unfinished"></translation>
+        <translation>* mitad de la distancia entre ambos ojos, sin medir en este ojo</translation>
     </message>
     <message>
         <source>Not to be sent before these are measured:</source>
-        <translation type="unfinished"></translation>
+        <translation>No enviar antes de medir:</translation>
     </message>
     <message>
         <source>Wanted by, signature</source>
-        <translation type="unfinished"></translation>
+        <translation>Pedido por, firma</translation>
     </message>
     <message>
         <source>Glasses are being made for you: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Se están haciendo gafas para usted: %1.</translation>
     </message>
     <message>
         <source>Ordered on</source>
-        <translation type="unfinished"></translation>
+        <translation>Encargado el</translation>
     </message>
     <message>
         <source>Bring this paper. The glasses are measured and tried on you before you take them home.</source>
-        <translation type="unfinished"></translation>
+        <translation>Traiga este papel. Las gafas se miden y se le prueban antes de que se las lleve.</translation>
     </message>
     <message>
         <source>If you cannot come, send somebody to tell us. Your sight gets worse, hurts or is suddenly lost: do not wait, go to an eye clinic the same day.</source>
-        <translation type="unfinished"></translation>
+        <translation>Si no puede venir, mande a alguien a decírnoslo. Si su vista empeora, duele o se pierde de repente: no espere, vaya a una clínica de ojos el mismo día.</translation>
     </message>
     <message>
         <source>Rules %1, program version %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Reglas %1, versión del programa %2.</translation>
     </message>
     <message>
         <source>balance lens</source>
-        <translation type="unfinished"></translation>
+        <translation>lente de equilibrio</translation>
     </message>
     <message>
         <source>artificial eye</source>
-        <translation type="unfinished"></translation>
+        <translation>ojo artificial</translation>
     </message>
     <message>
         <source>does not see</source>
-        <translation type="unfinished"></translation>
+        <translation>no ve</translation>
     </message>
     <message>
         <source>not measured</source>
-        <translation type="unfinished">sin medir</translation>
+        <translation>sin medir</translation>
     </message>
     <message>
         <source>Note for the person</source>
-        <translation type="unfinished"></translation>
+        <translation>Nota para la persona</translation>
     </message>
     <message>
         <source>Label of a line</source>
-        <translation type="unfinished"></translation>
+        <translation>Etiqueta de una línea</translation>
     </message>
     <message>
         <source>Label of a bin</source>
-        <translation type="unfinished"></translation>
+        <translation>Etiqueta de una casilla</translation>
     </message>
     <message>
         <source>Packing list</source>
-        <translation type="unfinished"></translation>
+        <translation>Lista de empaque</translation>
     </message>
     <message>
         <source>Count sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>Hoja de recuento</translation>
     </message>
     <message>
         <source>Audit worksheet</source>
-        <translation type="unfinished"></translation>
+        <translation>Hoja de auditoría</translation>
     </message>
     <message>
         <source>Order to the laboratory</source>
-        <translation type="unfinished"></translation>
+        <translation>Encargo al laboratorio</translation>
     </message>
     <message>
         <source>Letter to the eye clinic</source>
-        <translation type="unfinished"></translation>
+        <translation>Carta a la clínica de ojos</translation>
     </message>
     <message>
         <source>Glasses to collect</source>
-        <translation type="unfinished"></translation>
+        <translation>Gafas por recoger</translation>
     </message>
     <message>
         <source>Note for the guardian</source>
-        <translation type="unfinished"></translation>
+        <translation>Nota para el tutor</translation>
     </message>
     <message>
         <source>Note for the teacher</source>
-        <translation type="unfinished"></translation>
+        <translation>Nota para el maestro</translation>
     </message>
     <message>
         <source>Quick card</source>
-        <translation type="unfinished"></translation>
+        <translation>Ficha rápida</translation>
     </message>
     <message>
         <source>Audit of hand-overs</source>
-        <translation type="unfinished"></translation>
+        <translation>Auditoría de entregas</translation>
     </message>
     <message>
         <source>Right eye</source>
-        <translation type="unfinished"></translation>
+        <translation>Ojo derecho</translation>
     </message>
     <message>
         <source>Left eye</source>
-        <translation type="unfinished"></translation>
+        <translation>Ojo izquierdo</translation>
     </message>
     <message>
         <source>Distance, as written</source>
-        <translation type="unfinished"></translation>
+        <translation>Lejos, como se escribió</translation>
     </message>
     <message>
         <source>Near</source>
-        <translation type="unfinished"></translation>
+        <translation>Cerca</translation>
     </message>
     <message>
         <source>for near: reading, sewing, telephone</source>
-        <translation type="unfinished"></translation>
+        <translation>para cerca: leer, coser, teléfono</translation>
     </message>
     <message>
         <source>for work at arm&apos;s length</source>
-        <translation type="unfinished"></translation>
+        <translation>para trabajo a la distancia del brazo</translation>
     </message>
     <message>
         <source>for far (upper part) and near (lower part)</source>
-        <translation type="unfinished"></translation>
+        <translation>para lejos (parte de arriba) y cerca (parte de abajo)</translation>
     </message>
     <message>
         <source>for far: walking, school board, faces</source>
-        <translation type="unfinished"></translation>
+        <translation>para lejos: caminar, pizarra, caras</translation>
     </message>
     <message>
         <source>For near work only. Not for walking, riding or driving.</source>
-        <translation type="unfinished"></translation>
+        <translation>Solo para trabajo de cerca. No para caminar, montar ni conducir.</translation>
     </message>
     <message>
         <source>For work at arm&apos;s length only. Not for walking, riding or driving.</source>
-        <translation type="unfinished"></translation>
+        <translation>Solo para trabajo a la distancia del brazo. No para caminar, montar ni conducir.</translation>
     </message>
     <message>
         <source>The lower part is for near: take care on steps and kerbs. Drive only if your sight with these meets the law where you live.</source>
-        <translation type="unfinished"></translation>
+        <translation>La parte de abajo es para cerca: cuidado con escalones y bordillos. Conduzca solo si su vista con estas cumple la ley de su país.</translation>
     </message>
     <message>
         <source>Drive only if your sight with these meets the law where you live.</source>
-        <translation type="unfinished"></translation>
+        <translation>Conduzca solo si su vista con estas cumple la ley de su país.</translation>
     </message>
     <message>
         <source>Suggested from the prescription of %1 of %2 by rules %3, version %4. This is not an eye examination.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sugerido de la prescripción de %1 del %2 según las reglas %3, versión %4. Esto no es un examen de los ojos.</translation>
     </message>
     <message>
         <source>(prescriber not named)</source>
-        <translation type="unfinished"></translation>
+        <translation>(prescriptor sin nombrar)</translation>
     </message>
     <message>
         <source>(no date)</source>
-        <translation type="unfinished"></translation>
+        <translation>(sin fecha)</translation>
     </message>
     <message>
         <source>within</source>
-        <translation type="unfinished"></translation>
+        <translation>dentro</translation>
     </message>
     <message>
         <source>beyond 95 %</source>
-        <translation type="unfinished"></translation>
+        <translation>más allá del 95 %</translation>
     </message>
     <message>
         <source>beyond 99.9 %</source>
-        <translation type="unfinished"></translation>
+        <translation>más allá del 99.9 %</translation>
     </message>
     <message>
         <source>Judged</source>
-        <translation type="unfinished"></translation>
+        <translation>Evaluadas</translation>
     </message>
     <message>
         <source>At odds</source>
-        <translation type="unfinished"></translation>
+        <translation>En desacuerdo</translation>
     </message>
     <message>
         <source>Share</source>
-        <translation type="unfinished"></translation>
+        <translation>Proporción</translation>
     </message>
     <message>
         <source>95 % limits</source>
-        <translation type="unfinished"></translation>
+        <translation>Límites del 95 %</translation>
     </message>
     <message>
         <source>Funnel</source>
-        <translation type="unfinished"></translation>
+        <translation>Embudo</translation>
     </message>
     <message>
         <source>Share at odds against the number judged; lines: the share of all %1, the limits of chance at 95 % (dashed) and 99.9 % (solid)</source>
-        <translation type="unfinished"></translation>
+        <translation>Proporción en desacuerdo frente al número evaluado; líneas: la proporción de todas %1, los límites del azar al 95 % (a trazos) y 99.9 % (continua)</translation>
     </message>
     <message>
         <source>hand-overs judged</source>
-        <translation type="unfinished"></translation>
+        <translation>entregas evaluadas</translation>
     </message>
     <message>
         <source>Good ones before it</source>
-        <translation type="unfinished"></translation>
+        <translation>Buenas antes</translation>
     </message>
     <message>
         <source>Chart</source>
-        <translation type="unfinished"></translation>
+        <translation>Gráfico</translation>
     </message>
     <message>
         <source>Run</source>
-        <translation type="unfinished"></translation>
+        <translation>Serie</translation>
     </message>
     <message>
         <source>Good hand-overs between two at odds, in their order; centre %1, a run longer than %2 is better than the share says</source>
-        <translation type="unfinished"></translation>
+        <translation>Entregas buenas entre dos en desacuerdo, en su orden; centro %1, una serie más larga que %2 es mejor de lo que dice la proporción</translation>
     </message>
     <message>
         <source>runs, the last one still open</source>
-        <translation type="unfinished"></translation>
+        <translation>series, la última aún abierta</translation>
     </message>
     <message>
         <source>better than the share says</source>
-        <translation type="unfinished"></translation>
+        <translation>mejor de lo que dice la proporción</translation>
     </message>
     <message>
         <source>open</source>
-        <translation type="unfinished">abierto</translation>
+        <translation>abierta</translation>
     </message>
     <message>
         <source>Limits</source>
-        <translation type="unfinished"></translation>
+        <translation>Límites</translation>
     </message>
     <message>
         <source>Week from</source>
-        <translation type="unfinished"></translation>
+        <translation>Semana del</translation>
     </message>
     <message>
         <source>Share at odds by week; centre %1, limits at three standard deviations, which step with the volume</source>
-        <translation type="unfinished"></translation>
+        <translation>Proporción en desacuerdo por semana; centro %1, límites a tres desviaciones típicas, que siguen el volumen</translation>
     </message>
     <message>
         <source>weeks</source>
-        <translation type="unfinished"></translation>
+        <translation>semanas</translation>
     </message>
     <message>
         <source>beyond</source>
-        <translation type="unfinished"></translation>
+        <translation>más allá</translation>
     </message>
     <message>
         <source>Large lot accepted</source>
-        <translation type="unfinished"></translation>
+        <translation>Lote grande aceptado</translation>
     </message>
     <message>
         <source>This lot accepted</source>
-        <translation type="unfinished"></translation>
+        <translation>Este lote aceptado</translation>
     </message>
     <message>
         <source>Failing</source>
-        <translation type="unfinished"></translation>
+        <translation>Que fallan</translation>
     </message>
     <message>
         <source>How likely a lot is accepted by the share that fails in it: %1 read, at most %2 may fail</source>
-        <translation type="unfinished"></translation>
+        <translation>Probabilidad de aceptar un lote según la proporción que falla: %1 leídas, como máximo pueden fallar %2</translation>
     </message>
     <message>
         <source>failing</source>
-        <translation type="unfinished"></translation>
+        <translation>que fallan</translation>
     </message>
     <message>
         <source>Tell what the glasses are for, what is left, and when to come back; give the note.</source>
-        <translation type="unfinished"></translation>
+        <translation>Diga para qué son las gafas, qué queda y cuándo volver; dé la nota.</translation>
     </message>
     <message>
         <source>Close the program, then copy the whole folder to a stick at the end of the day.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cierre el programa y copie toda la carpeta a una memoria al final del día.</translation>
     </message>
     <message>
         <source>Take a sample of pairs, read them, and look for the slip, not for somebody to blame.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tome una muestra de gafas, léalas y busque el descuido, no a quién culpar.</translation>
     </message>
     <message>
         <source>Type the camp code and the final prescription as written; signs always.</source>
-        <translation type="unfinished"></translation>
+        <translation>Escriba el código de campamento y la prescripción final como está escrita; siempre los signos.</translation>
     </message>
     <message>
         <source>Pain, red eye, sudden loss, flashes, double vision: the clinic first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dolor, ojo rojo, pérdida súbita, destellos, visión doble: primero la clínica.</translation>
     </message>
     <message>
         <source>Measure the distance between the eyes; for reading the near one.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mida la distancia entre los ojos; para leer, la de cerca.</translation>
     </message>
     <message>
         <source>Fetch what is suggested from its bin and scan the label.</source>
-        <translation type="unfinished"></translation>
+        <translation>Traiga lo sugerido de su casilla y escanee la etiqueta.</translation>
     </message>
     <message>
         <source>Read the pair with the focimeter: does it hold what the label says?</source>
-        <translation type="unfinished"></translation>
+        <translation>Lea las gafas con el frontofocómetro: ¿son como dice la etiqueta?</translation>
     </message>
     <message>
         <source>Try it on the face; take the acuity of each eye with it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pruébelas en la cara; tome la agudeza de cada ojo con ellas.</translation>
     </message>
     <message>
         <source>Outside a limit: say no, or write the reason in your own words.</source>
-        <translation type="unfinished"></translation>
+        <translation>Fuera de un límite: diga que no, o escriba el motivo con sus palabras.</translation>
     </message>
     <message>
         <source>Put back what was tried and not taken, each into the bin of its label.</source>
-        <translation type="unfinished"></translation>
+        <translation>Devuelva lo probado y no tomado, cada pieza a la casilla de su etiqueta.</translation>
     </message>
     <message>
         <source>Take in a delivery by scanning it; a new lot waits until samples are read.</source>
-        <translation type="unfinished"></translation>
+        <translation>Reciba una entrega escaneándola; un lote nuevo espera hasta leer muestras.</translation>
     </message>
     <message>
         <source>Print labels for what came; one on each case, one on each bin.</source>
-        <translation type="unfinished"></translation>
+        <translation>Imprima etiquetas para lo que llegó; una en cada estuche, una en cada casilla.</translation>
     </message>
     <message>
         <source>A pair off its label goes into quarantine, never back into the bin.</source>
-        <translation type="unfinished"></translation>
+        <translation>Unas gafas distintas de su etiqueta van a cuarentena, nunca de vuelta a la casilla.</translation>
     </message>
     <message>
         <source>Returned pairs are cleaned and read before they are given again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Las gafas devueltas se limpian y se leen antes de darlas otra vez.</translation>
     </message>
     <message>
         <source>Count by two persons on the blind sheet; every difference has a reason.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cuenten dos personas en la hoja ciega; cada diferencia tiene un motivo.</translation>
     </message>
     <message>
         <source>Send to another site with a list; what arrives is counted there.</source>
-        <translation type="unfinished"></translation>
+        <translation>Envíe a otra sede con una lista; lo que llega se cuenta allí.</translation>
     </message>
     <message>
         <source>Choose the rules with the prescriber, and name them to the team.</source>
-        <translation type="unfinished"></translation>
+        <translation>Elija las reglas con el prescriptor, y dígaselas al equipo.</translation>
     </message>
     <message>
         <source>Look at what was given outside a limit, and at its reasons, each evening.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mire cada tarde lo que se dio fuera de un límite, y sus motivos.</translation>
     </message>
     <message>
         <source>Every letter to the clinic is counted when its lower part comes back.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cada carta a la clínica cuenta cuando vuelve su parte de abajo.</translation>
     </message>
     <message>
         <source>Every pair that is ordered is followed until it is collected.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cada encargo de gafas se sigue hasta que se recoge.</translation>
     </message>
     <message>
         <source>Codes leave the camp, names do not.</source>
-        <translation type="unfinished"></translation>
+        <translation>Los códigos salen del campamento, los nombres no.</translation>
     </message>
     <message>
         <source>Quick card: at the table</source>
-        <translation type="unfinished"></translation>
+        <translation>Ficha rápida: en la mesa</translation>
     </message>
     <message>
         <source>Quick card: keeper of the box</source>
-        <translation type="unfinished"></translation>
+        <translation>Ficha rápida: encargado de la caja</translation>
     </message>
     <message>
         <source>Quick card: supervisor</source>
-        <translation type="unfinished"></translation>
+        <translation>Ficha rápida: supervisor</translation>
     </message>
     <message>
         <source>Told with every pair</source>
-        <translation type="unfinished"></translation>
+        <translation>Se dice con cada entrega</translation>
     </message>
     <message>
         <source>A suggestion is not an eye examination. The prescriber and the optician decide.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una sugerencia no es un examen de los ojos. Deciden el prescriptor y el óptico.</translation>
     </message>
     <message>
         <source>Says that sight was lost suddenly.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dice que perdió la visión de repente.</translation>
     </message>
     <message>
         <source>Says that an eye hurts.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dice que le duele un ojo.</translation>
     </message>
     <message>
         <source>An eye is red.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un ojo está rojo.</translation>
     </message>
     <message>
         <source>Sees new flashes or floaters.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ve destellos o manchas nuevas.</translation>
     </message>
     <message>
         <source>Sees double.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ve doble.</translation>
     </message>
     <message>
         <source>A pupil looks white.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una pupila se ve blanca.</translation>
     </message>
     <message>
         <source>A child; the eyes do not look the same way.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un niño; los ojos no miran en la misma dirección.</translation>
     </message>
     <message>
         <source>The prescriber asks for a refraction with drops.</source>
-        <translation type="unfinished"></translation>
+        <translation>El prescriptor pide una refracción con gotas.</translation>
     </message>
     <message>
         <source>Straight lines look bent or broken.</source>
-        <translation type="unfinished"></translation>
+        <translation>Las líneas rectas se ven torcidas o rotas.</translation>
     </message>
     <message>
         <source>A part of the field of view is missing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Falta una parte del campo visual.</translation>
     </message>
     <message>
         <source>Sees rings round lights.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ve anillos alrededor de las luces.</translation>
     </message>
     <message>
         <source>A child who does not reach 6/9 in each eye with the final prescription.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un niño que no llega a 6/9 en cada ojo con la prescripción final.</translation>
     </message>
     <message>
         <source>A child who came with less than 6/60 in an eye.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un niño que vino con menos de 6/60 en un ojo.</translation>
     </message>
     <message>
         <source>A child with +3.50 D or more, or a cylinder of 1.50 D or more.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un niño con +3.50 D o más, o un cilindro de 1.50 D o más.</translation>
     </message>
     <message>
         <source>Under 8 years; the eyes differ by 1.50 D or more.</source>
-        <translation type="unfinished"></translation>
+        <translation>Menos de 8 años; los ojos difieren 1.50 D o más.</translation>
     </message>
     <message>
         <source>Less than 6/12 in the better eye with the best prescription found.</source>
-        <translation type="unfinished"></translation>
+        <translation>Menos de 6/12 en el mejor ojo con la mejor prescripción hallada.</translation>
     </message>
     <message>
         <source>A mean sphere beyond 6.00 D.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una esfera media más allá de 6.00 D.</translation>
     </message>
     <message>
         <source>A sphere of +8.00 D or more.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una esfera de +8.00 D o más.</translation>
     </message>
     <message>
         <source>What was observed</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que se observó</translation>
     </message>
     <message>
         <source>In the person&apos;s words</source>
-        <translation type="unfinished"></translation>
+        <translation>En palabras de la persona</translation>
     </message>
     <message>
         <source>bare</source>
-        <translation type="unfinished"></translation>
+        <translation>sin gafas</translation>
     </message>
     <message>
         <source>own pair</source>
-        <translation type="unfinished"></translation>
+        <translation>gafas propias</translation>
     </message>
     <message>
         <source>pinhole</source>
-        <translation type="unfinished"></translation>
+        <translation>estenopeico</translation>
     </message>
     <message>
         <source>best</source>
-        <translation type="unfinished"></translation>
+        <translation>mejor</translation>
     </message>
     <message>
         <source>Please see this person today, and tell us on the part below.</source>
-        <translation type="unfinished"></translation>
+        <translation>Por favor, vean hoy a esta persona y respóndannos en la parte de abajo.</translation>
     </message>
     <message>
         <source>Please see this person in the next days, and tell us on the part below.</source>
-        <translation type="unfinished"></translation>
+        <translation>Por favor, vean a esta persona en los próximos días y respóndannos en la parte de abajo.</translation>
     </message>
     <message>
         <source>Please see this person at a usual appointment, and tell us on the part below.</source>
-        <translation type="unfinished"></translation>
+        <translation>Por favor, vean a esta persona en una cita normal y respóndannos en la parte de abajo.</translation>
     </message>
     <message>
         <source>No glasses are given until you have seen the person.</source>
-        <translation type="unfinished"></translation>
+        <translation>No se dan gafas hasta que ustedes hayan visto a la persona.</translation>
     </message>
     <message>
         <source>Glasses were given today: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Hoy se dieron gafas: %1</translation>
     </message>
     <message>
         <source>No glasses are recorded as given yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aún no constan gafas dadas.</translation>
     </message>
     <message>
         <source>Please return this part</source>
-        <translation type="unfinished"></translation>
+        <translation>Por favor, devuelvan esta parte</translation>
     </message>
     <message>
         <source>Return to</source>
-        <translation type="unfinished"></translation>
+        <translation>Devolver a</translation>
     </message>
     <message>
         <source>Seen on</source>
-        <translation type="unfinished"></translation>
+        <translation>Visto el</translation>
     </message>
     <message>
         <source>Found</source>
-        <translation type="unfinished"></translation>
+        <translation>Hallado</translation>
     </message>
     <message>
         <source>Done</source>
-        <translation type="unfinished">Hecho</translation>
+        <translation>Hecho</translation>
     </message>
     <message>
         <source>Glasses: may be given / wait / other prescription</source>
-        <translation type="unfinished"></translation>
+        <translation>Gafas: se pueden dar / esperar / otra prescripción</translation>
     </message>
     <message>
         <source>Signature</source>
-        <translation type="unfinished"></translation>
+        <translation>Firma</translation>
     </message>
     <message>
         <source>Age</source>
-        <translation type="unfinished">Edad</translation>
+        <translation>Edad</translation>
     </message>
     <message>
         <source>Name (write it in only if the person agrees)</source>
-        <translation type="unfinished"></translation>
+        <translation>Nombre (escríbalo solo si la persona está de acuerdo)</translation>
     </message>
     <message>
         <source>Prescription found</source>
-        <translation type="unfinished"></translation>
+        <translation>Prescripción hallada</translation>
     </message>
     <message>
         <source>What we ask</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que pedimos</translation>
     </message>
     <message>
         <source>under %1</source>
-        <translation type="unfinished"></translation>
+        <translation>menos de %1</translation>
     </message>
     <message>
         <source>none yet</source>
-        <translation type="unfinished"></translation>
+        <translation>aún ninguna</translation>
     </message>
     <message>
         <source>%1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 de %2</translation>
     </message>
     <message>
         <source>%1 of %2, %3 (95 % limits %4 to %5)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 de %2, %3 (límites del 95 % %4 a %5)</translation>
     </message>
     <message>
         <source>Refraction</source>
-        <translation type="unfinished"></translation>
+        <translation>Refracción</translation>
     </message>
     <message>
         <source>Dispensing</source>
-        <translation type="unfinished"></translation>
+        <translation>Entrega</translation>
     </message>
     <message>
         <source>Supplier</source>
-        <translation type="unfinished"></translation>
+        <translation>Proveedor</translation>
     </message>
     <message>
         <source>Stock</source>
-        <translation type="unfinished">Existencias</translation>
+        <translation>Existencias</translation>
     </message>
     <message>
         <source>Follow-up</source>
-        <translation type="unfinished"></translation>
+        <translation>Seguimiento</translation>
     </message>
     <message>
         <source>Record</source>
-        <translation type="unfinished"></translation>
+        <translation>Datos anotados</translation>
     </message>
     <message>
         <source>Site</source>
-        <translation type="unfinished"></translation>
+        <translation>Sede</translation>
     </message>
     <message>
         <source>Rules</source>
-        <translation type="unfinished"></translation>
+        <translation>Reglas</translation>
     </message>
     <message>
         <source>Kind of pair</source>
-        <translation type="unfinished"></translation>
+        <translation>Tipo de gafas</translation>
     </message>
     <message>
         <source>Desk (numbers of this report)</source>
-        <translation type="unfinished"></translation>
+        <translation>Mesa (números de este informe)</translation>
     </message>
     <message>
         <source>By site</source>
-        <translation type="unfinished"></translation>
+        <translation>Por sede</translation>
     </message>
     <message>
         <source>By week</source>
-        <translation type="unfinished"></translation>
+        <translation>Por semana</translation>
     </message>
     <message>
         <source>By rules</source>
-        <translation type="unfinished"></translation>
+        <translation>Por reglas</translation>
     </message>
     <message>
         <source>By purpose</source>
-        <translation type="unfinished"></translation>
+        <translation>Por uso</translation>
     </message>
     <message>
         <source>By kind of pair</source>
-        <translation type="unfinished"></translation>
+        <translation>Por tipo de gafas</translation>
     </message>
     <message>
         <source>By desk</source>
-        <translation type="unfinished"></translation>
+        <translation>Por mesa</translation>
     </message>
     <message>
         <source>ready-made</source>
-        <translation type="unfinished"></translation>
+        <translation>premontadas</translation>
     </message>
     <message>
         <source>bifocal</source>
-        <translation type="unfinished"></translation>
+        <translation>bifocales</translation>
     </message>
     <message>
         <source>lenses in a frame</source>
-        <translation type="unfinished"></translation>
+        <translation>lentes en una montura</translation>
     </message>
     <message>
         <source>nobody has looked yet</source>
-        <translation type="unfinished"></translation>
+        <translation>nadie ha mirado aún</translation>
     </message>
     <message>
         <source>met</source>
-        <translation type="unfinished"></translation>
+        <translation>cubierta</translation>
     </message>
     <message>
         <source>under-met</source>
-        <translation type="unfinished"></translation>
+        <translation>cubierta en parte</translation>
     </message>
     <message>
         <source>unmet</source>
-        <translation type="unfinished"></translation>
+        <translation>no cubierta</translation>
     </message>
     <message>
         <source>no need</source>
-        <translation type="unfinished"></translation>
+        <translation>sin necesidad</translation>
     </message>
     <message>
         <source>another cause</source>
-        <translation type="unfinished"></translation>
+        <translation>otra causa</translation>
     </message>
     <message>
         <source>not known</source>
-        <translation type="unfinished"></translation>
+        <translation>no se sabe</translation>
     </message>
     <message>
         <source>At odds: by the record, the pair is not one that the rules would call acceptable, or what was measured beside the record speaks against it. This page is about records; a person decides what they mean. Nothing here is a ranking.</source>
-        <translation type="unfinished"></translation>
+        <translation>En desacuerdo: según lo anotado, las gafas no son de las que las reglas llamarían aceptables, o lo medido al lado habla en contra. Esta página trata de lo anotado; una persona decide qué significa. Nada aquí es una clasificación.</translation>
     </message>
     <message>
         <source>Hand-overs</source>
-        <translation type="unfinished"></translation>
+        <translation>Entregas</translation>
     </message>
     <message>
         <source>%1 from %2 to %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 del %2 al %3</translation>
     </message>
     <message>
         <source>Judged by</source>
-        <translation type="unfinished">Se evalúa según</translation>
+        <translation>Evaluado por</translation>
     </message>
     <message>
         <source>Record and pair at odds</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo anotado y las gafas en desacuerdo</translation>
     </message>
     <message>
         <source>Entry %1 is not as it was written; only what stands before it was judged.</source>
-        <translation type="unfinished"></translation>
+        <translation>La anotación %1 no está como se escribió; solo se evaluó lo que hay antes de ella.</translation>
     </message>
     <message>
         <source>What to do next</source>
-        <translation type="unfinished"></translation>
+        <translation>Qué hacer ahora</translation>
     </message>
     <message>
         <source>Nothing was found.</source>
-        <translation type="unfinished"></translation>
+        <translation>No se encontró nada.</translation>
     </message>
     <message>
         <source>Where</source>
-        <translation type="unfinished"></translation>
+        <translation>Dónde</translation>
     </message>
     <message>
         <source>What the records show</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que muestran los datos anotados</translation>
     </message>
     <message>
         <source>Times</source>
-        <translation type="unfinished"></translation>
+        <translation>Veces</translation>
     </message>
     <message>
         <source>Next</source>
-        <translation type="unfinished">Siguiente</translation>
+        <translation>Después</translation>
     </message>
     <message>
         <source>Kinds found less often, in the detail: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Tipos hallados con menos frecuencia, en detalle: %1</translation>
     </message>
     <message>
         <source>Over time</source>
-        <translation type="unfinished"></translation>
+        <translation>En el tiempo</translation>
     </message>
     <message>
         <source>p-chart by week</source>
-        <translation type="unfinished"></translation>
+        <translation>gráfico p por semana</translation>
     </message>
     <message>
         <source>p-chart: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>gráfico p: %1</translation>
     </message>
     <message>
         <source>g-chart: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>gráfico g: %1</translation>
     </message>
     <message>
         <source>g-chart</source>
-        <translation type="unfinished"></translation>
+        <translation>gráfico g</translation>
     </message>
     <message>
         <source>g-chart: half of the runs between two at odds are %1 good ones or fewer; one longer than %2 is better than the share says</source>
-        <translation type="unfinished"></translation>
+        <translation>gráfico g: la mitad de las series entre dos en desacuerdo son de %1 buenas o menos; una más larga que %2 es mejor de lo que dice la proporción</translation>
     </message>
     <message>
         <source>Read again at the bench</source>
-        <translation type="unfinished"></translation>
+        <translation>Leídas otra vez en el banco</translation>
     </message>
     <message>
         <source>No lot was drawn yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aún no se sorteó ningún lote.</translation>
     </message>
     <message>
         <source>%1 of %2 hand-overs, at most %3 may fail</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 de %2 entregas, como máximo pueden fallar %3</translation>
     </message>
     <message>
         <source>Operating curve</source>
-        <translation type="unfinished"></translation>
+        <translation>Curva característica</translation>
     </message>
     <message>
         <source>no results yet</source>
-        <translation type="unfinished"></translation>
+        <translation>aún sin resultados</translation>
     </message>
     <message>
         <source>accepted</source>
-        <translation type="unfinished"></translation>
+        <translation>aceptado</translation>
     </message>
     <message>
         <source>refused: read every pair of these days</source>
-        <translation type="unfinished"></translation>
+        <translation>rechazado: lea todas las gafas de estos días</translation>
     </message>
     <message>
         <source>Seen again</source>
-        <translation type="unfinished"></translation>
+        <translation>Vistos otra vez</translation>
     </message>
     <message>
         <source>With the pair when seen</source>
-        <translation type="unfinished"></translation>
+        <translation>Con las gafas al revisar</translation>
     </message>
     <message>
         <source>Due</source>
-        <translation type="unfinished"></translation>
+        <translation>Pendiente</translation>
     </message>
     <message>
         <source>Persons</source>
-        <translation type="unfinished"></translation>
+        <translation>Personas</translation>
     </message>
     <message>
         <source>Due now</source>
-        <translation type="unfinished"></translation>
+        <translation>Pendientes ahora</translation>
     </message>
     <message>
         <source>Effective coverage, distance, of %1 who came</source>
-        <translation type="unfinished"></translation>
+        <translation>Cobertura efectiva, lejos, de %1 que vinieron</translation>
     </message>
     <message>
         <source>Coverage</source>
-        <translation type="unfinished"></translation>
+        <translation>Cobertura</translation>
     </message>
     <message>
         <source>as they came</source>
-        <translation type="unfinished"></translation>
+        <translation>al venir</translation>
     </message>
     <message>
         <source>as they are now</source>
-        <translation type="unfinished"></translation>
+        <translation>como están ahora</translation>
     </message>
     <message>
         <source>Met over met, under-met and unmet, better eye, 6/12 (World Health Organization, indicator 3154). It is defined for a sample of a population; here it is of those who came.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cubierta entre cubierta, cubierta en parte y no cubierta, mejor ojo, 6/12 (Organización Mundial de la Salud, indicador 3154). Se define para una muestra de una población; aquí es de quienes vinieron.</translation>
     </message>
     <message>
         <source>Findings</source>
-        <translation type="unfinished"></translation>
+        <translation>Hallazgos</translation>
     </message>
     <message>
         <source>In figures</source>
-        <translation type="unfinished"></translation>
+        <translation>En cifras</translation>
     </message>
     <message>
         <source>Likeliest slip</source>
-        <translation type="unfinished"></translation>
+        <translation>Descuido más probable</translation>
     </message>
     <message>
         <source>None to be listed one by one.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ninguno que listar uno por uno.</translation>
     </message>
     <message>
         <source>%1 more are not listed here; `audit --json` has them all.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 más no están en esta lista; `audit --json` los tiene todos.</translation>
     </message>
     <message>
         <source>A slip is a mistake in a record or in a pick, named by its likelihood and never proved by it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un descuido es un fallo al anotar o al elegir, nombrado por su probabilidad y nunca probado por ella.</translation>
     </message>
     <message>
         <source>%1 stronger than written: hold things a little nearer</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 más fuerte que lo escrito: acerque un poco las cosas</translation>
     </message>
     <message>
         <source>%1 weaker than written: hold things a little further away</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 más débil que lo escrito: aleje un poco las cosas</translation>
     </message>
     <message>
         <source>%1 more plus than written: far things are a little less sharp</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 más plus que lo escrito: lo lejano se ve un poco menos nítido</translation>
     </message>
     <message>
         <source>%1 more minus than written: the eye has to focus a little more</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 más minus que lo escrito: el ojo debe enfocar un poco más</translation>
     </message>
     <message>
         <source>%1 of the cylinder is not in the lens: fine lines are a little less sharp</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 del cilindro no está en la lente: las líneas finas se ven un poco menos nítidas</translation>
     </message>
     <message>
         <source>near part: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>parte de cerca: %1</translation>
     </message>
     <message>
         <source>Both eyes</source>
-        <translation type="unfinished"></translation>
+        <translation>Ambos ojos</translation>
     </message>
     <message>
         <source>Things are clear from about %1 cm.</source>
-        <translation type="unfinished"></translation>
+        <translation>Las cosas se ven claras desde unos %1 cm.</translation>
     </message>
     <message>
         <source>Things are clear from about %1 to %2 cm.</source>
-        <translation type="unfinished"></translation>
+        <translation>Las cosas se ven claras desde unos %1 hasta %2 cm.</translation>
     </message>
     <message>
         <source>The lenses have the power that was written for you.</source>
-        <translation type="unfinished"></translation>
+        <translation>Las lentes tienen la potencia escrita para usted.</translation>
     </message>
     <message>
         <source>The middle of the lenses is not quite before the middle of the eyes: the first days may feel odd.</source>
-        <translation type="unfinished"></translation>
+        <translation>El centro de las lentes no queda del todo ante el centro de los ojos: los primeros días pueden sentirse raras.</translation>
     </message>
 </context>
 <context>
@@ -3935,7 +3935,7 @@
     </message>
     <message>
         <source>Each purpose is judged alone</source>
-        <translation type="unfinished"></translation>
+        <translation>Cada uso se evalúa por separado</translation>
     </message>
     <message>
         <source>Rules: %1</source>
@@ -3950,474 +3950,474 @@
     <name>quarterstep::AuditPlace</name>
     <message>
         <source>Audit</source>
-        <translation type="unfinished"></translation>
+        <translation>Auditoría</translation>
     </message>
     <message>
         <source>Every hand-over is judged again by the rules and the stock of its moment.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cada entrega se evalúa de nuevo con las reglas y existencias de su momento.</translation>
     </message>
     <message>
         <source>Audit again</source>
-        <translation type="unfinished"></translation>
+        <translation>Auditar otra vez</translation>
     </message>
     <message>
         <source>Reads the ledger from the first entry to the last (F5)</source>
-        <translation type="unfinished"></translation>
+        <translation>Lee el registro de la primera anotación a la última (F5)</translation>
     </message>
     <message>
         <source>What is shown</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que se muestra</translation>
     </message>
     <message>
         <source>Shows findings of one class only</source>
-        <translation type="unfinished"></translation>
+        <translation>Muestra hallazgos de una sola clase</translation>
     </message>
     <message>
         <source>Look for a finding</source>
-        <translation type="unfinished"></translation>
+        <translation>Buscar un hallazgo</translation>
     </message>
     <message>
         <source>Look for a person, a line, a word</source>
-        <translation type="unfinished"></translation>
+        <translation>Buscar una persona, una línea, una palabra</translation>
     </message>
     <message>
         <source>Shows only findings in which these words stand (Ctrl+F)</source>
-        <translation type="unfinished"></translation>
+        <translation>Muestra solo hallazgos con estas palabras (Ctrl+F)</translation>
     </message>
     <message>
         <source>Findings</source>
-        <translation type="unfinished"></translation>
+        <translation>Hallazgos</translation>
     </message>
     <message>
         <source>What is to be said of hand-overs, one by one</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que hay que decir de las entregas, una por una</translation>
     </message>
     <message>
         <source>Charts</source>
-        <translation type="unfinished"></translation>
+        <translation>Gráficos</translation>
     </message>
     <message>
         <source>How often, by site, week and kind of pair</source>
-        <translation type="unfinished"></translation>
+        <translation>Con qué frecuencia, por sede, semana y tipo de gafas</translation>
     </message>
     <message>
         <source>Bench</source>
-        <translation type="unfinished"></translation>
+        <translation>Banco</translation>
     </message>
     <message>
         <source>Lots read again, who is to be seen again, the report</source>
-        <translation type="unfinished"></translation>
+        <translation>Lotes leídos otra vez, a quién ver otra vez, el informe</translation>
     </message>
     <message>
         <source>Findings of the audit</source>
-        <translation type="unfinished"></translation>
+        <translation>Hallazgos de la auditoría</translation>
     </message>
     <message>
         <source>Choose a finding to see need, pair and slips beside</source>
-        <translation type="unfinished"></translation>
+        <translation>Elija un hallazgo para ver al lado necesidad, gafas y descuidos</translation>
     </message>
     <message>
         <source>Chart</source>
-        <translation type="unfinished"></translation>
+        <translation>Gráfico</translation>
     </message>
     <message>
         <source>Funnel: shares against the size of the group</source>
-        <translation type="unfinished"></translation>
+        <translation>Embudo: proporciones frente al tamaño del grupo</translation>
     </message>
     <message>
         <source>Runs of good hand-overs (g-chart)</source>
-        <translation type="unfinished"></translation>
+        <translation>Series de entregas buenas (gráfico g)</translation>
     </message>
     <message>
         <source>Weeks (p-chart)</source>
-        <translation type="unfinished"></translation>
+        <translation>Semanas (gráfico p)</translation>
     </message>
     <message>
         <source>Which picture is drawn</source>
-        <translation type="unfinished"></translation>
+        <translation>Qué imagen se dibuja</translation>
     </message>
     <message>
         <source>Groups</source>
-        <translation type="unfinished"></translation>
+        <translation>Grupos</translation>
     </message>
     <message>
         <source>What the groups of the funnel are</source>
-        <translation type="unfinished"></translation>
+        <translation>Qué son los grupos del embudo</translation>
     </message>
     <message>
         <source>Solid: the share of all · dashed: inner limit, 95 % · dotted: outer limit. Circle: inside · triangle: beyond the inner limit · diamond: beyond the outer. Nothing is ranked.</source>
-        <translation type="unfinished"></translation>
+        <translation>Continua: la proporción de todas · a trazos: límite interior, 95 % · punteada: límite exterior. Círculo: dentro · triángulo: más allá del límite interior · rombo: más allá del exterior. Nada se clasifica.</translation>
     </message>
     <message>
         <source>The numbers of the chart</source>
-        <translation type="unfinished"></translation>
+        <translation>Los números del gráfico</translation>
     </message>
     <message>
         <source>The same numbers as in the picture</source>
-        <translation type="unfinished"></translation>
+        <translation>Los mismos números que en la imagen</translation>
     </message>
     <message>
         <source>Why, criterion by criterion:</source>
-        <translation type="unfinished"></translation>
+        <translation>Por qué, criterio por criterio:</translation>
     </message>
     <message>
         <source>Pair given</source>
-        <translation type="unfinished"></translation>
+        <translation>Gafas dadas</translation>
     </message>
     <message>
         <source>How the pair that was given is judged</source>
-        <translation type="unfinished"></translation>
+        <translation>Cómo se evalúan las gafas dadas</translation>
     </message>
     <message>
         <source>Better pair</source>
-        <translation type="unfinished"></translation>
+        <translation>Gafas mejores</translation>
     </message>
     <message>
         <source>How the pair that lay in the box is judged</source>
-        <translation type="unfinished"></translation>
+        <translation>Cómo se evalúan las gafas que estaban en la caja</translation>
     </message>
     <message>
         <source>Criteria of the pair</source>
-        <translation type="unfinished"></translation>
+        <translation>Criterios de las gafas</translation>
     </message>
     <message>
         <source>Each criterion with its value, its limit and the source of the limit</source>
-        <translation type="unfinished"></translation>
+        <translation>Cada criterio con su valor, su límite y la fuente del límite</translation>
     </message>
     <message>
         <source>Slips that the record allows. It speaks of the record; a person decides.</source>
-        <translation type="unfinished"></translation>
+        <translation>Descuidos que permite lo anotado. Hablan de lo anotado; decide una persona.</translation>
     </message>
     <message>
         <source>Slips and their arithmetic</source>
-        <translation type="unfinished"></translation>
+        <translation>Descuidos y su cálculo</translation>
     </message>
     <message>
         <source>Probability of each slip, and how it comes about</source>
-        <translation type="unfinished"></translation>
+        <translation>Probabilidad de cada descuido, y cómo se obtiene</translation>
     </message>
     <message>
         <source>Judging hand-overs again…</source>
-        <translation type="unfinished"></translation>
+        <translation>Evaluando las entregas otra vez…</translation>
     </message>
     <message>
         <source>Reading the ledger …</source>
-        <translation type="unfinished"></translation>
+        <translation>Leyendo el registro …</translation>
     </message>
     <message>
         <source>Other work is going on; audit again when it has ended (F5).</source>
-        <translation type="unfinished"></translation>
+        <translation>Hay otro trabajo en curso; audite otra vez cuando termine (F5).</translation>
     </message>
     <message>
         <source>Stopped. Nothing was written; audit again with F5.</source>
-        <translation type="unfinished"></translation>
+        <translation>Detenido. No se escribió nada; audite otra vez con F5.</translation>
     </message>
     <message>
         <source>The audit ended before its time; the reason stands above.</source>
-        <translation type="unfinished"></translation>
+        <translation>La auditoría acabó antes de tiempo; el motivo está arriba.</translation>
     </message>
     <message>
         <source>hand-overs %1, judged again %2</source>
-        <translation type="unfinished"></translation>
+        <translation>entregas %1, evaluadas otra vez %2</translation>
     </message>
     <message>
         <source>pair and record at odds: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>gafas y lo anotado en desacuerdo: %1</translation>
     </message>
     <message>
         <source>findings %1</source>
-        <translation type="unfinished"></translation>
+        <translation>hallazgos %1</translation>
     </message>
     <message>
         <source>%1 more are counted and not listed</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 más se cuentan y no se listan</translation>
     </message>
     <message>
         <source>The record is whole: %1 entries, each follows the one before.</source>
-        <translation type="unfinished"></translation>
+        <translation>El registro está íntegro: %1 anotaciones, cada una sigue a la anterior.</translation>
     </message>
     <message>
         <source>The record is NOT whole: %1 entries could be read, up to the first bad one. Keep the folder and compare it with a copy.</source>
-        <translation type="unfinished"></translation>
+        <translation>El registro NO está íntegro: se pudieron leer %1 anotaciones, hasta la primera mala. Guarde la carpeta y compárela con una copia.</translation>
     </message>
     <message>
         <source>Every finding</source>
-        <translation type="unfinished"></translation>
+        <translation>Todos los hallazgos</translation>
     </message>
     <message>
         <source>by site</source>
-        <translation type="unfinished"></translation>
+        <translation>por sede</translation>
     </message>
     <message>
         <source>by who handed over</source>
-        <translation type="unfinished"></translation>
+        <translation>por quién entregó</translation>
     </message>
     <message>
         <source>by week</source>
-        <translation type="unfinished"></translation>
+        <translation>por semana</translation>
     </message>
     <message>
         <source>by profile</source>
-        <translation type="unfinished"></translation>
+        <translation>por perfil</translation>
     </message>
     <message>
         <source>by purpose</source>
-        <translation type="unfinished"></translation>
+        <translation>por uso</translation>
     </message>
     <message>
         <source>by kind of pair</source>
-        <translation type="unfinished"></translation>
+        <translation>por tipo de gafas</translation>
     </message>
     <message>
         <source>Right</source>
-        <translation type="unfinished">Derecho</translation>
+        <translation>Derecho</translation>
     </message>
     <message>
         <source>Left</source>
-        <translation type="unfinished">Izquierdo</translation>
+        <translation>Izquierdo</translation>
     </message>
     <message>
         <source>%1: not judged</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: sin evaluar</translation>
     </message>
     <message>
         <source>%1: needs %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: necesita %2</translation>
     </message>
     <message>
         <source>, was given %1</source>
-        <translation type="unfinished"></translation>
+        <translation>, recibió %1</translation>
     </message>
     <message>
         <source>Pair %1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Gafas %1: %2</translation>
     </message>
     <message>
         <source>In the box lay %1 (bin %2): %3</source>
-        <translation type="unfinished"></translation>
+        <translation>En la caja había %1 (casilla %2): %3</translation>
     </message>
     <message>
         <source>No slip was looked for: record, pair and witnesses agree.</source>
-        <translation type="unfinished"></translation>
+        <translation>No se buscó ningún descuido: lo anotado, las gafas y los testigos concuerdan.</translation>
     </message>
     <message>
         <source>%1  %2: %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1  %2: %3</translation>
     </message>
     <message>
         <source>Below each: prior × witnesses × pair; the probability is its part of the sum.</source>
-        <translation type="unfinished"></translation>
+        <translation>Debajo de cada uno: previa × testigos × gafas; la probabilidad es su parte de la suma.</translation>
     </message>
     <message>
         <source>Slips of the record cannot be tested here: nothing was measured beside it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Los descuidos al anotar no se pueden probar aquí: no se midió nada al lado.</translation>
     </message>
     <message>
         <source>No finding is chosen</source>
-        <translation type="unfinished"></translation>
+        <translation>Ningún hallazgo elegido</translation>
     </message>
     <message>
         <source>Choose a finding in the list: what was needed, what was given and what lay in the box stand here.</source>
-        <translation type="unfinished"></translation>
+        <translation>Elija un hallazgo en la lista: aquí está lo que se necesitaba, lo que se dio y lo que había en la caja.</translation>
     </message>
     <message>
         <source>About the course of events</source>
-        <translation type="unfinished"></translation>
+        <translation>Sobre el curso de los hechos</translation>
     </message>
     <message>
         <source>%1, %2, entry %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, %2, anotación %3</translation>
     </message>
     <message>
         <source>Need, pair and findings</source>
-        <translation type="unfinished"></translation>
+        <translation>Necesidad, gafas y hallazgos</translation>
     </message>
     <message>
         <source>What was needed, what was given, what lay in the box; the text can be copied</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que se necesitaba, lo que se dio, lo que había en la caja; el texto se puede copiar</translation>
     </message>
     <message>
         <source>Nothing was handed over in this camp yet, so there is nothing to audit.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aún no se entregó nada en este campamento, así que no hay nada que auditar.</translation>
     </message>
 </context>
 <context>
     <name>quarterstep::BenchPanel</name>
     <message>
         <source>Lots read again at the bench</source>
-        <translation type="unfinished"></translation>
+        <translation>Lotes leídos otra vez en el banco</translation>
     </message>
     <message>
         <source>Pairs to read:</source>
-        <translation type="unfinished"></translation>
+        <translation>Gafas que leer:</translation>
     </message>
     <message>
         <source>Pairs to read</source>
-        <translation type="unfinished"></translation>
+        <translation>Gafas que leer</translation>
     </message>
     <message>
         <source>How many pairs are drawn; “as few as will do” keeps the risks of a wrong decision small</source>
-        <translation type="unfinished"></translation>
+        <translation>Cuántas gafas se sortean; «las menos posibles» mantiene pequeño el riesgo de decidir mal</translation>
     </message>
     <message>
         <source>as few as will do</source>
-        <translation type="unfinished"></translation>
+        <translation>las menos posibles</translation>
     </message>
     <message>
         <source>Draw a lot…</source>
-        <translation type="unfinished"></translation>
+        <translation>Sortear un lote…</translation>
     </message>
     <message>
         <source>Draws hand-overs by lot, enters the draw and writes the sheet for the bench</source>
-        <translation type="unfinished"></translation>
+        <translation>Sortea entregas, anota el sorteo y escribe la hoja para el banco</translation>
     </message>
     <message>
         <source>Sheet for the bench</source>
-        <translation type="unfinished"></translation>
+        <translation>Hoja para el banco</translation>
     </message>
     <message>
         <source>Tables (*.csv)</source>
-        <translation type="unfinished"></translation>
+        <translation>Tablas (*.csv)</translation>
     </message>
     <message>
         <source>Take in a sheet…</source>
-        <translation type="unfinished"></translation>
+        <translation>Recibir una hoja…</translation>
     </message>
     <message>
         <source>Reads a filled-in sheet, judges it and enters results and decision</source>
-        <translation type="unfinished"></translation>
+        <translation>Lee una hoja rellena, la evalúa y anota resultados y decisión</translation>
     </message>
     <message>
         <source>Sheet from the bench</source>
-        <translation type="unfinished"></translation>
+        <translation>Hoja del banco</translation>
     </message>
     <message>
         <source>Drawn</source>
-        <translation type="unfinished"></translation>
+        <translation>Sorteado</translation>
     </message>
     <message>
         <source>Pairs</source>
-        <translation type="unfinished"></translation>
+        <translation>Gafas</translation>
     </message>
     <message>
         <source>May fail</source>
-        <translation type="unfinished"></translation>
+        <translation>Pueden fallar</translation>
     </message>
     <message>
         <source>Decision</source>
-        <translation type="unfinished"></translation>
+        <translation>Decisión</translation>
     </message>
     <message>
         <source>Lots drawn in this camp</source>
-        <translation type="unfinished"></translation>
+        <translation>Lotes sorteados en este campamento</translation>
     </message>
     <message>
         <source>To be seen again</source>
-        <translation type="unfinished"></translation>
+        <translation>Por ver otra vez</translation>
     </message>
     <message>
         <source>Person</source>
-        <translation type="unfinished">Persona</translation>
+        <translation>Persona</translation>
     </message>
     <message>
         <source>Given</source>
-        <translation type="unfinished"></translation>
+        <translation>Dadas</translation>
     </message>
     <message>
         <source>Pair</source>
-        <translation type="unfinished"></translation>
+        <translation>Gafas</translation>
     </message>
     <message>
         <source>When</source>
-        <translation type="unfinished">Cuándo</translation>
+        <translation>Cuándo</translation>
     </message>
     <message>
         <source>State</source>
-        <translation type="unfinished">Estado</translation>
+        <translation>Estado</translation>
     </message>
     <message>
         <source>Persons to be seen again</source>
-        <translation type="unfinished"></translation>
+        <translation>Personas por ver otra vez</translation>
     </message>
     <message>
         <source>Report: no names and no initials; small counts are hidden on the page for the site.</source>
-        <translation type="unfinished"></translation>
+        <translation>Informe: sin nombres ni iniciales; los números pequeños se ocultan en la página para la sede.</translation>
     </message>
     <message>
         <source>Page for the site…</source>
-        <translation type="unfinished"></translation>
+        <translation>Página para la sede…</translation>
     </message>
     <message>
         <source>One page for a browser, to be read by everybody at the site</source>
-        <translation type="unfinished"></translation>
+        <translation>Una página para un navegador, para que la lean todos en la sede</translation>
     </message>
     <message>
         <source>In detail…</source>
-        <translation type="unfinished"></translation>
+        <translation>En detalle…</translation>
     </message>
     <message>
         <source>Everything, for the supervisor</source>
-        <translation type="unfinished"></translation>
+        <translation>Todo, para el supervisor</translation>
     </message>
     <message>
         <source>Report</source>
-        <translation type="unfinished"></translation>
+        <translation>Informe</translation>
     </message>
     <message>
         <source>Pages (*.html)</source>
-        <translation type="unfinished"></translation>
+        <translation>Páginas (*.html)</translation>
     </message>
     <message>
         <source>Nothing happened in this camp yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aún no pasó nada en este campamento.</translation>
     </message>
     <message>
         <source>%1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 de %2</translation>
     </message>
     <message>
         <source>not read yet</source>
-        <translation type="unfinished"></translation>
+        <translation>aún sin leer</translation>
     </message>
     <message>
         <source>wearers %1</source>
-        <translation type="unfinished"></translation>
+        <translation>las usan %1</translation>
     </message>
     <message>
         <source>met %1, of them wearing %2</source>
-        <translation type="unfinished"></translation>
+        <translation>encontrados %1, de ellos las usan %2</translation>
     </message>
     <message>
         <source>effective coverage of those who came %1 %</source>
-        <translation type="unfinished"></translation>
+        <translation>cobertura efectiva de quienes vinieron %1 %</translation>
     </message>
     <message>
         <source>soon</source>
-        <translation type="unfinished"></translation>
+        <translation>pronto</translation>
     </message>
     <message>
         <source>due</source>
-        <translation type="unfinished"></translation>
+        <translation>pendiente</translation>
     </message>
     <message>
         <source>late</source>
-        <translation type="unfinished"></translation>
+        <translation>con retraso</translation>
     </message>
     <message>
         <source>Drawn: %1 of %2 hand-overs; the sheet is %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sorteado: %1 de %2 entregas; la hoja es %3.</translation>
     </message>
     <message>
         <source>The report is %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>El informe es %1.</translation>
     </message>
     <message>
         <source>Writing the report…</source>
-        <translation type="unfinished"></translation>
+        <translation>Escribiendo el informe…</translation>
     </message>
     <message>
         <source>Other work is going on; try again when it has ended.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hay otro trabajo en curso; pruebe otra vez cuando termine.</translation>
     </message>
 </context>
 <context>
@@ -4486,38 +4486,38 @@
     <name>quarterstep::ChartModel</name>
     <message>
         <source>inside the limits</source>
-        <translation type="unfinished"></translation>
+        <translation>dentro de los límites</translation>
     </message>
     <message>
         <source>beyond the inner limit</source>
-        <translation type="unfinished"></translation>
+        <translation>más allá del límite interior</translation>
     </message>
     <message>
         <source>beyond the outer limit</source>
-        <translation type="unfinished"></translation>
+        <translation>más allá del límite exterior</translation>
     </message>
     <message>
         <source>Group or run</source>
-        <translation type="unfinished"></translation>
+        <translation>Grupo o serie</translation>
     </message>
     <message>
         <source>Figures</source>
-        <translation type="unfinished"></translation>
+        <translation>Cifras</translation>
     </message>
     <message>
         <source>Limits</source>
-        <translation type="unfinished"></translation>
+        <translation>Límites</translation>
     </message>
 </context>
 <context>
     <name>quarterstep::ChartView</name>
     <message>
         <source>Chart of the audit</source>
-        <translation type="unfinished"></translation>
+        <translation>Gráfico de la auditoría</translation>
     </message>
     <message>
         <source>The same numbers stand in the table beside it</source>
-        <translation type="unfinished"></translation>
+        <translation>Los mismos números están en la tabla de al lado</translation>
     </message>
 </context>
 <context>
@@ -4563,74 +4563,74 @@
     <name>quarterstep::CrossModel</name>
     <message>
         <source>right, need</source>
-        <translation type="unfinished"></translation>
+        <translation>derecho, necesidad</translation>
     </message>
     <message>
         <source>left, need</source>
-        <translation type="unfinished"></translation>
+        <translation>izquierdo, necesidad</translation>
     </message>
     <message>
         <source>right, pair</source>
-        <translation type="unfinished"></translation>
+        <translation>derecho, gafas</translation>
     </message>
     <message>
         <source>left, pair</source>
-        <translation type="unfinished"></translation>
+        <translation>izquierdo, gafas</translation>
     </message>
     <message>
         <source>right, left over</source>
-        <translation type="unfinished"></translation>
+        <translation>derecho, resto</translation>
     </message>
     <message>
         <source>left, left over</source>
-        <translation type="unfinished"></translation>
+        <translation>izquierdo, resto</translation>
     </message>
     <message>
         <source>%1 along %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 a lo largo de %2</translation>
     </message>
     <message>
         <source>What</source>
-        <translation type="unfinished">Qué</translation>
+        <translation>Qué</translation>
     </message>
     <message>
         <source>Power (D)</source>
-        <translation type="unfinished">Potencia (D)</translation>
+        <translation>Potencia (D)</translation>
     </message>
     <message>
         <source>Higher (D)</source>
-        <translation type="unfinished"></translation>
+        <translation>Mayor (D)</translation>
     </message>
     <message>
         <source>Lower (D)</source>
-        <translation type="unfinished"></translation>
+        <translation>Menor (D)</translation>
     </message>
 </context>
 <context>
     <name>quarterstep::CrossView</name>
     <message>
         <source>Optical crosses</source>
-        <translation type="unfinished"></translation>
+        <translation>Cruces ópticas</translation>
     </message>
     <message>
         <source>A picture of need, pair and what is left; the same values stand in the table</source>
-        <translation type="unfinished"></translation>
+        <translation>Una imagen de necesidad, gafas y lo que queda; los mismos valores están en la tabla</translation>
     </message>
     <message>
         <source>Powers in dioptres on the meridians they act in, as the examiner sees the eyes</source>
-        <translation type="unfinished"></translation>
+        <translation>Potencias en dioptrías en los meridianos donde actúan, como el examinador ve los ojos</translation>
     </message>
     <message>
         <source>need</source>
-        <translation type="unfinished"></translation>
+        <translation>necesidad</translation>
     </message>
     <message>
         <source>pair</source>
-        <translation type="unfinished"></translation>
+        <translation>gafas</translation>
     </message>
     <message>
         <source>left over</source>
-        <translation type="unfinished"></translation>
+        <translation>resto</translation>
     </message>
 </context>
 <context>
@@ -4661,7 +4661,7 @@
     </message>
     <message>
         <source>Empties the card</source>
-        <translation type="unfinished"></translation>
+        <translation>Vacía la ficha</translation>
     </message>
     <message>
         <source>New person</source>
@@ -4669,7 +4669,7 @@
     </message>
     <message>
         <source>Puts the people of a prescription table into the waiting list</source>
-        <translation type="unfinished"></translation>
+        <translation>Pone a las personas de una tabla de prescripciones en la lista de espera</translation>
     </message>
     <message>
         <source>Load people…</source>
@@ -4677,7 +4677,7 @@
     </message>
     <message>
         <source>Opens another camp, the sample, or starts one</source>
-        <translation type="unfinished"></translation>
+        <translation>Abre otro campamento, el de ejemplo, o empieza uno</translation>
     </message>
     <message>
         <source>Camps…</source>
@@ -4685,11 +4685,11 @@
     </message>
     <message>
         <source>Look, language, printer, camp, PINs</source>
-        <translation type="unfinished"></translation>
+        <translation>Aspecto, idioma, impresora, campamento, PIN</translation>
     </message>
     <message>
         <source>The manual, at the page for where you are</source>
-        <translation type="unfinished"></translation>
+        <translation>El manual, en la página de donde usted está</translation>
     </message>
     <message>
         <source>Help</source>
@@ -4701,7 +4701,7 @@
     </message>
     <message>
         <source>Light, dark, or sun: black on white and large, for outdoors</source>
-        <translation type="unfinished"></translation>
+        <translation>Claro, oscuro o sol: negro sobre blanco y grande, para el exterior</translation>
     </message>
     <message>
         <source>Light</source>
@@ -4717,11 +4717,11 @@
     </message>
     <message>
         <source>Who is served, and with what</source>
-        <translation type="unfinished"></translation>
+        <translation>A quién se atiende, y con qué</translation>
     </message>
     <message>
         <source>What lies in the box, and what happened to it</source>
-        <translation type="unfinished"></translation>
+        <translation>Qué hay en la caja, y qué pasó con ello</translation>
     </message>
     <message>
         <source>Every key of the window</source>
@@ -4753,7 +4753,7 @@
     </message>
     <message>
         <source>Quarterstep</source>
-        <translation type="unfinished"></translation>
+        <translation>Quarterstep</translation>
     </message>
     <message>
         <source>Reading %1…</source>
@@ -4796,15 +4796,15 @@
     </message>
     <message>
         <source>%1: Quarterstep</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: Quarterstep</translation>
     </message>
     <message>
         <source>Audit</source>
-        <translation type="unfinished"></translation>
+        <translation>Auditoría</translation>
     </message>
     <message>
         <source>Which pairs went wrong, and what slip did it</source>
-        <translation type="unfinished"></translation>
+        <translation>Qué gafas salieron mal, y por qué descuido</translation>
     </message>
 </context>
 <context>
@@ -4834,7 +4834,7 @@
     </message>
     <message>
         <source>Choose a person: the card fills and pairs are suggested</source>
-        <translation type="unfinished"></translation>
+        <translation>Elija una persona: la ficha se llena y se sugieren gafas</translation>
     </message>
     <message>
         <source>Prescription</source>
@@ -4846,7 +4846,7 @@
     </message>
     <message>
         <source>Searches the stock for this prescription (Enter in any field)</source>
-        <translation type="unfinished"></translation>
+        <translation>Busca en las existencias para esta prescripción (Intro en cualquier campo)</translation>
     </message>
     <message>
         <source>Pairs to pull</source>
@@ -4854,7 +4854,7 @@
     </message>
     <message>
         <source>Best first: power in dioptres, where to fetch it, what it leaves in each eye, prism</source>
-        <translation type="unfinished"></translation>
+        <translation>Las mejores primero: potencia en dioptrías, dónde traerlas, qué dejan en cada ojo, prisma</translation>
     </message>
     <message>
         <source>This folder has no people.csv. Type a prescription below, or load a table.</source>
@@ -4862,9 +4862,9 @@
     </message>
     <message numerus="yes">
         <source>Counts in stock.yaml were edited by hand in %n line(s). The ledger&apos;s counts are used until the edits are accepted or discarded in Stock.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Se cambiaron a mano números de stock.yaml en %n línea. Se usan los números del registro hasta que los cambios se acepten o descarten en Existencias.</numerusform>
+            <numerusform>Se cambiaron a mano números de stock.yaml en %n líneas. Se usan los números del registro hasta que los cambios se acepten o descarten en Existencias.</numerusform>
         </translation>
     </message>
     <message>
@@ -4893,121 +4893,121 @@
     </message>
     <message>
         <source>Taken back from %1: %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Deshecho de %1: %2.</translation>
     </message>
     <message>
         <source>Who is served: people of the table, or custom orders</source>
-        <translation type="unfinished"></translation>
+        <translation>A quién se atiende: personas de la tabla, o encargos a medida</translation>
     </message>
     <message>
         <source>People</source>
-        <translation type="unfinished"></translation>
+        <translation>Personas</translation>
     </message>
     <message>
         <source>Line</source>
-        <translation type="unfinished">Línea</translation>
+        <translation>Línea</translation>
     </message>
     <message>
         <source>Orders</source>
-        <translation type="unfinished"></translation>
+        <translation>Encargos</translation>
     </message>
     <message>
         <source>The whole prescription, or the short way for plain readers</source>
-        <translation type="unfinished"></translation>
+        <translation>La prescripción completa, o la vía corta para simples gafas de lectura</translation>
     </message>
     <message>
         <source>Plain reader</source>
-        <translation type="unfinished"></translation>
+        <translation>Lectura simple</translation>
     </message>
     <message>
         <source>%1 stands in the line.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 está en la fila.</translation>
     </message>
     <message>
         <source>%1 is entered as referred.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 queda anotado como derivado.</translation>
     </message>
     <message>
         <source>A custom order for %1 is entered; it stands under Orders.</source>
-        <translation type="unfinished"></translation>
+        <translation>Se anotó un encargo a medida para %1; está en Encargos.</translation>
     </message>
     <message>
         <source>This stands in the ledger already: %1, %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Esto ya está en el registro: %1, %2.</translation>
     </message>
     <message>
         <source>%1: %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2.</translation>
     </message>
 </context>
 <context>
     <name>quarterstep::FindingsModel</name>
     <message>
         <source>a slip is likely</source>
-        <translation type="unfinished"></translation>
+        <translation>es probable un descuido</translation>
     </message>
     <message>
         <source>When</source>
-        <translation type="unfinished">Cuándo</translation>
+        <translation>Cuándo</translation>
     </message>
     <message>
         <source>Person</source>
-        <translation type="unfinished">Persona</translation>
+        <translation>Persona</translation>
     </message>
     <message>
         <source>Purpose</source>
-        <translation type="unfinished"></translation>
+        <translation>Uso</translation>
     </message>
     <message>
         <source>Pair given</source>
-        <translation type="unfinished"></translation>
+        <translation>Gafas dadas</translation>
     </message>
     <message>
         <source>What</source>
-        <translation type="unfinished">Qué</translation>
+        <translation>Qué</translation>
     </message>
     <message>
         <source>In detail</source>
-        <translation type="unfinished"></translation>
+        <translation>En detalle</translation>
     </message>
     <message>
         <source>Likeliest slip</source>
-        <translation type="unfinished"></translation>
+        <translation>Descuido más probable</translation>
     </message>
 </context>
 <context>
     <name>quarterstep::FocimeterRow</name>
     <message>
         <source>Read, R</source>
-        <translation type="unfinished"></translation>
+        <translation>Leído, D</translation>
     </message>
     <message>
         <source>L</source>
-        <translation type="unfinished">I</translation>
+        <translation>I</translation>
     </message>
     <message>
         <source>Right lens as the focimeter reads it</source>
-        <translation type="unfinished"></translation>
+        <translation>Lente derecha como la lee el frontofocómetro</translation>
     </message>
     <message>
         <source>Left lens as the focimeter reads it</source>
-        <translation type="unfinished"></translation>
+        <translation>Lente izquierda como la lee el frontofocómetro</translation>
     </message>
     <message>
         <source>Right lens as the focimeter reads it, dioptres: -1.25 -0.50 x 90</source>
-        <translation type="unfinished"></translation>
+        <translation>Lente derecha como la lee el frontofocómetro, dioptrías: -1.25 -0.50 x 90</translation>
     </message>
     <message>
         <source>Left lens as the focimeter reads it, dioptres: -1.25 -0.50 x 90</source>
-        <translation type="unfinished"></translation>
+        <translation>Lente izquierda como la lee el frontofocómetro, dioptrías: -1.25 -0.50 x 90</translation>
     </message>
     <message>
         <source>right lens: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>lente derecha: %1</translation>
     </message>
     <message>
         <source>left lens: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>lente izquierda: %1</translation>
     </message>
 </context>
 <context>
@@ -5022,11 +5022,11 @@
     </message>
     <message>
         <source>Gives the chosen pair to this person and counts it down (Ctrl+Return)</source>
-        <translation type="unfinished"></translation>
+        <translation>Da las gafas elegidas a esta persona y las descuenta (Ctrl+Intro)</translation>
     </message>
     <message>
         <source>The power of this very pair was read</source>
-        <translation type="unfinished"></translation>
+        <translation>Se leyó la potencia de estas mismas gafas</translation>
     </message>
     <message>
         <source>Fit on the face</source>
@@ -5034,7 +5034,7 @@
     </message>
     <message>
         <source>Sits well at nose and ears, pupils behind the centres</source>
-        <translation type="unfinished"></translation>
+        <translation>Asientan bien en nariz y orejas, pupilas detrás de los centros</translation>
     </message>
     <message>
         <source>Acuity with the pair</source>
@@ -5042,7 +5042,7 @@
     </message>
     <message>
         <source>Each eye read the chart with this pair on</source>
-        <translation type="unfinished"></translation>
+        <translation>Cada ojo leyó el optotipo con estas gafas puestas</translation>
     </message>
     <message>
         <source>Instructions given</source>
@@ -5050,7 +5050,7 @@
     </message>
     <message>
         <source>What it is for, how to care for it, when to come back</source>
-        <translation type="unfinished"></translation>
+        <translation>Para qué son, cómo cuidarlas, cuándo volver</translation>
     </message>
     <message>
         <source>With pair, R</source>
@@ -5058,7 +5058,7 @@
     </message>
     <message>
         <source>Right eye: acuity with this pair on, for example 6/9</source>
-        <translation type="unfinished"></translation>
+        <translation>Ojo derecho: agudeza con estas gafas puestas, por ejemplo 6/9</translation>
     </message>
     <message>
         <source>L</source>
@@ -5066,7 +5066,7 @@
     </message>
     <message>
         <source>Left eye: acuity with this pair on, for example 6/9</source>
-        <translation type="unfinished"></translation>
+        <translation>Ojo izquierdo: agudeza con estas gafas puestas, por ejemplo 6/9</translation>
     </message>
     <message>
         <source>near</source>
@@ -5074,7 +5074,7 @@
     </message>
     <message>
         <source>Smallest print read with this pair on, for example N8</source>
-        <translation type="unfinished"></translation>
+        <translation>Letra más pequeña leída con estas gafas puestas, por ejemplo N8</translation>
     </message>
     <message>
         <source>Reason</source>
@@ -5082,7 +5082,7 @@
     </message>
     <message>
         <source>Why this pair is given all the same; kept with the entry</source>
-        <translation type="unfinished"></translation>
+        <translation>Por qué se dan estas gafas a pesar de todo; se guarda con la anotación</translation>
     </message>
     <message>
         <source>Your initials</source>
@@ -5090,59 +5090,59 @@
     </message>
     <message>
         <source>Who hands over; kept with the entry, may stay empty</source>
-        <translation type="unfinished"></translation>
+        <translation>Quién entrega; se guarda con la anotación, puede quedar vacío</translation>
     </message>
     <message>
         <source>Hand over, print</source>
-        <translation type="unfinished"></translation>
+        <translation>Entregar, imprimir</translation>
     </message>
     <message>
         <source>Hands over and prints the note (Ctrl+Shift+Return)</source>
-        <translation type="unfinished"></translation>
+        <translation>Entrega e imprime la nota (Ctrl+Mayús+Intro)</translation>
     </message>
     <message>
         <source>Takes back what was entered last for this person today (Ctrl+Z)</source>
-        <translation type="unfinished"></translation>
+        <translation>Deshace lo último anotado hoy para esta persona (Ctrl+Z)</translation>
     </message>
     <message>
         <source>Note</source>
-        <translation type="unfinished"></translation>
+        <translation>Nota</translation>
     </message>
     <message>
         <source>Prints what this person takes home (Ctrl+P)</source>
-        <translation type="unfinished"></translation>
+        <translation>Imprime lo que esta persona se lleva (Ctrl+P)</translation>
     </message>
     <message>
         <source>Letter</source>
-        <translation type="unfinished"></translation>
+        <translation>Carta</translation>
     </message>
     <message>
         <source>Enters the referral and prints the letter to the clinic (Ctrl+Shift+L)</source>
-        <translation type="unfinished"></translation>
+        <translation>Anota la derivación e imprime la carta a la clínica (Ctrl+Mayús+L)</translation>
     </message>
     <message>
         <source>Order</source>
-        <translation type="unfinished"></translation>
+        <translation>Encargo</translation>
     </message>
     <message>
         <source>Enters a custom order and prints it for the laboratory (Ctrl+Shift+O)</source>
-        <translation type="unfinished"></translation>
+        <translation>Anota un encargo a medida y lo imprime para el laboratorio (Ctrl+Mayús+O)</translation>
     </message>
     <message>
         <source>Without</source>
-        <translation type="unfinished"></translation>
+        <translation>Sin gafas</translation>
     </message>
     <message>
         <source>Enters that this person goes without a pair, and why (Ctrl+Shift+W)</source>
-        <translation type="unfinished"></translation>
+        <translation>Anota que esta persona se va sin gafas, y por qué (Ctrl+Mayús+W)</translation>
     </message>
     <message>
         <source>Power by focimeter</source>
-        <translation type="unfinished"></translation>
+        <translation>Potencia con frontofocómetro</translation>
     </message>
     <message>
         <source>Each eye by focimeter</source>
-        <translation type="unfinished"></translation>
+        <translation>Cada ojo con frontofocómetro</translation>
     </message>
 </context>
 <context>
@@ -5157,7 +5157,7 @@
     </message>
     <message>
         <source>Chooses a page of the manual</source>
-        <translation type="unfinished"></translation>
+        <translation>Elige una página del manual</translation>
     </message>
     <message>
         <source>Text of the page</source>
@@ -5165,7 +5165,7 @@
     </message>
     <message>
         <source>The manual; links lead to other pages</source>
-        <translation type="unfinished"></translation>
+        <translation>El manual; los enlaces llevan a otras páginas</translation>
     </message>
     <message>
         <source>Close</source>
@@ -5184,7 +5184,7 @@
     </message>
     <message>
         <source>All keys of the window; Escape closes it</source>
-        <translation type="unfinished"></translation>
+        <translation>Todas las teclas de la ventana; Escape la cierra</translation>
     </message>
     <message>
         <source>Close</source>
@@ -5207,7 +5207,7 @@
     </message>
     <message>
         <source>A picture of how many pieces of each power there are; the same numbers stand in the table of lines</source>
-        <translation type="unfinished"></translation>
+        <translation>Una imagen de cuántas piezas hay de cada potencia; los mismos números están en la tabla de líneas</translation>
     </message>
     <message>
         <source>power (D)</source>
@@ -5219,153 +5219,153 @@
     </message>
     <message>
         <source>%1: available %2, kept aside %3, keep at least %4</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: disponible %2, apartado %3, tener al menos %4</translation>
     </message>
 </context>
 <context>
     <name>quarterstep::LineModel</name>
     <message>
         <source>none: waits</source>
-        <translation type="unfinished"></translation>
+        <translation>ninguna: espera</translation>
     </message>
     <message>
         <source>not in the line</source>
-        <translation type="unfinished"></translation>
+        <translation>no está en la fila</translation>
     </message>
     <message>
         <source>none left: look before saying it again</source>
-        <translation type="unfinished"></translation>
+        <translation>no quedan: mire antes de decirlo otra vez</translation>
     </message>
     <message>
         <source>with caution</source>
-        <translation type="unfinished"></translation>
+        <translation>con precaución</translation>
     </message>
     <message>
         <source>by hand: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>a mano: %1</translation>
     </message>
     <message>
         <source>promised; %1</source>
-        <translation type="unfinished"></translation>
+        <translation>prometido; %1</translation>
     </message>
     <message>
         <source>Person</source>
-        <translation type="unfinished">Persona</translation>
+        <translation>Persona</translation>
     </message>
     <message>
         <source>For</source>
-        <translation type="unfinished">Para</translation>
+        <translation>Para</translation>
     </message>
     <message>
         <source>Gets</source>
-        <translation type="unfinished"></translation>
+        <translation>Recibe</translation>
     </message>
     <message>
         <source>Why</source>
-        <translation type="unfinished"></translation>
+        <translation>Por qué</translation>
     </message>
 </context>
 <context>
     <name>quarterstep::LinePanel</name>
     <message>
         <source>Waiting line</source>
-        <translation type="unfinished"></translation>
+        <translation>Fila de espera</translation>
     </message>
     <message>
         <source>Who gets which pair and why. Drop a pair on a person to pick it by hand</source>
-        <translation type="unfinished"></translation>
+        <translation>Quién recibe qué gafas y por qué. Suelte unas gafas sobre una persona para elegirlas a mano</translation>
     </message>
     <message>
         <source>Reason for a pair picked by hand</source>
-        <translation type="unfinished"></translation>
+        <translation>Motivo de unas gafas elegidas a mano</translation>
     </message>
     <message>
         <source>Reason, for a pair by hand</source>
-        <translation type="unfinished"></translation>
+        <translation>Motivo, para gafas a mano</translation>
     </message>
     <message>
         <source>Why this person gets another pair than planned; kept with the promise</source>
-        <translation type="unfinished"></translation>
+        <translation>Por qué esta persona recibe otras gafas que las planeadas; se guarda con la promesa</translation>
     </message>
     <message>
         <source>All arrive</source>
-        <translation type="unfinished"></translation>
+        <translation>Llegan todos</translation>
     </message>
     <message>
         <source>Everybody of the table who has nothing yet</source>
-        <translation type="unfinished"></translation>
+        <translation>Todos los de la tabla que aún no tienen nada</translation>
     </message>
     <message>
         <source>Card arrives</source>
-        <translation type="unfinished"></translation>
+        <translation>Llega la ficha</translation>
     </message>
     <message>
         <source>The person on the card (Ctrl+J)</source>
-        <translation type="unfinished"></translation>
+        <translation>La persona de la ficha (Ctrl+J)</translation>
     </message>
     <message>
         <source>Plan again</source>
-        <translation type="unfinished"></translation>
+        <translation>Planificar otra vez</translation>
     </message>
     <message>
         <source>Plans anew, or stops planning</source>
-        <translation type="unfinished"></translation>
+        <translation>Planifica de nuevo, o deja de planificar</translation>
     </message>
     <message>
         <source>Promise</source>
-        <translation type="unfinished"></translation>
+        <translation>Prometer</translation>
     </message>
     <message>
         <source>The person was told: no plan takes it back</source>
-        <translation type="unfinished"></translation>
+        <translation>Se le dijo a la persona: ningún plan lo deshace</translation>
     </message>
     <message>
         <source>Give chosen pair</source>
-        <translation type="unfinished"></translation>
+        <translation>Dar las elegidas</translation>
     </message>
     <message>
         <source>The pair chosen in the list, by hand and with a reason (Ctrl+G)</source>
-        <translation type="unfinished"></translation>
+        <translation>Las gafas elegidas en la lista, a mano y con un motivo (Ctrl+G)</translation>
     </message>
     <message>
         <source>Gone</source>
-        <translation type="unfinished"></translation>
+        <translation>Se fue</translation>
     </message>
     <message>
         <source>The person left the line</source>
-        <translation type="unfinished"></translation>
+        <translation>La persona dejó la fila</translation>
     </message>
     <message>
         <source>Stop</source>
-        <translation type="unfinished">Parar</translation>
+        <translation>Parar</translation>
     </message>
     <message>
         <source>Planning …</source>
-        <translation type="unfinished"></translation>
+        <translation>Planificando …</translation>
     </message>
     <message>
         <source>Nobody waits yet. Let the people of the table stand in line, or the one on the card.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aún no espera nadie. Ponga en la fila a las personas de la tabla, o a la de la ficha.</translation>
     </message>
     <message>
         <source>%1 of %2 get a pair; first come, first served would be %3. %4</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 de %2 reciben gafas; por orden de llegada serían %3. %4</translation>
     </message>
     <message>
         <source>No plan serves more.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ningún plan atiende a más.</translation>
     </message>
     <message>
         <source>Good, not proved best.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bueno, sin prueba de ser el mejor.</translation>
     </message>
     <message>
         <source>Unpromise</source>
-        <translation type="unfinished"></translation>
+        <translation>Quitar promesa</translation>
     </message>
     <message>
         <source>Why this pair for %1? Type the reason and press Enter.</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Por qué estas gafas para %1? Escriba el motivo y pulse Intro.</translation>
     </message>
 </context>
 <context>
@@ -5396,22 +5396,22 @@
     </message>
     <message>
         <source>keep at least %1, at most %2</source>
-        <translation type="unfinished"></translation>
+        <translation>tener al menos %1, como máximo %2</translation>
     </message>
     <message numerus="yes">
         <source>reorder %n</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>pedir %n</numerusform>
+            <numerusform>pedir %n</numerusform>
         </translation>
     </message>
     <message>
         <source>lasts %1 camp days as used so far</source>
-        <translation type="unfinished"></translation>
+        <translation>dura %1 días de campamento al ritmo actual</translation>
     </message>
     <message>
         <source>How many camps of 100 people the available pieces last, as used so far</source>
-        <translation type="unfinished"></translation>
+        <translation>Para cuántos campamentos de 100 personas alcanzan las piezas disponibles, al ritmo actual</translation>
     </message>
     <message>
         <source>Bin</source>
@@ -5454,11 +5454,11 @@
     </message>
     <message>
         <source>How far it is</source>
-        <translation type="unfinished"></translation>
+        <translation>Cuánto ha avanzado</translation>
     </message>
     <message>
         <source>Ends this work; nothing is changed by it</source>
-        <translation type="unfinished"></translation>
+        <translation>Termina este trabajo; no cambia nada</translation>
     </message>
     <message>
         <source>Stopping…</source>
@@ -5473,7 +5473,7 @@
     </message>
     <message>
         <source>Copies the code of this message, to look it up in the help</source>
-        <translation type="unfinished"></translation>
+        <translation>Copia el código de este mensaje, para buscarlo en la ayuda</translation>
     </message>
     <message>
         <source>Close</source>
@@ -5481,7 +5481,7 @@
     </message>
     <message>
         <source>Puts this message away</source>
-        <translation type="unfinished"></translation>
+        <translation>Quita este mensaje</translation>
     </message>
     <message>
         <source>Done</source>
@@ -5520,7 +5520,7 @@
     </message>
     <message>
         <source>Opens the sample and tells each step beside the work</source>
-        <translation type="unfinished"></translation>
+        <translation>Abre el ejemplo y explica cada paso junto al trabajo</translation>
     </message>
     <message>
         <source>Open the sample camp</source>
@@ -5528,7 +5528,7 @@
     </message>
     <message>
         <source>Opens your copy of the sample as you left it</source>
-        <translation type="unfinished"></translation>
+        <translation>Abre su copia del ejemplo como la dejó</translation>
     </message>
     <message>
         <source>Begin the sample anew</source>
@@ -5536,7 +5536,7 @@
     </message>
     <message>
         <source>Throws away what was done in your copy of the sample</source>
-        <translation type="unfinished"></translation>
+        <translation>Tira lo que se hizo en su copia del ejemplo</translation>
     </message>
     <message>
         <source>Start my own camp</source>
@@ -5552,7 +5552,7 @@
     </message>
     <message>
         <source>A page where you type the trays and see the lines they make</source>
-        <translation type="unfinished"></translation>
+        <translation>Una página donde escribe las bandejas y ve las líneas que resultan</translation>
     </message>
     <message>
         <source>Open a camp</source>
@@ -5568,7 +5568,7 @@
     </message>
     <message>
         <source>Chooses the folder with stock.yaml</source>
-        <translation type="unfinished"></translation>
+        <translation>Elige la carpeta con stock.yaml</translation>
     </message>
     <message>
         <source>Back to the open camp</source>
@@ -5576,7 +5576,7 @@
     </message>
     <message>
         <source>Leaves everything as it is</source>
-        <translation type="unfinished"></translation>
+        <translation>Deja todo como está</translation>
     </message>
     <message>
         <source>What was found, with file, line and column</source>
@@ -5584,7 +5584,7 @@
     </message>
     <message>
         <source>File, line and column of everything found; can be copied</source>
-        <translation type="unfinished"></translation>
+        <translation>Archivo, línea y columna de todo lo encontrado; se puede copiar</translation>
     </message>
     <message>
         <source>Start a camp in this folder…</source>
@@ -5592,7 +5592,7 @@
     </message>
     <message>
         <source>Describe the trays; the stock file is written into this folder</source>
-        <translation type="unfinished"></translation>
+        <translation>Describa las bandejas; el archivo de existencias se escribe en esta carpeta</translation>
     </message>
     <message>
         <source>%1 was not opened</source>
@@ -5615,113 +5615,113 @@
     <name>quarterstep::OrdersModel</name>
     <message numerus="yes">
         <source>remade %n time(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>rehecho %n vez</numerusform>
+            <numerusform>rehecho %n veces</numerusform>
         </translation>
     </message>
     <message>
         <source>ordered %1</source>
-        <translation type="unfinished"></translation>
+        <translation>encargado %1</translation>
     </message>
     <message>
         <source>frame held: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>montura reservada: %1</translation>
     </message>
     <message>
         <source>Person</source>
-        <translation type="unfinished">Persona</translation>
+        <translation>Persona</translation>
     </message>
     <message>
         <source>State</source>
-        <translation type="unfinished">Estado</translation>
+        <translation>Estado</translation>
     </message>
     <message>
         <source>Since</source>
-        <translation type="unfinished"></translation>
+        <translation>Desde</translation>
     </message>
     <message>
         <source>Ordered</source>
-        <translation type="unfinished"></translation>
+        <translation>Encargado</translation>
     </message>
 </context>
 <context>
     <name>quarterstep::OrdersPanel</name>
     <message>
         <source>Find an order by the code of the person</source>
-        <translation type="unfinished"></translation>
+        <translation>Buscar un encargo por el código de la persona</translation>
     </message>
     <message>
         <source>Part of a camp code; empty shows the open orders</source>
-        <translation type="unfinished"></translation>
+        <translation>Parte de un código de campamento; vacío muestra los encargos abiertos</translation>
     </message>
     <message>
         <source>Code</source>
-        <translation type="unfinished"></translation>
+        <translation>Código</translation>
     </message>
     <message>
         <source>Custom orders</source>
-        <translation type="unfinished"></translation>
+        <translation>Encargos a medida</translation>
     </message>
     <message>
         <source>Custom orders, newest change first</source>
-        <translation type="unfinished"></translation>
+        <translation>Encargos a medida, el cambio más reciente primero</translation>
     </message>
     <message>
         <source>Reason or note for this step</source>
-        <translation type="unfinished"></translation>
+        <translation>Motivo o nota para este paso</translation>
     </message>
     <message>
         <source>Kept with the step; making again needs a reason</source>
-        <translation type="unfinished"></translation>
+        <translation>Se guarda con el paso; rehacer pide un motivo</translation>
     </message>
     <message>
         <source>Reason or note</source>
-        <translation type="unfinished"></translation>
+        <translation>Motivo o nota</translation>
     </message>
     <message>
         <source>Arrived</source>
-        <translation type="unfinished"></translation>
+        <translation>Llegado</translation>
     </message>
     <message>
         <source>It came from the laboratory</source>
-        <translation type="unfinished"></translation>
+        <translation>Llegó del laboratorio</translation>
     </message>
     <message>
         <source>Checked</source>
-        <translation type="unfinished"></translation>
+        <translation>Comprobado</translation>
     </message>
     <message>
         <source>Power, axis and centres were read and agree with the order</source>
-        <translation type="unfinished"></translation>
+        <translation>Se leyeron potencia, eje y centros y concuerdan con el encargo</translation>
     </message>
     <message>
         <source>Collected</source>
-        <translation type="unfinished"></translation>
+        <translation>Recogido</translation>
     </message>
     <message>
         <source>The person has it and was checked with it on</source>
-        <translation type="unfinished"></translation>
+        <translation>La persona lo tiene y se comprobó puesto</translation>
     </message>
     <message>
         <source>Make again</source>
-        <translation type="unfinished"></translation>
+        <translation>Rehacer</translation>
     </message>
     <message>
         <source>Back to the laboratory; a reason is needed</source>
-        <translation type="unfinished"></translation>
+        <translation>De vuelta al laboratorio; hace falta un motivo</translation>
     </message>
     <message>
         <source>Not collected</source>
-        <translation type="unfinished"></translation>
+        <translation>No recogido</translation>
     </message>
     <message>
         <source>The person did not come for it</source>
-        <translation type="unfinished"></translation>
+        <translation>La persona no vino a buscarlo</translation>
     </message>
     <message>
         <source>%1: %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2.</translation>
     </message>
 </context>
 <context>
@@ -5747,7 +5747,7 @@
     </message>
     <message>
         <source>Pull</source>
-        <translation type="unfinished"></translation>
+        <translation>Sacar</translation>
     </message>
     <message>
         <source>Right eye (D)</source>
@@ -5771,30 +5771,30 @@
     </message>
     <message>
         <source>R and L %1 · prism %2</source>
-        <translation type="unfinished"></translation>
+        <translation>D e I %1 · prisma %2</translation>
     </message>
     <message>
         <source>R %1 · L %2 · prism %3</source>
-        <translation type="unfinished"></translation>
+        <translation>D %1 · I %2 · prisma %3</translation>
     </message>
     <message>
         <source> · chance %1</source>
-        <translation type="unfinished"></translation>
+        <translation> · probabilidad %1</translation>
     </message>
     <message>
         <source>Chance within</source>
-        <translation type="unfinished"></translation>
+        <translation>Probabilidad dentro</translation>
     </message>
 </context>
 <context>
     <name>quarterstep::PaperWorker</name>
     <message>
         <source>%1: sent to %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: enviado a %2.</translation>
     </message>
     <message>
         <source>%1: written to %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: escrito en %2.</translation>
     </message>
 </context>
 <context>
@@ -5813,11 +5813,11 @@
     </message>
     <message>
         <source>chosen pair, right eye</source>
-        <translation type="unfinished"></translation>
+        <translation>gafas elegidas, ojo derecho</translation>
     </message>
     <message>
         <source>chosen pair, left eye</source>
-        <translation type="unfinished"></translation>
+        <translation>gafas elegidas, ojo izquierdo</translation>
     </message>
     <message>
         <source>lenses</source>
@@ -5825,7 +5825,7 @@
     </message>
     <message>
         <source>ready-made pairs</source>
-        <translation>gafas hechas</translation>
+        <translation>gafas premontadas</translation>
     </message>
     <message>
         <source>What</source>
@@ -5833,11 +5833,11 @@
     </message>
     <message>
         <source>Mean (D)</source>
-        <translation type="unfinished"></translation>
+        <translation>Media (D)</translation>
     </message>
     <message>
         <source>Half cylinder (D)</source>
-        <translation type="unfinished"></translation>
+        <translation>Medio cilindro (D)</translation>
     </message>
     <message>
         <source>Available</source>
@@ -5848,31 +5848,31 @@
     <name>quarterstep::PlanePanel</name>
     <message>
         <source>Table</source>
-        <translation type="unfinished">Tabla</translation>
+        <translation>Tabla</translation>
     </message>
     <message>
         <source>Power plane</source>
-        <translation type="unfinished">Plano de potencias</translation>
+        <translation>Plano de potencias</translation>
     </message>
     <message>
         <source>Shows the same values as a table (Ctrl+T)</source>
-        <translation type="unfinished"></translation>
+        <translation>Muestra los mismos valores como tabla (Ctrl+T)</translation>
     </message>
     <message>
         <source>Power plane as a table</source>
-        <translation type="unfinished">Plano de potencias como tabla</translation>
+        <translation>Plano de potencias como tabla</translation>
     </message>
     <message>
         <source>Powers in dioptres and how many can be given</source>
-        <translation type="unfinished"></translation>
+        <translation>Potencias en dioptrías y cuántas se pueden dar</translation>
     </message>
     <message>
         <source>R, L: the person&apos;s eyes · disc: pairs · diamond: lenses · cross: none left · dot: ranks · open ring: chosen pair. The larger, the more there are.</source>
-        <translation type="unfinished"></translation>
+        <translation>D, I: los ojos de la persona · disco: gafas · rombo: lentes · cruz: no quedan · punto: rangos · anillo: gafas elegidas. Cuanto más grande, más hay.</translation>
     </message>
     <message>
         <source>Picture</source>
-        <translation type="unfinished">Imagen</translation>
+        <translation>Imagen</translation>
     </message>
 </context>
 <context>
@@ -5883,7 +5883,7 @@
     </message>
     <message>
         <source>A picture of the stock around this person&apos;s eyes; the same values stand in the table</source>
-        <translation type="unfinished"></translation>
+        <translation>Una imagen de las existencias en torno a los ojos de esta persona; los mismos valores están en la tabla</translation>
     </message>
     <message>
         <source>mean power (D)</source>
@@ -5903,24 +5903,24 @@
     </message>
     <message>
         <source>R %1 D</source>
-        <translation type="unfinished"></translation>
+        <translation>D %1 D</translation>
     </message>
     <message>
         <source>L %1 D</source>
-        <translation type="unfinished"></translation>
+        <translation>I %1 D</translation>
     </message>
     <message numerus="yes">
         <source>lenses %1: %n available</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>lentes %1: %n disponible</numerusform>
+            <numerusform>lentes %1: %n disponibles</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>pairs %1: %n available</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>gafas %1: %n disponible</numerusform>
+            <numerusform>gafas %1: %n disponibles</numerusform>
         </translation>
     </message>
 </context>
@@ -5928,39 +5928,39 @@
     <name>quarterstep::PowerFields</name>
     <message>
         <source>Right eye, sphere</source>
-        <translation type="unfinished"></translation>
+        <translation>Ojo derecho, esfera</translation>
     </message>
     <message>
         <source>Left eye, sphere</source>
-        <translation type="unfinished"></translation>
+        <translation>Ojo izquierdo, esfera</translation>
     </message>
     <message>
         <source>Sphere in dioptres, with its sign. Up and Down step 0.25, Page Up and Page Down 1.00</source>
-        <translation type="unfinished"></translation>
+        <translation>Esfera en dioptrías, con su signo. Arriba y Abajo cambian 0.25; Re Pág y Av Pág, 1.00</translation>
     </message>
     <message>
         <source>Right eye, cylinder</source>
-        <translation type="unfinished"></translation>
+        <translation>Ojo derecho, cilindro</translation>
     </message>
     <message>
         <source>Left eye, cylinder</source>
-        <translation type="unfinished"></translation>
+        <translation>Ojo izquierdo, cilindro</translation>
     </message>
     <message>
         <source>Cylinder in dioptres, with its sign. Up and Down step 0.25, Page Up and Page Down 1.00</source>
-        <translation type="unfinished"></translation>
+        <translation>Cilindro en dioptrías, con su signo. Arriba y Abajo cambian 0.25; Re Pág y Av Pág, 1.00</translation>
     </message>
     <message>
         <source>Right eye, axis</source>
-        <translation type="unfinished"></translation>
+        <translation>Ojo derecho, eje</translation>
     </message>
     <message>
         <source>Left eye, axis</source>
-        <translation type="unfinished"></translation>
+        <translation>Ojo izquierdo, eje</translation>
     </message>
     <message>
         <source>Axis in degrees. Up and Down step 1, with Shift 5</source>
-        <translation type="unfinished"></translation>
+        <translation>Eje en grados. Arriba y Abajo cambian 1, con Mayús 5</translation>
     </message>
 </context>
 <context>
@@ -5975,11 +5975,11 @@
     </message>
     <message>
         <source>Goes on without this step</source>
-        <translation type="unfinished"></translation>
+        <translation>Sigue sin este paso</translation>
     </message>
     <message>
         <source>Ends the practice; the sample stays open</source>
-        <translation type="unfinished"></translation>
+        <translation>Termina la práctica; el ejemplo sigue abierto</translation>
     </message>
     <message>
         <source>Somebody sits down. Press Ctrl+N for an empty card, and type the code %1 under Person.</source>
@@ -6030,7 +6030,7 @@
     </message>
     <message>
         <source>What the spectacles are for; left open, the prescription decides</source>
-        <translation type="unfinished"></translation>
+        <translation>Para qué son las gafas; si se deja abierto, decide la prescripción</translation>
     </message>
     <message>
         <source>open</source>
@@ -6094,7 +6094,7 @@
     </message>
     <message>
         <source>Tick when this was seen or told; it decides about a letter to the clinic</source>
-        <translation type="unfinished"></translation>
+        <translation>Marque si se vio o se contó; decide sobre una carta a la clínica</translation>
     </message>
     <message>
         <source>%1 is empty; a person, the right and the left eye are needed</source>
@@ -6102,90 +6102,90 @@
     </message>
     <message>
         <source>Measured besides</source>
-        <translation type="unfinished"></translation>
+        <translation>Medido además</translation>
     </message>
     <message>
         <source>Three fields an eye</source>
-        <translation type="unfinished"></translation>
+        <translation>Tres campos por ojo</translation>
     </message>
     <message>
         <source>Sphere, cylinder and axis in fields of their own (Ctrl+E)</source>
-        <translation type="unfinished"></translation>
+        <translation>Esfera, cilindro y eje en campos propios (Ctrl+E)</translation>
     </message>
 </context>
 <context>
     <name>quarterstep::ReaderCard</name>
     <message>
         <source>Age</source>
-        <translation type="unfinished">Edad</translation>
+        <translation>Edad</translation>
     </message>
     <message>
         <source>Age in years; unknown age is judged by the strictest rules</source>
-        <translation type="unfinished"></translation>
+        <translation>Edad en años; si no se sabe, se evalúa con las reglas más estrictas</translation>
     </message>
     <message>
         <source>Distance fine?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Lejos bien?</translation>
     </message>
     <message>
         <source>Does the person see well far away without spectacles? + is yes, - is no</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Ve bien la persona de lejos sin gafas? + es sí, - es no</translation>
     </message>
     <message>
         <source>not asked</source>
-        <translation type="unfinished"></translation>
+        <translation>sin preguntar</translation>
     </message>
     <message>
         <source>yes (+)</source>
-        <translation type="unfinished"></translation>
+        <translation>sí (+)</translation>
     </message>
     <message>
         <source>no (-)</source>
-        <translation type="unfinished"></translation>
+        <translation>no (-)</translation>
     </message>
     <message>
         <source>Near power by trial</source>
-        <translation type="unfinished"></translation>
+        <translation>Potencia de cerca por prueba</translation>
     </message>
     <message>
         <source>Power with which the person read best, the same in both eyes, dioptres: 2.25 or 225</source>
-        <translation type="unfinished"></translation>
+        <translation>Potencia con que la persona leyó mejor, la misma en ambos ojos, dioptrías: 2.25 o 225</translation>
     </message>
     <message>
         <source>PD near</source>
-        <translation type="unfinished">DP cerca</translation>
+        <translation>DP cerca</translation>
     </message>
     <message>
         <source>Distance between the pupils looking near, millimetres; without it the worst that is plausible is judged</source>
-        <translation type="unfinished"></translation>
+        <translation>Distancia entre las pupilas mirando de cerca, milímetros; sin ella se evalúa lo peor plausible</translation>
     </message>
     <message>
         <source>Person</source>
-        <translation type="unfinished">Persona</translation>
+        <translation>Persona</translation>
     </message>
     <message>
         <source>Camp code of the person; one is offered, the paper card&apos;s may be typed over it</source>
-        <translation type="unfinished"></translation>
+        <translation>Código de campamento de la persona; se ofrece uno, puede escribir encima el de la ficha de papel</translation>
     </message>
     <message>
         <source>%1 in each eye</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 en cada ojo</translation>
     </message>
     <message>
         <source>Ask first whether the person sees well far away.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pregunte antes si la persona ve bien de lejos.</translation>
     </message>
     <message>
         <source>Then a reader alone is not enough: refract, and use the full card.</source>
-        <translation type="unfinished"></translation>
+        <translation>Entonces no bastan gafas de lectura: refracte, y use la ficha completa.</translation>
     </message>
     <message>
         <source>Type the near power in quarters of a dioptre: 2.25 or 225.</source>
-        <translation type="unfinished"></translation>
+        <translation>Escriba la potencia de cerca en cuartos de dioptría: 2.25 o 225.</translation>
     </message>
     <message>
         <source>A hand-over needs a code for the person.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una entrega necesita un código de la persona.</translation>
     </message>
 </context>
 <context>
@@ -6216,7 +6216,7 @@
     </message>
     <message>
         <source>Light, dark, or sun: black on white and large, for outdoors</source>
-        <translation type="unfinished"></translation>
+        <translation>Claro, oscuro o sol: negro sobre blanco y grande, para el exterior</translation>
     </message>
     <message>
         <source>Light</source>
@@ -6236,7 +6236,7 @@
     </message>
     <message>
         <source>In per cent of the usual; also Ctrl++ and Ctrl+-</source>
-        <translation type="unfinished"></translation>
+        <translation>En por ciento de lo normal; también Ctrl++ y Ctrl+-</translation>
     </message>
     <message>
         <source>%1 %</source>
@@ -6248,7 +6248,7 @@
     </message>
     <message>
         <source>Language of the window, at once</source>
-        <translation type="unfinished"></translation>
+        <translation>Idioma de la ventana, al momento</translation>
     </message>
     <message>
         <source>Printer</source>
@@ -6256,7 +6256,7 @@
     </message>
     <message>
         <source>Printer for cards and letters of this laptop</source>
-        <translation type="unfinished"></translation>
+        <translation>Impresora de este portátil para fichas y cartas</translation>
     </message>
     <message>
         <source>This camp</source>
@@ -6272,7 +6272,7 @@
     </message>
     <message>
         <source>Form in which pairs and orders show a cylinder; typed prescriptions stay as typed</source>
-        <translation type="unfinished"></translation>
+        <translation>Forma en que gafas y encargos muestran un cilindro; las prescripciones escritas quedan como están</translation>
     </message>
     <message>
         <source>minus</source>
@@ -6288,7 +6288,7 @@
     </message>
     <message>
         <source>Notation on the card; the record keeps what was typed</source>
-        <translation type="unfinished"></translation>
+        <translation>Notación en la ficha; el registro guarda lo que se escribió</translation>
     </message>
     <message>
         <source>as recorded</source>
@@ -6304,7 +6304,7 @@
     </message>
     <message>
         <source>Profile of limits for everybody; by itself the desk chooses by age and purpose</source>
-        <translation type="unfinished"></translation>
+        <translation>Perfil de límites para todos; si no, la mesa elige por edad y uso</translation>
     </message>
     <message>
         <source>PINs</source>
@@ -6320,7 +6320,7 @@
     </message>
     <message>
         <source>Whose PIN is set or taken away</source>
-        <translation type="unfinished"></translation>
+        <translation>De quién es el PIN que se pone o se quita</translation>
     </message>
     <message>
         <source>PIN that is needed now</source>
@@ -6328,7 +6328,7 @@
     </message>
     <message>
         <source>The supervisor&apos;s PIN when there is one, else the present one of this role</source>
-        <translation type="unfinished"></translation>
+        <translation>El PIN del supervisor si lo hay; si no, el actual de esta función</translation>
     </message>
     <message>
         <source>New PIN</source>
@@ -6336,7 +6336,7 @@
     </message>
     <message>
         <source>%1 to %2 characters</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 a %2 caracteres</translation>
     </message>
     <message>
         <source>Take the PIN away</source>
@@ -6344,7 +6344,7 @@
     </message>
     <message>
         <source>This role is asked for no PIN any more</source>
-        <translation type="unfinished"></translation>
+        <translation>Ya no se pide ningún PIN a esta función</translation>
     </message>
     <message>
         <source>Set the PIN</source>
@@ -6352,7 +6352,7 @@
     </message>
     <message>
         <source>This role is asked for this PIN from now on</source>
-        <translation type="unfinished"></translation>
+        <translation>Desde ahora se pide este PIN a esta función</translation>
     </message>
     <message>
         <source>as the system</source>
@@ -6380,7 +6380,7 @@
     </message>
     <message>
         <source>, </source>
-        <translation type="unfinished"></translation>
+        <translation>, </translation>
     </message>
     <message>
         <source>The PIN was taken away.</source>
@@ -6407,7 +6407,7 @@
     </message>
     <message>
         <source>Shows only lines in which these words stand (Ctrl+F)</source>
-        <translation type="unfinished"></translation>
+        <translation>Muestra solo líneas con estas palabras (Ctrl+F)</translation>
     </message>
     <message>
         <source>Table</source>
@@ -6415,7 +6415,7 @@
     </message>
     <message>
         <source>The lines one below the other</source>
-        <translation type="unfinished"></translation>
+        <translation>Las líneas una debajo de otra</translation>
     </message>
     <message>
         <source>Ladder</source>
@@ -6423,7 +6423,7 @@
     </message>
     <message>
         <source>How many pieces of each power</source>
-        <translation type="unfinished"></translation>
+        <translation>Cuántas piezas de cada potencia</translation>
     </message>
     <message>
         <source>Box</source>
@@ -6431,7 +6431,7 @@
     </message>
     <message>
         <source>The bins as they stand in the box</source>
-        <translation type="unfinished"></translation>
+        <translation>Las casillas como están en la caja</translation>
     </message>
     <message>
         <source>Lines of the stock</source>
@@ -6439,7 +6439,7 @@
     </message>
     <message>
         <source>Choose a line to see its card and to enter what happened</source>
-        <translation type="unfinished"></translation>
+        <translation>Elija una línea para ver su ficha y anotar lo que pasó</translation>
     </message>
     <message>
         <source>Bins of the box</source>
@@ -6447,11 +6447,11 @@
     </message>
     <message>
         <source>Choose a bin: its line is shown beside</source>
-        <translation type="unfinished"></translation>
+        <translation>Elija una casilla: su línea se muestra al lado</translation>
     </message>
     <message>
         <source>Ready-made pairs</source>
-        <translation>Gafas hechas</translation>
+        <translation>Gafas premontadas</translation>
     </message>
     <message>
         <source>Lenses</source>
@@ -6459,7 +6459,7 @@
     </message>
     <message>
         <source>Bar: available · hatched: kept aside · line across: keep at least this many. A click looks for that power.</source>
-        <translation type="unfinished"></translation>
+        <translation>Barra: disponible · rayado: apartado · raya: tener al menos tantas. Un clic busca esa potencia.</translation>
     </message>
     <message>
         <source>Stock card of the line</source>
@@ -6467,15 +6467,15 @@
     </message>
     <message>
         <source>Everything that happened to this line, newest first</source>
-        <translation type="unfinished"></translation>
+        <translation>Todo lo que pasó con esta línea, lo más reciente primero</translation>
     </message>
     <message>
         <source>A count is blind: what the book says comes back into sight once the count is entered.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un recuento es ciego: lo que dice el registro vuelve a verse cuando se anota el recuento.</translation>
     </message>
     <message>
         <source>Counts edited in stock.yaml by hand</source>
-        <translation type="unfinished"></translation>
+        <translation>Números cambiados a mano en stock.yaml</translation>
     </message>
     <message>
         <source>Reason</source>
@@ -6483,27 +6483,27 @@
     </message>
     <message>
         <source>Reason, for taking them over</source>
-        <translation type="unfinished"></translation>
+        <translation>Motivo, para aceptarlos</translation>
     </message>
     <message>
         <source>Why the counts in the file are the right ones; kept with the entry</source>
-        <translation type="unfinished"></translation>
+        <translation>Por qué los números del archivo son los correctos; se guarda con la anotación</translation>
     </message>
     <message>
         <source>Put the ledger&apos;s counts back</source>
-        <translation type="unfinished"></translation>
+        <translation>Volver a los números del registro</translation>
     </message>
     <message>
         <source>The file gets the counts of the ledger again</source>
-        <translation type="unfinished"></translation>
+        <translation>El archivo recibe otra vez los números del registro</translation>
     </message>
     <message>
         <source>Take the file&apos;s counts over</source>
-        <translation type="unfinished"></translation>
+        <translation>Aceptar los números del archivo</translation>
     </message>
     <message>
         <source>The ledger gets an entry with the difference and the reason</source>
-        <translation type="unfinished"></translation>
+        <translation>El registro recibe una anotación con la diferencia y el motivo</translation>
     </message>
     <message>
         <source>No line is chosen</source>
@@ -6539,7 +6539,7 @@
     </message>
     <message>
         <source>Nothing matches “%1”; empty the field to see all %2 lines.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nada coincide con «%1»; vacíe el campo para ver las %2 líneas.</translation>
     </message>
     <message>
         <source>%1 of %2 lines</source>
@@ -6547,11 +6547,11 @@
     </message>
     <message>
         <source>on hand %1, was %2</source>
-        <translation type="unfinished"></translation>
+        <translation>en existencia %1, antes %2</translation>
     </message>
     <message>
         <source>%1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2</translation>
     </message>
     <message>
         <source>taken back at the desk</source>
@@ -6563,24 +6563,24 @@
     </message>
     <message>
         <source>%1: the file says %2, the ledger %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: el archivo dice %2, el registro %3</translation>
     </message>
     <message>
         <source>Write why the counts in the file are the right ones.</source>
-        <translation type="unfinished"></translation>
+        <translation>Escriba por qué los números del archivo son los correctos.</translation>
     </message>
     <message numerus="yes">
         <source>%n count(s) taken over from the file.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n número aceptado del archivo.</numerusform>
+            <numerusform>%n números aceptados del archivo.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n count(s) put back to the ledger&apos;s.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n número devuelto al del registro.</numerusform>
+            <numerusform>%n números devueltos a los del registro.</numerusform>
         </translation>
     </message>
 </context>
@@ -6600,7 +6600,7 @@
     </message>
     <message>
         <source>What is entered about the chosen line</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que se anota sobre la línea elegida</translation>
     </message>
     <message>
         <source>Received</source>
@@ -6636,7 +6636,7 @@
     </message>
     <message>
         <source>Why the count changes</source>
-        <translation type="unfinished"></translation>
+        <translation>Por qué cambia el número</translation>
     </message>
     <message>
         <source>not said</source>
@@ -6648,7 +6648,7 @@
     </message>
     <message>
         <source>How many pieces</source>
-        <translation type="unfinished"></translation>
+        <translation>Cuántas piezas</translation>
     </message>
     <message>
         <source>For</source>
@@ -6656,7 +6656,7 @@
     </message>
     <message>
         <source>Camp code of the person they are kept for; may stay empty</source>
-        <translation type="unfinished"></translation>
+        <translation>Código de campamento de la persona para quien se guardan; puede quedar vacío</translation>
     </message>
     <message>
         <source>Words</source>
@@ -6664,7 +6664,7 @@
     </message>
     <message>
         <source>The reason, or from whom they came; kept with the entry</source>
-        <translation type="unfinished"></translation>
+        <translation>El motivo, o de quién vinieron; se guarda con la anotación</translation>
     </message>
     <message>
         <source>Your initials</source>
@@ -6672,7 +6672,7 @@
     </message>
     <message>
         <source>Who enters this; stays for the next entry</source>
-        <translation type="unfinished"></translation>
+        <translation>Quién anota esto; queda para la próxima anotación</translation>
     </message>
     <message>
         <source>Second initials</source>
@@ -6680,15 +6680,15 @@
     </message>
     <message>
         <source>The other person who counted; stays for the next entry</source>
-        <translation type="unfinished"></translation>
+        <translation>La otra persona que contó; queda para la próxima anotación</translation>
     </message>
     <message>
         <source>Takes the last entry of this place back (Ctrl+Z)</source>
-        <translation type="unfinished"></translation>
+        <translation>Deshace la última anotación de este lugar (Ctrl+Z)</translation>
     </message>
     <message>
         <source>Writes it into the ledger (Enter in a field)</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo escribe en el registro (Intro en un campo)</translation>
     </message>
     <message>
         <source>From</source>
@@ -6716,7 +6716,7 @@
     </message>
     <message>
         <source>Nothing happens with 0 pieces.</source>
-        <translation type="unfinished"></translation>
+        <translation>Con 0 piezas no pasa nada.</translation>
     </message>
     <message>
         <source>A count needs the initials of two persons.</source>
@@ -6743,7 +6743,7 @@
     </message>
     <message>
         <source>Stands on every paper and at the top of the window</source>
-        <translation type="unfinished"></translation>
+        <translation>Está en cada papel y arriba en la ventana</translation>
     </message>
     <message>
         <source>The trays, one a line: powers, a colon, how many in each bin</source>
@@ -6755,7 +6755,7 @@
     </message>
     <message>
         <source>Powers in dioptres with their sign, from … to … by a step; then a colon and the count. After the count: centres in mm, bin, round lens size in mm</source>
-        <translation type="unfinished"></translation>
+        <translation>Potencias en dioptrías con su signo, de … a … (to) por un paso (by); luego dos puntos y el número. Tras el número: centros en mm (centres), casilla (bin), tamaño de lente redonda en mm (round)</translation>
     </message>
     <message>
         <source>Folder it goes into</source>
@@ -6763,7 +6763,7 @@
     </message>
     <message>
         <source>Made when it is missing; a stock.yaml that is there is never overwritten</source>
-        <translation type="unfinished"></translation>
+        <translation>Se crea si falta; un stock.yaml que ya existe nunca se sobrescribe</translation>
     </message>
     <message>
         <source>Choose the folder…</source>
@@ -6771,7 +6771,7 @@
     </message>
     <message>
         <source>Looks for a folder on this laptop</source>
-        <translation type="unfinished"></translation>
+        <translation>Busca una carpeta en este portátil</translation>
     </message>
     <message>
         <source>Add readers</source>
@@ -6787,7 +6787,7 @@
     </message>
     <message>
         <source>Writes an example below the trays, to be changed</source>
-        <translation type="unfinished"></translation>
+        <translation>Escribe un ejemplo bajo las bandejas, para cambiarlo</translation>
     </message>
     <message>
         <source>The stock it makes</source>
@@ -6795,7 +6795,7 @@
     </message>
     <message>
         <source>Bin, line, power in dioptres and count of every line</source>
-        <translation type="unfinished"></translation>
+        <translation>Casilla, línea, potencia en dioptrías y número de cada línea</translation>
     </message>
     <message>
         <source>Back</source>
@@ -6803,7 +6803,7 @@
     </message>
     <message>
         <source>Leaves this page; what is typed stays while the window is open</source>
-        <translation type="unfinished"></translation>
+        <translation>Deja esta página; lo escrito queda mientras la ventana esté abierta</translation>
     </message>
     <message>
         <source>Make this camp</source>
@@ -6811,7 +6811,7 @@
     </message>
     <message>
         <source>Writes stock.yaml into the folder and opens it</source>
-        <translation type="unfinished"></translation>
+        <translation>Escribe stock.yaml en la carpeta y la abre</translation>
     </message>
     <message>
         <source>my camp</source>
@@ -6881,222 +6881,222 @@
     <name>quarterstep::WhyPanel</name>
     <message>
         <source>Clear from %1 cm on.</source>
-        <translation type="unfinished"></translation>
+        <translation>Claro desde %1 cm.</translation>
     </message>
     <message>
         <source>Clear from %1 to %2 cm.</source>
-        <translation type="unfinished"></translation>
+        <translation>Claro de %1 a %2 cm.</translation>
     </message>
     <message>
         <source>Why this pair</source>
-        <translation type="unfinished">Por qué estas gafas</translation>
+        <translation>Por qué estas gafas</translation>
     </message>
     <message>
         <source>Cross</source>
-        <translation type="unfinished"></translation>
+        <translation>Cruz</translation>
     </message>
     <message>
         <source>Above another</source>
-        <translation type="unfinished"></translation>
+        <translation>Antes que otras</translation>
     </message>
     <message>
         <source>Table</source>
-        <translation type="unfinished">Tabla</translation>
+        <translation>Tabla</translation>
     </message>
     <message>
         <source>Shows the same values as a table</source>
-        <translation type="unfinished"></translation>
+        <translation>Muestra los mismos valores como tabla</translation>
     </message>
     <message>
         <source>Picture</source>
-        <translation type="unfinished">Imagen</translation>
+        <translation>Imagen</translation>
     </message>
     <message>
         <source>Why: criteria of the chosen pair</source>
-        <translation type="unfinished"></translation>
+        <translation>Por qué: criterios de las gafas elegidas</translation>
     </message>
     <message>
         <source>Measured values and limits, each with its unit and source</source>
-        <translation type="unfinished"></translation>
+        <translation>Valores medidos y límites, cada uno con su unidad y fuente</translation>
     </message>
     <message>
         <source>Optical crosses as a table</source>
-        <translation type="unfinished"></translation>
+        <translation>Cruces ópticas como tabla</translation>
     </message>
     <message>
         <source>Powers in dioptres along their meridians, degrees</source>
-        <translation type="unfinished"></translation>
+        <translation>Potencias en dioptrías en sus meridianos, grados</translation>
     </message>
     <message>
         <source>The chosen pair and</source>
-        <translation type="unfinished"></translation>
+        <translation>Las gafas elegidas y</translation>
     </message>
     <message>
         <source>Pair to compare with</source>
-        <translation type="unfinished"></translation>
+        <translation>Gafas con que comparar</translation>
     </message>
     <message>
         <source>The other pair of the list that the chosen one is compared with</source>
-        <translation type="unfinished"></translation>
+        <translation>Las otras gafas de la lista con que se comparan las elegidas</translation>
     </message>
     <message>
         <source>Choose a pair: why it stands above or below another is said here.</source>
-        <translation type="unfinished"></translation>
+        <translation>Elija unas gafas: aquí se dice por qué están antes o después de otras.</translation>
     </message>
     <message>
         <source>There is no other pair to compare with.</source>
-        <translation type="unfinished"></translation>
+        <translation>No hay otras gafas con que comparar.</translation>
     </message>
 </context>
 <context>
     <name>words</name>
     <message>
         <source>note</source>
-        <translation type="unfinished"></translation>
+        <translation>nota</translation>
     </message>
     <message>
         <source>caution</source>
-        <translation type="unfinished"></translation>
+        <translation>precaución</translation>
     </message>
     <message>
         <source>error</source>
-        <translation type="unfinished"></translation>
+        <translation>error</translation>
     </message>
     <message>
         <source>from stock</source>
-        <translation type="unfinished"></translation>
+        <translation>de existencias</translation>
     </message>
     <message>
         <source>custom order</source>
-        <translation type="unfinished"></translation>
+        <translation>encargo a medida</translation>
     </message>
     <message>
         <source>none needed</source>
-        <translation type="unfinished"></translation>
+        <translation>no hacen falta</translation>
     </message>
     <message>
         <source>incomplete</source>
-        <translation type="unfinished"></translation>
+        <translation>incompleto</translation>
     </message>
     <message>
         <source>refer</source>
-        <translation type="unfinished"></translation>
+        <translation>derivar</translation>
     </message>
     <message>
         <source>no referral</source>
-        <translation type="unfinished"></translation>
+        <translation>sin derivación</translation>
     </message>
     <message>
         <source>with a referral letter</source>
-        <translation type="unfinished"></translation>
+        <translation>con carta de derivación</translation>
     </message>
     <message>
         <source>refer before any glasses</source>
-        <translation type="unfinished"></translation>
+        <translation>derivar antes de dar gafas</translation>
     </message>
     <message>
         <source>routine</source>
-        <translation type="unfinished"></translation>
+        <translation>normal</translation>
     </message>
     <message>
         <source>soon</source>
-        <translation type="unfinished"></translation>
+        <translation>pronto</translation>
     </message>
     <message>
         <source>same day</source>
-        <translation type="unfinished"></translation>
+        <translation>mismo día</translation>
     </message>
     <message>
         <source>not stated</source>
-        <translation type="unfinished"></translation>
+        <translation>sin indicar</translation>
     </message>
     <message>
         <source>distance</source>
-        <translation type="unfinished"></translation>
+        <translation>lejos</translation>
     </message>
     <message>
         <source>near</source>
-        <translation type="unfinished">cerca</translation>
+        <translation>cerca</translation>
     </message>
     <message>
         <source>intermediate</source>
-        <translation type="unfinished"></translation>
+        <translation>intermedia</translation>
     </message>
     <message>
         <source>bifocal</source>
-        <translation type="unfinished"></translation>
+        <translation>bifocales</translation>
     </message>
     <message>
         <source>distance and near</source>
-        <translation type="unfinished"></translation>
+        <translation>lejos y cerca</translation>
     </message>
     <message>
         <source>fits</source>
-        <translation type="unfinished"></translation>
+        <translation>sirve</translation>
     </message>
     <message>
         <source>fits with caution</source>
-        <translation type="unfinished"></translation>
+        <translation>sirve con precaución</translation>
     </message>
     <message>
         <source>on trial</source>
-        <translation type="unfinished"></translation>
+        <translation>a prueba</translation>
     </message>
     <message>
         <source>outside limit</source>
-        <translation type="unfinished"></translation>
+        <translation>fuera del límite</translation>
     </message>
     <message>
         <source>shown only</source>
-        <translation type="unfinished"></translation>
+        <translation>solo se muestra</translation>
     </message>
     <message>
         <source>not measured</source>
-        <translation type="unfinished">sin medir</translation>
+        <translation>sin medir</translation>
     </message>
     <message>
         <source>ready-made</source>
-        <translation type="unfinished"></translation>
+        <translation>premontadas</translation>
     </message>
     <message>
         <source>lens</source>
-        <translation type="unfinished"></translation>
+        <translation>lente</translation>
     </message>
     <message>
         <source>frame</source>
-        <translation type="unfinished"></translation>
+        <translation>montura</translation>
     </message>
     <message>
         <source>other</source>
-        <translation type="unfinished"></translation>
+        <translation>otro</translation>
     </message>
     <message>
         <source>%1 in</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 int.</translation>
     </message>
     <message>
         <source>%1 out</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ext.</translation>
     </message>
     <message>
         <source>no bin</source>
-        <translation type="unfinished"></translation>
+        <translation>sin casilla</translation>
     </message>
     <message>
         <source>%1 bin %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 casilla %2</translation>
     </message>
     <message>
         <source>RIGHT %1 bin %2</source>
-        <translation type="unfinished"></translation>
+        <translation>DERECHO %1 casilla %2</translation>
     </message>
     <message>
         <source>LEFT %1 bin %2</source>
-        <translation type="unfinished"></translation>
+        <translation>IZQUIERDO %1 casilla %2</translation>
     </message>
     <message>
         <source>frame %1 bin %2</source>
-        <translation type="unfinished"></translation>
+        <translation>montura %1 casilla %2</translation>
     </message>
 </context>
 </TS>

@@ -5,35 +5,35 @@
     <name>ChartData</name>
     <message>
         <source>%1 of %2 at odds, %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 sur %2 en désaccord, %3</translation>
     </message>
     <message>
         <source>hand-overs judged</source>
-        <translation type="unfinished"></translation>
+        <translation>remises évaluées</translation>
     </message>
     <message>
         <source>pair and record at odds</source>
-        <translation type="unfinished"></translation>
+        <translation>paire et relevé en désaccord</translation>
     </message>
     <message>
         <source>No hand-over was judged yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucune remise n’a encore été évaluée.</translation>
     </message>
     <message>
         <source>mismatches in order</source>
-        <translation type="unfinished"></translation>
+        <translation>discordances dans l’ordre</translation>
     </message>
     <message>
         <source>good hand-overs before it</source>
-        <translation type="unfinished"></translation>
+        <translation>bonnes remises avant elle</translation>
     </message>
     <message>
         <source>%1 good hand-overs before it</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 bonnes remises avant elle</translation>
     </message>
     <message>
         <source>weeks in order</source>
-        <translation type="unfinished"></translation>
+        <translation>semaines dans l’ordre</translation>
     </message>
 </context>
 <context>
@@ -51,97 +51,97 @@
     </message>
     <message>
         <source>The program met something it does not know: %1. Nothing was written; close the program and open the folder again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le programme a rencontré quelque chose d’inconnu : %1. Rien n’a été écrit ; fermer le programme et rouvrir le dossier.</translation>
     </message>
 </context>
 <context>
     <name>DeskOptions</name>
     <message>
         <source>Matches final spectacle prescriptions with a stock of ready-made spectacles and lenses.</source>
-        <translation type="unfinished"></translation>
+        <translation>Associe des prescriptions finales de lunettes à un stock de lunettes prémontées et de verres.</translation>
     </message>
     <message>
         <source>light, dark or sun (black on white, large)</source>
-        <translation type="unfinished"></translation>
+        <translation>light, dark ou sun (noir sur blanc, grand)</translation>
     </message>
     <message>
         <source>mirrors the window; prescriptions stay left-to-right</source>
-        <translation type="unfinished"></translation>
+        <translation>inverse la fenêtre en miroir ; les prescriptions restent de gauche à droite</translation>
     </message>
     <message>
         <source>language of the window, for example ar</source>
-        <translation type="unfinished"></translation>
+        <translation>langue de la fenêtre, par exemple ar</translation>
     </message>
     <message>
         <source>size of the letters in per cent, 100 to 200</source>
-        <translation type="unfinished"></translation>
+        <translation>taille des lettres en pour cent, de 100 à 200</translation>
     </message>
     <message>
         <source>paints the window into a PNG file and leaves</source>
-        <translation type="unfinished"></translation>
+        <translation>dessine la fenêtre dans un fichier PNG et quitte</translation>
     </message>
     <message>
         <source>size of the window in pixels, for example 1366x768</source>
-        <translation type="unfinished"></translation>
+        <translation>taille de la fenêtre en pixels, par exemple 1366x768</translation>
     </message>
     <message>
         <source>loads this person of people.csv at the start</source>
-        <translation type="unfinished"></translation>
+        <translation>charge au démarrage cette personne de people.csv</translation>
     </message>
     <message>
         <source>chooses this line of the stock at the start</source>
-        <translation type="unfinished"></translation>
+        <translation>choisit au démarrage cet article du stock</translation>
     </message>
     <message>
         <source>camp folder to open (stock.yaml, rules.yaml, ledger.sqlite)</source>
-        <translation type="unfinished"></translation>
+        <translation>dossier de camp à ouvrir (stock.yaml, rules.yaml, ledger.sqlite)</translation>
     </message>
     <message>
         <source>--size %1 is not a size; write for example 1366x768</source>
-        <translation type="unfinished"></translation>
+        <translation>--size %1 n’est pas une taille ; écrire par exemple 1366x768</translation>
     </message>
     <message>
         <source>--text-scale %1 is not from 100 to 200</source>
-        <translation type="unfinished"></translation>
+        <translation>--text-scale %1 n’est pas entre 100 et 200</translation>
     </message>
     <message>
         <source>--place %1 is not known; write one of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>--place %1 est inconnu ; écrire l’un de %2</translation>
     </message>
     <message>
         <source>--theme %1 is not known; write light, dark or sun</source>
-        <translation type="unfinished"></translation>
+        <translation>--theme %1 est inconnu ; écrire light, dark ou sun</translation>
     </message>
     <message>
         <source>one camp folder at a time, not %1</source>
-        <translation type="unfinished"></translation>
+        <translation>un seul dossier de camp à la fois, pas %1</translation>
     </message>
     <message>
         <source>no readable person %1 in people.csv</source>
-        <translation type="unfinished"></translation>
+        <translation>aucune personne lisible %1 dans people.csv</translation>
     </message>
     <message>
         <source>no line %1 in this stock</source>
-        <translation type="unfinished"></translation>
+        <translation>aucun article %1 dans ce stock</translation>
     </message>
     <message>
         <source>cannot write %1</source>
-        <translation type="unfinished"></translation>
+        <translation>impossible d’écrire %1</translation>
     </message>
     <message>
         <source>page to show at the start: dispense, stock, stock-ladder, stock-box, audit, audit-charts, audit-bench, opening, trays, settings, help or keys</source>
-        <translation type="unfinished"></translation>
+        <translation>page à montrer au démarrage : dispense, stock, stock-ladder, stock-box, audit, audit-charts, audit-bench, opening, trays, settings, help ou keys</translation>
     </message>
 </context>
 <context>
     <name>DeskWords</name>
     <message>
         <source>R %1</source>
-        <translation type="unfinished"></translation>
+        <translation>D %1</translation>
     </message>
     <message>
         <source>L %1</source>
-        <translation type="unfinished"></translation>
+        <translation>G %1</translation>
     </message>
     <message>
         <source>%1 add %2</source>
@@ -177,7 +177,7 @@
     </message>
     <message>
         <source>, </source>
-        <translation type="unfinished"></translation>
+        <translation>, </translation>
     </message>
     <message>
         <source>Suggested</source>
@@ -205,42 +205,42 @@
     </message>
     <message>
         <source>Tried on: acceptable</source>
-        <translation type="unfinished"></translation>
+        <translation>Essayée : acceptable</translation>
     </message>
     <message>
         <source>Tried on: outside limit</source>
-        <translation type="unfinished"></translation>
+        <translation>Essayée : hors limite</translation>
     </message>
 </context>
 <context>
     <name>FieldForm</name>
     <message>
         <source>whole degrees up to 180</source>
-        <translation type="unfinished"></translation>
+        <translation>degrés entiers jusqu’à 180</translation>
     </message>
     <message>
         <source>quarters of a dioptre up to 6.75</source>
-        <translation type="unfinished"></translation>
+        <translation>quarts de dioptrie jusqu’à 6.75</translation>
     </message>
     <message>
         <source>years up to 120</source>
-        <translation type="unfinished"></translation>
+        <translation>années jusqu’à 120</translation>
     </message>
     <message>
         <source>millimetres, or right and left as 31/30.5</source>
-        <translation type="unfinished"></translation>
+        <translation>millimètres, ou droite et gauche comme 31/30.5</translation>
     </message>
     <message>
         <source>quarters of a dioptre, plus</source>
-        <translation type="unfinished"></translation>
+        <translation>quarts de dioptrie, plus</translation>
     </message>
     <message>
         <source>a sign first, then quarters of a dioptre, the axis up to 180</source>
-        <translation type="unfinished"></translation>
+        <translation>d’abord un signe, puis des quarts de dioptrie, l’axe jusqu’à 180</translation>
     </message>
     <message>
         <source>“%1” was not taken: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>« %1 » n’a pas été accepté : %2</translation>
     </message>
 </context>
 <context>
@@ -251,7 +251,7 @@
     </message>
     <message>
         <source>Camp code of the person, as on the paper card</source>
-        <translation type="unfinished"></translation>
+        <translation>Code de camp de la personne, comme sur la fiche papier</translation>
     </message>
     <message>
         <source>Age</source>
@@ -259,7 +259,7 @@
     </message>
     <message>
         <source>Age in years; unknown age is judged by the strictest rules</source>
-        <translation type="unfinished"></translation>
+        <translation>Âge en années ; un âge inconnu est évalué selon les règles les plus strictes</translation>
     </message>
     <message>
         <source>Right</source>
@@ -267,7 +267,7 @@
     </message>
     <message>
         <source>Right eye: sphere, cylinder (dioptres) and axis (degrees). Up and Down step the sphere by 0.25, Page Up and Page Down by 1.00</source>
-        <translation type="unfinished"></translation>
+        <translation>Œil droit : sphère, cylindre (dioptries) et axe (degrés). Haut et Bas changent la sphère de 0.25, Page préc. et Page suiv. de 1.00</translation>
     </message>
     <message>
         <source>Left</source>
@@ -279,7 +279,7 @@
     </message>
     <message>
         <source>Near addition of both eyes, dioptres</source>
-        <translation type="unfinished"></translation>
+        <translation>Addition de près des deux yeux, dioptries</translation>
     </message>
     <message>
         <source>PD far</source>
@@ -291,7 +291,7 @@
     </message>
     <message>
         <source>Distance between the pupils looking near, millimetres; worked out from the far one when empty</source>
-        <translation type="unfinished"></translation>
+        <translation>Distance entre les pupilles en vision de près, millimètres ; calculée à partir de celle de loin si vide</translation>
     </message>
     <message>
         <source>Near, R</source>
@@ -299,7 +299,7 @@
     </message>
     <message>
         <source>Right eye: whole near power found by trial, dioptres, instead of an addition</source>
-        <translation type="unfinished"></translation>
+        <translation>Œil droit : puissance de près totale trouvée à l’essai, dioptries, au lieu d’une addition</translation>
     </message>
     <message>
         <source>Near, L</source>
@@ -307,7 +307,7 @@
     </message>
     <message>
         <source>Left eye: whole near power found by trial, dioptres, instead of an addition</source>
-        <translation type="unfinished"></translation>
+        <translation>Œil gauche : puissance de près totale trouvée à l’essai, dioptries, au lieu d’une addition</translation>
     </message>
     <message>
         <source>Unaided, R</source>
@@ -315,7 +315,7 @@
     </message>
     <message>
         <source>Right eye: acuity without spectacles, for example 6/18</source>
-        <translation type="unfinished"></translation>
+        <translation>Œil droit : acuité sans lunettes, par exemple 6/18</translation>
     </message>
     <message>
         <source>Unaided, L</source>
@@ -323,7 +323,7 @@
     </message>
     <message>
         <source>Left eye: acuity without spectacles, for example 6/18</source>
-        <translation type="unfinished"></translation>
+        <translation>Œil gauche : acuité sans lunettes, par exemple 6/18</translation>
     </message>
     <message>
         <source>Best, R</source>
@@ -331,7 +331,7 @@
     </message>
     <message>
         <source>Right eye: acuity with this prescription, for example 6/6</source>
-        <translation type="unfinished"></translation>
+        <translation>Œil droit : acuité avec cette prescription, par exemple 6/6</translation>
     </message>
     <message>
         <source>Best, L</source>
@@ -339,7 +339,7 @@
     </message>
     <message>
         <source>Left eye: acuity with this prescription, for example 6/6</source>
-        <translation type="unfinished"></translation>
+        <translation>Œil gauche : acuité avec cette prescription, par exemple 6/6</translation>
     </message>
     <message>
         <source>Prescriber</source>
@@ -347,3572 +347,3572 @@
     </message>
     <message>
         <source>Who signed the prescription; needed under 16 years</source>
-        <translation type="unfinished"></translation>
+        <translation>Qui a signé la prescription ; nécessaire avant 16 ans</translation>
     </message>
     <message>
         <source>Left eye: sphere, cylinder (dioptres) and axis (degrees); = takes the right eye’s. Up and Down step the sphere by 0.25, Page Up and Page Down by 1.00</source>
-        <translation type="unfinished"></translation>
+        <translation>Œil gauche : sphère, cylindre (dioptries) et axe (degrés) ; = reprend ceux de l’œil droit. Haut et Bas changent la sphère de 0.25, Page préc. et Page suiv. de 1.00</translation>
     </message>
     <message>
         <source>Distance between the pupils looking far, millimetres; or right and left of the nose: 31/30.5</source>
-        <translation type="unfinished"></translation>
+        <translation>Distance entre les pupilles en vision de loin, millimètres ; ou à droite et à gauche du nez : 31/30.5</translation>
     </message>
     <message>
         <source>Objective, R</source>
-        <translation type="unfinished"></translation>
+        <translation>Objective, D</translation>
     </message>
     <message>
         <source>Right eye: reading of the instrument, dioptres; several readings separated by ; are averaged and their scatter is told</source>
-        <translation type="unfinished"></translation>
+        <translation>Œil droit : mesure de l’appareil, dioptries ; plusieurs mesures séparées par ; sont moyennées et leur dispersion est indiquée</translation>
     </message>
     <message>
         <source>Objective, L</source>
-        <translation type="unfinished"></translation>
+        <translation>Objective, G</translation>
     </message>
     <message>
         <source>Left eye: reading of the instrument, dioptres; several readings separated by ; are averaged and their scatter is told</source>
-        <translation type="unfinished"></translation>
+        <translation>Œil gauche : mesure de l’appareil, dioptries ; plusieurs mesures séparées par ; sont moyennées et leur dispersion est indiquée</translation>
     </message>
     <message>
         <source>Own pair, R</source>
-        <translation type="unfinished"></translation>
+        <translation>Propre paire, D</translation>
     </message>
     <message>
         <source>Right eye: power of the pair worn now, read by focimeter, dioptres</source>
-        <translation type="unfinished"></translation>
+        <translation>Œil droit : puissance de la paire portée maintenant, lue au frontofocomètre, dioptries</translation>
     </message>
     <message>
         <source>Own pair, L</source>
-        <translation type="unfinished"></translation>
+        <translation>Propre paire, G</translation>
     </message>
     <message>
         <source>Left eye: power of the pair worn now, read by focimeter, dioptres</source>
-        <translation type="unfinished"></translation>
+        <translation>Œil gauche : puissance de la paire portée maintenant, lue au frontofocomètre, dioptries</translation>
     </message>
     <message>
         <source>Pinhole, R</source>
-        <translation type="unfinished"></translation>
+        <translation>Trou sténop., D</translation>
     </message>
     <message>
         <source>Right eye: acuity through a pinhole, for example 6/9</source>
-        <translation type="unfinished"></translation>
+        <translation>Œil droit : acuité à travers un trou sténopéique, par exemple 6/9</translation>
     </message>
     <message>
         <source>Pinhole, L</source>
-        <translation type="unfinished"></translation>
+        <translation>Trou sténop., G</translation>
     </message>
     <message>
         <source>Left eye: acuity through a pinhole, for example 6/9</source>
-        <translation type="unfinished"></translation>
+        <translation>Œil gauche : acuité à travers un trou sténopéique, par exemple 6/9</translation>
     </message>
     <message>
         <source>With own, R</source>
-        <translation type="unfinished"></translation>
+        <translation>Avec la sienne, D</translation>
     </message>
     <message>
         <source>Right eye: acuity with the pair worn now, for example 6/12</source>
-        <translation type="unfinished"></translation>
+        <translation>Œil droit : acuité avec la paire portée maintenant, par exemple 6/12</translation>
     </message>
     <message>
         <source>With own, L</source>
-        <translation type="unfinished"></translation>
+        <translation>Avec la sienne, G</translation>
     </message>
     <message>
         <source>Left eye: acuity with the pair worn now, for example 6/12</source>
-        <translation type="unfinished"></translation>
+        <translation>Œil gauche : acuité avec la paire portée maintenant, par exemple 6/12</translation>
     </message>
     <message>
         <source>Near, bare</source>
-        <translation type="unfinished"></translation>
+        <translation>Près, sans corr.</translation>
     </message>
     <message>
         <source>Smallest print read without spectacles, for example N12</source>
-        <translation type="unfinished"></translation>
+        <translation>Plus petit texte lu sans lunettes, par exemple N12</translation>
     </message>
     <message>
         <source>Near, best</source>
-        <translation type="unfinished"></translation>
+        <translation>Près, meilleure</translation>
     </message>
     <message>
         <source>Smallest print read with this prescription, for example N6</source>
-        <translation type="unfinished"></translation>
+        <translation>Plus petit texte lu avec cette prescription, par exemple N6</translation>
     </message>
     <message>
         <source>Vertex</source>
-        <translation type="unfinished"></translation>
+        <translation>Vertex</translation>
     </message>
     <message>
         <source>Distance from the trial lens to the eye, millimetres; needed above 4.00 D</source>
-        <translation type="unfinished"></translation>
+        <translation>Distance du verre d’essai à l’œil, millimètres ; nécessaire au-delà de 4.00 D</translation>
     </message>
     <message>
         <source>Working</source>
-        <translation type="unfinished"></translation>
+        <translation>Travail</translation>
     </message>
     <message>
         <source>Distance of near work from the spectacles, millimetres; 400 when empty</source>
-        <translation type="unfinished"></translation>
+        <translation>Distance du travail de près aux lunettes, millimètres ; 400 si vide</translation>
     </message>
     <message>
         <source>Complaints</source>
-        <translation type="unfinished"></translation>
+        <translation>Plaintes</translation>
     </message>
     <message>
         <source>What the person complains of, in a few words</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce dont la personne se plaint, en quelques mots</translation>
     </message>
     <message>
         <source>Guardian</source>
-        <translation type="unfinished"></translation>
+        <translation>Tuteur</translation>
     </message>
     <message>
         <source>Who was told about a child’s prescription</source>
-        <translation type="unfinished"></translation>
+        <translation>Qui a été informé de la prescription d’un enfant</translation>
     </message>
     <message>
         <source>Right eye: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Œil droit : %1</translation>
     </message>
     <message>
         <source>Left eye: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Œil gauche : %1</translation>
     </message>
 </context>
 <context>
     <name>core</name>
     <message>
         <source>the folder %1 for the sample cannot be made; check rights and free space</source>
-        <translation type="unfinished"></translation>
+        <translation>impossible de créer le dossier %1 pour l’exemple ; vérifier les droits et l’espace libre</translation>
     </message>
     <message>
         <source>this is not the PIN; nothing was changed</source>
-        <translation type="unfinished"></translation>
+        <translation>ce n’est pas le PIN ; rien n’a été modifié</translation>
     </message>
     <message>
         <source>write both parts of the PD, right then left: 31/30.5</source>
-        <translation type="unfinished"></translation>
+        <translation>écrire les deux parties de l’EP, droite puis gauche : 31/30.5</translation>
     </message>
     <message>
         <source>the folder %1 cannot be made</source>
-        <translation type="unfinished"></translation>
+        <translation>impossible de créer le dossier %1</translation>
     </message>
     <message>
         <source>the prescription of %1 is not complete; there is no order to print</source>
-        <translation type="unfinished"></translation>
+        <translation>la prescription de %1 n’est pas complète ; il n’y a pas de commande à imprimer</translation>
     </message>
     <message>
         <source>%1 is not under 16; print the note for the person instead</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 n’a pas moins de 16 ans ; imprimer plutôt la note pour la personne</translation>
     </message>
     <message>
         <source>this person has no camp code; give one before anything is printed</source>
-        <translation type="unfinished"></translation>
+        <translation>cette personne n’a pas de code de camp ; en donner un avant d’imprimer</translation>
     </message>
     <message>
         <source>nothing of %1 asks for a referral; there is no letter to print</source>
-        <translation type="unfinished"></translation>
+        <translation>rien chez %1 ne demande une orientation ; il n’y a pas de lettre à imprimer</translation>
     </message>
     <message>
         <source>a label of this size does not hold its text; choose a larger one with --label-size, or a shorter name: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>une étiquette de cette taille ne contient pas son texte ; en choisir une plus grande avec --label-size, ou un nom plus court : %1</translation>
     </message>
     <message>
         <source>there is no printer %1, and no other is set up here; write a PDF with --output and print it where there is one</source>
-        <translation type="unfinished"></translation>
+        <translation>il n’y a pas d’imprimante %1, et aucune autre n’est installée ici ; écrire un PDF avec --output et l’imprimer là où il y en a une</translation>
     </message>
     <message>
         <source>there is no printer %1; there are %2</source>
-        <translation type="unfinished"></translation>
+        <translation>il n’y a pas d’imprimante %1 ; il y a %2</translation>
     </message>
     <message>
         <source>the printer %1 does not take the paper</source>
-        <translation type="unfinished"></translation>
+        <translation>l’imprimante %1 n’accepte pas ce papier</translation>
     </message>
     <message>
         <source>printing was stopped</source>
-        <translation type="unfinished"></translation>
+        <translation>l’impression a été arrêtée</translation>
     </message>
     <message>
         <source>no font here has the script of %1; install the package %2 and print again</source>
-        <translation type="unfinished"></translation>
+        <translation>aucune police ici n’a l’écriture de %1 ; installer le paquet %2 et imprimer de nouveau</translation>
     </message>
     <message>
         <source>%1 does not wait in this table for that purpose, or stands in the list twice; take the row out</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 n’attend pas dans ce tableau pour cet usage, ou figure deux fois dans la liste ; retirer la ligne</translation>
     </message>
     <message>
         <source>there is no line %1 in this box</source>
-        <translation type="unfinished"></translation>
+        <translation>il n’y a pas d’article %1 dans cette boîte</translation>
     </message>
     <message>
         <source>more people were told %1 than there are pieces of it; take a row out of the list</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 a été annoncé à plus de personnes qu’il n’y a de pièces ; retirer une ligne de la liste</translation>
     </message>
     <message>
         <source>not drawn: counts under %1 are hidden on this page</source>
-        <translation type="unfinished"></translation>
+        <translation>non dessiné : les nombres sous %1 sont masqués sur cette page</translation>
     </message>
     <message>
         <source>there is no rules.yaml; the rules built in apply</source>
-        <translation type="unfinished"></translation>
+        <translation>il n’y a pas de rules.yaml ; les règles intégrées s’appliquent</translation>
     </message>
     <message>
         <source>this ledger was last written at another place and is open for reading only; if the folder moved here for good, say so, and do not use the other copy any more</source>
-        <translation type="unfinished"></translation>
+        <translation>ce registre a été écrit en dernier à un autre endroit et n’est ouvert qu’en lecture ; si le dossier a été déplacé ici pour de bon, le dire, et ne plus utiliser l’autre copie</translation>
     </message>
     <message>
         <source>this ledger had an older form and was brought up; as it was it stands in %1</source>
-        <translation type="unfinished"></translation>
+        <translation>ce registre avait une forme plus ancienne et a été mis à jour ; son état d’avant se trouve dans %1</translation>
     </message>
     <message>
         <source>ledger entry %1 is not as it was written: %2; keep the folder as it is and compare it with a copy</source>
-        <translation type="unfinished"></translation>
+        <translation>l’inscription %1 du registre n’est plus comme elle a été écrite : %2 ; garder le dossier tel quel et le comparer à une copie</translation>
     </message>
     <message>
         <source>there is no ledger here yet</source>
-        <translation type="unfinished"></translation>
+        <translation>il n’y a pas encore de registre ici</translation>
     </message>
     <message>
         <source>the ledger has the entry, but stock.yaml could not be brought up to date; that is made good at the next opening</source>
-        <translation type="unfinished"></translation>
+        <translation>l’inscription est au registre, mais stock.yaml n’a pas pu être mis à jour ; ce sera fait à la prochaine ouverture</translation>
     </message>
     <message>
         <source>nothing that was handed over to %1 stands here; look at the code, or enter the look at the site that gave the pair</source>
-        <translation type="unfinished"></translation>
+        <translation>rien de remis à %1 ne figure ici ; vérifier le code, ou inscrire ce contrôle sur le site qui a donné la paire</translation>
     </message>
     <message>
         <source>to be referred before any glasses are given</source>
-        <translation type="unfinished"></translation>
+        <translation>à orienter avant de donner des lunettes</translation>
     </message>
     <message>
         <source>nothing is needed for this purpose</source>
-        <translation type="unfinished"></translation>
+        <translation>rien n’est nécessaire pour cet usage</translation>
     </message>
     <message>
         <source>these lines do not make a pair</source>
-        <translation type="unfinished"></translation>
+        <translation>ces articles ne forment pas une paire</translation>
     </message>
     <message>
         <source>on trial: type the acuity with this pair first</source>
-        <translation type="unfinished"></translation>
+        <translation>à l’essai : saisir d’abord l’acuité avec cette paire</translation>
     </message>
     <message>
         <source>an unequal pair: read each eye with the focimeter first</source>
-        <translation type="unfinished"></translation>
+        <translation>paire inégale : lire d’abord chaque œil au frontofocomètre</translation>
     </message>
     <message>
         <source>none left of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>il ne reste plus de %1</translation>
     </message>
     <message>
         <source>no pair chosen</source>
-        <translation type="unfinished"></translation>
+        <translation>aucune paire choisie</translation>
     </message>
     <message>
         <source>no hand-over with the id %1</source>
-        <translation type="unfinished"></translation>
+        <translation>aucune remise portant l’identifiant %1</translation>
     </message>
     <message>
         <source>stopped as asked; nothing was written</source>
-        <translation type="unfinished"></translation>
+        <translation>arrêté comme demandé ; rien n’a été écrit</translation>
     </message>
     <message>
         <source>line %1 has %2 on hand, %3 held and %4 in quarantine, too few for this; nothing was written</source>
-        <translation type="unfinished"></translation>
+        <translation>l’article %1 a %2 en stock, %3 réservés et %4 en quarantaine, trop peu pour cela ; rien n’a été écrit</translation>
     </message>
     <message>
         <source>line %1 is not in the ledger of %2; nothing was written</source>
-        <translation type="unfinished"></translation>
+        <translation>l’article %1 n’est pas au registre de %2 ; rien n’a été écrit</translation>
     </message>
     <message>
         <source>line %1 stands here by its name and by its code; write one row with the whole number</source>
-        <translation type="unfinished"></translation>
+        <translation>l’article %1 figure ici sous son nom et sous son code ; écrire une seule ligne avec le nombre total</translation>
     </message>
     <message>
         <source>there is no line %1 in stock.yaml of %2; add it there with on hand: 0, or mend the name</source>
-        <translation type="unfinished"></translation>
+        <translation>il n’y a pas d’article %1 dans stock.yaml de %2 ; l’y ajouter avec on hand: 0, ou corriger le nom</translation>
     </message>
     <message>
         <source>a count needs two persons; %1 cannot be both</source>
-        <translation type="unfinished"></translation>
+        <translation>un comptage demande deux personnes ; %1 ne peut pas être les deux</translation>
     </message>
     <message>
         <source>line %1: counted %2, the book says %3; say why, in the row or with --reason</source>
-        <translation type="unfinished"></translation>
+        <translation>article %1 : compté %2, le registre dit %3 ; dire pourquoi, dans la ligne ou avec --reason</translation>
     </message>
     <message>
         <source>line %1: %2 were sent, %3 arrived; the sender should know</source>
-        <translation type="unfinished"></translation>
+        <translation>article %1 : %2 ont été envoyés, %3 sont arrivés ; l’expéditeur devrait le savoir</translation>
     </message>
     <message>
         <source>this order is “%1” already; take back its last step %2 first</source>
-        <translation type="unfinished"></translation>
+        <translation>cette commande est déjà « %1 » ; annuler d’abord sa dernière étape %2</translation>
     </message>
     <message>
         <source>nothing that was received of lot %1 is available</source>
-        <translation type="unfinished"></translation>
+        <translation>rien de ce qui a été reçu du lot %1 n’est disponible</translation>
     </message>
     <message>
         <source>there is no entry %1 to take back</source>
-        <translation type="unfinished"></translation>
+        <translation>il n’y a pas d’inscription %1 à annuler</translation>
     </message>
     <message>
         <source>this hand-over is of %1; a hand-over is taken back on its day only; if the pair came back, enter it as returned</source>
-        <translation type="unfinished"></translation>
+        <translation>cette remise est du %1 ; une remise ne s’annule que le jour même ; si la paire est revenue, l’inscrire comme retournée</translation>
     </message>
     <message>
         <source>nothing was handed over to %1 today</source>
-        <translation type="unfinished"></translation>
+        <translation>rien n’a été remis à %1 aujourd’hui</translation>
     </message>
     <message>
         <source>%1 was given %2 pairs today; say which with --entry %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 a reçu %2 paires aujourd’hui ; dire laquelle avec --entry %3</translation>
     </message>
     <message>
         <source>there is no order %1</source>
-        <translation type="unfinished"></translation>
+        <translation>il n’y a pas de commande %1</translation>
     </message>
     <message>
         <source>this order is “%1”; “%2” cannot follow</source>
-        <translation type="unfinished"></translation>
+        <translation>cette commande est « %1 » ; « %2 » ne peut pas suivre</translation>
     </message>
     <message>
         <source>%1 has no open order</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 n’a pas de commande en cours</translation>
     </message>
     <message>
         <source>%1 has %2 open orders; say which with --order %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 a %2 commandes en cours ; dire laquelle avec --order %3</translation>
     </message>
     <message>
         <source>the file cannot be written: %1; check rights and free space</source>
-        <translation type="unfinished"></translation>
+        <translation>impossible d’écrire le fichier : %1 ; vérifier les droits et l’espace libre</translation>
     </message>
     <message>
         <source>something has this name already; name a place that is free</source>
-        <translation type="unfinished"></translation>
+        <translation>quelque chose porte déjà ce nom ; indiquer un emplacement libre</translation>
     </message>
     <message>
         <source>this is the ledger of the camp itself; name another one</source>
-        <translation type="unfinished"></translation>
+        <translation>c’est le registre du camp lui-même ; en nommer un autre</translation>
     </message>
     <message>
         <source>nothing in the box is better for this person</source>
-        <translation type="unfinished"></translation>
+        <translation>rien dans la boîte n’est meilleur pour cette personne</translation>
     </message>
     <message>
         <source>loses no more than the best for this person; others need that one more</source>
-        <translation type="unfinished"></translation>
+        <translation>ne perd pas plus que la meilleure pour cette personne ; d’autres ont davantage besoin de celle-là</translation>
     </message>
     <message>
         <source>%1 was promised to %2 before</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 a été promis à %2 auparavant</translation>
     </message>
     <message>
         <source>%1 goes to %2, for whom nothing else will do</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 va à %2, pour qui rien d’autre ne convient</translation>
     </message>
     <message>
         <source>%1 goes to %2, so that most are served and all together lose least</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 va à %2, pour servir le plus de personnes et perdre le moins au total</translation>
     </message>
     <message>
         <source>nothing that would do is left</source>
-        <translation type="unfinished"></translation>
+        <translation>il ne reste rien qui convienne</translation>
     </message>
     <message>
         <source>what would do goes to others</source>
-        <translation type="unfinished"></translation>
+        <translation>ce qui conviendrait va à d’autres</translation>
     </message>
     <message>
         <source>what would do goes to %1</source>
-        <translation type="unfinished"></translation>
+        <translation>ce qui conviendrait va à %1</translation>
     </message>
     <message>
         <source>told before, but none is left now</source>
-        <translation type="unfinished"></translation>
+        <translation>annoncé auparavant, mais il n’en reste plus</translation>
     </message>
     <message>
         <source>told before; not planned again</source>
-        <translation type="unfinished"></translation>
+        <translation>annoncé auparavant ; n’est pas planifié de nouveau</translation>
     </message>
     <message>
         <source>picked by hand: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>choisi à la main : %1</translation>
     </message>
     <message>
         <source>no sample up to %1 tells these shares apart at this risk; allow a larger risk, or take shares that lie further apart</source>
-        <translation type="unfinished"></translation>
+        <translation>aucun échantillon jusqu’à %1 ne distingue ces proportions à ce risque ; admettre un risque plus grand, ou prendre des proportions plus éloignées</translation>
     </message>
     <message>
         <source>no lot %1 was drawn in this ledger; this is the worksheet of another camp, or its draw was taken back</source>
-        <translation type="unfinished"></translation>
+        <translation>aucun lot %1 n’a été tiré dans ce registre ; cette feuille est celle d’un autre camp, ou son tirage a été annulé</translation>
     </message>
     <message>
         <source>the results of this lot are in already, entry %1; to enter them anew take that one back first with `quarterstep record entered-in-error --entry`</source>
-        <translation type="unfinished"></translation>
+        <translation>les résultats de ce lot sont déjà inscrits, inscription %1 ; pour les inscrire de nouveau, annuler d’abord celle-ci avec `quarterstep record entered-in-error --entry`</translation>
     </message>
     <message>
         <source>this row is of the lot %1, the first one of %2; enter each lot by itself</source>
-        <translation type="unfinished"></translation>
+        <translation>cette ligne est du lot %1, la première du lot %2 ; inscrire chaque lot séparément</translation>
     </message>
     <message>
         <source>this lot has %1 rows, spares included; there is no row %2</source>
-        <translation type="unfinished"></translation>
+        <translation>ce lot a %1 lignes, réserves comprises ; il n’y a pas de ligne %2</translation>
     </message>
     <message>
         <source>nothing was handed over here in those days whose pair is recorded; there is nothing to draw from</source>
-        <translation type="unfinished"></translation>
+        <translation>rien n’a été remis ici ces jours-là dont la paire soit notée ; il n’y a rien à tirer</translation>
     </message>
     <message>
         <source>the plan reads %1 pairs and only %2 were handed over; read all of them (--sample %2), or take more days into the lot</source>
-        <translation type="unfinished"></translation>
+        <translation>le plan lit %1 paires et %2 seulement ont été remises ; les lire toutes (--sample %2), ou prendre plus de jours dans le lot</translation>
     </message>
     <message>
         <source>no lot was drawn here yet; `quarterstep audit draw` does</source>
-        <translation type="unfinished"></translation>
+        <translation>aucun lot n’a encore été tiré ici ; `quarterstep audit draw` le fait</translation>
     </message>
     <message>
         <source>no lot %1 was drawn in this ledger</source>
-        <translation type="unfinished"></translation>
+        <translation>aucun lot %1 n’a été tiré dans ce registre</translation>
     </message>
     <message>
         <source>no row of the worksheet is filled in</source>
-        <translation type="unfinished"></translation>
+        <translation>aucune ligne de la feuille n’est remplie</translation>
     </message>
     <message>
         <source>the demand is %1 person; plan from more: nothing can be said of who comes next</source>
-        <translation type="unfinished"></translation>
+        <translation>la demande est de %1 personne ; planifier à partir de plus : on ne peut rien dire de ceux qui viendront</translation>
     </message>
     <message>
         <source>the budget is 0: nothing is bought; give --budget</source>
-        <translation type="unfinished"></translation>
+        <translation>le budget est 0 : rien n’est acheté ; indiquer --budget</translation>
     </message>
     <message>
         <source>nobody of this demand can be served by any line on offer; nothing is bought</source>
-        <translation type="unfinished"></translation>
+        <translation>personne de cette demande ne peut être servi par un article proposé ; rien n’est acheté</translation>
     </message>
     <message>
         <source>no pack on offer is within the budget, the weight and the boxes; nothing is bought</source>
-        <translation type="unfinished"></translation>
+        <translation>aucun paquet proposé ne tient dans le budget, le poids et les boîtes ; rien n’est acheté</translation>
     </message>
     <message>
         <source>what is on hand serves whoever can be served; nothing is bought</source>
-        <translation type="unfinished"></translation>
+        <translation>ce qui est en stock sert tous ceux qui peuvent être servis ; rien n’est acheté</translation>
     </message>
     <message>
         <source>the library for PINs cannot be used here</source>
-        <translation type="unfinished"></translation>
+        <translation>la bibliothèque pour les PIN ne peut pas être utilisée ici</translation>
     </message>
     <message>
         <source>a PIN has %1 to %2 characters; nothing was written</source>
-        <translation type="unfinished"></translation>
+        <translation>un PIN a de %1 à %2 caractères ; rien n’a été écrit</translation>
     </message>
     <message>
         <source>there is not enough memory to keep a PIN; close other programs</source>
-        <translation type="unfinished"></translation>
+        <translation>pas assez de mémoire pour garder un PIN ; fermer d’autres programmes</translation>
     </message>
     <message>
         <source>nobody of this demand can be served from this box; no day was simulated</source>
-        <translation type="unfinished"></translation>
+        <translation>personne de cette demande ne peut être servi avec cette boîte ; aucun jour n’a été simulé</translation>
     </message>
     <message>
         <source>after the colon stands how many lie in each bin, then centres, bin or round: write for example &quot;: 10 centres 62 bin A&quot;</source>
-        <translation type="unfinished"></translation>
+        <translation>après les deux-points vient le nombre par casier, puis centres, bin ou round : écrire par exemple &quot;: 10 centres 62 bin A&quot;</translation>
     </message>
     <message>
         <source>%1 is not a size in millimetres; write for example 62</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 n’est pas une taille en millimètres ; écrire par exemple 62</translation>
     </message>
     <message>
         <source>a ready-made pair with a cylinder needs its axis; write for example -1.00 -0.50 x 90</source>
-        <translation type="unfinished"></translation>
+        <translation>une paire prémontée avec cylindre a besoin de son axe ; écrire par exemple -1.00 -0.50 x 90</translation>
     </message>
     <message>
         <source>from %1 to %2 is no whole number of steps of %3; write spheres and a step that meets the last one</source>
-        <translation type="unfinished"></translation>
+        <translation>de %1 à %2, ce n’est pas un nombre entier de pas de %3 ; écrire des sphères et un pas qui tombe sur la dernière</translation>
     </message>
     <message>
         <source>%1 stands in an earlier tray already; put the counts together, or give the two different centres</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 figure déjà dans un plateau précédent ; réunir les nombres, ou donner des centres différents aux deux</translation>
     </message>
     <message>
         <source>a frame is given by its lens and bridge in millimetres; write for example frame 44-18: 12</source>
-        <translation type="unfinished"></translation>
+        <translation>une monture est donnée par son verre et son pont en millimètres ; écrire par exemple frame 44-18: 12</translation>
     </message>
     <message>
         <source>a tray is written as powers, a colon and a count: for example &quot;near +1.00 to +3.50 by 0.50: 10&quot;</source>
-        <translation type="unfinished"></translation>
+        <translation>un plateau s’écrit avec des puissances, deux-points et un nombre : par exemple &quot;near +1.00 to +3.50 by 0.50: 10&quot;</translation>
     </message>
     <message>
         <source>these trays make more than %1 lines of stock</source>
-        <translation type="unfinished"></translation>
+        <translation>ces plateaux donnent plus de %1 articles de stock</translation>
     </message>
     <message>
         <source>the camp has no name yet; give it one</source>
-        <translation type="unfinished"></translation>
+        <translation>le camp n’a pas encore de nom ; en donner un</translation>
     </message>
     <message>
         <source>nothing is described yet; write a tray a line</source>
-        <translation type="unfinished"></translation>
+        <translation>rien n’est encore décrit ; écrire un plateau par ligne</translation>
     </message>
     <message>
         <source>this folder cannot be made: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>impossible de créer ce dossier : %1</translation>
     </message>
     <message>
         <source>this folder has a stock.yaml already; nothing was written: open the folder, or choose another one</source>
-        <translation type="unfinished"></translation>
+        <translation>ce dossier a déjà un stock.yaml ; rien n’a été écrit : ouvrir le dossier, ou en choisir un autre</translation>
     </message>
     <message>
         <source>%1 does not wait for that purpose</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 n’attend pas pour cet usage</translation>
     </message>
     <message>
         <source>this box has no such lines any more</source>
-        <translation type="unfinished"></translation>
+        <translation>cette boîte n’a plus de tels articles</translation>
     </message>
     <message>
         <source>say why another pair than the one planned</source>
-        <translation type="unfinished"></translation>
+        <translation>dire pourquoi une autre paire que celle prévue</translation>
     </message>
     <message>
         <source>none is left, or what is left was promised to others</source>
-        <translation type="unfinished"></translation>
+        <translation>il n’en reste plus, ou ce qui reste a été promis à d’autres</translation>
     </message>
     <message>
         <source>no mismatch, so there is no run between two of them to draw</source>
-        <translation type="unfinished"></translation>
+        <translation>aucune discordance, donc aucune série entre deux à dessiner</translation>
     </message>
     <message>
         <source>every hand-over is a mismatch; there is no run of good ones to draw</source>
-        <translation type="unfinished"></translation>
+        <translation>chaque remise est une discordance ; aucune série de bonnes à dessiner</translation>
     </message>
     <message>
         <source>every hand-over is a mismatch; a p-chart has no limits then</source>
-        <translation type="unfinished"></translation>
+        <translation>chaque remise est une discordance ; une carte p n’a alors pas de limites</translation>
     </message>
     <message>
         <source>no mismatch; a p-chart has no limits then</source>
-        <translation type="unfinished"></translation>
+        <translation>aucune discordance ; une carte p n’a alors pas de limites</translation>
     </message>
     <message>
         <source>a p-chart compares groups over time, and there are not two yet</source>
-        <translation type="unfinished"></translation>
+        <translation>une carte p compare des groupes dans le temps, et il n’y en a pas encore deux</translation>
     </message>
     <message>
         <source>%1 of %2 groups have fewer than the %3 hand-overs from which a p-chart could show at this share that things got better; look at the g-chart</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 groupes sur %2 ont moins que les %3 remises à partir desquelles une carte p pourrait montrer une amélioration à cette proportion ; regarder la carte g</translation>
     </message>
     <message>
         <source>%1 of %2 groups have no mismatch, a quarter or more; look at the g-chart</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 groupes sur %2 n’ont aucune discordance, un quart ou plus ; regarder la carte g</translation>
     </message>
     <message>
         <source>worn when seen</source>
-        <translation type="unfinished"></translation>
+        <translation>portées lors du contrôle</translation>
     </message>
     <message>
         <source>carried, not worn when seen</source>
-        <translation type="unfinished"></translation>
+        <translation>sur soi, non portées lors du contrôle</translation>
     </message>
     <message>
         <source>left at home</source>
-        <translation type="unfinished"></translation>
+        <translation>laissées à la maison</translation>
     </message>
     <message>
         <source>broken</source>
-        <translation type="unfinished"></translation>
+        <translation>cassées</translation>
     </message>
     <message>
         <source>lost</source>
-        <translation type="unfinished"></translation>
+        <translation>perdues</translation>
     </message>
     <message>
         <source>not worn any more</source>
-        <translation type="unfinished"></translation>
+        <translation>ne sont plus portées</translation>
     </message>
     <message>
         <source>the person was not met</source>
-        <translation type="unfinished"></translation>
+        <translation>la personne n’a pas été rencontrée</translation>
     </message>
     <message>
         <source>after some weeks</source>
-        <translation type="unfinished"></translation>
+        <translation>après quelques semaines</translation>
     </message>
     <message>
         <source>after three to four months</source>
-        <translation type="unfinished"></translation>
+        <translation>après trois à quatre mois</translation>
     </message>
     <message>
         <source>after six months</source>
-        <translation type="unfinished"></translation>
+        <translation>après six mois</translation>
     </message>
     <message>
         <source>the same person had a pair for %1 by entry %2 already</source>
-        <translation type="unfinished"></translation>
+        <translation>la même personne a déjà eu une paire pour %1 par l’inscription %2</translation>
     </message>
     <message>
         <source>%1 entries were taken back at one place on one day</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 inscriptions ont été annulées au même endroit le même jour</translation>
     </message>
     <message>
         <source>line %1: counted %2 against the book</source>
-        <translation type="unfinished"></translation>
+        <translation>article %1 : compté %2 par rapport au registre</translation>
     </message>
     <message>
         <source>line %1 was later put aside (%2); this pair was given before</source>
-        <translation type="unfinished"></translation>
+        <translation>l’article %1 a été mis de côté plus tard (%2) ; cette paire a été donnée avant</translation>
     </message>
     <message>
         <source>the time of this entry is later than now</source>
-        <translation type="unfinished"></translation>
+        <translation>l’heure de cette inscription est dans le futur</translation>
     </message>
     <message>
         <source>entered as not collected</source>
-        <translation type="unfinished"></translation>
+        <translation>inscrit comme non retiré</translation>
     </message>
     <message>
         <source>a letter was to be written beside this hand-over; none is recorded</source>
-        <translation type="unfinished"></translation>
+        <translation>une lettre devait accompagner cette remise ; aucune n’est notée</translation>
     </message>
     <message>
         <source>checked and waiting for more than %1 days</source>
-        <translation type="unfinished"></translation>
+        <translation>vérifiée et en attente depuis plus de %1 jours</translation>
     </message>
     <message>
         <source>given until the order %1 comes, more than %2 days ago</source>
-        <translation type="unfinished"></translation>
+        <translation>donnée jusqu’à l’arrivée de la commande %1, il y a plus de %2 jours</translation>
     </message>
     <message>
         <source>refused: %1 of %2 read failed, more than the %4 allowed among %3</source>
-        <translation type="unfinished"></translation>
+        <translation>refusé : %1 échecs sur %2 lues, plus que les %4 admis parmi %3</translation>
     </message>
     <message>
         <source>accepted: %1 of %2 read failed; even if the %5 not read failed too, it would be no more than the %4 allowed among %3</source>
-        <translation type="unfinished"></translation>
+        <translation>accepté : %1 échecs sur %2 lues ; même si les %5 non lues échouaient aussi, cela ne dépasserait pas les %4 admis parmi %3</translation>
     </message>
     <message>
         <source>accepted: %1 of %2 read failed, no more than the %4 allowed among %3</source>
-        <translation type="unfinished"></translation>
+        <translation>accepté : %1 échecs sur %2 lues, pas plus que les %4 admis parmi %3</translation>
     </message>
     <message>
         <source>open: %1 of %2 read failed, %4 are allowed among %3; %5 pairs are still to be read</source>
-        <translation type="unfinished"></translation>
+        <translation>en cours : %1 échecs sur %2 lues, %4 admis parmi %3 ; %5 paires restent à lire</translation>
     </message>
     <message>
         <source>this pair may be given only with the acuity read with it; none was recorded</source>
-        <translation type="unfinished"></translation>
+        <translation>cette paire ne peut être donnée qu’avec l’acuité lue avec elle ; aucune n’a été notée</translation>
     </message>
     <message>
         <source>by the record nothing was needed for this purpose</source>
-        <translation type="unfinished"></translation>
+        <translation>d’après le relevé, rien n’était nécessaire pour cet usage</translation>
     </message>
     <message>
         <source>the centres of this pair were assumed, not measured</source>
-        <translation type="unfinished"></translation>
+        <translation>les centres de cette paire ont été supposés, non mesurés</translation>
     </message>
     <message>
         <source>the PD was not measured; prism is judged at its worst likely value</source>
-        <translation type="unfinished"></translation>
+        <translation>l’EP n’a pas été mesuré ; le prisme est évalué à sa pire valeur probable</translation>
     </message>
     <message>
         <source>the entry says %1, judged again it is %2; the cost was %3 and is %4 thousandths</source>
-        <translation type="unfinished"></translation>
+        <translation>l’inscription dit %1, réévaluée c’est %2 ; le coût était de %3 et est de %4 millièmes</translation>
     </message>
     <message>
         <source>right eye: %1 with this pair, %2 logMAR worse than predicted</source>
-        <translation type="unfinished"></translation>
+        <translation>œil droit : %1 avec cette paire, %2 logMAR de moins bien que prévu</translation>
     </message>
     <message>
         <source>left eye: %1 with this pair, %2 logMAR worse than predicted</source>
-        <translation type="unfinished"></translation>
+        <translation>œil gauche : %1 avec cette paire, %2 logMAR de moins bien que prévu</translation>
     </message>
     <message>
         <source>right eye: read %1, recorded %2</source>
-        <translation type="unfinished"></translation>
+        <translation>œil droit : lu %1, noté %2</translation>
     </message>
     <message>
         <source>left eye: read %1, recorded %2</source>
-        <translation type="unfinished"></translation>
+        <translation>œil gauche : lu %1, noté %2</translation>
     </message>
     <message>
         <source>%1 was in the box (bin %2) and would have cost %3 logMAR less</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 était dans la boîte (casier %2) et aurait coûté %3 logMAR de moins</translation>
     </message>
     <message>
         <source>outside a limit, no reason given</source>
-        <translation type="unfinished"></translation>
+        <translation>hors d’une limite, sans motif donné</translation>
     </message>
     <message>
         <source>see the person again; read the pair with the focimeter</source>
-        <translation type="unfinished"></translation>
+        <translation>revoir la personne ; lire la paire au frontofocomètre</translation>
     </message>
     <message>
         <source>outside a limit, with a reason</source>
-        <translation type="unfinished"></translation>
+        <translation>hors d’une limite, avec un motif</translation>
     </message>
     <message>
         <source>read the reasons together; where one repeats, change stock or rules</source>
-        <translation type="unfinished"></translation>
+        <translation>lire les motifs ensemble ; si l’un se répète, changer le stock ou les règles</translation>
     </message>
     <message>
         <source>a clearly better pair was in the box</source>
-        <translation type="unfinished"></translation>
+        <translation>une paire nettement meilleure était dans la boîte</translation>
     </message>
     <message>
         <source>look at the bin named: is it reachable, labelled, in its place?</source>
-        <translation type="unfinished"></translation>
+        <translation>voir le casier indiqué : est-il accessible, étiqueté, à sa place ?</translation>
     </message>
     <message>
         <source>the pair is off its label</source>
-        <translation type="unfinished"></translation>
+        <translation>la paire ne correspond pas à son étiquette</translation>
     </message>
     <message>
         <source>quarantine the line, read ten pieces, tell the supplier</source>
-        <translation type="unfinished"></translation>
+        <translation>mettre l’article en quarantaine, lire dix pièces, avertir le fournisseur</translation>
     </message>
     <message>
         <source>acuity with the pair worse than predicted</source>
-        <translation type="unfinished"></translation>
+        <translation>acuité avec la paire moins bonne que prévu</translation>
     </message>
     <message>
         <source>refract again; where it repeats, look at the refraction of the day</source>
-        <translation type="unfinished"></translation>
+        <translation>refaire la réfraction ; si cela se répète, examiner la réfraction de ce jour</translation>
     </message>
     <message>
         <source>on trial, no acuity recorded</source>
-        <translation type="unfinished"></translation>
+        <translation>à l’essai, aucune acuité notée</translation>
     </message>
     <message>
         <source>call the person back and read the acuity with the pair</source>
-        <translation type="unfinished"></translation>
+        <translation>rappeler la personne et mesurer l’acuité avec la paire</translation>
     </message>
     <message>
         <source>nothing was needed by the record</source>
-        <translation type="unfinished"></translation>
+        <translation>d’après le relevé, rien n’était nécessaire</translation>
     </message>
     <message>
         <source>look at what is prescribed to whom; a pair not needed is one that somebody lacks</source>
-        <translation type="unfinished"></translation>
+        <translation>regarder ce qui est prescrit et à qui ; une paire inutile manque à quelqu’un</translation>
     </message>
     <message>
         <source>no check recorded</source>
-        <translation type="unfinished"></translation>
+        <translation>aucun contrôle noté</translation>
     </message>
     <message>
         <source>record the four checks at hand-over; draw a sample of these for the bench</source>
-        <translation type="unfinished"></translation>
+        <translation>noter les quatre contrôles à la remise ; en tirer un échantillon pour le banc</translation>
     </message>
     <message>
         <source>PD or centres not measured</source>
-        <translation type="unfinished"></translation>
+        <translation>EP ou centres non mesurés</translation>
     </message>
     <message>
         <source>measure the PD of everybody and the centres of every line from 1.50 D up</source>
-        <translation type="unfinished"></translation>
+        <translation>mesurer l’EP de tous et les centres de chaque article à partir de 1.50 D</translation>
     </message>
     <message>
         <source>given from a line in quarantine</source>
-        <translation type="unfinished"></translation>
+        <translation>donnée d’un article en quarantaine</translation>
     </message>
     <message>
         <source>read the pair with the focimeter, or exchange it</source>
-        <translation type="unfinished"></translation>
+        <translation>lire la paire au frontofocomètre, ou l’échanger</translation>
     </message>
     <message>
         <source>a temporary pair never replaced</source>
-        <translation type="unfinished"></translation>
+        <translation>une paire provisoire jamais remplacée</translation>
     </message>
     <message>
         <source>ask the laboratory for the order, and the person to come</source>
-        <translation type="unfinished"></translation>
+        <translation>demander la commande au laboratoire, et à la personne de venir</translation>
     </message>
     <message>
         <source>an order not collected</source>
-        <translation type="unfinished"></translation>
+        <translation>une commande non retirée</translation>
     </message>
     <message>
         <source>send word to the person; bring the pair to the next visit</source>
-        <translation type="unfinished"></translation>
+        <translation>prévenir la personne ; apporter la paire à la prochaine visite</translation>
     </message>
     <message>
         <source>a letter of referral not written</source>
-        <translation type="unfinished"></translation>
+        <translation>une lettre d’orientation non écrite</translation>
     </message>
     <message>
         <source>write it now</source>
-        <translation type="unfinished"></translation>
+        <translation>l’écrire maintenant</translation>
     </message>
     <message>
         <source>handed over twice for one purpose</source>
-        <translation type="unfinished"></translation>
+        <translation>remis deux fois pour un même usage</translation>
     </message>
     <message>
         <source>count the line; where one piece is too many, take the second entry back</source>
-        <translation type="unfinished"></translation>
+        <translation>compter l’article ; s’il y a une pièce de trop, annuler la seconde inscription</translation>
     </message>
     <message>
         <source>many corrections on one day</source>
-        <translation type="unfinished"></translation>
+        <translation>beaucoup de corrections en un jour</translation>
     </message>
     <message>
         <source>ask what was difficult that day: light, queue, a new hand</source>
-        <translation type="unfinished"></translation>
+        <translation>demander ce qui était difficile ce jour-là : lumière, file, nouvelle personne</translation>
     </message>
     <message>
         <source>a count differed from the book</source>
-        <translation type="unfinished"></translation>
+        <translation>un comptage différait du registre</translation>
     </message>
     <message>
         <source>look for a line that differs the other way; it is likely beside it</source>
-        <translation type="unfinished"></translation>
+        <translation>chercher un article qui diffère en sens inverse ; il est probablement à côté</translation>
     </message>
     <message>
         <source>the record disagrees with what was measured beside it</source>
-        <translation type="unfinished"></translation>
+        <translation>le relevé contredit ce qui a été mesuré à côté</translation>
     </message>
     <message>
         <source>have the card read again by somebody who has not seen the record</source>
-        <translation type="unfinished"></translation>
+        <translation>faire relire la fiche par quelqu’un qui n’a pas vu le relevé</translation>
     </message>
     <message>
         <source>judged again, the entry says something else</source>
-        <translation type="unfinished"></translation>
+        <translation>réévaluée, l’inscription dit autre chose</translation>
     </message>
     <message>
         <source>keep this ledger as it is and tell the makers of the program</source>
-        <translation type="unfinished"></translation>
+        <translation>garder ce registre tel quel et prévenir les auteurs du programme</translation>
     </message>
     <message>
         <source>the rules of the time are missing</source>
-        <translation type="unfinished"></translation>
+        <translation>les règles de l’époque manquent</translation>
     </message>
     <message>
         <source>put the rules.yaml of that time into a copy of the camp and audit there</source>
-        <translation type="unfinished"></translation>
+        <translation>mettre le rules.yaml de cette époque dans une copie du camp et y faire l’audit</translation>
     </message>
     <message>
         <source>the record is not there to judge by</source>
-        <translation type="unfinished"></translation>
+        <translation>le relevé n’est pas là pour évaluer</translation>
     </message>
     <message>
         <source>nothing: the person was forgotten, or the entry was written before records were kept</source>
-        <translation type="unfinished"></translation>
+        <translation>rien : la personne a été oubliée, ou l’inscription date d’avant la conservation des relevés</translation>
     </message>
     <message>
         <source>an entry from the future</source>
-        <translation type="unfinished"></translation>
+        <translation>une inscription datée du futur</translation>
     </message>
     <message>
         <source>set the clock of that station right</source>
-        <translation type="unfinished"></translation>
+        <translation>régler l’horloge de ce poste</translation>
     </message>
     <message>
         <source>neither power, fit, acuity nor instructions are recorded</source>
-        <translation type="unfinished"></translation>
+        <translation>ni puissance, ni ajustement, ni acuité, ni conseils ne sont notés</translation>
     </message>
     <message>
         <source>the rules with the hash %1 (profile %2) are neither in the ledger nor in rules.yaml</source>
-        <translation type="unfinished"></translation>
+        <translation>les règles d’empreinte %1 (profil %2) ne sont ni dans le registre ni dans rules.yaml</translation>
     </message>
     <message>
         <source>the pair as it was judged, or part of the prescription, is not recorded</source>
-        <translation type="unfinished"></translation>
+        <translation>la paire telle qu’évaluée, ou une partie de la prescription, n’est pas notée</translation>
     </message>
     <message>
         <source>the prescription is not recorded or was forgotten</source>
-        <translation type="unfinished"></translation>
+        <translation>la prescription n’est pas notée ou a été oubliée</translation>
     </message>
     <message>
         <source>recorded %1; what was measured beside it fits %2</source>
-        <translation type="unfinished"></translation>
+        <translation>noté %1 ; ce qui a été mesuré à côté correspond à %2</translation>
     </message>
     <message>
         <source>recorded %1; what was measured beside it does not fit</source>
-        <translation type="unfinished"></translation>
+        <translation>noté %1 ; ce qui a été mesuré à côté ne correspond pas</translation>
     </message>
     <message>
         <source>meant as it is</source>
-        <translation type="unfinished"></translation>
+        <translation>voulu tel quel</translation>
     </message>
     <message>
         <source>the sign of a sphere</source>
-        <translation type="unfinished"></translation>
+        <translation>le signe d’une sphère</translation>
     </message>
     <message>
         <source>the sign of a cylinder</source>
-        <translation type="unfinished"></translation>
+        <translation>le signe d’un cylindre</translation>
     </message>
     <message>
         <source>a transposition without the axis</source>
-        <translation type="unfinished"></translation>
+        <translation>une transposition sans l’axe</translation>
     </message>
     <message>
         <source>a transposition without the sphere</source>
-        <translation type="unfinished"></translation>
+        <translation>une transposition sans la sphère</translation>
     </message>
     <message>
         <source>an axis off by 90 degrees</source>
-        <translation type="unfinished"></translation>
+        <translation>un axe décalé de 90 degrés</translation>
     </message>
     <message>
         <source>an axis read as its mirror image</source>
-        <translation type="unfinished"></translation>
+        <translation>un axe lu en miroir</translation>
     </message>
     <message>
         <source>digits of an axis</source>
-        <translation type="unfinished"></translation>
+        <translation>les chiffres d’un axe</translation>
     </message>
     <message>
         <source>sphere and cylinder exchanged</source>
-        <translation type="unfinished"></translation>
+        <translation>sphère et cylindre échangés</translation>
     </message>
     <message>
         <source>a decimal point in another place</source>
-        <translation type="unfinished"></translation>
+        <translation>un point décimal ailleurs</translation>
     </message>
     <message>
         <source>a power misread by a step or two</source>
-        <translation type="unfinished"></translation>
+        <translation>une puissance mal lue d’un pas ou deux</translation>
     </message>
     <message>
         <source>the addition put on the distance power</source>
-        <translation type="unfinished"></translation>
+        <translation>l’addition ajoutée à la puissance de loin</translation>
     </message>
     <message>
         <source>right and left exchanged in the record</source>
-        <translation type="unfinished"></translation>
+        <translation>droite et gauche échangées dans le relevé</translation>
     </message>
     <message>
         <source>the right eye written for the left as well</source>
-        <translation type="unfinished"></translation>
+        <translation>l’œil droit écrit aussi pour le gauche</translation>
     </message>
     <message>
         <source>the prescription of the person before</source>
-        <translation type="unfinished"></translation>
+        <translation>la prescription de la personne précédente</translation>
     </message>
     <message>
         <source>the addition left out</source>
-        <translation type="unfinished"></translation>
+        <translation>l’addition omise</translation>
     </message>
     <message>
         <source>the addition taken as the whole near power</source>
-        <translation type="unfinished"></translation>
+        <translation>l’addition prise pour la puissance de près totale</translation>
     </message>
     <message>
         <source>the PD of one eye recorded as that of both</source>
-        <translation type="unfinished"></translation>
+        <translation>l’EP d’un œil noté comme celui des deux</translation>
     </message>
     <message>
         <source>the near PD recorded as distance PD</source>
-        <translation type="unfinished"></translation>
+        <translation>l’EP de près noté comme EP de loin</translation>
     </message>
     <message>
         <source>the record, in a way that is none of those listed</source>
-        <translation type="unfinished"></translation>
+        <translation>le relevé, d’une façon qui n’est pas dans la liste</translation>
     </message>
     <message>
         <source>a pair from a bin beside the one meant</source>
-        <translation type="unfinished"></translation>
+        <translation>une paire d’un casier voisin de celui voulu</translation>
     </message>
     <message>
         <source>the power meant, other centres or size</source>
-        <translation type="unfinished"></translation>
+        <translation>la puissance voulue, autres centres ou taille</translation>
     </message>
     <message>
         <source>picked by the sphere, the cylinder left out</source>
-        <translation type="unfinished"></translation>
+        <translation>choisie par la sphère, le cylindre omis</translation>
     </message>
     <message>
         <source>picked by sphere and whole cylinder</source>
-        <translation type="unfinished"></translation>
+        <translation>choisie par la sphère et le cylindre entier</translation>
     </message>
     <message>
         <source>picked by the sphere less half the cylinder</source>
-        <translation type="unfinished"></translation>
+        <translation>choisie par la sphère moins la moitié du cylindre</translation>
     </message>
     <message>
         <source>the pair for the person&apos;s other purpose</source>
-        <translation type="unfinished"></translation>
+        <translation>la paire pour l’autre usage de la personne</translation>
     </message>
     <message>
         <source>the pairs of two persons exchanged</source>
-        <translation type="unfinished"></translation>
+        <translation>les paires de deux personnes échangées</translation>
     </message>
     <message>
         <source>right and left lens exchanged</source>
-        <translation type="unfinished"></translation>
+        <translation>verres droit et gauche échangés</translation>
     </message>
     <message>
         <source>a lens turned when it was mounted</source>
-        <translation type="unfinished"></translation>
+        <translation>un verre tourné au montage</translation>
     </message>
     <message>
         <source>a piece that lay in another line&apos;s bin</source>
-        <translation type="unfinished"></translation>
+        <translation>une pièce qui se trouvait dans le casier d’un autre article</translation>
     </message>
     <message>
         <source>another line recorded than given</source>
-        <translation type="unfinished"></translation>
+        <translation>un autre article noté que celui donné</translation>
     </message>
     <message>
         <source>the piece or its lot off the label</source>
-        <translation type="unfinished"></translation>
+        <translation>la pièce ou son lot ne correspond pas à l’étiquette</translation>
     </message>
     <message>
         <source>one pair recorded twice</source>
-        <translation type="unfinished"></translation>
+        <translation>une paire notée deux fois</translation>
     </message>
     <message>
         <source>another pair than the one meant, in a way not listed</source>
-        <translation type="unfinished"></translation>
+        <translation>une autre paire que celle voulue, d’une façon qui n’est pas dans la liste</translation>
     </message>
     <message>
         <source>record and pair meant as they are</source>
-        <translation type="unfinished"></translation>
+        <translation>relevé et paire voulus tels quels</translation>
     </message>
     <message>
         <source>entry %1 records the same pair for the same purpose</source>
-        <translation type="unfinished"></translation>
+        <translation>l’inscription %1 note la même paire pour le même usage</translation>
     </message>
     <message>
         <source>recorded %1; what was read fits %2</source>
-        <translation type="unfinished"></translation>
+        <translation>noté %1 ; ce qui a été lu correspond à %2</translation>
     </message>
     <message>
         <source>what was read fits %1; the record says %2</source>
-        <translation type="unfinished"></translation>
+        <translation>ce qui a été lu correspond à %1 ; le relevé dit %2</translation>
     </message>
     <message>
         <source>%1 may have been given and another line recorded</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 a peut-être été donné et un autre article noté</translation>
     </message>
     <message>
         <source>line %1 may be off its label</source>
-        <translation type="unfinished"></translation>
+        <translation>l’article %1 ne correspond peut-être pas à son étiquette</translation>
     </message>
     <message>
         <source>%1 would be suggested by this record</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 serait proposé d’après ce relevé</translation>
     </message>
     <message>
         <source>the pair given fits this person&apos;s near need</source>
-        <translation type="unfinished"></translation>
+        <translation>la paire donnée convient au besoin de près de cette personne</translation>
     </message>
     <message>
         <source>the pair given fits this person&apos;s distance need</source>
-        <translation type="unfinished"></translation>
+        <translation>la paire donnée convient au besoin de loin de cette personne</translation>
     </message>
     <message>
         <source>the pair given is a reader of the addition alone</source>
-        <translation type="unfinished"></translation>
+        <translation>la paire donnée n’est qu’une lunette de lecture de l’addition</translation>
     </message>
     <message>
         <source>with right and left lens exchanged the pair fits</source>
-        <translation type="unfinished"></translation>
+        <translation>avec les verres droit et gauche échangés, la paire convient</translation>
     </message>
     <message>
         <source>the pair given fits the person of entry %1, and that one fits here</source>
-        <translation type="unfinished"></translation>
+        <translation>la paire donnée convient à la personne de l’inscription %1, et l’autre convient ici</translation>
     </message>
     <message>
         <source>%1 costs less sight than %2: %3 against %4 logMAR over the eyes</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 coûte moins de vision que %2 : %3 contre %4 logMAR sur les deux yeux</translation>
     </message>
     <message>
         <source>%1 is within the limits, or may be tried; %2 is outside one</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 est dans les limites, ou peut être essayé ; %2 est hors d’une limite</translation>
     </message>
     <message>
         <source>%1 is acceptable as it is; %2 is on trial until the acuity with it is typed</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 est acceptable tel quel ; %2 est à l’essai jusqu’à la saisie de l’acuité</translation>
     </message>
     <message>
         <source>equal in sight; %1 has fewer cautions than %2: %3 against %4</source>
-        <translation type="unfinished"></translation>
+        <translation>égaux pour la vision ; %1 a moins de réserves que %2 : %3 contre %4</translation>
     </message>
     <message>
         <source>equal in sight and cautions; %1 errs to the side that people reject in fewer eyes than %2: %3 against %4</source>
-        <translation type="unfinished"></translation>
+        <translation>égaux pour la vision et les réserves ; %1 s’écarte du côté mal toléré sur moins d’yeux que %2 : %3 contre %4</translation>
     </message>
     <message>
         <source>equal so far; %1 keeps the eyes in better balance than %2: %3 against %4 D apart</source>
-        <translation type="unfinished"></translation>
+        <translation>égaux jusqu’ici ; %1 garde mieux l’équilibre entre les yeux que %2 : %3 contre %4 D d’écart</translation>
     </message>
     <message>
         <source>equal so far; %1 has less horizontal prism than %2: %3 against %4 prism dioptres</source>
-        <translation type="unfinished"></translation>
+        <translation>égaux jusqu’ici ; %1 a moins de prisme horizontal que %2 : %3 contre %4 dioptries prismatiques</translation>
     </message>
     <message>
         <source>equal so far; at near, base in (%1) comes before base out (%2)</source>
-        <translation type="unfinished"></translation>
+        <translation>égaux jusqu’ici ; de près, base interne (%1) passe avant base externe (%2)</translation>
     </message>
     <message>
         <source>equal so far; the frame of %1 suits the size wanted better than %2: %3 against %4 classes off</source>
-        <translation type="unfinished"></translation>
+        <translation>égaux jusqu’ici ; la monture de %1 convient mieux à la taille voulue que %2 : %3 contre %4 classes d’écart</translation>
     </message>
     <message>
         <source>equal so far; %1 is less scarce in the box than %2</source>
-        <translation type="unfinished"></translation>
+        <translation>égaux jusqu’ici ; %1 est moins rare dans la boîte que %2</translation>
     </message>
     <message>
         <source>equal in all that is judged; %1 is fewer pieces than %2: %3 against %4</source>
-        <translation type="unfinished"></translation>
+        <translation>égaux en tout ce qui est évalué ; %1 compte moins de pièces que %2 : %3 contre %4</translation>
     </message>
     <message>
         <source>equal in all that is judged; %1 comes before %2 by name</source>
-        <translation type="unfinished"></translation>
+        <translation>égaux en tout ce qui est évalué ; %1 vient avant %2 par le nom</translation>
     </message>
     <message>
         <source>%1 and %2 are the same</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 et %2 sont identiques</translation>
     </message>
     <message>
         <source>above %1 D the vertex distance must be recorded</source>
-        <translation type="unfinished"></translation>
+        <translation>au-delà de %1 D, la distance verre-œil doit être notée</translation>
     </message>
     <message>
         <source>a sphere would leave less cylinder than this lens does</source>
-        <translation type="unfinished"></translation>
+        <translation>une sphère laisserait moins de cylindre que ce verre</translation>
     </message>
     <message>
         <source>prism by decentration is the prescriber&apos;s decision</source>
-        <translation type="unfinished"></translation>
+        <translation>le prisme par décentrement relève du prescripteur</translation>
     </message>
     <message>
         <source>PD not taken: judged at the worst end of what is plausible</source>
-        <translation type="unfinished"></translation>
+        <translation>EP non mesuré : évalué à la limite la plus défavorable du plausible</translation>
     </message>
     <message>
         <source>the centres of this pair are assumed, not measured</source>
-        <translation type="unfinished"></translation>
+        <translation>les centres de cette paire sont supposés, non mesurés</translation>
     </message>
     <message>
         <source>heights of the centres not measured</source>
-        <translation type="unfinished"></translation>
+        <translation>hauteurs des centres non mesurées</translation>
     </message>
     <message>
         <source>cylinder left over</source>
-        <translation type="unfinished"></translation>
+        <translation>cylindre restant</translation>
     </message>
     <message>
         <source>cylinder left over %1 D, limit %2 D</source>
-        <translation type="unfinished"></translation>
+        <translation>cylindre restant %1 D, limite %2 D</translation>
     </message>
     <message>
         <source>%1 D of cylinder left over</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 D de cylindre restant</translation>
     </message>
     <message>
         <source>difference between the eyes&apos; needs</source>
-        <translation type="unfinished"></translation>
+        <translation>différence entre les besoins des yeux</translation>
     </message>
     <message>
         <source>the eyes differ by %1 D, limit %2 D for one power in both lenses</source>
-        <translation type="unfinished"></translation>
+        <translation>les yeux diffèrent de %1 D, limite %2 D pour une même puissance dans les deux verres</translation>
     </message>
     <message>
         <source>the eyes differ by %1 D</source>
-        <translation type="unfinished"></translation>
+        <translation>les yeux diffèrent de %1 D</translation>
     </message>
     <message>
         <source>size of the power</source>
-        <translation type="unfinished"></translation>
+        <translation>importance de la puissance</translation>
     </message>
     <message>
         <source>power %1 D, limit %2 D</source>
-        <translation type="unfinished"></translation>
+        <translation>puissance %1 D, limite %2 D</translation>
     </message>
     <message>
         <source>high power: %1 D</source>
-        <translation type="unfinished"></translation>
+        <translation>puissance forte : %1 D</translation>
     </message>
     <message>
         <source>blur strength</source>
-        <translation type="unfinished"></translation>
+        <translation>force du flou</translation>
     </message>
     <message>
         <source>blur strength %1 D, limit %2 D</source>
-        <translation type="unfinished"></translation>
+        <translation>force du flou %1 D, limite %2 D</translation>
     </message>
     <message>
         <source>blur strength %1 D</source>
-        <translation type="unfinished"></translation>
+        <translation>force du flou %1 D</translation>
     </message>
     <message>
         <source>too much plus</source>
-        <translation type="unfinished"></translation>
+        <translation>trop de plus</translation>
     </message>
     <message>
         <source>%1 D too much plus, limit %2 D</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 D trop de plus, limite %2 D</translation>
     </message>
     <message>
         <source>%1 D too much plus</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 D trop de plus</translation>
     </message>
     <message>
         <source>too much minus or too little plus</source>
-        <translation type="unfinished"></translation>
+        <translation>trop de moins ou pas assez de plus</translation>
     </message>
     <message>
         <source>%1 D too much minus or too little plus, limit %2 D</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 D trop de moins ou pas assez de plus, limite %2 D</translation>
     </message>
     <message>
         <source>%1 D too much minus or too little plus</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 D trop de moins ou pas assez de plus</translation>
     </message>
     <message>
         <source>difference between the two lenses</source>
-        <translation type="unfinished"></translation>
+        <translation>différence entre les deux verres</translation>
     </message>
     <message>
         <source>the two lenses differ by %1 D, limit %2 D</source>
-        <translation type="unfinished"></translation>
+        <translation>les deux verres diffèrent de %1 D, limite %2 D</translation>
     </message>
     <message>
         <source>the two lenses differ by %1 D</source>
-        <translation type="unfinished"></translation>
+        <translation>les deux verres diffèrent de %1 D</translation>
     </message>
     <message>
         <source>balance between the eyes</source>
-        <translation type="unfinished"></translation>
+        <translation>équilibre entre les yeux</translation>
     </message>
     <message>
         <source>one eye %1 D off against the other, limit %2 D</source>
-        <translation type="unfinished"></translation>
+        <translation>un œil décalé de %1 D par rapport à l’autre, limite %2 D</translation>
     </message>
     <message>
         <source>one eye %1 D off against the other</source>
-        <translation type="unfinished"></translation>
+        <translation>un œil décalé de %1 D par rapport à l’autre</translation>
     </message>
     <message>
         <source>cylinder of the lens beyond the need</source>
-        <translation type="unfinished"></translation>
+        <translation>cylindre du verre au-delà du besoin</translation>
     </message>
     <message>
         <source>the lens has %1 D more cylinder than needed, limit %2 D</source>
-        <translation type="unfinished"></translation>
+        <translation>le verre a %1 D de cylindre de plus que nécessaire, limite %2 D</translation>
     </message>
     <message>
         <source>%1 D more cylinder than needed</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 D de cylindre de plus que nécessaire</translation>
     </message>
     <message>
         <source>axis off</source>
-        <translation type="unfinished"></translation>
+        <translation>écart d’axe</translation>
     </message>
     <message>
         <source>axis off by %1 degrees, limit %2</source>
-        <translation type="unfinished"></translation>
+        <translation>écart d’axe de %1 degrés, limite %2</translation>
     </message>
     <message>
         <source>axis off by %1 degrees</source>
-        <translation type="unfinished"></translation>
+        <translation>écart d’axe de %1 degrés</translation>
     </message>
     <message>
         <source>horizontal prism</source>
-        <translation type="unfinished"></translation>
+        <translation>prisme horizontal</translation>
     </message>
     <message>
         <source>horizontal prism %1, limit %2</source>
-        <translation type="unfinished"></translation>
+        <translation>prisme horizontal %1, limite %2</translation>
     </message>
     <message>
         <source>horizontal prism %1</source>
-        <translation type="unfinished"></translation>
+        <translation>prisme horizontal %1</translation>
     </message>
     <message>
         <source>vertical prism</source>
-        <translation type="unfinished"></translation>
+        <translation>prisme vertical</translation>
     </message>
     <message>
         <source>vertical prism %1, limit %2</source>
-        <translation type="unfinished"></translation>
+        <translation>prisme vertical %1, limite %2</translation>
     </message>
     <message>
         <source>vertical prism %1</source>
-        <translation type="unfinished"></translation>
+        <translation>prisme vertical %1</translation>
     </message>
     <message>
         <source>centres against PD</source>
-        <translation type="unfinished"></translation>
+        <translation>centres par rapport à l’EP</translation>
     </message>
     <message>
         <source>centres %1 mm off the PD, limit %2 mm</source>
-        <translation type="unfinished"></translation>
+        <translation>centres à %1 mm de l’EP, limite %2 mm</translation>
     </message>
     <message>
         <source>centres %1 mm off the PD</source>
-        <translation type="unfinished"></translation>
+        <translation>centres à %1 mm de l’EP</translation>
     </message>
     <message>
         <source>vertical imbalance at the reading level</source>
-        <translation type="unfinished"></translation>
+        <translation>déséquilibre vertical au niveau de lecture</translation>
     </message>
     <message>
         <source>vertical imbalance %1 at the reading level, limit %2</source>
-        <translation type="unfinished"></translation>
+        <translation>déséquilibre vertical %1 au niveau de lecture, limite %2</translation>
     </message>
     <message>
         <source>vertical imbalance %1 at the reading level</source>
-        <translation type="unfinished"></translation>
+        <translation>déséquilibre vertical %1 au niveau de lecture</translation>
     </message>
     <message>
         <source>frame size class</source>
-        <translation type="unfinished"></translation>
+        <translation>classe de taille de monture</translation>
     </message>
     <message>
         <source>frame size off by %1 class, limit %2</source>
-        <translation type="unfinished"></translation>
+        <translation>taille de monture à %1 classe d’écart, limite %2</translation>
     </message>
     <message>
         <source>frame size off by %1 class</source>
-        <translation type="unfinished"></translation>
+        <translation>taille de monture à %1 classe d’écart</translation>
     </message>
     <message>
         <source>blur strength at near</source>
-        <translation type="unfinished"></translation>
+        <translation>force du flou de près</translation>
     </message>
     <message>
         <source>blur strength at near %1 D, limit %2 D</source>
-        <translation type="unfinished"></translation>
+        <translation>force du flou de près %1 D, limite %2 D</translation>
     </message>
     <message>
         <source>blur strength at near %1 D</source>
-        <translation type="unfinished"></translation>
+        <translation>force du flou de près %1 D</translation>
     </message>
     <message>
         <source>near power too strong</source>
-        <translation type="unfinished"></translation>
+        <translation>puissance de près trop forte</translation>
     </message>
     <message>
         <source>near power %1 D too strong, limit %2 D</source>
-        <translation type="unfinished"></translation>
+        <translation>puissance de près trop forte de %1 D, limite %2 D</translation>
     </message>
     <message>
         <source>near power %1 D too strong</source>
-        <translation type="unfinished"></translation>
+        <translation>puissance de près trop forte de %1 D</translation>
     </message>
     <message>
         <source>near power too weak</source>
-        <translation type="unfinished"></translation>
+        <translation>puissance de près trop faible</translation>
     </message>
     <message>
         <source>near power %1 D too weak, limit %2 D</source>
-        <translation type="unfinished"></translation>
+        <translation>puissance de près trop faible de %1 D, limite %2 D</translation>
     </message>
     <message>
         <source>near power %1 D too weak</source>
-        <translation type="unfinished"></translation>
+        <translation>puissance de près trop faible de %1 D</translation>
     </message>
     <message>
         <source>sphere off</source>
-        <translation type="unfinished"></translation>
+        <translation>écart de sphère</translation>
     </message>
     <message>
         <source>sphere off by %1 D, limit %2 D</source>
-        <translation type="unfinished"></translation>
+        <translation>écart de sphère de %1 D, limite %2 D</translation>
     </message>
     <message>
         <source>sphere off by %1 D</source>
-        <translation type="unfinished"></translation>
+        <translation>écart de sphère de %1 D</translation>
     </message>
     <message>
         <source>cylinder off</source>
-        <translation type="unfinished"></translation>
+        <translation>écart de cylindre</translation>
     </message>
     <message>
         <source>cylinder off by %1 D, limit %2 D</source>
-        <translation type="unfinished"></translation>
+        <translation>écart de cylindre de %1 D, limite %2 D</translation>
     </message>
     <message>
         <source>cylinder off by %1 D</source>
-        <translation type="unfinished"></translation>
+        <translation>écart de cylindre de %1 D</translation>
     </message>
     <message>
         <source>axis against the prescription</source>
-        <translation type="unfinished"></translation>
+        <translation>axe par rapport à la prescription</translation>
     </message>
     <message>
         <source>axis %1 degrees off the prescription, limit %2</source>
-        <translation type="unfinished"></translation>
+        <translation>axe à %1 degrés de la prescription, limite %2</translation>
     </message>
     <message>
         <source>axis %1 degrees off the prescription</source>
-        <translation type="unfinished"></translation>
+        <translation>axe à %1 degrés de la prescription</translation>
     </message>
     <message>
         <source>acuity with the mean sphere</source>
-        <translation type="unfinished"></translation>
+        <translation>acuité avec la sphère moyenne</translation>
     </message>
     <message>
         <source>acuity with the mean sphere %1 logMAR below the full correction, limit %2</source>
-        <translation type="unfinished"></translation>
+        <translation>acuité avec la sphère moyenne %1 logMAR sous la correction complète, limite %2</translation>
     </message>
     <message>
         <source>acuity with the mean sphere %1 logMAR lower</source>
-        <translation type="unfinished"></translation>
+        <translation>acuité avec la sphère moyenne %1 logMAR plus basse</translation>
     </message>
     <message>
         <source>acuity with this pair</source>
-        <translation type="unfinished"></translation>
+        <translation>acuité avec cette paire</translation>
     </message>
     <message>
         <source>acuity with this pair is %1 logMAR beyond what is asked, limit %2</source>
-        <translation type="unfinished"></translation>
+        <translation>l’acuité avec cette paire dépasse de %1 logMAR ce qui est demandé, limite %2</translation>
     </message>
     <message>
         <source>tried: acuity %1 logMAR short</source>
-        <translation type="unfinished"></translation>
+        <translation>essayée : il manque %1 logMAR d’acuité</translation>
     </message>
     <message>
         <source>the chance that the true error lies within its limit is %1 %: repeat the readings</source>
-        <translation type="unfinished"></translation>
+        <translation>la probabilité que l’erreur vraie soit dans sa limite est de %1 % : répéter les mesures</translation>
     </message>
     <message>
         <source>sudden loss of sight: eye clinic the same day</source>
-        <translation type="unfinished"></translation>
+        <translation>perte soudaine de vue : clinique des yeux le jour même</translation>
     </message>
     <message>
         <source>painful eye: eye clinic the same day</source>
-        <translation type="unfinished"></translation>
+        <translation>œil douloureux : clinique des yeux le jour même</translation>
     </message>
     <message>
         <source>red eye: eye clinic the same day</source>
-        <translation type="unfinished"></translation>
+        <translation>œil rouge : clinique des yeux le jour même</translation>
     </message>
     <message>
         <source>new flashes or floaters: eye clinic the same day</source>
-        <translation type="unfinished"></translation>
+        <translation>éclairs ou taches récents : clinique des yeux le jour même</translation>
     </message>
     <message>
         <source>double vision: eye clinic the same day</source>
-        <translation type="unfinished"></translation>
+        <translation>vision double : clinique des yeux le jour même</translation>
     </message>
     <message>
         <source>white pupil: eye clinic the same day</source>
-        <translation type="unfinished"></translation>
+        <translation>pupille blanche : clinique des yeux le jour même</translation>
     </message>
     <message>
         <source>a child&apos;s squint: refer before glasses are given</source>
-        <translation type="unfinished"></translation>
+        <translation>strabisme d’un enfant : orienter avant de donner des lunettes</translation>
     </message>
     <message>
         <source>refraction under cycloplegia was asked for: refer before glasses are given</source>
-        <translation type="unfinished"></translation>
+        <translation>une réfraction sous cycloplégie a été demandée : orienter avant de donner des lunettes</translation>
     </message>
     <message>
         <source>lines look bent or broken: eye clinic soon</source>
-        <translation type="unfinished"></translation>
+        <translation>les lignes paraissent courbes ou brisées : clinique des yeux bientôt</translation>
     </message>
     <message>
         <source>part of the field of view is missing: eye clinic soon</source>
-        <translation type="unfinished"></translation>
+        <translation>une partie du champ de vision manque : clinique des yeux bientôt</translation>
     </message>
     <message>
         <source>halos around lights: eye clinic soon</source>
-        <translation type="unfinished"></translation>
+        <translation>halos autour des lumières : clinique des yeux bientôt</translation>
     </message>
     <message>
         <source>does not reach 6/9 in each eye with the final prescription</source>
-        <translation type="unfinished"></translation>
+        <translation>n’atteint pas 6/9 à chaque œil avec la prescription finale</translation>
     </message>
     <message>
         <source>presents worse than 6/60 in an eye, even if glasses help</source>
-        <translation type="unfinished"></translation>
+        <translation>se présente à moins de 6/60 à un œil, même si des lunettes aident</translation>
     </message>
     <message>
         <source>a child with +3.50 D or more, or 1.50 D of cylinder or more</source>
-        <translation type="unfinished"></translation>
+        <translation>un enfant avec +3.50 D ou plus, ou 1.50 D de cylindre ou plus</translation>
     </message>
     <message>
         <source>under 8 years and the eyes differ by 1.50 D or more</source>
-        <translation type="unfinished"></translation>
+        <translation>moins de 8 ans et les yeux diffèrent de 1.50 D ou plus</translation>
     </message>
     <message>
         <source>under 8 years and the eyes differ by 1.00 D or more</source>
-        <translation type="unfinished"></translation>
+        <translation>moins de 8 ans et les yeux diffèrent de 1.00 D ou plus</translation>
     </message>
     <message>
         <source>mean sphere beyond 6.00 D</source>
-        <translation type="unfinished"></translation>
+        <translation>sphère moyenne au-delà de 6.00 D</translation>
     </message>
     <message>
         <source>may be without its lens (aphakia): vertex distance needed</source>
-        <translation type="unfinished"></translation>
+        <translation>peut être sans cristallin (aphakie) : distance verre-œil nécessaire</translation>
     </message>
     <message>
         <source>worse than 6/12 with the best prescription and no gain through the pinhole</source>
-        <translation type="unfinished"></translation>
+        <translation>moins de 6/12 avec la meilleure prescription et aucun gain au trou sténopéique</translation>
     </message>
     <message>
         <source>worse than 6/12 with the best prescription; pinhole not taken</source>
-        <translation type="unfinished"></translation>
+        <translation>moins de 6/12 avec la meilleure prescription ; trou sténopéique non testé</translation>
     </message>
     <message>
         <source>the pinhole sees two lines or more better than the final prescription: refract again</source>
-        <translation type="unfinished"></translation>
+        <translation>le trou sténopéique donne deux lignes ou plus de mieux que la prescription finale : refaire la réfraction</translation>
     </message>
     <message>
         <source>objective reading and final prescription are %1 D apart in mean sphere</source>
-        <translation type="unfinished"></translation>
+        <translation>la mesure objective et la prescription finale diffèrent de %1 D en sphère moyenne</translation>
     </message>
     <message>
         <source>the final prescription repeats the objective reading in all six numbers: was it refined?</source>
-        <translation type="unfinished"></translation>
+        <translation>la prescription finale répète la mesure objective pour les six nombres : a-t-elle été affinée ?</translation>
     </message>
     <message>
         <source>under 16: the prescriber&apos;s name stays with the pair, and the guardian is told</source>
-        <translation type="unfinished"></translation>
+        <translation>moins de 16 ans : le nom du prescripteur reste avec la paire, et le tuteur est informé</translation>
     </message>
     <message>
         <source>age not recorded: the strictest limits that could apply are used</source>
-        <translation type="unfinished"></translation>
+        <translation>âge non noté : les limites les plus strictes possibles sont utilisées</translation>
     </message>
     <message>
         <source>only one seeing eye: impact-resistant lenses and protective wear are advised</source>
-        <translation type="unfinished"></translation>
+        <translation>un seul œil voyant : verres résistants aux chocs et protection conseillés</translation>
     </message>
     <message>
         <source>an objective reading only: a subjective refraction should follow</source>
-        <translation type="unfinished"></translation>
+        <translation>mesure objective seulement : une réfraction subjective devrait suivre</translation>
     </message>
     <message>
         <source>the prescription is %1 months old</source>
-        <translation type="unfinished"></translation>
+        <translation>la prescription date de %1 mois</translation>
     </message>
     <message>
         <source>symptoms recorded: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>symptômes notés : %1</translation>
     </message>
     <message>
         <source>PD not taken</source>
-        <translation type="unfinished"></translation>
+        <translation>EP non mesuré</translation>
     </message>
     <message>
         <source>near PD computed from the distance PD, not measured</source>
-        <translation type="unfinished"></translation>
+        <translation>EP de près calculé à partir de l’EP de loin, non mesuré</translation>
     </message>
     <message>
         <source>an eye with a lens implant: additions differ between the eyes</source>
-        <translation type="unfinished"></translation>
+        <translation>un œil avec implant : les additions diffèrent entre les yeux</translation>
     </message>
     <message>
         <source>above 4.00 D the vertex distance matters: record it</source>
-        <translation type="unfinished"></translation>
+        <translation>au-delà de 4.00 D, la distance verre-œil compte : la noter</translation>
     </message>
     <message>
         <source>the PD of each eye</source>
-        <translation type="unfinished"></translation>
+        <translation>l’EP de chaque œil</translation>
     </message>
     <message>
         <source>the heights in the chosen frame</source>
-        <translation type="unfinished"></translation>
+        <translation>les hauteurs dans la monture choisie</translation>
     </message>
     <message>
         <source>the vertex distance of the refraction</source>
-        <translation type="unfinished"></translation>
+        <translation>la distance verre-œil de la réfraction</translation>
     </message>
     <message>
         <source>the frame</source>
-        <translation type="unfinished"></translation>
+        <translation>la monture</translation>
     </message>
     <message>
         <source>the prescriber&apos;s name, for a child</source>
-        <translation type="unfinished"></translation>
+        <translation>le nom du prescripteur, pour un enfant</translation>
     </message>
     <message>
         <source>single vision for %1 mm: whole power, nothing to be added</source>
-        <translation type="unfinished"></translation>
+        <translation>unifocal pour %1 mm : puissance totale, rien à ajouter</translation>
     </message>
     <message>
         <source>centration computed from the distance PD, not measured</source>
-        <translation type="unfinished"></translation>
+        <translation>centrage calculé à partir de l’EP de loin, non mesuré</translation>
     </message>
     <message>
         <source>each eye&apos;s PD is half of the binocular one</source>
-        <translation type="unfinished"></translation>
+        <translation>l’EP de chaque œil est la moitié du binoculaire</translation>
     </message>
     <message>
         <source>balance lens: as its fellow, for looks and weight</source>
-        <translation type="unfinished"></translation>
+        <translation>verre d’équilibre : comme l’autre, pour l’aspect et le poids</translation>
     </message>
     <message>
         <source>only one seeing eye: impact-resistant lenses are advised</source>
-        <translation type="unfinished"></translation>
+        <translation>un seul œil voyant : verres résistants aux chocs conseillés</translation>
     </message>
     <message>
         <source>for a child: impact-resistant lenses are advised</source>
-        <translation type="unfinished"></translation>
+        <translation>pour un enfant : verres résistants aux chocs conseillés</translation>
     </message>
     <message>
         <source>prism as prescribed, each eye its own</source>
-        <translation type="unfinished"></translation>
+        <translation>prisme comme prescrit, à chaque œil le sien</translation>
     </message>
     <message>
         <source>refracted at a vertex distance of %1 mm</source>
-        <translation type="unfinished"></translation>
+        <translation>réfraction faite à une distance verre-œil de %1 mm</translation>
     </message>
     <message>
         <source>from an objective reading only</source>
-        <translation type="unfinished"></translation>
+        <translation>d’une mesure objective seulement</translation>
     </message>
     <message>
         <source>the digits %1 do not go together: the last would be %2, not %3; scan again, or type what stands below the bars</source>
-        <translation type="unfinished"></translation>
+        <translation>les chiffres %1 ne vont pas ensemble : le dernier serait %2, pas %3 ; scanner de nouveau, ou saisir ce qui figure sous les barres</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is not a code; write its thirteen digits (twelve take a 0 before them), or leave the code out</source>
-        <translation type="unfinished"></translation>
+        <translation>&quot;%1&quot; n’est pas un code ; écrire ses treize chiffres (douze prennent un 0 devant), ou omettre le code</translation>
     </message>
     <message>
         <source>there is no line %1 in this camp</source>
-        <translation type="unfinished"></translation>
+        <translation>il n’y a pas d’article %1 dans ce camp</translation>
     </message>
     <message>
         <source>near glasses need an addition, or a near power found by trial</source>
-        <translation type="unfinished"></translation>
+        <translation>des lunettes de près demandent une addition, ou une puissance de près trouvée à l’essai</translation>
     </message>
     <message>
         <source>this purpose needs an addition, or a near power found by trial</source>
-        <translation type="unfinished"></translation>
+        <translation>cet usage demande une addition, ou une puissance de près trouvée à l’essai</translation>
     </message>
     <message>
         <source>a subjective refraction: a child is never given glasses from an objective reading alone</source>
-        <translation type="unfinished"></translation>
+        <translation>une réfraction subjective : on ne donne jamais de lunettes à un enfant sur une mesure objective seule</translation>
     </message>
     <message>
         <source>an addition under 35 years must be confirmed: near acuity with it, or a near power by trial</source>
-        <translation type="unfinished"></translation>
+        <translation>une addition avant 35 ans doit être confirmée : acuité de près avec elle, ou puissance de près à l’essai</translation>
     </message>
     <message>
         <source>small error and 6/9 or better without glasses</source>
-        <translation type="unfinished"></translation>
+        <translation>faible erreur et 6/9 ou mieux sans lunettes</translation>
     </message>
     <message>
         <source>glasses gain the better eye less than two lines</source>
-        <translation type="unfinished"></translation>
+        <translation>les lunettes font gagner moins de deux lignes au meilleur œil</translation>
     </message>
     <message>
         <source>reads without spectacles</source>
-        <translation type="unfinished"></translation>
+        <translation>lit sans lunettes</translation>
     </message>
     <message>
         <source>reads N6 without spectacles</source>
-        <translation type="unfinished"></translation>
+        <translation>lit N6 sans lunettes</translation>
     </message>
     <message>
         <source>the own pair still fits: a spare only</source>
-        <translation type="unfinished"></translation>
+        <translation>la propre paire convient encore : seulement une paire de secours</translation>
     </message>
     <message>
         <source>the PD: measure it</source>
-        <translation type="unfinished"></translation>
+        <translation>l’EP : le mesurer</translation>
     </message>
     <message>
         <source>the vertex distance of this prescription: measure it</source>
-        <translation type="unfinished"></translation>
+        <translation>la distance verre-œil de cette prescription : la mesurer</translation>
     </message>
     <message>
         <source>nothing in the box for this purpose</source>
-        <translation type="unfinished"></translation>
+        <translation>rien dans la boîte pour cet usage</translation>
     </message>
     <message>
         <source>nothing in the box comes near</source>
-        <translation type="unfinished"></translation>
+        <translation>rien dans la boîte n’est assez proche</translation>
     </message>
     <message>
         <source>if the prescriber marks the left eye balance, %1 would fit</source>
-        <translation type="unfinished"></translation>
+        <translation>si le prescripteur marque l’œil gauche comme équilibre, %1 conviendrait</translation>
     </message>
     <message>
         <source>if the prescriber marks the right eye balance, %1 would fit</source>
-        <translation type="unfinished"></translation>
+        <translation>si le prescripteur marque l’œil droit comme équilibre, %1 conviendrait</translation>
     </message>
     <message>
         <source>%1 is used: clean it and read its power before it is given</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 est d’occasion : nettoyer et lire la puissance avant de donner</translation>
     </message>
     <message>
         <source>%1 fits</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 convient</translation>
     </message>
     <message>
         <source>try %1 and type the acuity with it</source>
-        <translation type="unfinished"></translation>
+        <translation>essayer %1 et saisir l’acuité obtenue</translation>
     </message>
     <message>
         <source>a rules profile named %1</source>
-        <translation type="unfinished"></translation>
+        <translation>un profil de règles nommé %1</translation>
     </message>
     <message>
         <source>a final prescription for at least one eye</source>
-        <translation type="unfinished"></translation>
+        <translation>une prescription finale pour au moins un œil</translation>
     </message>
     <message>
         <source>from 65 years a change of %1 D in one step is much: falls; ask the prescriber</source>
-        <translation type="unfinished"></translation>
+        <translation>à partir de 65 ans, un changement de %1 D en une fois est beaucoup : chutes ; demander au prescripteur</translation>
     </message>
     <message>
         <source>%1 D away from the own pair: where that came within months, the eye clinic looks for the cause</source>
-        <translation type="unfinished"></translation>
+        <translation>à %1 D de la propre paire : si c’est venu en quelques mois, la clinique des yeux cherche la cause</translation>
     </message>
     <message>
         <source>from 65 years an oblique axis turned by more than 10 degrees is hard to get used to; ask the prescriber</source>
-        <translation type="unfinished"></translation>
+        <translation>à partir de 65 ans, un axe oblique tourné de plus de 10 degrés est difficile à supporter ; demander au prescripteur</translation>
     </message>
     <message>
         <source>addition %1 is more than 0.75 D away from every table for this age: was it measured at %2 mm?</source>
-        <translation type="unfinished"></translation>
+        <translation>l’addition %1 est à plus de 0.75 D de toutes les tables pour cet âge : a-t-elle été mesurée à %2 mm ?</translation>
     </message>
     <message>
         <source>does not read N8 with the near correction: see where the rest is lost</source>
-        <translation type="unfinished"></translation>
+        <translation>ne lit pas N8 avec la correction de près : chercher où se perd le reste</translation>
     </message>
     <message>
         <source>half the addition is used: no distance was stated for this work</source>
-        <translation type="unfinished"></translation>
+        <translation>la moitié de l’addition est utilisée : aucune distance n’a été indiquée pour ce travail</translation>
     </message>
     <message>
         <source>the own pair is within the limits for this purpose: perhaps a spare only</source>
-        <translation type="unfinished"></translation>
+        <translation>la propre paire est dans les limites pour cet usage : peut-être seulement une paire de secours</translation>
     </message>
     <message>
         <source>a hyperopic child without cycloplegia: the reading may hide about 3 D more; the prescriber decides</source>
-        <translation type="unfinished"></translation>
+        <translation>un enfant hypermétrope sans cycloplégie : la mesure peut cacher environ 3 D de plus ; le prescripteur décide</translation>
     </message>
     <message>
         <source>a child without cycloplegia: such readings lie about 0.4 D on the minus side in myopes, more in others</source>
-        <translation type="unfinished"></translation>
+        <translation>un enfant sans cycloplégie : ces mesures sont environ 0.4 D trop négatives chez les myopes, davantage chez les autres</translation>
     </message>
     <message>
         <source>under 8 years and myopia beyond 3.00 D: at risk of amblyopia</source>
-        <translation type="unfinished"></translation>
+        <translation>moins de 8 ans et myopie au-delà de 3.00 D : risque d’amblyopie</translation>
     </message>
     <message>
         <source>a child&apos;s eyes differ by 1.00 D or more on the plus side: at risk of amblyopia</source>
-        <translation type="unfinished"></translation>
+        <translation>les yeux d’un enfant diffèrent de 1.00 D ou plus côté plus : risque d’amblyopie</translation>
     </message>
     <message>
         <source>a child&apos;s cylinders differ by 2.00 D or more: at risk of amblyopia</source>
-        <translation type="unfinished"></translation>
+        <translation>les cylindres d’un enfant diffèrent de 2.00 D ou plus : risque d’amblyopie</translation>
     </message>
     <message>
         <source>would need better acuity with this very pair</source>
-        <translation type="unfinished"></translation>
+        <translation>demanderait une meilleure acuité avec cette paire précise</translation>
     </message>
     <message>
         <source>would do once the vertex distance is recorded</source>
-        <translation type="unfinished"></translation>
+        <translation>conviendrait une fois la distance verre-œil notée</translation>
     </message>
     <message>
         <source>would do if the PD, once measured, is near %1 mm</source>
-        <translation type="unfinished"></translation>
+        <translation>conviendrait si l’EP, une fois mesuré, est proche de %1 mm</translation>
     </message>
     <message>
         <source>would do if the prescriber allows prism by decentration</source>
-        <translation type="unfinished"></translation>
+        <translation>conviendrait si le prescripteur admet un prisme par décentrement</translation>
     </message>
     <message>
         <source>would do with centres %1 mm apart</source>
-        <translation type="unfinished"></translation>
+        <translation>conviendrait avec des centres à %1 mm l’un de l’autre</translation>
     </message>
     <message>
         <source>would do with both centres at the same height</source>
-        <translation type="unfinished"></translation>
+        <translation>conviendrait avec les deux centres à la même hauteur</translation>
     </message>
     <message>
         <source>would do with %1 in both lenses instead of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>conviendrait avec %1 dans les deux verres au lieu de %2</translation>
     </message>
     <message>
         <source>would do with %1 D in both lenses</source>
-        <translation type="unfinished"></translation>
+        <translation>conviendrait avec %1 D dans les deux verres</translation>
     </message>
     <message>
         <source>would do with sphere %1 in the right lens</source>
-        <translation type="unfinished"></translation>
+        <translation>conviendrait avec la sphère %1 dans le verre droit</translation>
     </message>
     <message>
         <source>would do with sphere %1 in the left lens</source>
-        <translation type="unfinished"></translation>
+        <translation>conviendrait avec la sphère %1 dans le verre gauche</translation>
     </message>
     <message>
         <source>would do with addition %1</source>
-        <translation type="unfinished"></translation>
+        <translation>conviendrait avec l’addition %1</translation>
     </message>
     <message>
         <source>would do with a lens of its own for each eye: right %1, left %2</source>
-        <translation type="unfinished"></translation>
+        <translation>conviendrait avec un verre propre à chaque œil : droit %1, gauche %2</translation>
     </message>
     <message>
         <source>would do with lenses made to the prescription, cylinder included</source>
-        <translation type="unfinished"></translation>
+        <translation>conviendrait avec des verres faits selon la prescription, cylindre compris</translation>
     </message>
     <message>
         <source>“%1” is not part of an acuity; write it as 6/9, 0.67 decimal or logMAR 0.2</source>
-        <translation type="unfinished"></translation>
+        <translation>« %1 » ne fait pas partie d’une acuité ; écrire 6/9, 0.67 decimal ou logMAR 0.2</translation>
     </message>
     <message>
         <source>“%1” is not an acuity; write 6/9, 20/30, 0.67 decimal, logMAR 0.2, CF, HM, PL or NPL</source>
-        <translation type="unfinished"></translation>
+        <translation>« %1 » n’est pas une acuité ; écrire 6/9, 20/30, 0.67 decimal, logMAR 0.2, CF, HM, PL ou NPL</translation>
     </message>
     <message>
         <source>“%1” would be logMAR %2; acuity lies between logMAR -0.5 and 3: check it</source>
-        <translation type="unfinished"></translation>
+        <translation>« %1 » serait logMAR %2 ; l’acuité est entre logMAR -0.5 et 3 : vérifier</translation>
     </message>
     <message>
         <source>no chart is read at %1; write the test distance first, as 6/9 or 20/30</source>
-        <translation type="unfinished"></translation>
+        <translation>aucune échelle ne se lit à %1 ; écrire d’abord la distance du test, comme 6/9 ou 20/30</translation>
     </message>
     <message>
         <source>“%1” does not say its scale; write “%1 decimal” or “logMAR %1”</source>
-        <translation type="unfinished"></translation>
+        <translation>« %1 » ne dit pas son échelle ; écrire « %1 decimal » ou « logMAR %1 »</translation>
     </message>
     <message>
         <source>no acuity is written; write 6/9 or leave it out</source>
-        <translation type="unfinished"></translation>
+        <translation>aucune acuité n’est écrite ; écrire 6/9 ou l’omettre</translation>
     </message>
     <message>
         <source>“%1” is not a near acuity; write N8, M 1.0 or 1.0M, and “at 40 cm” after it</source>
-        <translation type="unfinished"></translation>
+        <translation>« %1 » n’est pas une acuité de près ; écrire N8, M 1.0 ou 1.0M, puis « at 40 cm »</translation>
     </message>
     <message>
         <source>the distance in “%1” is not read; write it as “at 40 cm”, 5 to 200 cm</source>
-        <translation type="unfinished"></translation>
+        <translation>la distance dans « %1 » n’est pas lue ; l’écrire « at 40 cm », de 5 à 200 cm</translation>
     </message>
     <message>
         <source>log10(1 + b²): low blur of any kind; no axis and no pupil in it</source>
-        <translation type="unfinished"></translation>
+        <translation>log10(1 + b²) : faible flou de toute sorte ; ni axe ni pupille</translation>
     </message>
     <message>
         <source>0.017 C² + 0.125 C: left-over cylinder C in presbyopes, mean sphere in place</source>
-        <translation type="unfinished"></translation>
+        <translation>0.017 C² + 0.125 C : cylindre restant C chez les presbytes, sphère moyenne en place</translation>
     </message>
     <message>
         <source>0.18 to 0.22 logMAR a dioptre of cylinder, mean sphere in place, far</source>
-        <translation type="unfinished"></translation>
+        <translation>0.18 à 0.22 logMAR par dioptrie de cylindre, sphère moyenne en place, de loin</translation>
     </message>
     <message>
         <source>one line lost for every 0.25 to 0.5 D of blur</source>
-        <translation type="unfinished"></translation>
+        <translation>une ligne perdue pour 0.25 à 0.5 D de flou</translation>
     </message>
     <message>
         <source>%1 lies outside the powers the set %2 was made for</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 est hors des puissances pour lesquelles le jeu %2 a été fait</translation>
     </message>
     <message>
         <source>sphere meridian off by %1, limit %2</source>
-        <translation type="unfinished"></translation>
+        <translation>écart du méridien de sphère de %1, limite %2</translation>
     </message>
     <message>
         <source>sphere meridian off by %1, limit %2: %3 too much</source>
-        <translation type="unfinished"></translation>
+        <translation>écart du méridien de sphère de %1, limite %2 : %3 de trop</translation>
     </message>
     <message>
         <source>sphere meridian off by %1: shown only, the set has no limit for it</source>
-        <translation type="unfinished"></translation>
+        <translation>écart du méridien de sphère de %1 : affiché seulement, le jeu n’a pas de limite pour cela</translation>
     </message>
     <message>
         <source>more plus principal meridian off by %1, limit %2</source>
-        <translation type="unfinished"></translation>
+        <translation>écart du méridien principal le plus positif de %1, limite %2</translation>
     </message>
     <message>
         <source>more plus principal meridian off by %1, limit %2: %3 too much</source>
-        <translation type="unfinished"></translation>
+        <translation>écart du méridien principal le plus positif de %1, limite %2 : %3 de trop</translation>
     </message>
     <message>
         <source>more plus principal meridian off by %1: shown only, the set has no limit for it</source>
-        <translation type="unfinished"></translation>
+        <translation>écart du méridien principal le plus positif de %1 : affiché seulement, le jeu n’a pas de limite pour cela</translation>
     </message>
     <message>
         <source>more minus principal meridian off by %1, limit %2</source>
-        <translation type="unfinished"></translation>
+        <translation>écart du méridien principal le plus négatif de %1, limite %2</translation>
     </message>
     <message>
         <source>more minus principal meridian off by %1, limit %2: %3 too much</source>
-        <translation type="unfinished"></translation>
+        <translation>écart du méridien principal le plus négatif de %1, limite %2 : %3 de trop</translation>
     </message>
     <message>
         <source>more minus principal meridian off by %1: shown only, the set has no limit for it</source>
-        <translation type="unfinished"></translation>
+        <translation>écart du méridien principal le plus négatif de %1 : affiché seulement, le jeu n’a pas de limite pour cela</translation>
     </message>
     <message>
         <source>cylinder off by %1, limit %2</source>
-        <translation type="unfinished"></translation>
+        <translation>écart de cylindre de %1, limite %2</translation>
     </message>
     <message>
         <source>cylinder off by %1, limit %2: %3 too much</source>
-        <translation type="unfinished"></translation>
+        <translation>écart de cylindre de %1, limite %2 : %3 de trop</translation>
     </message>
     <message>
         <source>cylinder off by %1: shown only, the set has no limit for it</source>
-        <translation type="unfinished"></translation>
+        <translation>écart de cylindre de %1 : affiché seulement, le jeu n’a pas de limite pour cela</translation>
     </message>
     <message>
         <source>axis off by %1, limit %2</source>
-        <translation type="unfinished"></translation>
+        <translation>écart d’axe de %1, limite %2</translation>
     </message>
     <message>
         <source>axis off by %1, limit %2: %3 too much</source>
-        <translation type="unfinished"></translation>
+        <translation>écart d’axe de %1, limite %2 : %3 de trop</translation>
     </message>
     <message>
         <source>axis off by %1: shown only, the set has no limit for it</source>
-        <translation type="unfinished"></translation>
+        <translation>écart d’axe de %1 : affiché seulement, le jeu n’a pas de limite pour cela</translation>
     </message>
     <message>
         <source>addition off by %1, limit %2</source>
-        <translation type="unfinished"></translation>
+        <translation>écart d’addition de %1, limite %2</translation>
     </message>
     <message>
         <source>addition off by %1, limit %2: %3 too much</source>
-        <translation type="unfinished"></translation>
+        <translation>écart d’addition de %1, limite %2 : %3 de trop</translation>
     </message>
     <message>
         <source>addition off by %1: shown only, the set has no limit for it</source>
-        <translation type="unfinished"></translation>
+        <translation>écart d’addition de %1 : affiché seulement, le jeu n’a pas de limite pour cela</translation>
     </message>
     <message>
         <source>horizontal prism off by %1, limit %2</source>
-        <translation type="unfinished"></translation>
+        <translation>écart de prisme horizontal de %1, limite %2</translation>
     </message>
     <message>
         <source>horizontal prism off by %1, limit %2: %3 too much</source>
-        <translation type="unfinished"></translation>
+        <translation>écart de prisme horizontal de %1, limite %2 : %3 de trop</translation>
     </message>
     <message>
         <source>horizontal prism off by %1: shown only, the set has no limit for it</source>
-        <translation type="unfinished"></translation>
+        <translation>écart de prisme horizontal de %1 : affiché seulement, le jeu n’a pas de limite pour cela</translation>
     </message>
     <message>
         <source>vertical prism off by %1, limit %2</source>
-        <translation type="unfinished"></translation>
+        <translation>écart de prisme vertical de %1, limite %2</translation>
     </message>
     <message>
         <source>vertical prism off by %1, limit %2: %3 too much</source>
-        <translation type="unfinished"></translation>
+        <translation>écart de prisme vertical de %1, limite %2 : %3 de trop</translation>
     </message>
     <message>
         <source>vertical prism off by %1: shown only, the set has no limit for it</source>
-        <translation type="unfinished"></translation>
+        <translation>écart de prisme vertical de %1 : affiché seulement, le jeu n’a pas de limite pour cela</translation>
     </message>
     <message>
         <source>there is no tolerance set “%1”; there are: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>il n’y a pas de jeu de tolérances « %1 » ; il y a : %2</translation>
     </message>
     <message>
         <source>the tolerance set “%1” is not enabled: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>le jeu de tolérances « %1 » n’est pas activé : %2</translation>
     </message>
     <message>
         <source>distance %1 and near %2 differ in cylinder; no addition joins them</source>
-        <translation type="unfinished"></translation>
+        <translation>loin %1 et près %2 diffèrent en cylindre ; aucune addition ne les relie</translation>
     </message>
     <message>
         <source>near %2 has less plus than distance %1; were they exchanged?</source>
-        <translation type="unfinished"></translation>
+        <translation>près %2 a moins de plus que loin %1 ; ont-ils été échangés ?</translation>
     </message>
     <message>
         <source>this text says it is the left eye, and stands for the right</source>
-        <translation type="unfinished"></translation>
+        <translation>ce texte dit être l’œil gauche, et figure pour le droit</translation>
     </message>
     <message>
         <source>this text says it is the right eye, and stands for the left</source>
-        <translation type="unfinished"></translation>
+        <translation>ce texte dit être l’œil droit, et figure pour le gauche</translation>
     </message>
     <message>
         <source>nothing is written for this eye; write its power, or balance, artificial, blind or not measured</source>
-        <translation type="unfinished"></translation>
+        <translation>rien n’est écrit pour cet œil ; écrire sa puissance, ou balance, artificial, blind ou not measured</translation>
     </message>
     <message>
         <source>no power is written; write it as +2.00, -0.75 or 0.00</source>
-        <translation type="unfinished"></translation>
+        <translation>aucune puissance n’est écrite ; écrire +2.00, -0.75 ou 0.00</translation>
     </message>
     <message>
         <source>%1 has no decimal point; write %2 or %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 n’a pas de point décimal ; écrire %2 ou %3</translation>
     </message>
     <message>
         <source>%1 has no decimal point; write %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 n’a pas de point décimal ; écrire %2</translation>
     </message>
     <message>
         <source>%1 is beyond %2 D; check the figure and write it again</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 dépasse %2 D ; vérifier le chiffre et l’écrire de nouveau</translation>
     </message>
     <message>
         <source>no power is read at “%1”; write it as +2.00, -0.75 or 0.00</source>
-        <translation type="unfinished"></translation>
+        <translation>aucune puissance n’est lue à « %1 » ; écrire +2.00, -0.75 ou 0.00</translation>
     </message>
     <message>
         <source>cylinder %1 has no sign; write +%1 or -%1</source>
-        <translation type="unfinished"></translation>
+        <translation>le cylindre %1 n’a pas de signe ; écrire +%1 ou -%1</translation>
     </message>
     <message>
         <source>%1 has no sign; write +%1 or -%1</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 n’a pas de signe ; écrire +%1 ou -%1</translation>
     </message>
     <message>
         <source>addition -%1 is negative; an addition is plus: check it</source>
-        <translation type="unfinished"></translation>
+        <translation>l’addition -%1 est négative ; une addition est positive : vérifier</translation>
     </message>
     <message>
         <source>axis %1 stands without a cylinder; write sphere, cylinder and axis, as -1.00 -0.50 x %1</source>
-        <translation type="unfinished"></translation>
+        <translation>l’axe %1 est sans cylindre ; écrire sphère, cylindre et axe, comme -1.00 -0.50 x %1</translation>
     </message>
     <message>
         <source>axis %1 is outside 1..180 degrees; the same meridian would be %2: check and write it again</source>
-        <translation type="unfinished"></translation>
+        <translation>l’axe %1 est hors de 1..180 degrés ; le même méridien serait %2 : vérifier et écrire de nouveau</translation>
     </message>
     <message>
         <source>cylinder %1 has no axis; write it with its axis, as %1 x 90</source>
-        <translation type="unfinished"></translation>
+        <translation>le cylindre %1 n’a pas d’axe ; l’écrire avec son axe, comme %1 x 90</translation>
     </message>
     <message>
         <source>“%1” is not part of a prescription that can be read; write it as -1.25 -0.50 x 90</source>
-        <translation type="unfinished"></translation>
+        <translation>« %1 » ne fait pas partie d’une prescription lisible ; écrire comme -1.25 -0.50 x 90</translation>
     </message>
     <message>
         <source>two prisms lie in one direction; write their sum once, as 1.5 base in</source>
-        <translation type="unfinished"></translation>
+        <translation>deux prismes ont la même direction ; écrire leur somme une fois, comme 1.5 base in</translation>
     </message>
     <message>
         <source>the base of the prism is not read; write base in, out, up or down, or base 0..360</source>
-        <translation type="unfinished"></translation>
+        <translation>la base du prisme n’est pas lue ; écrire base in, out, up ou down, ou base 0..360</translation>
     </message>
     <message>
         <source>prism %1 is not between 0 and %2; write its size and its base, as 2 base in</source>
-        <translation type="unfinished"></translation>
+        <translation>le prisme %1 n’est pas entre 0 et %2 ; écrire sa valeur et sa base, comme 2 base in</translation>
     </message>
     <message>
         <source>too few (%1 read): three or more tell how steady they are</source>
-        <translation type="unfinished"></translation>
+        <translation>trop peu (%1 lues) : trois ou plus disent si elles sont stables</translation>
     </message>
     <message>
         <source>scattered: readings lie %1 D from their mean, the limit is %2 D; %3 of %4 left out</source>
-        <translation type="unfinished"></translation>
+        <translation>dispersées : les mesures sont à %1 D de leur moyenne, la limite est %2 D ; %3 sur %4 écartées</translation>
     </message>
     <message>
         <source>steady: readings lie %1 D from their mean, the limit is %2 D; %3 of %4 left out</source>
-        <translation type="unfinished"></translation>
+        <translation>stables : les mesures sont à %1 D de leur moyenne, la limite est %2 D ; %3 sur %4 écartées</translation>
     </message>
     <message>
         <source>take readings until there are three or more; until then a published scatter is used</source>
-        <translation type="unfinished"></translation>
+        <translation>continuer jusqu’à trois mesures ou plus ; d’ici là une dispersion publiée est utilisée</translation>
     </message>
     <message>
         <source>scattered again: look at the eye&apos;s health (cornea, lens, tears, fixation) before prescribing</source>
-        <translation type="unfinished"></translation>
+        <translation>encore dispersées : examiner la santé de l’œil (cornée, cristallin, larmes, fixation) avant de prescrire</translation>
     </message>
     <message>
         <source>repeat the readings, with blinks and steady fixation</source>
-        <translation type="unfinished"></translation>
+        <translation>répéter les mesures, avec clignements et fixation stable</translation>
     </message>
     <message>
         <source>use the mean of the readings kept; the ones left out are shown</source>
-        <translation type="unfinished"></translation>
+        <translation>utiliser la moyenne des mesures gardées ; celles écartées sont affichées</translation>
     </message>
     <message>
         <source>use the mean as the start of the subjective refraction</source>
-        <translation type="unfinished"></translation>
+        <translation>utiliser la moyenne comme départ de la réfraction subjective</translation>
     </message>
     <message>
         <source>objective and final are %1 D apart in mean sphere (limit 1) and %2 D in astigmatism (limit 0.5): confirm the final</source>
-        <translation type="unfinished"></translation>
+        <translation>objective et finale diffèrent de %1 D en sphère moyenne (limite 1) et de %2 D en astigmatisme (limite 0.5) : confirmer la finale</translation>
     </message>
     <message>
         <source>objective and final are %1 D apart in mean sphere; up to 0.5 is usual</source>
-        <translation type="unfinished"></translation>
+        <translation>objective et finale diffèrent de %1 D en sphère moyenne ; jusqu’à 0.5 est habituel</translation>
     </message>
     <message>
         <source>objective and final agree: %1 D apart in mean sphere, %2 D in astigmatism</source>
-        <translation type="unfinished"></translation>
+        <translation>objective et finale concordent : écart de %1 D en sphère moyenne, %2 D en astigmatisme</translation>
     </message>
     <message>
         <source>a movement of an entry “%1” names no line</source>
-        <translation type="unfinished"></translation>
+        <translation>un mouvement d’une inscription « %1 » ne nomme aucun article</translation>
     </message>
     <message>
         <source>an entry “%1” cannot move line %2 by %3 on hand, %4 held, %5 quarantined</source>
-        <translation type="unfinished"></translation>
+        <translation>une inscription « %1 » ne peut pas changer l’article %2 de %3 en stock, %4 réservés, %5 en quarantaine</translation>
     </message>
     <message>
         <source>an entry “%1” moves at least one line</source>
-        <translation type="unfinished"></translation>
+        <translation>une inscription « %1 » change au moins un article</translation>
     </message>
     <message>
         <source>an entry “%1” names a person by the camp code</source>
-        <translation type="unfinished"></translation>
+        <translation>une inscription « %1 » nomme une personne par le code de camp</translation>
     </message>
     <message>
         <source>“entered-in-error” names the entry it takes back, other kinds none</source>
-        <translation type="unfinished"></translation>
+        <translation>« entered-in-error » nomme l’inscription qu’elle annule, les autres n’en nomment aucune</translation>
     </message>
     <message>
         <source>an entry “%1” needs “%2”</source>
-        <translation type="unfinished"></translation>
+        <translation>une inscription « %1 » demande « %2 »</translation>
     </message>
 </context>
 <context>
     <name>entry</name>
     <message>
         <source>opened</source>
-        <translation type="unfinished"></translation>
+        <translation>ouvert</translation>
     </message>
     <message>
         <source>received</source>
-        <translation type="unfinished"></translation>
+        <translation>reçu</translation>
     </message>
     <message>
         <source>handed over</source>
-        <translation type="unfinished"></translation>
+        <translation>remis</translation>
     </message>
     <message>
         <source>returned</source>
-        <translation type="unfinished"></translation>
+        <translation>retourné</translation>
     </message>
     <message>
         <source>exchanged</source>
-        <translation type="unfinished"></translation>
+        <translation>échangé</translation>
     </message>
     <message>
         <source>counted</source>
-        <translation type="unfinished"></translation>
+        <translation>compté</translation>
     </message>
     <message>
         <source>written off</source>
-        <translation type="unfinished"></translation>
+        <translation>sorti du stock</translation>
     </message>
     <message>
         <source>held</source>
-        <translation type="unfinished"></translation>
+        <translation>réservé</translation>
     </message>
     <message>
         <source>quarantined</source>
-        <translation type="unfinished"></translation>
+        <translation>mis en quarantaine</translation>
     </message>
     <message>
         <source>released</source>
-        <translation type="unfinished"></translation>
+        <translation>libéré</translation>
     </message>
     <message>
         <source>transferred out</source>
-        <translation type="unfinished"></translation>
+        <translation>transféré ailleurs</translation>
     </message>
     <message>
         <source>transferred in</source>
-        <translation type="unfinished"></translation>
+        <translation>transféré ici</translation>
     </message>
     <message>
         <source>no spectacles needed</source>
-        <translation type="unfinished"></translation>
+        <translation>lunettes non nécessaires</translation>
     </message>
     <message>
         <source>declined</source>
-        <translation type="unfinished"></translation>
+        <translation>refusé par la personne</translation>
     </message>
     <message>
         <source>incomplete</source>
-        <translation type="unfinished"></translation>
+        <translation>incomplet</translation>
     </message>
     <message>
         <source>repaired or adjusted</source>
-        <translation type="unfinished"></translation>
+        <translation>réparé ou ajusté</translation>
     </message>
     <message>
         <source>ordered</source>
-        <translation type="unfinished"></translation>
+        <translation>commandé</translation>
     </message>
     <message>
         <source>order arrived</source>
-        <translation type="unfinished"></translation>
+        <translation>commande arrivée</translation>
     </message>
     <message>
         <source>order checked</source>
-        <translation type="unfinished"></translation>
+        <translation>commande vérifiée</translation>
     </message>
     <message>
         <source>delivered</source>
-        <translation type="unfinished"></translation>
+        <translation>livré</translation>
     </message>
     <message>
         <source>sent back to be remade</source>
-        <translation type="unfinished"></translation>
+        <translation>renvoyé pour être refait</translation>
     </message>
     <message>
         <source>not collected</source>
-        <translation type="unfinished"></translation>
+        <translation>non retiré</translation>
     </message>
     <message>
         <source>referred</source>
-        <translation type="unfinished"></translation>
+        <translation>orienté</translation>
     </message>
     <message>
         <source>not served from stock</source>
-        <translation type="unfinished"></translation>
+        <translation>non servi du stock</translation>
     </message>
     <message>
         <source>exported</source>
-        <translation type="unfinished"></translation>
+        <translation>exporté</translation>
     </message>
     <message>
         <source>drawn for the bench</source>
-        <translation type="unfinished"></translation>
+        <translation>tiré pour le banc</translation>
     </message>
     <message>
         <source>read at the bench</source>
-        <translation type="unfinished"></translation>
+        <translation>lu au banc</translation>
     </message>
     <message>
         <source>seen again</source>
-        <translation type="unfinished"></translation>
+        <translation>revu</translation>
     </message>
     <message>
         <source>entered in error</source>
-        <translation type="unfinished"></translation>
+        <translation>inscrit par erreur</translation>
     </message>
     <message>
         <source>damaged</source>
-        <translation type="unfinished"></translation>
+        <translation>abîmé</translation>
     </message>
     <message>
         <source>missing</source>
-        <translation type="unfinished"></translation>
+        <translation>manquant</translation>
     </message>
     <message>
         <source>stolen</source>
-        <translation type="unfinished"></translation>
+        <translation>volé</translation>
     </message>
     <message>
         <source>found</source>
-        <translation type="unfinished"></translation>
+        <translation>retrouvé</translation>
     </message>
     <message>
         <source>miscounted</source>
-        <translation type="unfinished"></translation>
+        <translation>mal compté</translation>
     </message>
     <message>
         <source>off its label</source>
-        <translation type="unfinished"></translation>
+        <translation>non conforme à l’étiquette</translation>
     </message>
     <message>
         <source>mislabelled</source>
-        <translation type="unfinished"></translation>
+        <translation>mal étiqueté</translation>
     </message>
     <message>
         <source>sample</source>
-        <translation type="unfinished"></translation>
+        <translation>échantillon</translation>
     </message>
     <message>
         <source>given away</source>
-        <translation type="unfinished"></translation>
+        <translation>offert</translation>
     </message>
     <message>
         <source>recalled</source>
-        <translation type="unfinished"></translation>
+        <translation>rappelé</translation>
     </message>
 </context>
 <context>
     <name>paper</name>
     <message>
         <source>The child was given glasses: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>L’enfant a reçu des lunettes : %1.</translation>
     </message>
     <message>
         <source>Glasses are suggested for the child: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Des lunettes sont proposées pour l’enfant : %1.</translation>
     </message>
     <message>
         <source>Glasses are to be made for the child.</source>
-        <translation type="unfinished"></translation>
+        <translation>Des lunettes sont à fabriquer pour l’enfant.</translation>
     </message>
     <message>
         <source>The child needs no glasses for this.</source>
-        <translation type="unfinished"></translation>
+        <translation>L’enfant n’a pas besoin de lunettes pour cela.</translation>
     </message>
     <message>
         <source>The eye test is not finished; the child comes again.</source>
-        <translation type="unfinished"></translation>
+        <translation>L’examen de la vue n’est pas terminé ; l’enfant revient.</translation>
     </message>
     <message>
         <source>The child should see the eye clinic before any glasses.</source>
-        <translation type="unfinished"></translation>
+        <translation>L’enfant doit aller à la clinique des yeux avant toute paire de lunettes.</translation>
     </message>
     <message>
         <source>Please take the child and the letter to the eye clinic today.</source>
-        <translation type="unfinished"></translation>
+        <translation>Merci d’amener l’enfant, avec la lettre, à la clinique des yeux aujourd’hui.</translation>
     </message>
     <message>
         <source>Please take the child and the letter to the eye clinic in the next days.</source>
-        <translation type="unfinished"></translation>
+        <translation>Merci d’amener l’enfant, avec la lettre, à la clinique des yeux dans les prochains jours.</translation>
     </message>
     <message>
         <source>Please take the child and the letter to the eye clinic when it next receives people.</source>
-        <translation type="unfinished"></translation>
+        <translation>Merci d’amener l’enfant, avec la lettre, à la clinique des yeux à sa prochaine consultation.</translation>
     </message>
     <message>
         <source>The eyes of your child were tested.</source>
-        <translation type="unfinished"></translation>
+        <translation>Les yeux de votre enfant ont été examinés.</translation>
     </message>
     <message>
         <source>To be worn (as the prescriber told)</source>
-        <translation type="unfinished"></translation>
+        <translation>À porter (comme l’a dit le prescripteur)</translation>
     </message>
     <message>
         <source>The glasses may feel strange for a week. Double vision, pain or sudden loss of sight: take them off and go to an eye clinic the same day.</source>
-        <translation type="unfinished"></translation>
+        <translation>Les lunettes peuvent surprendre pendant une semaine. Vision double, douleur ou perte soudaine de vue : les enlever et aller dans une clinique des yeux le jour même.</translation>
     </message>
     <message>
         <source>Come back in 6 to 12 months, or at once if an eye turns or sees worse.</source>
-        <translation type="unfinished"></translation>
+        <translation>Revenez dans 6 à 12 mois, ou tout de suite si un œil dévie ou voit moins bien.</translation>
     </message>
     <message>
         <source>Told to (guardian), by</source>
-        <translation type="unfinished"></translation>
+        <translation>Expliqué au tuteur, par</translation>
     </message>
     <message>
         <source>Please help the child to wear them, and to keep them clean and in their case.</source>
-        <translation type="unfinished"></translation>
+        <translation>Merci d’aider l’enfant à les porter, et à les garder propres et dans leur étui.</translation>
     </message>
     <message>
         <source>Please let the child sit where the board is read easily.</source>
-        <translation type="unfinished"></translation>
+        <translation>Merci de placer l’enfant là où le tableau se lit facilement.</translation>
     </message>
     <message>
         <source>Tell the guardian at once if an eye turns or hurts, or if the child sees worse.</source>
-        <translation type="unfinished"></translation>
+        <translation>Prévenez tout de suite le tuteur si un œil dévie ou fait mal, ou si l’enfant voit moins bien.</translation>
     </message>
     <message>
         <source>Your glasses</source>
-        <translation type="unfinished"></translation>
+        <translation>Vos lunettes</translation>
     </message>
     <message>
         <source>Glasses suggested for you</source>
-        <translation type="unfinished"></translation>
+        <translation>Lunettes proposées pour vous</translation>
     </message>
     <message>
         <source>Glasses to be made for you</source>
-        <translation type="unfinished"></translation>
+        <translation>Lunettes à fabriquer pour vous</translation>
     </message>
     <message>
         <source>No glasses needed</source>
-        <translation type="unfinished"></translation>
+        <translation>Pas besoin de lunettes</translation>
     </message>
     <message>
         <source>Not finished yet</source>
-        <translation type="unfinished"></translation>
+        <translation>Pas encore terminé</translation>
     </message>
     <message>
         <source>Please go to the eye clinic first</source>
-        <translation type="unfinished"></translation>
+        <translation>Allez d’abord à la clinique des yeux</translation>
     </message>
     <message>
         <source>Go to the eye clinic today, and take the letter.</source>
-        <translation type="unfinished"></translation>
+        <translation>Allez à la clinique des yeux aujourd’hui, avec la lettre.</translation>
     </message>
     <message>
         <source>Go to the eye clinic in the next days, and take the letter.</source>
-        <translation type="unfinished"></translation>
+        <translation>Allez à la clinique des yeux dans les prochains jours, avec la lettre.</translation>
     </message>
     <message>
         <source>Go to the eye clinic when it next receives people, and take the letter.</source>
-        <translation type="unfinished"></translation>
+        <translation>Allez à la clinique des yeux à sa prochaine consultation, avec la lettre.</translation>
     </message>
     <message>
         <source>right lens %1</source>
-        <translation type="unfinished"></translation>
+        <translation>verre droit %1</translation>
     </message>
     <message>
         <source>left lens %1</source>
-        <translation type="unfinished"></translation>
+        <translation>verre gauche %1</translation>
     </message>
     <message>
         <source>frame %1</source>
-        <translation type="unfinished"></translation>
+        <translation>monture %1</translation>
     </message>
     <message>
         <source>What you were given</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce que vous avez reçu</translation>
     </message>
     <message>
         <source>What is suggested</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce qui est proposé</translation>
     </message>
     <message>
         <source>add %1</source>
-        <translation type="unfinished"></translation>
+        <translation>add %1</translation>
     </message>
     <message>
         <source>Line</source>
-        <translation type="unfinished">Article</translation>
+        <translation>Article</translation>
     </message>
     <message>
         <source>Frame</source>
-        <translation type="unfinished"></translation>
+        <translation>Monture</translation>
     </message>
     <message>
         <source>What is left</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce qui reste</translation>
     </message>
     <message>
         <source>Outside limit: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hors limite : %1.</translation>
     </message>
     <message>
         <source>Given because</source>
-        <translation type="unfinished"></translation>
+        <translation>Donnée parce que</translation>
     </message>
     <message>
         <source>Please mind</source>
-        <translation type="unfinished"></translation>
+        <translation>À savoir</translation>
     </message>
     <message>
         <source>This pair was worn by somebody before.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cette paire a déjà été portée par quelqu’un.</translation>
     </message>
     <message>
         <source>You see with one eye: ask for lenses that do not break, and wear eye protection.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vous voyez d’un seul œil : demandez des verres incassables, et portez une protection des yeux.</translation>
     </message>
     <message>
         <source>New glasses may feel strange for a week. Double vision, pain or sudden loss of sight: stop wearing them and go to an eye clinic the same day.</source>
-        <translation type="unfinished"></translation>
+        <translation>Des lunettes neuves peuvent surprendre pendant une semaine. Vision double, douleur ou perte soudaine de vue : ne les portez plus et allez dans une clinique des yeux le jour même.</translation>
     </message>
     <message>
         <source>Wear them as the prescriber told. Come back in 6 to 12 months, or at once if an eye turns or sees worse.</source>
-        <translation type="unfinished"></translation>
+        <translation>Portez-les comme l’a dit le prescripteur. Revenez dans 6 à 12 mois, ou tout de suite si un œil dévie ou voit moins bien.</translation>
     </message>
     <message>
         <source>Come back if your sight changes, and for a new eye test in two years.</source>
-        <translation type="unfinished"></translation>
+        <translation>Revenez si votre vue change, et pour un nouvel examen de la vue dans deux ans.</translation>
     </message>
     <message>
         <source>Nothing in the box comes near enough, so glasses are to be made.</source>
-        <translation type="unfinished"></translation>
+        <translation>Rien dans la boîte n’est assez proche ; des lunettes sont donc à fabriquer.</translation>
     </message>
     <message>
         <source>For the optician</source>
-        <translation type="unfinished"></translation>
+        <translation>Pour l’opticien</translation>
     </message>
     <message>
         <source>Collect at</source>
-        <translation type="unfinished"></translation>
+        <translation>À retirer à</translation>
     </message>
     <message>
         <source>On or after</source>
-        <translation type="unfinished"></translation>
+        <translation>Le, ou après le</translation>
     </message>
     <message>
         <source>Until then: temporary pair. Not for driving.</source>
-        <translation type="unfinished"></translation>
+        <translation>D’ici là : paire provisoire. Pas pour conduire.</translation>
     </message>
     <message>
         <source>Something is missing before glasses can be given:</source>
-        <translation type="unfinished"></translation>
+        <translation>Il manque quelque chose avant de pouvoir donner des lunettes :</translation>
     </message>
     <message>
         <source>Come back on</source>
-        <translation type="unfinished"></translation>
+        <translation>Revenez le</translation>
     </message>
     <message>
         <source>Because</source>
-        <translation type="unfinished"></translation>
+        <translation>Parce que</translation>
     </message>
     <message>
         <source>Glasses wait until the clinic has seen your eyes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Les lunettes attendent que la clinique ait vu vos yeux.</translation>
     </message>
     <message>
         <source>Your prescription</source>
-        <translation type="unfinished"></translation>
+        <translation>Votre prescription</translation>
     </message>
     <message>
         <source>Your eyes should be measured once more.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vos yeux doivent être mesurés encore une fois.</translation>
     </message>
     <message>
         <source>RIGHT</source>
-        <translation type="unfinished"></translation>
+        <translation>DROIT</translation>
     </message>
     <message>
         <source>LEFT</source>
-        <translation type="unfinished"></translation>
+        <translation>GAUCHE</translation>
     </message>
     <message>
         <source>NEAR</source>
-        <translation type="unfinished"></translation>
+        <translation>PRÈS</translation>
     </message>
     <message>
         <source>DISTANCE</source>
-        <translation type="unfinished"></translation>
+        <translation>LOIN</translation>
     </message>
     <message>
         <source>ARM&apos;S LENGTH</source>
-        <translation type="unfinished"></translation>
+        <translation>BRAS TENDU</translation>
     </message>
     <message>
         <source>BIFOCAL</source>
-        <translation type="unfinished"></translation>
+        <translation>BIFOCAL</translation>
     </message>
     <message>
         <source>centres %1 mm (assumed)</source>
-        <translation type="unfinished"></translation>
+        <translation>centres %1 mm (supposés)</translation>
     </message>
     <message>
         <source>centres %1 mm</source>
-        <translation type="unfinished"></translation>
+        <translation>centres %1 mm</translation>
     </message>
     <message>
         <source>size S</source>
-        <translation type="unfinished"></translation>
+        <translation>taille S</translation>
     </message>
     <message>
         <source>size M</source>
-        <translation type="unfinished"></translation>
+        <translation>taille M</translation>
     </message>
     <message>
         <source>size L</source>
-        <translation type="unfinished"></translation>
+        <translation>taille L</translation>
     </message>
     <message>
         <source>axis set when mounted</source>
-        <translation type="unfinished"></translation>
+        <translation>axe réglé au montage</translation>
     </message>
     <message>
         <source>used pair</source>
-        <translation type="unfinished"></translation>
+        <translation>paire d’occasion</translation>
     </message>
     <message>
         <source>Rules %1, program %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Règles %1, programme %2.</translation>
     </message>
     <message>
         <source>For near work only.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pour la vision de près seulement.</translation>
     </message>
     <message>
         <source>Day and place</source>
-        <translation type="unfinished"></translation>
+        <translation>Jour et lieu</translation>
     </message>
     <message>
         <source>Box %1: %2 pieces</source>
-        <translation type="unfinished"></translation>
+        <translation>Boîte %1 : %2 pièces</translation>
     </message>
     <message>
         <source>Bin</source>
-        <translation type="unfinished">Case</translation>
+        <translation>Casier</translation>
     </message>
     <message>
         <source>Power</source>
-        <translation type="unfinished">Puissance</translation>
+        <translation>Puissance</translation>
     </message>
     <message>
         <source>Pieces</source>
-        <translation type="unfinished">Pièces</translation>
+        <translation>Pièces</translation>
     </message>
     <message>
         <source>Packed</source>
-        <translation type="unfinished"></translation>
+        <translation>Emballé</translation>
     </message>
     <message>
         <source>Packed by</source>
-        <translation type="unfinished"></translation>
+        <translation>Emballé par</translation>
     </message>
     <message>
         <source>Counted again by</source>
-        <translation type="unfinished"></translation>
+        <translation>Recompté par</translation>
     </message>
     <message>
         <source>Count what lies there. Two persons; what the book says is not asked before the end.</source>
-        <translation type="unfinished"></translation>
+        <translation>Comptez ce qui s’y trouve. Deux personnes ; ce que dit le registre n’est demandé qu’à la fin.</translation>
     </message>
     <message>
         <source>Counted</source>
-        <translation type="unfinished"></translation>
+        <translation>Compté</translation>
     </message>
     <message>
         <source>Remark</source>
-        <translation type="unfinished"></translation>
+        <translation>Remarque</translation>
     </message>
     <message>
         <source>Counted by (initials)</source>
-        <translation type="unfinished"></translation>
+        <translation>Compté par (initiales)</translation>
     </message>
     <message>
         <source>Second person (initials)</source>
-        <translation type="unfinished"></translation>
+        <translation>Seconde personne (initiales)</translation>
     </message>
     <message>
         <source>Read the pair with the focimeter, take the acuity with it, then compare with the record. Where they differ write: the record does not match the pair.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lire la paire au frontofocomètre, mesurer l’acuité avec elle, puis comparer au relevé. S’ils diffèrent, écrire : le relevé ne correspond pas à la paire.</translation>
     </message>
     <message>
         <source>Entry</source>
-        <translation type="unfinished"></translation>
+        <translation>Inscription</translation>
     </message>
     <message>
         <source>Code</source>
-        <translation type="unfinished"></translation>
+        <translation>Code</translation>
     </message>
     <message>
         <source>Recorded</source>
-        <translation type="unfinished"></translation>
+        <translation>Noté</translation>
     </message>
     <message>
         <source>Read right</source>
-        <translation type="unfinished"></translation>
+        <translation>Lu, droit</translation>
     </message>
     <message>
         <source>Read left</source>
-        <translation type="unfinished"></translation>
+        <translation>Lu, gauche</translation>
     </message>
     <message>
         <source>Acuity</source>
-        <translation type="unfinished"></translation>
+        <translation>Acuité</translation>
     </message>
     <message>
         <source>Finding</source>
-        <translation type="unfinished"></translation>
+        <translation>Constat</translation>
     </message>
     <message>
         <source>Read by</source>
-        <translation type="unfinished"></translation>
+        <translation>Lu par</translation>
     </message>
     <message>
         <source>no power</source>
-        <translation type="unfinished"></translation>
+        <translation>sans puissance</translation>
     </message>
     <message>
         <source>Eye</source>
-        <translation type="unfinished"></translation>
+        <translation>Œil</translation>
     </message>
     <message>
         <source>Addition</source>
-        <translation type="unfinished">Addition</translation>
+        <translation>Addition</translation>
     </message>
     <message>
         <source>Prism</source>
-        <translation type="unfinished"></translation>
+        <translation>Prisme</translation>
     </message>
     <message>
         <source>Centre, mm</source>
-        <translation type="unfinished"></translation>
+        <translation>Centre, mm</translation>
     </message>
     <message>
         <source>Height, mm</source>
-        <translation type="unfinished"></translation>
+        <translation>Hauteur, mm</translation>
     </message>
     <message>
         <source>minus cylinders</source>
-        <translation type="unfinished"></translation>
+        <translation>cylindres négatifs</translation>
     </message>
     <message>
         <source>plus cylinders</source>
-        <translation type="unfinished"></translation>
+        <translation>cylindres positifs</translation>
     </message>
     <message>
         <source>as written</source>
-        <translation type="unfinished"></translation>
+        <translation>comme écrit</translation>
     </message>
     <message>
         <source>Size</source>
-        <translation type="unfinished"></translation>
+        <translation>Taille</translation>
     </message>
     <message>
         <source>Vertex distance, mm</source>
-        <translation type="unfinished"></translation>
+        <translation>Distance verre-œil, mm</translation>
     </message>
     <message>
         <source>Working distance, mm</source>
-        <translation type="unfinished"></translation>
+        <translation>Distance de travail, mm</translation>
     </message>
     <message>
         <source>Prescriber</source>
-        <translation type="unfinished">Prescripteur</translation>
+        <translation>Prescripteur</translation>
     </message>
     <message>
         <source>Purpose</source>
-        <translation type="unfinished"></translation>
+        <translation>Usage</translation>
     </message>
     <message>
         <source>Form</source>
-        <translation type="unfinished"></translation>
+        <translation>Forme</translation>
     </message>
     <message>
         <source>* half of the distance between both eyes, not measured for this eye</source>
-        <translation type="unfinished"></translation>
+        <translation>* moitié de la distance entre les deux yeux, non mesurée pour cet œil</translation>
     </message>
     <message>
         <source>Not to be sent before these are measured:</source>
-        <translation type="unfinished"></translation>
+        <translation>À ne pas envoyer avant d’avoir mesuré :</translation>
     </message>
     <message>
         <source>Wanted by, signature</source>
-        <translation type="unfinished"></translation>
+        <translation>Demandé par, signature</translation>
     </message>
     <message>
         <source>Glasses are being made for you: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Des lunettes sont en fabrication pour vous : %1.</translation>
     </message>
     <message>
         <source>Ordered on</source>
-        <translation type="unfinished"></translation>
+        <translation>Commandé le</translation>
     </message>
     <message>
         <source>Bring this paper. The glasses are measured and tried on you before you take them home.</source>
-        <translation type="unfinished"></translation>
+        <translation>Apportez ce papier. Les lunettes sont mesurées et essayées sur vous avant que vous les emportiez.</translation>
     </message>
     <message>
         <source>If you cannot come, send somebody to tell us. Your sight gets worse, hurts or is suddenly lost: do not wait, go to an eye clinic the same day.</source>
-        <translation type="unfinished"></translation>
+        <translation>Si vous ne pouvez pas venir, envoyez quelqu’un nous le dire. Votre vue baisse, fait mal ou se perd soudain : n’attendez pas, allez dans une clinique des yeux le jour même.</translation>
     </message>
     <message>
         <source>Rules %1, program version %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Règles %1, version du programme %2.</translation>
     </message>
     <message>
         <source>balance lens</source>
-        <translation type="unfinished"></translation>
+        <translation>verre d’équilibre</translation>
     </message>
     <message>
         <source>artificial eye</source>
-        <translation type="unfinished"></translation>
+        <translation>œil artificiel</translation>
     </message>
     <message>
         <source>does not see</source>
-        <translation type="unfinished"></translation>
+        <translation>ne voit pas</translation>
     </message>
     <message>
         <source>not measured</source>
-        <translation type="unfinished">non mesuré</translation>
+        <translation>non mesuré</translation>
     </message>
     <message>
         <source>Note for the person</source>
-        <translation type="unfinished"></translation>
+        <translation>Note pour la personne</translation>
     </message>
     <message>
         <source>Label of a line</source>
-        <translation type="unfinished"></translation>
+        <translation>Étiquette d’un article</translation>
     </message>
     <message>
         <source>Label of a bin</source>
-        <translation type="unfinished"></translation>
+        <translation>Étiquette d’un casier</translation>
     </message>
     <message>
         <source>Packing list</source>
-        <translation type="unfinished"></translation>
+        <translation>Liste d’emballage</translation>
     </message>
     <message>
         <source>Count sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>Feuille de comptage</translation>
     </message>
     <message>
         <source>Audit worksheet</source>
-        <translation type="unfinished"></translation>
+        <translation>Feuille d’audit</translation>
     </message>
     <message>
         <source>Order to the laboratory</source>
-        <translation type="unfinished"></translation>
+        <translation>Commande au laboratoire</translation>
     </message>
     <message>
         <source>Letter to the eye clinic</source>
-        <translation type="unfinished"></translation>
+        <translation>Lettre à la clinique des yeux</translation>
     </message>
     <message>
         <source>Glasses to collect</source>
-        <translation type="unfinished"></translation>
+        <translation>Lunettes à retirer</translation>
     </message>
     <message>
         <source>Note for the guardian</source>
-        <translation type="unfinished"></translation>
+        <translation>Note pour le tuteur</translation>
     </message>
     <message>
         <source>Note for the teacher</source>
-        <translation type="unfinished"></translation>
+        <translation>Note pour l’enseignant</translation>
     </message>
     <message>
         <source>Quick card</source>
-        <translation type="unfinished"></translation>
+        <translation>Fiche rapide</translation>
     </message>
     <message>
         <source>Audit of hand-overs</source>
-        <translation type="unfinished"></translation>
+        <translation>Audit des remises</translation>
     </message>
     <message>
         <source>Right eye</source>
-        <translation type="unfinished"></translation>
+        <translation>Œil droit</translation>
     </message>
     <message>
         <source>Left eye</source>
-        <translation type="unfinished"></translation>
+        <translation>Œil gauche</translation>
     </message>
     <message>
         <source>Distance, as written</source>
-        <translation type="unfinished"></translation>
+        <translation>Loin, comme écrit</translation>
     </message>
     <message>
         <source>Near</source>
-        <translation type="unfinished"></translation>
+        <translation>Près</translation>
     </message>
     <message>
         <source>for near: reading, sewing, telephone</source>
-        <translation type="unfinished"></translation>
+        <translation>pour le près : lecture, couture, téléphone</translation>
     </message>
     <message>
         <source>for work at arm&apos;s length</source>
-        <translation type="unfinished"></translation>
+        <translation>pour le travail à bout de bras</translation>
     </message>
     <message>
         <source>for far (upper part) and near (lower part)</source>
-        <translation type="unfinished"></translation>
+        <translation>pour le loin (partie haute) et le près (partie basse)</translation>
     </message>
     <message>
         <source>for far: walking, school board, faces</source>
-        <translation type="unfinished"></translation>
+        <translation>pour le loin : marche, tableau de l’école, visages</translation>
     </message>
     <message>
         <source>For near work only. Not for walking, riding or driving.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pour la vision de près seulement. Ni pour marcher, ni pour rouler, ni pour conduire.</translation>
     </message>
     <message>
         <source>For work at arm&apos;s length only. Not for walking, riding or driving.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pour le travail à bout de bras seulement. Ni pour marcher, ni pour rouler, ni pour conduire.</translation>
     </message>
     <message>
         <source>The lower part is for near: take care on steps and kerbs. Drive only if your sight with these meets the law where you live.</source>
-        <translation type="unfinished"></translation>
+        <translation>La partie basse est pour le près : attention aux marches et aux trottoirs. Ne conduisez que si votre vue avec ces lunettes respecte la loi de votre pays.</translation>
     </message>
     <message>
         <source>Drive only if your sight with these meets the law where you live.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ne conduisez que si votre vue avec ces lunettes respecte la loi de votre pays.</translation>
     </message>
     <message>
         <source>Suggested from the prescription of %1 of %2 by rules %3, version %4. This is not an eye examination.</source>
-        <translation type="unfinished"></translation>
+        <translation>Proposé d’après la prescription de %1 du %2 selon les règles %3, version %4. Ceci n’est pas un examen des yeux.</translation>
     </message>
     <message>
         <source>(prescriber not named)</source>
-        <translation type="unfinished"></translation>
+        <translation>(prescripteur non nommé)</translation>
     </message>
     <message>
         <source>(no date)</source>
-        <translation type="unfinished"></translation>
+        <translation>(sans date)</translation>
     </message>
     <message>
         <source>within</source>
-        <translation type="unfinished"></translation>
+        <translation>dedans</translation>
     </message>
     <message>
         <source>beyond 95 %</source>
-        <translation type="unfinished"></translation>
+        <translation>au-delà de 95 %</translation>
     </message>
     <message>
         <source>beyond 99.9 %</source>
-        <translation type="unfinished"></translation>
+        <translation>au-delà de 99.9 %</translation>
     </message>
     <message>
         <source>Judged</source>
-        <translation type="unfinished"></translation>
+        <translation>Évaluées</translation>
     </message>
     <message>
         <source>At odds</source>
-        <translation type="unfinished"></translation>
+        <translation>En désaccord</translation>
     </message>
     <message>
         <source>Share</source>
-        <translation type="unfinished"></translation>
+        <translation>Proportion</translation>
     </message>
     <message>
         <source>95 % limits</source>
-        <translation type="unfinished"></translation>
+        <translation>Limites à 95 %</translation>
     </message>
     <message>
         <source>Funnel</source>
-        <translation type="unfinished"></translation>
+        <translation>Entonnoir</translation>
     </message>
     <message>
         <source>Share at odds against the number judged; lines: the share of all %1, the limits of chance at 95 % (dashed) and 99.9 % (solid)</source>
-        <translation type="unfinished"></translation>
+        <translation>Proportion en désaccord selon le nombre évalué ; lignes : la proportion de l’ensemble %1, les limites du hasard à 95 % (tirets) et 99.9 % (trait plein)</translation>
     </message>
     <message>
         <source>hand-overs judged</source>
-        <translation type="unfinished"></translation>
+        <translation>remises évaluées</translation>
     </message>
     <message>
         <source>Good ones before it</source>
-        <translation type="unfinished"></translation>
+        <translation>Bonnes avant elle</translation>
     </message>
     <message>
         <source>Chart</source>
-        <translation type="unfinished"></translation>
+        <translation>Graphique</translation>
     </message>
     <message>
         <source>Run</source>
-        <translation type="unfinished"></translation>
+        <translation>Série</translation>
     </message>
     <message>
         <source>Good hand-overs between two at odds, in their order; centre %1, a run longer than %2 is better than the share says</source>
-        <translation type="unfinished"></translation>
+        <translation>Bonnes remises entre deux en désaccord, dans l’ordre ; centre %1, une série plus longue que %2 est meilleure que ne le dit la proportion</translation>
     </message>
     <message>
         <source>runs, the last one still open</source>
-        <translation type="unfinished"></translation>
+        <translation>séries, la dernière encore ouverte</translation>
     </message>
     <message>
         <source>better than the share says</source>
-        <translation type="unfinished"></translation>
+        <translation>meilleur que ne le dit la proportion</translation>
     </message>
     <message>
         <source>open</source>
-        <translation type="unfinished">libre</translation>
+        <translation>ouverte</translation>
     </message>
     <message>
         <source>Limits</source>
-        <translation type="unfinished"></translation>
+        <translation>Limites</translation>
     </message>
     <message>
         <source>Week from</source>
-        <translation type="unfinished"></translation>
+        <translation>Semaine du</translation>
     </message>
     <message>
         <source>Share at odds by week; centre %1, limits at three standard deviations, which step with the volume</source>
-        <translation type="unfinished"></translation>
+        <translation>Proportion en désaccord par semaine ; centre %1, limites à trois écarts-types, qui suivent le volume</translation>
     </message>
     <message>
         <source>weeks</source>
-        <translation type="unfinished"></translation>
+        <translation>semaines</translation>
     </message>
     <message>
         <source>beyond</source>
-        <translation type="unfinished"></translation>
+        <translation>au-delà</translation>
     </message>
     <message>
         <source>Large lot accepted</source>
-        <translation type="unfinished"></translation>
+        <translation>Grand lot accepté</translation>
     </message>
     <message>
         <source>This lot accepted</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce lot accepté</translation>
     </message>
     <message>
         <source>Failing</source>
-        <translation type="unfinished"></translation>
+        <translation>Échecs</translation>
     </message>
     <message>
         <source>How likely a lot is accepted by the share that fails in it: %1 read, at most %2 may fail</source>
-        <translation type="unfinished"></translation>
+        <translation>Probabilité d’accepter un lot selon la proportion d’échecs : %1 lues, au plus %2 peuvent échouer</translation>
     </message>
     <message>
         <source>failing</source>
-        <translation type="unfinished"></translation>
+        <translation>échecs</translation>
     </message>
     <message>
         <source>Tell what the glasses are for, what is left, and when to come back; give the note.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dire à quoi servent les lunettes, ce qui reste, et quand revenir ; donner la note.</translation>
     </message>
     <message>
         <source>Close the program, then copy the whole folder to a stick at the end of the day.</source>
-        <translation type="unfinished"></translation>
+        <translation>Fermer le programme, puis copier tout le dossier sur une clé en fin de journée.</translation>
     </message>
     <message>
         <source>Take a sample of pairs, read them, and look for the slip, not for somebody to blame.</source>
-        <translation type="unfinished"></translation>
+        <translation>Prendre un échantillon de paires, les lire, et chercher l’erreur, pas un coupable.</translation>
     </message>
     <message>
         <source>Type the camp code and the final prescription as written; signs always.</source>
-        <translation type="unfinished"></translation>
+        <translation>Saisir le code de camp et la prescription finale comme écrite ; toujours les signes.</translation>
     </message>
     <message>
         <source>Pain, red eye, sudden loss, flashes, double vision: the clinic first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Douleur, œil rouge, perte soudaine, éclairs, vision double : d’abord la clinique.</translation>
     </message>
     <message>
         <source>Measure the distance between the eyes; for reading the near one.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mesurer la distance entre les yeux ; pour la lecture, celle de près.</translation>
     </message>
     <message>
         <source>Fetch what is suggested from its bin and scan the label.</source>
-        <translation type="unfinished"></translation>
+        <translation>Prendre ce qui est proposé dans son casier et scanner l’étiquette.</translation>
     </message>
     <message>
         <source>Read the pair with the focimeter: does it hold what the label says?</source>
-        <translation type="unfinished"></translation>
+        <translation>Lire la paire au frontofocomètre : est-elle conforme à l’étiquette ?</translation>
     </message>
     <message>
         <source>Try it on the face; take the acuity of each eye with it.</source>
-        <translation type="unfinished"></translation>
+        <translation>L’essayer sur le visage ; mesurer l’acuité de chaque œil avec elle.</translation>
     </message>
     <message>
         <source>Outside a limit: say no, or write the reason in your own words.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hors d’une limite : dire non, ou écrire le motif avec ses propres mots.</translation>
     </message>
     <message>
         <source>Put back what was tried and not taken, each into the bin of its label.</source>
-        <translation type="unfinished"></translation>
+        <translation>Remettre en place ce qui a été essayé et non pris, chaque pièce dans le casier de son étiquette.</translation>
     </message>
     <message>
         <source>Take in a delivery by scanning it; a new lot waits until samples are read.</source>
-        <translation type="unfinished"></translation>
+        <translation>Recevoir une livraison en la scannant ; un nouveau lot attend que des échantillons soient lus.</translation>
     </message>
     <message>
         <source>Print labels for what came; one on each case, one on each bin.</source>
-        <translation type="unfinished"></translation>
+        <translation>Imprimer les étiquettes de ce qui est arrivé ; une sur chaque étui, une sur chaque casier.</translation>
     </message>
     <message>
         <source>A pair off its label goes into quarantine, never back into the bin.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une paire non conforme à son étiquette va en quarantaine, jamais dans le casier.</translation>
     </message>
     <message>
         <source>Returned pairs are cleaned and read before they are given again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Les paires retournées sont nettoyées et lues avant d’être redonnées.</translation>
     </message>
     <message>
         <source>Count by two persons on the blind sheet; every difference has a reason.</source>
-        <translation type="unfinished"></translation>
+        <translation>Compter à deux sur la feuille aveugle ; chaque différence a un motif.</translation>
     </message>
     <message>
         <source>Send to another site with a list; what arrives is counted there.</source>
-        <translation type="unfinished"></translation>
+        <translation>Envoyer à un autre site avec une liste ; ce qui arrive y est compté.</translation>
     </message>
     <message>
         <source>Choose the rules with the prescriber, and name them to the team.</source>
-        <translation type="unfinished"></translation>
+        <translation>Choisir les règles avec le prescripteur, et les indiquer à l’équipe.</translation>
     </message>
     <message>
         <source>Look at what was given outside a limit, and at its reasons, each evening.</source>
-        <translation type="unfinished"></translation>
+        <translation>Regarder chaque soir ce qui a été donné hors d’une limite, et les motifs.</translation>
     </message>
     <message>
         <source>Every letter to the clinic is counted when its lower part comes back.</source>
-        <translation type="unfinished"></translation>
+        <translation>Chaque lettre à la clinique est comptée quand sa partie basse revient.</translation>
     </message>
     <message>
         <source>Every pair that is ordered is followed until it is collected.</source>
-        <translation type="unfinished"></translation>
+        <translation>Chaque paire commandée est suivie jusqu’à son retrait.</translation>
     </message>
     <message>
         <source>Codes leave the camp, names do not.</source>
-        <translation type="unfinished"></translation>
+        <translation>Les codes quittent le camp, pas les noms.</translation>
     </message>
     <message>
         <source>Quick card: at the table</source>
-        <translation type="unfinished"></translation>
+        <translation>Fiche rapide : à la table</translation>
     </message>
     <message>
         <source>Quick card: keeper of the box</source>
-        <translation type="unfinished"></translation>
+        <translation>Fiche rapide : gardien de la boîte</translation>
     </message>
     <message>
         <source>Quick card: supervisor</source>
-        <translation type="unfinished"></translation>
+        <translation>Fiche rapide : superviseur</translation>
     </message>
     <message>
         <source>Told with every pair</source>
-        <translation type="unfinished"></translation>
+        <translation>Dit avec chaque paire</translation>
     </message>
     <message>
         <source>A suggestion is not an eye examination. The prescriber and the optician decide.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une proposition n’est pas un examen des yeux. Le prescripteur et l’opticien décident.</translation>
     </message>
     <message>
         <source>Says that sight was lost suddenly.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dit avoir perdu la vue soudainement.</translation>
     </message>
     <message>
         <source>Says that an eye hurts.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dit qu’un œil fait mal.</translation>
     </message>
     <message>
         <source>An eye is red.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un œil est rouge.</translation>
     </message>
     <message>
         <source>Sees new flashes or floaters.</source>
-        <translation type="unfinished"></translation>
+        <translation>Voit des éclairs ou des taches récents.</translation>
     </message>
     <message>
         <source>Sees double.</source>
-        <translation type="unfinished"></translation>
+        <translation>Voit double.</translation>
     </message>
     <message>
         <source>A pupil looks white.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une pupille paraît blanche.</translation>
     </message>
     <message>
         <source>A child; the eyes do not look the same way.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un enfant ; les yeux ne regardent pas dans la même direction.</translation>
     </message>
     <message>
         <source>The prescriber asks for a refraction with drops.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le prescripteur demande une réfraction avec des gouttes.</translation>
     </message>
     <message>
         <source>Straight lines look bent or broken.</source>
-        <translation type="unfinished"></translation>
+        <translation>Les lignes droites paraissent courbes ou brisées.</translation>
     </message>
     <message>
         <source>A part of the field of view is missing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une partie du champ de vision manque.</translation>
     </message>
     <message>
         <source>Sees rings round lights.</source>
-        <translation type="unfinished"></translation>
+        <translation>Voit des anneaux autour des lumières.</translation>
     </message>
     <message>
         <source>A child who does not reach 6/9 in each eye with the final prescription.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un enfant qui n’atteint pas 6/9 à chaque œil avec la prescription finale.</translation>
     </message>
     <message>
         <source>A child who came with less than 6/60 in an eye.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un enfant venu avec moins de 6/60 à un œil.</translation>
     </message>
     <message>
         <source>A child with +3.50 D or more, or a cylinder of 1.50 D or more.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un enfant avec +3.50 D ou plus, ou un cylindre de 1.50 D ou plus.</translation>
     </message>
     <message>
         <source>Under 8 years; the eyes differ by 1.50 D or more.</source>
-        <translation type="unfinished"></translation>
+        <translation>Moins de 8 ans ; les yeux diffèrent de 1.50 D ou plus.</translation>
     </message>
     <message>
         <source>Less than 6/12 in the better eye with the best prescription found.</source>
-        <translation type="unfinished"></translation>
+        <translation>Moins de 6/12 au meilleur œil avec la meilleure prescription trouvée.</translation>
     </message>
     <message>
         <source>A mean sphere beyond 6.00 D.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une sphère moyenne au-delà de 6.00 D.</translation>
     </message>
     <message>
         <source>A sphere of +8.00 D or more.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une sphère de +8.00 D ou plus.</translation>
     </message>
     <message>
         <source>What was observed</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce qui a été observé</translation>
     </message>
     <message>
         <source>In the person&apos;s words</source>
-        <translation type="unfinished"></translation>
+        <translation>Avec les mots de la personne</translation>
     </message>
     <message>
         <source>bare</source>
-        <translation type="unfinished"></translation>
+        <translation>sans correction</translation>
     </message>
     <message>
         <source>own pair</source>
-        <translation type="unfinished"></translation>
+        <translation>propre paire</translation>
     </message>
     <message>
         <source>pinhole</source>
-        <translation type="unfinished"></translation>
+        <translation>trou sténopéique</translation>
     </message>
     <message>
         <source>best</source>
-        <translation type="unfinished"></translation>
+        <translation>meilleure</translation>
     </message>
     <message>
         <source>Please see this person today, and tell us on the part below.</source>
-        <translation type="unfinished"></translation>
+        <translation>Merci de voir cette personne aujourd’hui, et de nous répondre sur la partie ci-dessous.</translation>
     </message>
     <message>
         <source>Please see this person in the next days, and tell us on the part below.</source>
-        <translation type="unfinished"></translation>
+        <translation>Merci de voir cette personne dans les prochains jours, et de nous répondre sur la partie ci-dessous.</translation>
     </message>
     <message>
         <source>Please see this person at a usual appointment, and tell us on the part below.</source>
-        <translation type="unfinished"></translation>
+        <translation>Merci de voir cette personne à un rendez-vous habituel, et de nous répondre sur la partie ci-dessous.</translation>
     </message>
     <message>
         <source>No glasses are given until you have seen the person.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pas de lunettes données avant que vous ayez vu la personne.</translation>
     </message>
     <message>
         <source>Glasses were given today: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Des lunettes ont été données aujourd’hui : %1</translation>
     </message>
     <message>
         <source>No glasses are recorded as given yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucune paire de lunettes n’est encore notée comme donnée.</translation>
     </message>
     <message>
         <source>Please return this part</source>
-        <translation type="unfinished"></translation>
+        <translation>Merci de renvoyer cette partie</translation>
     </message>
     <message>
         <source>Return to</source>
-        <translation type="unfinished"></translation>
+        <translation>Renvoyer à</translation>
     </message>
     <message>
         <source>Seen on</source>
-        <translation type="unfinished"></translation>
+        <translation>Vu le</translation>
     </message>
     <message>
         <source>Found</source>
-        <translation type="unfinished"></translation>
+        <translation>Trouvé</translation>
     </message>
     <message>
         <source>Done</source>
-        <translation type="unfinished">Fait</translation>
+        <translation>Fait</translation>
     </message>
     <message>
         <source>Glasses: may be given / wait / other prescription</source>
-        <translation type="unfinished"></translation>
+        <translation>Lunettes : peuvent être données / attendre / autre prescription</translation>
     </message>
     <message>
         <source>Signature</source>
-        <translation type="unfinished"></translation>
+        <translation>Signature</translation>
     </message>
     <message>
         <source>Age</source>
-        <translation type="unfinished">Âge</translation>
+        <translation>Âge</translation>
     </message>
     <message>
         <source>Name (write it in only if the person agrees)</source>
-        <translation type="unfinished"></translation>
+        <translation>Nom (à écrire seulement si la personne est d’accord)</translation>
     </message>
     <message>
         <source>Prescription found</source>
-        <translation type="unfinished"></translation>
+        <translation>Prescription trouvée</translation>
     </message>
     <message>
         <source>What we ask</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce que nous demandons</translation>
     </message>
     <message>
         <source>under %1</source>
-        <translation type="unfinished"></translation>
+        <translation>moins de %1</translation>
     </message>
     <message>
         <source>none yet</source>
-        <translation type="unfinished"></translation>
+        <translation>aucune encore</translation>
     </message>
     <message>
         <source>%1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 sur %2</translation>
     </message>
     <message>
         <source>%1 of %2, %3 (95 % limits %4 to %5)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 sur %2, %3 (limites à 95 % %4 à %5)</translation>
     </message>
     <message>
         <source>Refraction</source>
-        <translation type="unfinished"></translation>
+        <translation>Réfraction</translation>
     </message>
     <message>
         <source>Dispensing</source>
-        <translation type="unfinished"></translation>
+        <translation>Remise</translation>
     </message>
     <message>
         <source>Supplier</source>
-        <translation type="unfinished"></translation>
+        <translation>Fournisseur</translation>
     </message>
     <message>
         <source>Stock</source>
-        <translation type="unfinished">Stock</translation>
+        <translation>Stock</translation>
     </message>
     <message>
         <source>Follow-up</source>
-        <translation type="unfinished"></translation>
+        <translation>Suivi</translation>
     </message>
     <message>
         <source>Record</source>
-        <translation type="unfinished"></translation>
+        <translation>Relevé</translation>
     </message>
     <message>
         <source>Site</source>
-        <translation type="unfinished"></translation>
+        <translation>Site</translation>
     </message>
     <message>
         <source>Rules</source>
-        <translation type="unfinished"></translation>
+        <translation>Règles</translation>
     </message>
     <message>
         <source>Kind of pair</source>
-        <translation type="unfinished"></translation>
+        <translation>Type de paire</translation>
     </message>
     <message>
         <source>Desk (numbers of this report)</source>
-        <translation type="unfinished"></translation>
+        <translation>Poste (numéros de ce rapport)</translation>
     </message>
     <message>
         <source>By site</source>
-        <translation type="unfinished"></translation>
+        <translation>Par site</translation>
     </message>
     <message>
         <source>By week</source>
-        <translation type="unfinished"></translation>
+        <translation>Par semaine</translation>
     </message>
     <message>
         <source>By rules</source>
-        <translation type="unfinished"></translation>
+        <translation>Par règles</translation>
     </message>
     <message>
         <source>By purpose</source>
-        <translation type="unfinished"></translation>
+        <translation>Par usage</translation>
     </message>
     <message>
         <source>By kind of pair</source>
-        <translation type="unfinished"></translation>
+        <translation>Par type de paire</translation>
     </message>
     <message>
         <source>By desk</source>
-        <translation type="unfinished"></translation>
+        <translation>Par poste</translation>
     </message>
     <message>
         <source>ready-made</source>
-        <translation type="unfinished"></translation>
+        <translation>prémontée</translation>
     </message>
     <message>
         <source>bifocal</source>
-        <translation type="unfinished"></translation>
+        <translation>bifocale</translation>
     </message>
     <message>
         <source>lenses in a frame</source>
-        <translation type="unfinished"></translation>
+        <translation>verres dans une monture</translation>
     </message>
     <message>
         <source>nobody has looked yet</source>
-        <translation type="unfinished"></translation>
+        <translation>personne n’a encore vérifié</translation>
     </message>
     <message>
         <source>met</source>
-        <translation type="unfinished"></translation>
+        <translation>satisfait</translation>
     </message>
     <message>
         <source>under-met</source>
-        <translation type="unfinished"></translation>
+        <translation>insuffisamment satisfait</translation>
     </message>
     <message>
         <source>unmet</source>
-        <translation type="unfinished"></translation>
+        <translation>non satisfait</translation>
     </message>
     <message>
         <source>no need</source>
-        <translation type="unfinished"></translation>
+        <translation>aucun besoin</translation>
     </message>
     <message>
         <source>another cause</source>
-        <translation type="unfinished"></translation>
+        <translation>autre cause</translation>
     </message>
     <message>
         <source>not known</source>
-        <translation type="unfinished"></translation>
+        <translation>inconnu</translation>
     </message>
     <message>
         <source>At odds: by the record, the pair is not one that the rules would call acceptable, or what was measured beside the record speaks against it. This page is about records; a person decides what they mean. Nothing here is a ranking.</source>
-        <translation type="unfinished"></translation>
+        <translation>En désaccord : d’après le relevé, la paire n’est pas de celles que les règles diraient acceptables, ou ce qui a été mesuré à côté du relevé la contredit. Cette page parle de relevés ; une personne décide de leur sens. Rien ici n’est un classement.</translation>
     </message>
     <message>
         <source>Hand-overs</source>
-        <translation type="unfinished"></translation>
+        <translation>Remises</translation>
     </message>
     <message>
         <source>%1 from %2 to %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 du %2 au %3</translation>
     </message>
     <message>
         <source>Judged by</source>
-        <translation type="unfinished">Évalué selon</translation>
+        <translation>Évalué selon</translation>
     </message>
     <message>
         <source>Record and pair at odds</source>
-        <translation type="unfinished"></translation>
+        <translation>Relevé et paire en désaccord</translation>
     </message>
     <message>
         <source>Entry %1 is not as it was written; only what stands before it was judged.</source>
-        <translation type="unfinished"></translation>
+        <translation>L’inscription %1 n’est plus comme elle a été écrite ; seul ce qui la précède a été évalué.</translation>
     </message>
     <message>
         <source>What to do next</source>
-        <translation type="unfinished"></translation>
+        <translation>Que faire ensuite</translation>
     </message>
     <message>
         <source>Nothing was found.</source>
-        <translation type="unfinished"></translation>
+        <translation>Rien n’a été trouvé.</translation>
     </message>
     <message>
         <source>Where</source>
-        <translation type="unfinished"></translation>
+        <translation>Où</translation>
     </message>
     <message>
         <source>What the records show</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce que montrent les relevés</translation>
     </message>
     <message>
         <source>Times</source>
-        <translation type="unfinished"></translation>
+        <translation>Fois</translation>
     </message>
     <message>
         <source>Next</source>
-        <translation type="unfinished">Suivant</translation>
+        <translation>Ensuite</translation>
     </message>
     <message>
         <source>Kinds found less often, in the detail: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Types trouvés moins souvent, dans le détail : %1</translation>
     </message>
     <message>
         <source>Over time</source>
-        <translation type="unfinished"></translation>
+        <translation>Dans le temps</translation>
     </message>
     <message>
         <source>p-chart by week</source>
-        <translation type="unfinished"></translation>
+        <translation>carte p par semaine</translation>
     </message>
     <message>
         <source>p-chart: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>carte p : %1</translation>
     </message>
     <message>
         <source>g-chart: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>carte g : %1</translation>
     </message>
     <message>
         <source>g-chart</source>
-        <translation type="unfinished"></translation>
+        <translation>carte g</translation>
     </message>
     <message>
         <source>g-chart: half of the runs between two at odds are %1 good ones or fewer; one longer than %2 is better than the share says</source>
-        <translation type="unfinished"></translation>
+        <translation>carte g : la moitié des séries entre deux en désaccord compte %1 bonnes ou moins ; une plus longue que %2 est meilleure que ne le dit la proportion</translation>
     </message>
     <message>
         <source>Read again at the bench</source>
-        <translation type="unfinished"></translation>
+        <translation>Relues au banc</translation>
     </message>
     <message>
         <source>No lot was drawn yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucun lot n’a encore été tiré.</translation>
     </message>
     <message>
         <source>%1 of %2 hand-overs, at most %3 may fail</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 remises sur %2, au plus %3 peuvent échouer</translation>
     </message>
     <message>
         <source>Operating curve</source>
-        <translation type="unfinished"></translation>
+        <translation>Courbe d’efficacité</translation>
     </message>
     <message>
         <source>no results yet</source>
-        <translation type="unfinished"></translation>
+        <translation>pas encore de résultats</translation>
     </message>
     <message>
         <source>accepted</source>
-        <translation type="unfinished"></translation>
+        <translation>accepté</translation>
     </message>
     <message>
         <source>refused: read every pair of these days</source>
-        <translation type="unfinished"></translation>
+        <translation>refusé : lire chaque paire de ces jours</translation>
     </message>
     <message>
         <source>Seen again</source>
-        <translation type="unfinished"></translation>
+        <translation>Revus</translation>
     </message>
     <message>
         <source>With the pair when seen</source>
-        <translation type="unfinished"></translation>
+        <translation>Avec la paire lors du contrôle</translation>
     </message>
     <message>
         <source>Due</source>
-        <translation type="unfinished"></translation>
+        <translation>À revoir</translation>
     </message>
     <message>
         <source>Persons</source>
-        <translation type="unfinished"></translation>
+        <translation>Personnes</translation>
     </message>
     <message>
         <source>Due now</source>
-        <translation type="unfinished"></translation>
+        <translation>À revoir maintenant</translation>
     </message>
     <message>
         <source>Effective coverage, distance, of %1 who came</source>
-        <translation type="unfinished"></translation>
+        <translation>Couverture effective, loin, des %1 venus</translation>
     </message>
     <message>
         <source>Coverage</source>
-        <translation type="unfinished"></translation>
+        <translation>Couverture</translation>
     </message>
     <message>
         <source>as they came</source>
-        <translation type="unfinished"></translation>
+        <translation>à leur arrivée</translation>
     </message>
     <message>
         <source>as they are now</source>
-        <translation type="unfinished"></translation>
+        <translation>à présent</translation>
     </message>
     <message>
         <source>Met over met, under-met and unmet, better eye, 6/12 (World Health Organization, indicator 3154). It is defined for a sample of a population; here it is of those who came.</source>
-        <translation type="unfinished"></translation>
+        <translation>Satisfait sur satisfait, insuffisamment satisfait et non satisfait, meilleur œil, 6/12 (Organisation mondiale de la Santé, indicateur 3154). Défini pour un échantillon d’une population ; ici il porte sur ceux qui sont venus.</translation>
     </message>
     <message>
         <source>Findings</source>
-        <translation type="unfinished"></translation>
+        <translation>Constats</translation>
     </message>
     <message>
         <source>In figures</source>
-        <translation type="unfinished"></translation>
+        <translation>En chiffres</translation>
     </message>
     <message>
         <source>Likeliest slip</source>
-        <translation type="unfinished"></translation>
+        <translation>Erreur la plus probable</translation>
     </message>
     <message>
         <source>None to be listed one by one.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucun à lister un par un.</translation>
     </message>
     <message>
         <source>%1 more are not listed here; `audit --json` has them all.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 de plus ne sont pas listés ici ; `audit --json` les donne tous.</translation>
     </message>
     <message>
         <source>A slip is a mistake in a record or in a pick, named by its likelihood and never proved by it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une erreur est une faute dans un relevé ou dans un choix, nommée par sa vraisemblance et jamais prouvée par elle.</translation>
     </message>
     <message>
         <source>%1 stronger than written: hold things a little nearer</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 plus fort qu’écrit : tenir les choses un peu plus près</translation>
     </message>
     <message>
         <source>%1 weaker than written: hold things a little further away</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 plus faible qu’écrit : tenir les choses un peu plus loin</translation>
     </message>
     <message>
         <source>%1 more plus than written: far things are a little less sharp</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 plus positif qu’écrit : le lointain est un peu moins net</translation>
     </message>
     <message>
         <source>%1 more minus than written: the eye has to focus a little more</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 plus négatif qu’écrit : l’œil doit accommoder un peu plus</translation>
     </message>
     <message>
         <source>%1 of the cylinder is not in the lens: fine lines are a little less sharp</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 du cylindre n’est pas dans le verre : les traits fins sont un peu moins nets</translation>
     </message>
     <message>
         <source>near part: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>partie de près : %1</translation>
     </message>
     <message>
         <source>Both eyes</source>
-        <translation type="unfinished"></translation>
+        <translation>Les deux yeux</translation>
     </message>
     <message>
         <source>Things are clear from about %1 cm.</source>
-        <translation type="unfinished"></translation>
+        <translation>Les choses sont nettes à partir d’environ %1 cm.</translation>
     </message>
     <message>
         <source>Things are clear from about %1 to %2 cm.</source>
-        <translation type="unfinished"></translation>
+        <translation>Les choses sont nettes d’environ %1 à %2 cm.</translation>
     </message>
     <message>
         <source>The lenses have the power that was written for you.</source>
-        <translation type="unfinished"></translation>
+        <translation>Les verres ont la puissance écrite pour vous.</translation>
     </message>
     <message>
         <source>The middle of the lenses is not quite before the middle of the eyes: the first days may feel odd.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le milieu des verres n’est pas tout à fait devant le milieu des yeux : les premiers jours peuvent surprendre.</translation>
     </message>
 </context>
 <context>
@@ -3935,7 +3935,7 @@
     </message>
     <message>
         <source>Each purpose is judged alone</source>
-        <translation type="unfinished"></translation>
+        <translation>Chaque usage est évalué séparément</translation>
     </message>
     <message>
         <source>Rules: %1</source>
@@ -3950,474 +3950,474 @@
     <name>quarterstep::AuditPlace</name>
     <message>
         <source>Audit</source>
-        <translation type="unfinished"></translation>
+        <translation>Audit</translation>
     </message>
     <message>
         <source>Every hand-over is judged again by the rules and the stock of its moment.</source>
-        <translation type="unfinished"></translation>
+        <translation>Chaque remise est réévaluée selon les règles et le stock du moment.</translation>
     </message>
     <message>
         <source>Audit again</source>
-        <translation type="unfinished"></translation>
+        <translation>Refaire l’audit</translation>
     </message>
     <message>
         <source>Reads the ledger from the first entry to the last (F5)</source>
-        <translation type="unfinished"></translation>
+        <translation>Lit le registre de la première à la dernière inscription (F5)</translation>
     </message>
     <message>
         <source>What is shown</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce qui est affiché</translation>
     </message>
     <message>
         <source>Shows findings of one class only</source>
-        <translation type="unfinished"></translation>
+        <translation>Affiche les constats d’une seule classe</translation>
     </message>
     <message>
         <source>Look for a finding</source>
-        <translation type="unfinished"></translation>
+        <translation>Chercher un constat</translation>
     </message>
     <message>
         <source>Look for a person, a line, a word</source>
-        <translation type="unfinished"></translation>
+        <translation>Chercher une personne, un article, un mot</translation>
     </message>
     <message>
         <source>Shows only findings in which these words stand (Ctrl+F)</source>
-        <translation type="unfinished"></translation>
+        <translation>Affiche seulement les constats contenant ces mots (Ctrl+F)</translation>
     </message>
     <message>
         <source>Findings</source>
-        <translation type="unfinished"></translation>
+        <translation>Constats</translation>
     </message>
     <message>
         <source>What is to be said of hand-overs, one by one</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce qu’il y a à dire des remises, une par une</translation>
     </message>
     <message>
         <source>Charts</source>
-        <translation type="unfinished"></translation>
+        <translation>Graphiques</translation>
     </message>
     <message>
         <source>How often, by site, week and kind of pair</source>
-        <translation type="unfinished"></translation>
+        <translation>Combien souvent, par site, semaine et type de paire</translation>
     </message>
     <message>
         <source>Bench</source>
-        <translation type="unfinished"></translation>
+        <translation>Banc</translation>
     </message>
     <message>
         <source>Lots read again, who is to be seen again, the report</source>
-        <translation type="unfinished"></translation>
+        <translation>Lots relus, personnes à revoir, rapport</translation>
     </message>
     <message>
         <source>Findings of the audit</source>
-        <translation type="unfinished"></translation>
+        <translation>Constats de l’audit</translation>
     </message>
     <message>
         <source>Choose a finding to see need, pair and slips beside</source>
-        <translation type="unfinished"></translation>
+        <translation>Choisir un constat pour voir à côté besoin, paire et erreurs</translation>
     </message>
     <message>
         <source>Chart</source>
-        <translation type="unfinished"></translation>
+        <translation>Graphique</translation>
     </message>
     <message>
         <source>Funnel: shares against the size of the group</source>
-        <translation type="unfinished"></translation>
+        <translation>Entonnoir : proportions selon la taille du groupe</translation>
     </message>
     <message>
         <source>Runs of good hand-overs (g-chart)</source>
-        <translation type="unfinished"></translation>
+        <translation>Séries de bonnes remises (carte g)</translation>
     </message>
     <message>
         <source>Weeks (p-chart)</source>
-        <translation type="unfinished"></translation>
+        <translation>Semaines (carte p)</translation>
     </message>
     <message>
         <source>Which picture is drawn</source>
-        <translation type="unfinished"></translation>
+        <translation>Quelle image est dessinée</translation>
     </message>
     <message>
         <source>Groups</source>
-        <translation type="unfinished"></translation>
+        <translation>Groupes</translation>
     </message>
     <message>
         <source>What the groups of the funnel are</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce que sont les groupes de l’entonnoir</translation>
     </message>
     <message>
         <source>Solid: the share of all · dashed: inner limit, 95 % · dotted: outer limit. Circle: inside · triangle: beyond the inner limit · diamond: beyond the outer. Nothing is ranked.</source>
-        <translation type="unfinished"></translation>
+        <translation>Plein : la proportion de l’ensemble · tirets : limite interne, 95 % · pointillés : limite externe. Cercle : dedans · triangle : au-delà de la limite interne · losange : au-delà de l’externe. Rien n’est classé.</translation>
     </message>
     <message>
         <source>The numbers of the chart</source>
-        <translation type="unfinished"></translation>
+        <translation>Les nombres du graphique</translation>
     </message>
     <message>
         <source>The same numbers as in the picture</source>
-        <translation type="unfinished"></translation>
+        <translation>Les mêmes nombres que dans l’image</translation>
     </message>
     <message>
         <source>Why, criterion by criterion:</source>
-        <translation type="unfinished"></translation>
+        <translation>Pourquoi, critère par critère :</translation>
     </message>
     <message>
         <source>Pair given</source>
-        <translation type="unfinished"></translation>
+        <translation>Paire donnée</translation>
     </message>
     <message>
         <source>How the pair that was given is judged</source>
-        <translation type="unfinished"></translation>
+        <translation>Comment la paire donnée est évaluée</translation>
     </message>
     <message>
         <source>Better pair</source>
-        <translation type="unfinished"></translation>
+        <translation>Meilleure paire</translation>
     </message>
     <message>
         <source>How the pair that lay in the box is judged</source>
-        <translation type="unfinished"></translation>
+        <translation>Comment la paire qui était dans la boîte est évaluée</translation>
     </message>
     <message>
         <source>Criteria of the pair</source>
-        <translation type="unfinished"></translation>
+        <translation>Critères de la paire</translation>
     </message>
     <message>
         <source>Each criterion with its value, its limit and the source of the limit</source>
-        <translation type="unfinished"></translation>
+        <translation>Chaque critère avec sa valeur, sa limite et la source de la limite</translation>
     </message>
     <message>
         <source>Slips that the record allows. It speaks of the record; a person decides.</source>
-        <translation type="unfinished"></translation>
+        <translation>Erreurs que le relevé permet. Elles parlent du relevé ; une personne décide.</translation>
     </message>
     <message>
         <source>Slips and their arithmetic</source>
-        <translation type="unfinished"></translation>
+        <translation>Erreurs et leur calcul</translation>
     </message>
     <message>
         <source>Probability of each slip, and how it comes about</source>
-        <translation type="unfinished"></translation>
+        <translation>Probabilité de chaque erreur, et comment elle s’obtient</translation>
     </message>
     <message>
         <source>Judging hand-overs again…</source>
-        <translation type="unfinished"></translation>
+        <translation>Réévaluation des remises…</translation>
     </message>
     <message>
         <source>Reading the ledger …</source>
-        <translation type="unfinished"></translation>
+        <translation>Lecture du registre …</translation>
     </message>
     <message>
         <source>Other work is going on; audit again when it has ended (F5).</source>
-        <translation type="unfinished"></translation>
+        <translation>Un autre travail est en cours ; refaire l’audit quand il sera fini (F5).</translation>
     </message>
     <message>
         <source>Stopped. Nothing was written; audit again with F5.</source>
-        <translation type="unfinished"></translation>
+        <translation>Arrêté. Rien n’a été écrit ; refaire l’audit avec F5.</translation>
     </message>
     <message>
         <source>The audit ended before its time; the reason stands above.</source>
-        <translation type="unfinished"></translation>
+        <translation>L’audit s’est terminé avant la fin ; la raison figure ci-dessus.</translation>
     </message>
     <message>
         <source>hand-overs %1, judged again %2</source>
-        <translation type="unfinished"></translation>
+        <translation>remises %1, réévaluées %2</translation>
     </message>
     <message>
         <source>pair and record at odds: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>paire et relevé en désaccord : %1</translation>
     </message>
     <message>
         <source>findings %1</source>
-        <translation type="unfinished"></translation>
+        <translation>constats %1</translation>
     </message>
     <message>
         <source>%1 more are counted and not listed</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 de plus sont comptés et non listés</translation>
     </message>
     <message>
         <source>The record is whole: %1 entries, each follows the one before.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le registre est intact : %1 inscriptions, chacune suit la précédente.</translation>
     </message>
     <message>
         <source>The record is NOT whole: %1 entries could be read, up to the first bad one. Keep the folder and compare it with a copy.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le registre n’est PAS intact : %1 inscriptions ont pu être lues, jusqu’à la première mauvaise. Garder le dossier et le comparer à une copie.</translation>
     </message>
     <message>
         <source>Every finding</source>
-        <translation type="unfinished"></translation>
+        <translation>Tous les constats</translation>
     </message>
     <message>
         <source>by site</source>
-        <translation type="unfinished"></translation>
+        <translation>par site</translation>
     </message>
     <message>
         <source>by who handed over</source>
-        <translation type="unfinished"></translation>
+        <translation>par qui a remis</translation>
     </message>
     <message>
         <source>by week</source>
-        <translation type="unfinished"></translation>
+        <translation>par semaine</translation>
     </message>
     <message>
         <source>by profile</source>
-        <translation type="unfinished"></translation>
+        <translation>par profil</translation>
     </message>
     <message>
         <source>by purpose</source>
-        <translation type="unfinished"></translation>
+        <translation>par usage</translation>
     </message>
     <message>
         <source>by kind of pair</source>
-        <translation type="unfinished"></translation>
+        <translation>par type de paire</translation>
     </message>
     <message>
         <source>Right</source>
-        <translation type="unfinished">Droit</translation>
+        <translation>Droit</translation>
     </message>
     <message>
         <source>Left</source>
-        <translation type="unfinished">Gauche</translation>
+        <translation>Gauche</translation>
     </message>
     <message>
         <source>%1: not judged</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 : non évalué</translation>
     </message>
     <message>
         <source>%1: needs %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 : besoin %2</translation>
     </message>
     <message>
         <source>, was given %1</source>
-        <translation type="unfinished"></translation>
+        <translation>, a reçu %1</translation>
     </message>
     <message>
         <source>Pair %1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Paire %1 : %2</translation>
     </message>
     <message>
         <source>In the box lay %1 (bin %2): %3</source>
-        <translation type="unfinished"></translation>
+        <translation>Dans la boîte se trouvait %1 (casier %2) : %3</translation>
     </message>
     <message>
         <source>No slip was looked for: record, pair and witnesses agree.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucune erreur n’a été cherchée : relevé, paire et témoins concordent.</translation>
     </message>
     <message>
         <source>%1  %2: %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1  %2 : %3</translation>
     </message>
     <message>
         <source>Below each: prior × witnesses × pair; the probability is its part of the sum.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sous chacune : a priori × témoins × paire ; la probabilité est sa part de la somme.</translation>
     </message>
     <message>
         <source>Slips of the record cannot be tested here: nothing was measured beside it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Les erreurs du relevé ne peuvent pas être testées ici : rien n’a été mesuré à côté.</translation>
     </message>
     <message>
         <source>No finding is chosen</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucun constat choisi</translation>
     </message>
     <message>
         <source>Choose a finding in the list: what was needed, what was given and what lay in the box stand here.</source>
-        <translation type="unfinished"></translation>
+        <translation>Choisir un constat dans la liste : ce qui était nécessaire, ce qui a été donné et ce qui était dans la boîte figurent ici.</translation>
     </message>
     <message>
         <source>About the course of events</source>
-        <translation type="unfinished"></translation>
+        <translation>Sur le déroulement</translation>
     </message>
     <message>
         <source>%1, %2, entry %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, %2, inscription %3</translation>
     </message>
     <message>
         <source>Need, pair and findings</source>
-        <translation type="unfinished"></translation>
+        <translation>Besoin, paire et constats</translation>
     </message>
     <message>
         <source>What was needed, what was given, what lay in the box; the text can be copied</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce qui était nécessaire, ce qui a été donné, ce qui était dans la boîte ; le texte peut être copié</translation>
     </message>
     <message>
         <source>Nothing was handed over in this camp yet, so there is nothing to audit.</source>
-        <translation type="unfinished"></translation>
+        <translation>Rien n’a encore été remis dans ce camp, il n’y a donc rien à auditer.</translation>
     </message>
 </context>
 <context>
     <name>quarterstep::BenchPanel</name>
     <message>
         <source>Lots read again at the bench</source>
-        <translation type="unfinished"></translation>
+        <translation>Lots relus au banc</translation>
     </message>
     <message>
         <source>Pairs to read:</source>
-        <translation type="unfinished"></translation>
+        <translation>Paires à lire :</translation>
     </message>
     <message>
         <source>Pairs to read</source>
-        <translation type="unfinished"></translation>
+        <translation>Paires à lire</translation>
     </message>
     <message>
         <source>How many pairs are drawn; “as few as will do” keeps the risks of a wrong decision small</source>
-        <translation type="unfinished"></translation>
+        <translation>Combien de paires sont tirées ; « le moins possible » garde faibles les risques d’une mauvaise décision</translation>
     </message>
     <message>
         <source>as few as will do</source>
-        <translation type="unfinished"></translation>
+        <translation>le moins possible</translation>
     </message>
     <message>
         <source>Draw a lot…</source>
-        <translation type="unfinished"></translation>
+        <translation>Tirer un lot…</translation>
     </message>
     <message>
         <source>Draws hand-overs by lot, enters the draw and writes the sheet for the bench</source>
-        <translation type="unfinished"></translation>
+        <translation>Tire des remises au sort, inscrit le tirage et écrit la feuille pour le banc</translation>
     </message>
     <message>
         <source>Sheet for the bench</source>
-        <translation type="unfinished"></translation>
+        <translation>Feuille pour le banc</translation>
     </message>
     <message>
         <source>Tables (*.csv)</source>
-        <translation type="unfinished"></translation>
+        <translation>Tableaux (*.csv)</translation>
     </message>
     <message>
         <source>Take in a sheet…</source>
-        <translation type="unfinished"></translation>
+        <translation>Reprendre une feuille…</translation>
     </message>
     <message>
         <source>Reads a filled-in sheet, judges it and enters results and decision</source>
-        <translation type="unfinished"></translation>
+        <translation>Lit une feuille remplie, l’évalue et inscrit résultats et décision</translation>
     </message>
     <message>
         <source>Sheet from the bench</source>
-        <translation type="unfinished"></translation>
+        <translation>Feuille du banc</translation>
     </message>
     <message>
         <source>Drawn</source>
-        <translation type="unfinished"></translation>
+        <translation>Tiré</translation>
     </message>
     <message>
         <source>Pairs</source>
-        <translation type="unfinished"></translation>
+        <translation>Paires</translation>
     </message>
     <message>
         <source>May fail</source>
-        <translation type="unfinished"></translation>
+        <translation>Échecs admis</translation>
     </message>
     <message>
         <source>Decision</source>
-        <translation type="unfinished"></translation>
+        <translation>Décision</translation>
     </message>
     <message>
         <source>Lots drawn in this camp</source>
-        <translation type="unfinished"></translation>
+        <translation>Lots tirés dans ce camp</translation>
     </message>
     <message>
         <source>To be seen again</source>
-        <translation type="unfinished"></translation>
+        <translation>À revoir</translation>
     </message>
     <message>
         <source>Person</source>
-        <translation type="unfinished">Personne</translation>
+        <translation>Personne</translation>
     </message>
     <message>
         <source>Given</source>
-        <translation type="unfinished"></translation>
+        <translation>Donnée</translation>
     </message>
     <message>
         <source>Pair</source>
-        <translation type="unfinished"></translation>
+        <translation>Paire</translation>
     </message>
     <message>
         <source>When</source>
-        <translation type="unfinished">Quand</translation>
+        <translation>Quand</translation>
     </message>
     <message>
         <source>State</source>
-        <translation type="unfinished">État</translation>
+        <translation>État</translation>
     </message>
     <message>
         <source>Persons to be seen again</source>
-        <translation type="unfinished"></translation>
+        <translation>Personnes à revoir</translation>
     </message>
     <message>
         <source>Report: no names and no initials; small counts are hidden on the page for the site.</source>
-        <translation type="unfinished"></translation>
+        <translation>Rapport : ni noms ni initiales ; les petits nombres sont masqués sur la page pour le site.</translation>
     </message>
     <message>
         <source>Page for the site…</source>
-        <translation type="unfinished"></translation>
+        <translation>Page pour le site…</translation>
     </message>
     <message>
         <source>One page for a browser, to be read by everybody at the site</source>
-        <translation type="unfinished"></translation>
+        <translation>Une page pour un navigateur, à lire par tous sur le site</translation>
     </message>
     <message>
         <source>In detail…</source>
-        <translation type="unfinished"></translation>
+        <translation>En détail…</translation>
     </message>
     <message>
         <source>Everything, for the supervisor</source>
-        <translation type="unfinished"></translation>
+        <translation>Tout, pour le superviseur</translation>
     </message>
     <message>
         <source>Report</source>
-        <translation type="unfinished"></translation>
+        <translation>Rapport</translation>
     </message>
     <message>
         <source>Pages (*.html)</source>
-        <translation type="unfinished"></translation>
+        <translation>Pages (*.html)</translation>
     </message>
     <message>
         <source>Nothing happened in this camp yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Rien ne s’est encore passé dans ce camp.</translation>
     </message>
     <message>
         <source>%1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 sur %2</translation>
     </message>
     <message>
         <source>not read yet</source>
-        <translation type="unfinished"></translation>
+        <translation>pas encore lu</translation>
     </message>
     <message>
         <source>wearers %1</source>
-        <translation type="unfinished"></translation>
+        <translation>porteurs %1</translation>
     </message>
     <message>
         <source>met %1, of them wearing %2</source>
-        <translation type="unfinished"></translation>
+        <translation>rencontrés %1, dont porteurs %2</translation>
     </message>
     <message>
         <source>effective coverage of those who came %1 %</source>
-        <translation type="unfinished"></translation>
+        <translation>couverture effective des venus %1 %</translation>
     </message>
     <message>
         <source>soon</source>
-        <translation type="unfinished"></translation>
+        <translation>bientôt</translation>
     </message>
     <message>
         <source>due</source>
-        <translation type="unfinished"></translation>
+        <translation>à faire</translation>
     </message>
     <message>
         <source>late</source>
-        <translation type="unfinished"></translation>
+        <translation>en retard</translation>
     </message>
     <message>
         <source>Drawn: %1 of %2 hand-overs; the sheet is %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tiré : %1 remises sur %2 ; la feuille est %3.</translation>
     </message>
     <message>
         <source>The report is %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le rapport est %1.</translation>
     </message>
     <message>
         <source>Writing the report…</source>
-        <translation type="unfinished"></translation>
+        <translation>Écriture du rapport…</translation>
     </message>
     <message>
         <source>Other work is going on; try again when it has ended.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un autre travail est en cours ; réessayer quand il sera fini.</translation>
     </message>
 </context>
 <context>
@@ -4440,7 +4440,7 @@
     </message>
     <message>
         <source>bin %1, %2, available %3</source>
-        <translation>case %1, %2, disponible %3</translation>
+        <translation>casier %1, %2, disponible %3</translation>
     </message>
     <message>
         <source>no row</source>
@@ -4486,38 +4486,38 @@
     <name>quarterstep::ChartModel</name>
     <message>
         <source>inside the limits</source>
-        <translation type="unfinished"></translation>
+        <translation>dans les limites</translation>
     </message>
     <message>
         <source>beyond the inner limit</source>
-        <translation type="unfinished"></translation>
+        <translation>au-delà de la limite interne</translation>
     </message>
     <message>
         <source>beyond the outer limit</source>
-        <translation type="unfinished"></translation>
+        <translation>au-delà de la limite externe</translation>
     </message>
     <message>
         <source>Group or run</source>
-        <translation type="unfinished"></translation>
+        <translation>Groupe ou série</translation>
     </message>
     <message>
         <source>Figures</source>
-        <translation type="unfinished"></translation>
+        <translation>Chiffres</translation>
     </message>
     <message>
         <source>Limits</source>
-        <translation type="unfinished"></translation>
+        <translation>Limites</translation>
     </message>
 </context>
 <context>
     <name>quarterstep::ChartView</name>
     <message>
         <source>Chart of the audit</source>
-        <translation type="unfinished"></translation>
+        <translation>Graphique de l’audit</translation>
     </message>
     <message>
         <source>The same numbers stand in the table beside it</source>
-        <translation type="unfinished"></translation>
+        <translation>Les mêmes nombres figurent dans le tableau à côté</translation>
     </message>
 </context>
 <context>
@@ -4563,74 +4563,74 @@
     <name>quarterstep::CrossModel</name>
     <message>
         <source>right, need</source>
-        <translation type="unfinished"></translation>
+        <translation>droit, besoin</translation>
     </message>
     <message>
         <source>left, need</source>
-        <translation type="unfinished"></translation>
+        <translation>gauche, besoin</translation>
     </message>
     <message>
         <source>right, pair</source>
-        <translation type="unfinished"></translation>
+        <translation>droit, paire</translation>
     </message>
     <message>
         <source>left, pair</source>
-        <translation type="unfinished"></translation>
+        <translation>gauche, paire</translation>
     </message>
     <message>
         <source>right, left over</source>
-        <translation type="unfinished"></translation>
+        <translation>droit, reste</translation>
     </message>
     <message>
         <source>left, left over</source>
-        <translation type="unfinished"></translation>
+        <translation>gauche, reste</translation>
     </message>
     <message>
         <source>%1 along %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 le long de %2</translation>
     </message>
     <message>
         <source>What</source>
-        <translation type="unfinished">Quoi</translation>
+        <translation>Quoi</translation>
     </message>
     <message>
         <source>Power (D)</source>
-        <translation type="unfinished">Puissance (D)</translation>
+        <translation>Puissance (D)</translation>
     </message>
     <message>
         <source>Higher (D)</source>
-        <translation type="unfinished"></translation>
+        <translation>Haute (D)</translation>
     </message>
     <message>
         <source>Lower (D)</source>
-        <translation type="unfinished"></translation>
+        <translation>Basse (D)</translation>
     </message>
 </context>
 <context>
     <name>quarterstep::CrossView</name>
     <message>
         <source>Optical crosses</source>
-        <translation type="unfinished"></translation>
+        <translation>Croix optiques</translation>
     </message>
     <message>
         <source>A picture of need, pair and what is left; the same values stand in the table</source>
-        <translation type="unfinished"></translation>
+        <translation>Une image du besoin, de la paire et du reste ; les mêmes valeurs figurent dans le tableau</translation>
     </message>
     <message>
         <source>Powers in dioptres on the meridians they act in, as the examiner sees the eyes</source>
-        <translation type="unfinished"></translation>
+        <translation>Puissances en dioptries sur les méridiens où elles agissent, comme l’examinateur voit les yeux</translation>
     </message>
     <message>
         <source>need</source>
-        <translation type="unfinished"></translation>
+        <translation>besoin</translation>
     </message>
     <message>
         <source>pair</source>
-        <translation type="unfinished"></translation>
+        <translation>paire</translation>
     </message>
     <message>
         <source>left over</source>
-        <translation type="unfinished"></translation>
+        <translation>reste</translation>
     </message>
 </context>
 <context>
@@ -4661,7 +4661,7 @@
     </message>
     <message>
         <source>Empties the card</source>
-        <translation type="unfinished"></translation>
+        <translation>Vide la fiche</translation>
     </message>
     <message>
         <source>New person</source>
@@ -4669,7 +4669,7 @@
     </message>
     <message>
         <source>Puts the people of a prescription table into the waiting list</source>
-        <translation type="unfinished"></translation>
+        <translation>Met les personnes d’un tableau de prescriptions dans la file d’attente</translation>
     </message>
     <message>
         <source>Load people…</source>
@@ -4677,7 +4677,7 @@
     </message>
     <message>
         <source>Opens another camp, the sample, or starts one</source>
-        <translation type="unfinished"></translation>
+        <translation>Ouvre un autre camp, l’exemple, ou en crée un</translation>
     </message>
     <message>
         <source>Camps…</source>
@@ -4685,11 +4685,11 @@
     </message>
     <message>
         <source>Look, language, printer, camp, PINs</source>
-        <translation type="unfinished"></translation>
+        <translation>Apparence, langue, imprimante, camp, PIN</translation>
     </message>
     <message>
         <source>The manual, at the page for where you are</source>
-        <translation type="unfinished"></translation>
+        <translation>Le manuel, à la page de l’endroit où vous êtes</translation>
     </message>
     <message>
         <source>Help</source>
@@ -4701,7 +4701,7 @@
     </message>
     <message>
         <source>Light, dark, or sun: black on white and large, for outdoors</source>
-        <translation type="unfinished"></translation>
+        <translation>Clair, sombre ou soleil : noir sur blanc et grand, pour le plein air</translation>
     </message>
     <message>
         <source>Light</source>
@@ -4717,11 +4717,11 @@
     </message>
     <message>
         <source>Who is served, and with what</source>
-        <translation type="unfinished"></translation>
+        <translation>Qui est servi, et avec quoi</translation>
     </message>
     <message>
         <source>What lies in the box, and what happened to it</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce qui est dans la boîte, et ce qui lui est arrivé</translation>
     </message>
     <message>
         <source>Every key of the window</source>
@@ -4753,7 +4753,7 @@
     </message>
     <message>
         <source>Quarterstep</source>
-        <translation type="unfinished"></translation>
+        <translation>Quarterstep</translation>
     </message>
     <message>
         <source>Reading %1…</source>
@@ -4796,15 +4796,15 @@
     </message>
     <message>
         <source>%1: Quarterstep</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 : Quarterstep</translation>
     </message>
     <message>
         <source>Audit</source>
-        <translation type="unfinished"></translation>
+        <translation>Audit</translation>
     </message>
     <message>
         <source>Which pairs went wrong, and what slip did it</source>
-        <translation type="unfinished"></translation>
+        <translation>Quelles paires étaient mauvaises, et par quelle erreur</translation>
     </message>
 </context>
 <context>
@@ -4834,7 +4834,7 @@
     </message>
     <message>
         <source>Choose a person: the card fills and pairs are suggested</source>
-        <translation type="unfinished"></translation>
+        <translation>Choisir une personne : la fiche se remplit et des paires sont proposées</translation>
     </message>
     <message>
         <source>Prescription</source>
@@ -4846,7 +4846,7 @@
     </message>
     <message>
         <source>Searches the stock for this prescription (Enter in any field)</source>
-        <translation type="unfinished"></translation>
+        <translation>Cherche dans le stock pour cette prescription (Entrée dans tout champ)</translation>
     </message>
     <message>
         <source>Pairs to pull</source>
@@ -4854,7 +4854,7 @@
     </message>
     <message>
         <source>Best first: power in dioptres, where to fetch it, what it leaves in each eye, prism</source>
-        <translation type="unfinished"></translation>
+        <translation>La meilleure d’abord : puissance en dioptries, où la prendre, ce qu’elle laisse à chaque œil, prisme</translation>
     </message>
     <message>
         <source>This folder has no people.csv. Type a prescription below, or load a table.</source>
@@ -4862,9 +4862,9 @@
     </message>
     <message numerus="yes">
         <source>Counts in stock.yaml were edited by hand in %n line(s). The ledger&apos;s counts are used until the edits are accepted or discarded in Stock.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Des nombres de stock.yaml ont été modifiés à la main dans %n article. Les nombres du registre sont utilisés jusqu’à ce que les modifications soient acceptées ou rejetées dans Stock.</numerusform>
+            <numerusform>Des nombres de stock.yaml ont été modifiés à la main dans %n articles. Les nombres du registre sont utilisés jusqu’à ce que les modifications soient acceptées ou rejetées dans Stock.</numerusform>
         </translation>
     </message>
     <message>
@@ -4877,7 +4877,7 @@
     </message>
     <message>
         <source>The pairs to pull will stand here, best first, with their bins.</source>
-        <translation>Les paires à sortir apparaîtront ici, la meilleure d’abord, avec leur case.</translation>
+        <translation>Les paires à sortir apparaîtront ici, la meilleure d’abord, avec leur casier.</translation>
     </message>
     <message>
         <source>Nothing to pull for this purpose.</source>
@@ -4893,121 +4893,121 @@
     </message>
     <message>
         <source>Taken back from %1: %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Repris à %1 : %2.</translation>
     </message>
     <message>
         <source>Who is served: people of the table, or custom orders</source>
-        <translation type="unfinished"></translation>
+        <translation>Qui est servi : personnes du tableau, ou commandes sur mesure</translation>
     </message>
     <message>
         <source>People</source>
-        <translation type="unfinished"></translation>
+        <translation>Personnes</translation>
     </message>
     <message>
         <source>Line</source>
-        <translation type="unfinished">Article</translation>
+        <translation>Article</translation>
     </message>
     <message>
         <source>Orders</source>
-        <translation type="unfinished"></translation>
+        <translation>Commandes</translation>
     </message>
     <message>
         <source>The whole prescription, or the short way for plain readers</source>
-        <translation type="unfinished"></translation>
+        <translation>La prescription entière, ou la voie courte pour de simples lunettes de lecture</translation>
     </message>
     <message>
         <source>Plain reader</source>
-        <translation type="unfinished"></translation>
+        <translation>Lecture simple</translation>
     </message>
     <message>
         <source>%1 stands in the line.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 est dans la file.</translation>
     </message>
     <message>
         <source>%1 is entered as referred.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 est inscrit comme orienté.</translation>
     </message>
     <message>
         <source>A custom order for %1 is entered; it stands under Orders.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une commande sur mesure pour %1 est inscrite ; elle figure sous Commandes.</translation>
     </message>
     <message>
         <source>This stands in the ledger already: %1, %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ceci figure déjà au registre : %1, %2.</translation>
     </message>
     <message>
         <source>%1: %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 : %2.</translation>
     </message>
 </context>
 <context>
     <name>quarterstep::FindingsModel</name>
     <message>
         <source>a slip is likely</source>
-        <translation type="unfinished"></translation>
+        <translation>une erreur est probable</translation>
     </message>
     <message>
         <source>When</source>
-        <translation type="unfinished">Quand</translation>
+        <translation>Quand</translation>
     </message>
     <message>
         <source>Person</source>
-        <translation type="unfinished">Personne</translation>
+        <translation>Personne</translation>
     </message>
     <message>
         <source>Purpose</source>
-        <translation type="unfinished"></translation>
+        <translation>Usage</translation>
     </message>
     <message>
         <source>Pair given</source>
-        <translation type="unfinished"></translation>
+        <translation>Paire donnée</translation>
     </message>
     <message>
         <source>What</source>
-        <translation type="unfinished">Quoi</translation>
+        <translation>Quoi</translation>
     </message>
     <message>
         <source>In detail</source>
-        <translation type="unfinished"></translation>
+        <translation>En détail</translation>
     </message>
     <message>
         <source>Likeliest slip</source>
-        <translation type="unfinished"></translation>
+        <translation>Erreur la plus probable</translation>
     </message>
 </context>
 <context>
     <name>quarterstep::FocimeterRow</name>
     <message>
         <source>Read, R</source>
-        <translation type="unfinished"></translation>
+        <translation>Lu, D</translation>
     </message>
     <message>
         <source>L</source>
-        <translation type="unfinished">G</translation>
+        <translation>G</translation>
     </message>
     <message>
         <source>Right lens as the focimeter reads it</source>
-        <translation type="unfinished"></translation>
+        <translation>Verre droit comme lu au frontofocomètre</translation>
     </message>
     <message>
         <source>Left lens as the focimeter reads it</source>
-        <translation type="unfinished"></translation>
+        <translation>Verre gauche comme lu au frontofocomètre</translation>
     </message>
     <message>
         <source>Right lens as the focimeter reads it, dioptres: -1.25 -0.50 x 90</source>
-        <translation type="unfinished"></translation>
+        <translation>Verre droit comme lu au frontofocomètre, dioptries : -1.25 -0.50 x 90</translation>
     </message>
     <message>
         <source>Left lens as the focimeter reads it, dioptres: -1.25 -0.50 x 90</source>
-        <translation type="unfinished"></translation>
+        <translation>Verre gauche comme lu au frontofocomètre, dioptries : -1.25 -0.50 x 90</translation>
     </message>
     <message>
         <source>right lens: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>verre droit : %1</translation>
     </message>
     <message>
         <source>left lens: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>verre gauche : %1</translation>
     </message>
 </context>
 <context>
@@ -5022,11 +5022,11 @@
     </message>
     <message>
         <source>Gives the chosen pair to this person and counts it down (Ctrl+Return)</source>
-        <translation type="unfinished"></translation>
+        <translation>Donne la paire choisie à cette personne et la décompte (Ctrl+Entrée)</translation>
     </message>
     <message>
         <source>The power of this very pair was read</source>
-        <translation type="unfinished"></translation>
+        <translation>La puissance de cette paire précise a été lue</translation>
     </message>
     <message>
         <source>Fit on the face</source>
@@ -5034,7 +5034,7 @@
     </message>
     <message>
         <source>Sits well at nose and ears, pupils behind the centres</source>
-        <translation type="unfinished"></translation>
+        <translation>Bien posée sur le nez et les oreilles, pupilles derrière les centres</translation>
     </message>
     <message>
         <source>Acuity with the pair</source>
@@ -5042,7 +5042,7 @@
     </message>
     <message>
         <source>Each eye read the chart with this pair on</source>
-        <translation type="unfinished"></translation>
+        <translation>Chaque œil a lu l’échelle avec cette paire</translation>
     </message>
     <message>
         <source>Instructions given</source>
@@ -5050,7 +5050,7 @@
     </message>
     <message>
         <source>What it is for, how to care for it, when to come back</source>
-        <translation type="unfinished"></translation>
+        <translation>À quoi elle sert, comment l’entretenir, quand revenir</translation>
     </message>
     <message>
         <source>With pair, R</source>
@@ -5058,7 +5058,7 @@
     </message>
     <message>
         <source>Right eye: acuity with this pair on, for example 6/9</source>
-        <translation type="unfinished"></translation>
+        <translation>Œil droit : acuité avec cette paire, par exemple 6/9</translation>
     </message>
     <message>
         <source>L</source>
@@ -5066,7 +5066,7 @@
     </message>
     <message>
         <source>Left eye: acuity with this pair on, for example 6/9</source>
-        <translation type="unfinished"></translation>
+        <translation>Œil gauche : acuité avec cette paire, par exemple 6/9</translation>
     </message>
     <message>
         <source>near</source>
@@ -5074,7 +5074,7 @@
     </message>
     <message>
         <source>Smallest print read with this pair on, for example N8</source>
-        <translation type="unfinished"></translation>
+        <translation>Plus petit texte lu avec cette paire, par exemple N8</translation>
     </message>
     <message>
         <source>Reason</source>
@@ -5082,7 +5082,7 @@
     </message>
     <message>
         <source>Why this pair is given all the same; kept with the entry</source>
-        <translation type="unfinished"></translation>
+        <translation>Pourquoi cette paire est donnée malgré tout ; gardé avec l’inscription</translation>
     </message>
     <message>
         <source>Your initials</source>
@@ -5090,59 +5090,59 @@
     </message>
     <message>
         <source>Who hands over; kept with the entry, may stay empty</source>
-        <translation type="unfinished"></translation>
+        <translation>Qui remet ; gardé avec l’inscription, peut rester vide</translation>
     </message>
     <message>
         <source>Hand over, print</source>
-        <translation type="unfinished"></translation>
+        <translation>Remettre, imprimer</translation>
     </message>
     <message>
         <source>Hands over and prints the note (Ctrl+Shift+Return)</source>
-        <translation type="unfinished"></translation>
+        <translation>Remet et imprime la note (Ctrl+Maj+Entrée)</translation>
     </message>
     <message>
         <source>Takes back what was entered last for this person today (Ctrl+Z)</source>
-        <translation type="unfinished"></translation>
+        <translation>Annule la dernière inscription de cette personne aujourd’hui (Ctrl+Z)</translation>
     </message>
     <message>
         <source>Note</source>
-        <translation type="unfinished"></translation>
+        <translation>Note</translation>
     </message>
     <message>
         <source>Prints what this person takes home (Ctrl+P)</source>
-        <translation type="unfinished"></translation>
+        <translation>Imprime ce que cette personne emporte (Ctrl+P)</translation>
     </message>
     <message>
         <source>Letter</source>
-        <translation type="unfinished"></translation>
+        <translation>Lettre</translation>
     </message>
     <message>
         <source>Enters the referral and prints the letter to the clinic (Ctrl+Shift+L)</source>
-        <translation type="unfinished"></translation>
+        <translation>Inscrit l’orientation et imprime la lettre à la clinique (Ctrl+Maj+L)</translation>
     </message>
     <message>
         <source>Order</source>
-        <translation type="unfinished"></translation>
+        <translation>Commande</translation>
     </message>
     <message>
         <source>Enters a custom order and prints it for the laboratory (Ctrl+Shift+O)</source>
-        <translation type="unfinished"></translation>
+        <translation>Inscrit une commande sur mesure et l’imprime pour le laboratoire (Ctrl+Maj+O)</translation>
     </message>
     <message>
         <source>Without</source>
-        <translation type="unfinished"></translation>
+        <translation>Sans</translation>
     </message>
     <message>
         <source>Enters that this person goes without a pair, and why (Ctrl+Shift+W)</source>
-        <translation type="unfinished"></translation>
+        <translation>Inscrit que cette personne part sans paire, et pourquoi (Ctrl+Maj+W)</translation>
     </message>
     <message>
         <source>Power by focimeter</source>
-        <translation type="unfinished"></translation>
+        <translation>Puissance au frontofocomètre</translation>
     </message>
     <message>
         <source>Each eye by focimeter</source>
-        <translation type="unfinished"></translation>
+        <translation>Chaque œil au frontofocomètre</translation>
     </message>
 </context>
 <context>
@@ -5157,7 +5157,7 @@
     </message>
     <message>
         <source>Chooses a page of the manual</source>
-        <translation type="unfinished"></translation>
+        <translation>Choisit une page du manuel</translation>
     </message>
     <message>
         <source>Text of the page</source>
@@ -5165,7 +5165,7 @@
     </message>
     <message>
         <source>The manual; links lead to other pages</source>
-        <translation type="unfinished"></translation>
+        <translation>Le manuel ; les liens mènent à d’autres pages</translation>
     </message>
     <message>
         <source>Close</source>
@@ -5184,7 +5184,7 @@
     </message>
     <message>
         <source>All keys of the window; Escape closes it</source>
-        <translation type="unfinished"></translation>
+        <translation>Toutes les touches de la fenêtre ; Échap la ferme</translation>
     </message>
     <message>
         <source>Close</source>
@@ -5207,7 +5207,7 @@
     </message>
     <message>
         <source>A picture of how many pieces of each power there are; the same numbers stand in the table of lines</source>
-        <translation type="unfinished"></translation>
+        <translation>Une image du nombre de pièces de chaque puissance ; les mêmes nombres figurent dans le tableau des articles</translation>
     </message>
     <message>
         <source>power (D)</source>
@@ -5219,153 +5219,153 @@
     </message>
     <message>
         <source>%1: available %2, kept aside %3, keep at least %4</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 : disponible %2, mis de côté %3, garder au moins %4</translation>
     </message>
 </context>
 <context>
     <name>quarterstep::LineModel</name>
     <message>
         <source>none: waits</source>
-        <translation type="unfinished"></translation>
+        <translation>aucune : attend</translation>
     </message>
     <message>
         <source>not in the line</source>
-        <translation type="unfinished"></translation>
+        <translation>pas dans la file</translation>
     </message>
     <message>
         <source>none left: look before saying it again</source>
-        <translation type="unfinished"></translation>
+        <translation>épuisé : vérifier avant de le redire</translation>
     </message>
     <message>
         <source>with caution</source>
-        <translation type="unfinished"></translation>
+        <translation>avec prudence</translation>
     </message>
     <message>
         <source>by hand: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>à la main : %1</translation>
     </message>
     <message>
         <source>promised; %1</source>
-        <translation type="unfinished"></translation>
+        <translation>promis ; %1</translation>
     </message>
     <message>
         <source>Person</source>
-        <translation type="unfinished">Personne</translation>
+        <translation>Personne</translation>
     </message>
     <message>
         <source>For</source>
-        <translation type="unfinished">Pour</translation>
+        <translation>Pour</translation>
     </message>
     <message>
         <source>Gets</source>
-        <translation type="unfinished"></translation>
+        <translation>Reçoit</translation>
     </message>
     <message>
         <source>Why</source>
-        <translation type="unfinished"></translation>
+        <translation>Pourquoi</translation>
     </message>
 </context>
 <context>
     <name>quarterstep::LinePanel</name>
     <message>
         <source>Waiting line</source>
-        <translation type="unfinished"></translation>
+        <translation>File d’attente</translation>
     </message>
     <message>
         <source>Who gets which pair and why. Drop a pair on a person to pick it by hand</source>
-        <translation type="unfinished"></translation>
+        <translation>Qui reçoit quelle paire et pourquoi. Déposer une paire sur une personne pour la choisir à la main</translation>
     </message>
     <message>
         <source>Reason for a pair picked by hand</source>
-        <translation type="unfinished"></translation>
+        <translation>Motif d’une paire choisie à la main</translation>
     </message>
     <message>
         <source>Reason, for a pair by hand</source>
-        <translation type="unfinished"></translation>
+        <translation>Motif, pour une paire à la main</translation>
     </message>
     <message>
         <source>Why this person gets another pair than planned; kept with the promise</source>
-        <translation type="unfinished"></translation>
+        <translation>Pourquoi cette personne reçoit une autre paire que prévu ; gardé avec la promesse</translation>
     </message>
     <message>
         <source>All arrive</source>
-        <translation type="unfinished"></translation>
+        <translation>Tous arrivent</translation>
     </message>
     <message>
         <source>Everybody of the table who has nothing yet</source>
-        <translation type="unfinished"></translation>
+        <translation>Tous ceux du tableau qui n’ont encore rien</translation>
     </message>
     <message>
         <source>Card arrives</source>
-        <translation type="unfinished"></translation>
+        <translation>Fiche arrive</translation>
     </message>
     <message>
         <source>The person on the card (Ctrl+J)</source>
-        <translation type="unfinished"></translation>
+        <translation>La personne de la fiche (Ctrl+J)</translation>
     </message>
     <message>
         <source>Plan again</source>
-        <translation type="unfinished"></translation>
+        <translation>Replanifier</translation>
     </message>
     <message>
         <source>Plans anew, or stops planning</source>
-        <translation type="unfinished"></translation>
+        <translation>Planifie de nouveau, ou arrête la planification</translation>
     </message>
     <message>
         <source>Promise</source>
-        <translation type="unfinished"></translation>
+        <translation>Promettre</translation>
     </message>
     <message>
         <source>The person was told: no plan takes it back</source>
-        <translation type="unfinished"></translation>
+        <translation>La personne a été prévenue : aucun plan ne l’annule</translation>
     </message>
     <message>
         <source>Give chosen pair</source>
-        <translation type="unfinished"></translation>
+        <translation>Donner la paire choisie</translation>
     </message>
     <message>
         <source>The pair chosen in the list, by hand and with a reason (Ctrl+G)</source>
-        <translation type="unfinished"></translation>
+        <translation>La paire choisie dans la liste, à la main et avec un motif (Ctrl+G)</translation>
     </message>
     <message>
         <source>Gone</source>
-        <translation type="unfinished"></translation>
+        <translation>Partie</translation>
     </message>
     <message>
         <source>The person left the line</source>
-        <translation type="unfinished"></translation>
+        <translation>La personne a quitté la file</translation>
     </message>
     <message>
         <source>Stop</source>
-        <translation type="unfinished">Arrêter</translation>
+        <translation>Arrêter</translation>
     </message>
     <message>
         <source>Planning …</source>
-        <translation type="unfinished"></translation>
+        <translation>Planification …</translation>
     </message>
     <message>
         <source>Nobody waits yet. Let the people of the table stand in line, or the one on the card.</source>
-        <translation type="unfinished"></translation>
+        <translation>Personne n’attend encore. Mettre dans la file les personnes du tableau, ou celle de la fiche.</translation>
     </message>
     <message>
         <source>%1 of %2 get a pair; first come, first served would be %3. %4</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 sur %2 reçoivent une paire ; premier arrivé, premier servi donnerait %3. %4</translation>
     </message>
     <message>
         <source>No plan serves more.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucun plan n’en sert plus.</translation>
     </message>
     <message>
         <source>Good, not proved best.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bon, non prouvé meilleur.</translation>
     </message>
     <message>
         <source>Unpromise</source>
-        <translation type="unfinished"></translation>
+        <translation>Ôter la promesse</translation>
     </message>
     <message>
         <source>Why this pair for %1? Type the reason and press Enter.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pourquoi cette paire pour %1 ? Saisir le motif et presser Entrée.</translation>
     </message>
 </context>
 <context>
@@ -5396,26 +5396,26 @@
     </message>
     <message>
         <source>keep at least %1, at most %2</source>
-        <translation type="unfinished"></translation>
+        <translation>garder au moins %1, au plus %2</translation>
     </message>
     <message numerus="yes">
         <source>reorder %n</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>commander %n</numerusform>
+            <numerusform>commander %n</numerusform>
         </translation>
     </message>
     <message>
         <source>lasts %1 camp days as used so far</source>
-        <translation type="unfinished"></translation>
+        <translation>dure %1 jours de camp au rythme actuel</translation>
     </message>
     <message>
         <source>How many camps of 100 people the available pieces last, as used so far</source>
-        <translation type="unfinished"></translation>
+        <translation>Pour combien de camps de 100 personnes les pièces disponibles suffisent, au rythme actuel</translation>
     </message>
     <message>
         <source>Bin</source>
-        <translation>Case</translation>
+        <translation>Casier</translation>
     </message>
     <message>
         <source>Line</source>
@@ -5454,11 +5454,11 @@
     </message>
     <message>
         <source>How far it is</source>
-        <translation type="unfinished"></translation>
+        <translation>Où en est le travail</translation>
     </message>
     <message>
         <source>Ends this work; nothing is changed by it</source>
-        <translation type="unfinished"></translation>
+        <translation>Met fin à ce travail ; rien n’en est modifié</translation>
     </message>
     <message>
         <source>Stopping…</source>
@@ -5473,7 +5473,7 @@
     </message>
     <message>
         <source>Copies the code of this message, to look it up in the help</source>
-        <translation type="unfinished"></translation>
+        <translation>Copie le code de ce message, pour le chercher dans l’aide</translation>
     </message>
     <message>
         <source>Close</source>
@@ -5481,7 +5481,7 @@
     </message>
     <message>
         <source>Puts this message away</source>
-        <translation type="unfinished"></translation>
+        <translation>Retire ce message</translation>
     </message>
     <message>
         <source>Done</source>
@@ -5520,7 +5520,7 @@
     </message>
     <message>
         <source>Opens the sample and tells each step beside the work</source>
-        <translation type="unfinished"></translation>
+        <translation>Ouvre l’exemple et explique chaque étape à côté du travail</translation>
     </message>
     <message>
         <source>Open the sample camp</source>
@@ -5528,7 +5528,7 @@
     </message>
     <message>
         <source>Opens your copy of the sample as you left it</source>
-        <translation type="unfinished"></translation>
+        <translation>Ouvre votre copie de l’exemple comme vous l’avez laissée</translation>
     </message>
     <message>
         <source>Begin the sample anew</source>
@@ -5536,7 +5536,7 @@
     </message>
     <message>
         <source>Throws away what was done in your copy of the sample</source>
-        <translation type="unfinished"></translation>
+        <translation>Efface ce qui a été fait dans votre copie de l’exemple</translation>
     </message>
     <message>
         <source>Start my own camp</source>
@@ -5552,7 +5552,7 @@
     </message>
     <message>
         <source>A page where you type the trays and see the lines they make</source>
-        <translation type="unfinished"></translation>
+        <translation>Une page où vous saisissez les plateaux et voyez les articles obtenus</translation>
     </message>
     <message>
         <source>Open a camp</source>
@@ -5568,7 +5568,7 @@
     </message>
     <message>
         <source>Chooses the folder with stock.yaml</source>
-        <translation type="unfinished"></translation>
+        <translation>Choisit le dossier avec stock.yaml</translation>
     </message>
     <message>
         <source>Back to the open camp</source>
@@ -5576,7 +5576,7 @@
     </message>
     <message>
         <source>Leaves everything as it is</source>
-        <translation type="unfinished"></translation>
+        <translation>Laisse tout tel quel</translation>
     </message>
     <message>
         <source>What was found, with file, line and column</source>
@@ -5584,7 +5584,7 @@
     </message>
     <message>
         <source>File, line and column of everything found; can be copied</source>
-        <translation type="unfinished"></translation>
+        <translation>Fichier, ligne et colonne de tout ce qui a été trouvé ; peut être copié</translation>
     </message>
     <message>
         <source>Start a camp in this folder…</source>
@@ -5592,7 +5592,7 @@
     </message>
     <message>
         <source>Describe the trays; the stock file is written into this folder</source>
-        <translation type="unfinished"></translation>
+        <translation>Décrire les plateaux ; le fichier de stock est écrit dans ce dossier</translation>
     </message>
     <message>
         <source>%1 was not opened</source>
@@ -5615,113 +5615,113 @@
     <name>quarterstep::OrdersModel</name>
     <message numerus="yes">
         <source>remade %n time(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>refait %n fois</numerusform>
+            <numerusform>refait %n fois</numerusform>
         </translation>
     </message>
     <message>
         <source>ordered %1</source>
-        <translation type="unfinished"></translation>
+        <translation>commandé %1</translation>
     </message>
     <message>
         <source>frame held: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>monture réservée : %1</translation>
     </message>
     <message>
         <source>Person</source>
-        <translation type="unfinished">Personne</translation>
+        <translation>Personne</translation>
     </message>
     <message>
         <source>State</source>
-        <translation type="unfinished">État</translation>
+        <translation>État</translation>
     </message>
     <message>
         <source>Since</source>
-        <translation type="unfinished"></translation>
+        <translation>Depuis</translation>
     </message>
     <message>
         <source>Ordered</source>
-        <translation type="unfinished"></translation>
+        <translation>Commandé</translation>
     </message>
 </context>
 <context>
     <name>quarterstep::OrdersPanel</name>
     <message>
         <source>Find an order by the code of the person</source>
-        <translation type="unfinished"></translation>
+        <translation>Trouver une commande par le code de la personne</translation>
     </message>
     <message>
         <source>Part of a camp code; empty shows the open orders</source>
-        <translation type="unfinished"></translation>
+        <translation>Partie d’un code de camp ; vide montre les commandes en cours</translation>
     </message>
     <message>
         <source>Code</source>
-        <translation type="unfinished"></translation>
+        <translation>Code</translation>
     </message>
     <message>
         <source>Custom orders</source>
-        <translation type="unfinished"></translation>
+        <translation>Commandes sur mesure</translation>
     </message>
     <message>
         <source>Custom orders, newest change first</source>
-        <translation type="unfinished"></translation>
+        <translation>Commandes sur mesure, dernier changement d’abord</translation>
     </message>
     <message>
         <source>Reason or note for this step</source>
-        <translation type="unfinished"></translation>
+        <translation>Motif ou note pour cette étape</translation>
     </message>
     <message>
         <source>Kept with the step; making again needs a reason</source>
-        <translation type="unfinished"></translation>
+        <translation>Gardé avec l’étape ; refaire demande un motif</translation>
     </message>
     <message>
         <source>Reason or note</source>
-        <translation type="unfinished"></translation>
+        <translation>Motif ou note</translation>
     </message>
     <message>
         <source>Arrived</source>
-        <translation type="unfinished"></translation>
+        <translation>Arrivée</translation>
     </message>
     <message>
         <source>It came from the laboratory</source>
-        <translation type="unfinished"></translation>
+        <translation>Elle est arrivée du laboratoire</translation>
     </message>
     <message>
         <source>Checked</source>
-        <translation type="unfinished"></translation>
+        <translation>Vérifiée</translation>
     </message>
     <message>
         <source>Power, axis and centres were read and agree with the order</source>
-        <translation type="unfinished"></translation>
+        <translation>Puissance, axe et centres ont été lus et concordent avec la commande</translation>
     </message>
     <message>
         <source>Collected</source>
-        <translation type="unfinished"></translation>
+        <translation>Retirée</translation>
     </message>
     <message>
         <source>The person has it and was checked with it on</source>
-        <translation type="unfinished"></translation>
+        <translation>La personne l’a et a été contrôlée avec</translation>
     </message>
     <message>
         <source>Make again</source>
-        <translation type="unfinished"></translation>
+        <translation>Refaire</translation>
     </message>
     <message>
         <source>Back to the laboratory; a reason is needed</source>
-        <translation type="unfinished"></translation>
+        <translation>Retour au laboratoire ; un motif est nécessaire</translation>
     </message>
     <message>
         <source>Not collected</source>
-        <translation type="unfinished"></translation>
+        <translation>Non retirée</translation>
     </message>
     <message>
         <source>The person did not come for it</source>
-        <translation type="unfinished"></translation>
+        <translation>La personne n’est pas venue la chercher</translation>
     </message>
     <message>
         <source>%1: %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 : %2.</translation>
     </message>
 </context>
 <context>
@@ -5747,7 +5747,7 @@
     </message>
     <message>
         <source>Pull</source>
-        <translation type="unfinished"></translation>
+        <translation>Sortir</translation>
     </message>
     <message>
         <source>Right eye (D)</source>
@@ -5771,30 +5771,30 @@
     </message>
     <message>
         <source>R and L %1 · prism %2</source>
-        <translation type="unfinished"></translation>
+        <translation>D et G %1 · prisme %2</translation>
     </message>
     <message>
         <source>R %1 · L %2 · prism %3</source>
-        <translation type="unfinished"></translation>
+        <translation>D %1 · G %2 · prisme %3</translation>
     </message>
     <message>
         <source> · chance %1</source>
-        <translation type="unfinished"></translation>
+        <translation> · probabilité %1</translation>
     </message>
     <message>
         <source>Chance within</source>
-        <translation type="unfinished"></translation>
+        <translation>Probabilité dedans</translation>
     </message>
 </context>
 <context>
     <name>quarterstep::PaperWorker</name>
     <message>
         <source>%1: sent to %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 : envoyé à %2.</translation>
     </message>
     <message>
         <source>%1: written to %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 : écrit dans %2.</translation>
     </message>
 </context>
 <context>
@@ -5813,11 +5813,11 @@
     </message>
     <message>
         <source>chosen pair, right eye</source>
-        <translation type="unfinished"></translation>
+        <translation>paire choisie, œil droit</translation>
     </message>
     <message>
         <source>chosen pair, left eye</source>
-        <translation type="unfinished"></translation>
+        <translation>paire choisie, œil gauche</translation>
     </message>
     <message>
         <source>lenses</source>
@@ -5825,7 +5825,7 @@
     </message>
     <message>
         <source>ready-made pairs</source>
-        <translation>paires prêtes</translation>
+        <translation>paires prémontées</translation>
     </message>
     <message>
         <source>What</source>
@@ -5833,11 +5833,11 @@
     </message>
     <message>
         <source>Mean (D)</source>
-        <translation type="unfinished"></translation>
+        <translation>Moyenne (D)</translation>
     </message>
     <message>
         <source>Half cylinder (D)</source>
-        <translation type="unfinished"></translation>
+        <translation>Demi-cylindre (D)</translation>
     </message>
     <message>
         <source>Available</source>
@@ -5848,31 +5848,31 @@
     <name>quarterstep::PlanePanel</name>
     <message>
         <source>Table</source>
-        <translation type="unfinished">Tableau</translation>
+        <translation>Tableau</translation>
     </message>
     <message>
         <source>Power plane</source>
-        <translation type="unfinished">Plan des puissances</translation>
+        <translation>Plan des puissances</translation>
     </message>
     <message>
         <source>Shows the same values as a table (Ctrl+T)</source>
-        <translation type="unfinished"></translation>
+        <translation>Montre les mêmes valeurs en tableau (Ctrl+T)</translation>
     </message>
     <message>
         <source>Power plane as a table</source>
-        <translation type="unfinished">Plan des puissances en tableau</translation>
+        <translation>Plan des puissances en tableau</translation>
     </message>
     <message>
         <source>Powers in dioptres and how many can be given</source>
-        <translation type="unfinished"></translation>
+        <translation>Puissances en dioptries et combien peuvent être données</translation>
     </message>
     <message>
         <source>R, L: the person&apos;s eyes · disc: pairs · diamond: lenses · cross: none left · dot: ranks · open ring: chosen pair. The larger, the more there are.</source>
-        <translation type="unfinished"></translation>
+        <translation>D, G : les yeux de la personne · disque : paires · losange : verres · croix : épuisé · point : rangs · anneau : paire choisie. Plus c’est grand, plus il y en a.</translation>
     </message>
     <message>
         <source>Picture</source>
-        <translation type="unfinished">Image</translation>
+        <translation>Image</translation>
     </message>
 </context>
 <context>
@@ -5883,7 +5883,7 @@
     </message>
     <message>
         <source>A picture of the stock around this person&apos;s eyes; the same values stand in the table</source>
-        <translation type="unfinished"></translation>
+        <translation>Une image du stock autour des yeux de cette personne ; les mêmes valeurs figurent dans le tableau</translation>
     </message>
     <message>
         <source>mean power (D)</source>
@@ -5903,24 +5903,24 @@
     </message>
     <message>
         <source>R %1 D</source>
-        <translation type="unfinished"></translation>
+        <translation>D %1 D</translation>
     </message>
     <message>
         <source>L %1 D</source>
-        <translation type="unfinished"></translation>
+        <translation>G %1 D</translation>
     </message>
     <message numerus="yes">
         <source>lenses %1: %n available</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>verres %1 : %n disponible</numerusform>
+            <numerusform>verres %1 : %n disponibles</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>pairs %1: %n available</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>paires %1 : %n disponible</numerusform>
+            <numerusform>paires %1 : %n disponibles</numerusform>
         </translation>
     </message>
 </context>
@@ -5928,39 +5928,39 @@
     <name>quarterstep::PowerFields</name>
     <message>
         <source>Right eye, sphere</source>
-        <translation type="unfinished"></translation>
+        <translation>Œil droit, sphère</translation>
     </message>
     <message>
         <source>Left eye, sphere</source>
-        <translation type="unfinished"></translation>
+        <translation>Œil gauche, sphère</translation>
     </message>
     <message>
         <source>Sphere in dioptres, with its sign. Up and Down step 0.25, Page Up and Page Down 1.00</source>
-        <translation type="unfinished"></translation>
+        <translation>Sphère en dioptries, avec son signe. Haut et Bas changent de 0.25, Page préc. et Page suiv. de 1.00</translation>
     </message>
     <message>
         <source>Right eye, cylinder</source>
-        <translation type="unfinished"></translation>
+        <translation>Œil droit, cylindre</translation>
     </message>
     <message>
         <source>Left eye, cylinder</source>
-        <translation type="unfinished"></translation>
+        <translation>Œil gauche, cylindre</translation>
     </message>
     <message>
         <source>Cylinder in dioptres, with its sign. Up and Down step 0.25, Page Up and Page Down 1.00</source>
-        <translation type="unfinished"></translation>
+        <translation>Cylindre en dioptries, avec son signe. Haut et Bas changent de 0.25, Page préc. et Page suiv. de 1.00</translation>
     </message>
     <message>
         <source>Right eye, axis</source>
-        <translation type="unfinished"></translation>
+        <translation>Œil droit, axe</translation>
     </message>
     <message>
         <source>Left eye, axis</source>
-        <translation type="unfinished"></translation>
+        <translation>Œil gauche, axe</translation>
     </message>
     <message>
         <source>Axis in degrees. Up and Down step 1, with Shift 5</source>
-        <translation type="unfinished"></translation>
+        <translation>Axe en degrés. Haut et Bas changent de 1, avec Maj de 5</translation>
     </message>
 </context>
 <context>
@@ -5975,11 +5975,11 @@
     </message>
     <message>
         <source>Goes on without this step</source>
-        <translation type="unfinished"></translation>
+        <translation>Continue sans cette étape</translation>
     </message>
     <message>
         <source>Ends the practice; the sample stays open</source>
-        <translation type="unfinished"></translation>
+        <translation>Termine l’exercice ; l’exemple reste ouvert</translation>
     </message>
     <message>
         <source>Somebody sits down. Press Ctrl+N for an empty card, and type the code %1 under Person.</source>
@@ -5999,7 +5999,7 @@
     </message>
     <message>
         <source>The best pair stands first, with its bin. You would fetch it, and one neighbour. Tick the four checks once the pair is on the face.</source>
-        <translation>La meilleure paire est en tête, avec sa case. Vous iriez la chercher, avec une voisine. Cocher les quatre contrôles une fois la paire sur le visage.</translation>
+        <translation>La meilleure paire est en tête, avec son casier. Vous iriez la chercher, avec une voisine. Cocher les quatre contrôles une fois la paire sur le visage.</translation>
     </message>
     <message>
         <source>Ctrl+Enter hands it over: the count goes down.</source>
@@ -6030,7 +6030,7 @@
     </message>
     <message>
         <source>What the spectacles are for; left open, the prescription decides</source>
-        <translation type="unfinished"></translation>
+        <translation>À quoi servent les lunettes ; laissé libre, la prescription décide</translation>
     </message>
     <message>
         <source>open</source>
@@ -6094,7 +6094,7 @@
     </message>
     <message>
         <source>Tick when this was seen or told; it decides about a letter to the clinic</source>
-        <translation type="unfinished"></translation>
+        <translation>Cocher si cela a été vu ou dit ; décide d’une lettre à la clinique</translation>
     </message>
     <message>
         <source>%1 is empty; a person, the right and the left eye are needed</source>
@@ -6102,90 +6102,90 @@
     </message>
     <message>
         <source>Measured besides</source>
-        <translation type="unfinished"></translation>
+        <translation>Mesuré en plus</translation>
     </message>
     <message>
         <source>Three fields an eye</source>
-        <translation type="unfinished"></translation>
+        <translation>Trois champs par œil</translation>
     </message>
     <message>
         <source>Sphere, cylinder and axis in fields of their own (Ctrl+E)</source>
-        <translation type="unfinished"></translation>
+        <translation>Sphère, cylindre et axe dans des champs séparés (Ctrl+E)</translation>
     </message>
 </context>
 <context>
     <name>quarterstep::ReaderCard</name>
     <message>
         <source>Age</source>
-        <translation type="unfinished">Âge</translation>
+        <translation>Âge</translation>
     </message>
     <message>
         <source>Age in years; unknown age is judged by the strictest rules</source>
-        <translation type="unfinished"></translation>
+        <translation>Âge en années ; un âge inconnu est évalué selon les règles les plus strictes</translation>
     </message>
     <message>
         <source>Distance fine?</source>
-        <translation type="unfinished"></translation>
+        <translation>De loin, bien ?</translation>
     </message>
     <message>
         <source>Does the person see well far away without spectacles? + is yes, - is no</source>
-        <translation type="unfinished"></translation>
+        <translation>La personne voit-elle bien de loin sans lunettes ? + pour oui, - pour non</translation>
     </message>
     <message>
         <source>not asked</source>
-        <translation type="unfinished"></translation>
+        <translation>non demandé</translation>
     </message>
     <message>
         <source>yes (+)</source>
-        <translation type="unfinished"></translation>
+        <translation>oui (+)</translation>
     </message>
     <message>
         <source>no (-)</source>
-        <translation type="unfinished"></translation>
+        <translation>non (-)</translation>
     </message>
     <message>
         <source>Near power by trial</source>
-        <translation type="unfinished"></translation>
+        <translation>Puissance de près à l’essai</translation>
     </message>
     <message>
         <source>Power with which the person read best, the same in both eyes, dioptres: 2.25 or 225</source>
-        <translation type="unfinished"></translation>
+        <translation>Puissance avec laquelle la personne lit le mieux, la même aux deux yeux, dioptries : 2.25 ou 225</translation>
     </message>
     <message>
         <source>PD near</source>
-        <translation type="unfinished">EP près</translation>
+        <translation>EP près</translation>
     </message>
     <message>
         <source>Distance between the pupils looking near, millimetres; without it the worst that is plausible is judged</source>
-        <translation type="unfinished"></translation>
+        <translation>Distance entre les pupilles en vision de près, millimètres ; sans elle, le pire plausible est évalué</translation>
     </message>
     <message>
         <source>Person</source>
-        <translation type="unfinished">Personne</translation>
+        <translation>Personne</translation>
     </message>
     <message>
         <source>Camp code of the person; one is offered, the paper card&apos;s may be typed over it</source>
-        <translation type="unfinished"></translation>
+        <translation>Code de camp de la personne ; un code est proposé, celui de la fiche papier peut le remplacer</translation>
     </message>
     <message>
         <source>%1 in each eye</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 à chaque œil</translation>
     </message>
     <message>
         <source>Ask first whether the person sees well far away.</source>
-        <translation type="unfinished"></translation>
+        <translation>Demander d’abord si la personne voit bien de loin.</translation>
     </message>
     <message>
         <source>Then a reader alone is not enough: refract, and use the full card.</source>
-        <translation type="unfinished"></translation>
+        <translation>Alors des lunettes de lecture seules ne suffisent pas : faire la réfraction, et utiliser la fiche complète.</translation>
     </message>
     <message>
         <source>Type the near power in quarters of a dioptre: 2.25 or 225.</source>
-        <translation type="unfinished"></translation>
+        <translation>Saisir la puissance de près en quarts de dioptrie : 2.25 ou 225.</translation>
     </message>
     <message>
         <source>A hand-over needs a code for the person.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une remise demande un code pour la personne.</translation>
     </message>
 </context>
 <context>
@@ -6216,7 +6216,7 @@
     </message>
     <message>
         <source>Light, dark, or sun: black on white and large, for outdoors</source>
-        <translation type="unfinished"></translation>
+        <translation>Clair, sombre ou soleil : noir sur blanc et grand, pour le plein air</translation>
     </message>
     <message>
         <source>Light</source>
@@ -6236,7 +6236,7 @@
     </message>
     <message>
         <source>In per cent of the usual; also Ctrl++ and Ctrl+-</source>
-        <translation type="unfinished"></translation>
+        <translation>En pour cent de la taille normale ; aussi Ctrl++ et Ctrl+-</translation>
     </message>
     <message>
         <source>%1 %</source>
@@ -6248,7 +6248,7 @@
     </message>
     <message>
         <source>Language of the window, at once</source>
-        <translation type="unfinished"></translation>
+        <translation>Langue de la fenêtre, tout de suite</translation>
     </message>
     <message>
         <source>Printer</source>
@@ -6256,7 +6256,7 @@
     </message>
     <message>
         <source>Printer for cards and letters of this laptop</source>
-        <translation type="unfinished"></translation>
+        <translation>Imprimante de cet ordinateur pour fiches et lettres</translation>
     </message>
     <message>
         <source>This camp</source>
@@ -6272,7 +6272,7 @@
     </message>
     <message>
         <source>Form in which pairs and orders show a cylinder; typed prescriptions stay as typed</source>
-        <translation type="unfinished"></translation>
+        <translation>Forme sous laquelle paires et commandes montrent un cylindre ; les prescriptions saisies restent telles quelles</translation>
     </message>
     <message>
         <source>minus</source>
@@ -6288,7 +6288,7 @@
     </message>
     <message>
         <source>Notation on the card; the record keeps what was typed</source>
-        <translation type="unfinished"></translation>
+        <translation>Notation sur la fiche ; le relevé garde ce qui a été saisi</translation>
     </message>
     <message>
         <source>as recorded</source>
@@ -6304,7 +6304,7 @@
     </message>
     <message>
         <source>Profile of limits for everybody; by itself the desk chooses by age and purpose</source>
-        <translation type="unfinished"></translation>
+        <translation>Profil de limites pour tous ; sinon le poste choisit selon l’âge et l’usage</translation>
     </message>
     <message>
         <source>PINs</source>
@@ -6320,7 +6320,7 @@
     </message>
     <message>
         <source>Whose PIN is set or taken away</source>
-        <translation type="unfinished"></translation>
+        <translation>De qui le PIN est défini ou supprimé</translation>
     </message>
     <message>
         <source>PIN that is needed now</source>
@@ -6328,7 +6328,7 @@
     </message>
     <message>
         <source>The supervisor&apos;s PIN when there is one, else the present one of this role</source>
-        <translation type="unfinished"></translation>
+        <translation>Le PIN du superviseur s’il y en a un, sinon le PIN actuel de ce rôle</translation>
     </message>
     <message>
         <source>New PIN</source>
@@ -6336,7 +6336,7 @@
     </message>
     <message>
         <source>%1 to %2 characters</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 à %2 caractères</translation>
     </message>
     <message>
         <source>Take the PIN away</source>
@@ -6344,7 +6344,7 @@
     </message>
     <message>
         <source>This role is asked for no PIN any more</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucun PIN n’est plus demandé à ce rôle</translation>
     </message>
     <message>
         <source>Set the PIN</source>
@@ -6352,7 +6352,7 @@
     </message>
     <message>
         <source>This role is asked for this PIN from now on</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce PIN est désormais demandé à ce rôle</translation>
     </message>
     <message>
         <source>as the system</source>
@@ -6380,7 +6380,7 @@
     </message>
     <message>
         <source>, </source>
-        <translation type="unfinished"></translation>
+        <translation>, </translation>
     </message>
     <message>
         <source>The PIN was taken away.</source>
@@ -6403,11 +6403,11 @@
     </message>
     <message>
         <source>Look for a line, a power, a bin</source>
-        <translation>Chercher article, puissance, case</translation>
+        <translation>Chercher article, puissance, casier</translation>
     </message>
     <message>
         <source>Shows only lines in which these words stand (Ctrl+F)</source>
-        <translation type="unfinished"></translation>
+        <translation>Montre seulement les articles contenant ces mots (Ctrl+F)</translation>
     </message>
     <message>
         <source>Table</source>
@@ -6415,7 +6415,7 @@
     </message>
     <message>
         <source>The lines one below the other</source>
-        <translation type="unfinished"></translation>
+        <translation>Les articles l’un sous l’autre</translation>
     </message>
     <message>
         <source>Ladder</source>
@@ -6423,7 +6423,7 @@
     </message>
     <message>
         <source>How many pieces of each power</source>
-        <translation type="unfinished"></translation>
+        <translation>Combien de pièces de chaque puissance</translation>
     </message>
     <message>
         <source>Box</source>
@@ -6431,7 +6431,7 @@
     </message>
     <message>
         <source>The bins as they stand in the box</source>
-        <translation type="unfinished"></translation>
+        <translation>Les casiers comme ils sont dans la boîte</translation>
     </message>
     <message>
         <source>Lines of the stock</source>
@@ -6439,19 +6439,19 @@
     </message>
     <message>
         <source>Choose a line to see its card and to enter what happened</source>
-        <translation type="unfinished"></translation>
+        <translation>Choisir un article pour voir sa fiche et inscrire ce qui s’est passé</translation>
     </message>
     <message>
         <source>Bins of the box</source>
-        <translation>Cases de la boîte</translation>
+        <translation>Casiers de la boîte</translation>
     </message>
     <message>
         <source>Choose a bin: its line is shown beside</source>
-        <translation type="unfinished"></translation>
+        <translation>Choisir un casier : son article est montré à côté</translation>
     </message>
     <message>
         <source>Ready-made pairs</source>
-        <translation>Paires prêtes</translation>
+        <translation>Paires prémontées</translation>
     </message>
     <message>
         <source>Lenses</source>
@@ -6459,7 +6459,7 @@
     </message>
     <message>
         <source>Bar: available · hatched: kept aside · line across: keep at least this many. A click looks for that power.</source>
-        <translation type="unfinished"></translation>
+        <translation>Barre : disponible · hachures : mis de côté · trait : garder au moins autant. Un clic cherche cette puissance.</translation>
     </message>
     <message>
         <source>Stock card of the line</source>
@@ -6467,15 +6467,15 @@
     </message>
     <message>
         <source>Everything that happened to this line, newest first</source>
-        <translation type="unfinished"></translation>
+        <translation>Tout ce qui est arrivé à cet article, le plus récent d’abord</translation>
     </message>
     <message>
         <source>A count is blind: what the book says comes back into sight once the count is entered.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un comptage est aveugle : ce que dit le registre réapparaît une fois le comptage inscrit.</translation>
     </message>
     <message>
         <source>Counts edited in stock.yaml by hand</source>
-        <translation type="unfinished"></translation>
+        <translation>Nombres modifiés à la main dans stock.yaml</translation>
     </message>
     <message>
         <source>Reason</source>
@@ -6483,27 +6483,27 @@
     </message>
     <message>
         <source>Reason, for taking them over</source>
-        <translation type="unfinished"></translation>
+        <translation>Motif, pour les reprendre</translation>
     </message>
     <message>
         <source>Why the counts in the file are the right ones; kept with the entry</source>
-        <translation type="unfinished"></translation>
+        <translation>Pourquoi les nombres du fichier sont les bons ; gardé avec l’inscription</translation>
     </message>
     <message>
         <source>Put the ledger&apos;s counts back</source>
-        <translation type="unfinished"></translation>
+        <translation>Remettre les nombres du registre</translation>
     </message>
     <message>
         <source>The file gets the counts of the ledger again</source>
-        <translation type="unfinished"></translation>
+        <translation>Le fichier retrouve les nombres du registre</translation>
     </message>
     <message>
         <source>Take the file&apos;s counts over</source>
-        <translation type="unfinished"></translation>
+        <translation>Reprendre les nombres du fichier</translation>
     </message>
     <message>
         <source>The ledger gets an entry with the difference and the reason</source>
-        <translation type="unfinished"></translation>
+        <translation>Le registre reçoit une inscription avec la différence et le motif</translation>
     </message>
     <message>
         <source>No line is chosen</source>
@@ -6511,11 +6511,11 @@
     </message>
     <message>
         <source>Choose a line in the table or a bin in the box.</source>
-        <translation>Choisir un article du tableau ou une case de la boîte.</translation>
+        <translation>Choisir un article du tableau ou un casier de la boîte.</translation>
     </message>
     <message>
         <source>bin %1</source>
-        <translation>case %1</translation>
+        <translation>casier %1</translation>
     </message>
     <message>
         <source>lines %1</source>
@@ -6539,7 +6539,7 @@
     </message>
     <message>
         <source>Nothing matches “%1”; empty the field to see all %2 lines.</source>
-        <translation type="unfinished"></translation>
+        <translation>Rien ne correspond à « %1 » ; vider le champ pour voir les %2 articles.</translation>
     </message>
     <message>
         <source>%1 of %2 lines</source>
@@ -6547,11 +6547,11 @@
     </message>
     <message>
         <source>on hand %1, was %2</source>
-        <translation type="unfinished"></translation>
+        <translation>en stock %1, était %2</translation>
     </message>
     <message>
         <source>%1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 : %2</translation>
     </message>
     <message>
         <source>taken back at the desk</source>
@@ -6563,24 +6563,24 @@
     </message>
     <message>
         <source>%1: the file says %2, the ledger %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 : le fichier dit %2, le registre %3</translation>
     </message>
     <message>
         <source>Write why the counts in the file are the right ones.</source>
-        <translation type="unfinished"></translation>
+        <translation>Écrire pourquoi les nombres du fichier sont les bons.</translation>
     </message>
     <message numerus="yes">
         <source>%n count(s) taken over from the file.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n nombre repris du fichier.</numerusform>
+            <numerusform>%n nombres repris du fichier.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n count(s) put back to the ledger&apos;s.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n nombre remis à celui du registre.</numerusform>
+            <numerusform>%n nombres remis à ceux du registre.</numerusform>
         </translation>
     </message>
 </context>
@@ -6600,7 +6600,7 @@
     </message>
     <message>
         <source>What is entered about the chosen line</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce qui est inscrit pour l’article choisi</translation>
     </message>
     <message>
         <source>Received</source>
@@ -6636,7 +6636,7 @@
     </message>
     <message>
         <source>Why the count changes</source>
-        <translation type="unfinished"></translation>
+        <translation>Pourquoi le nombre change</translation>
     </message>
     <message>
         <source>not said</source>
@@ -6648,7 +6648,7 @@
     </message>
     <message>
         <source>How many pieces</source>
-        <translation type="unfinished"></translation>
+        <translation>Combien de pièces</translation>
     </message>
     <message>
         <source>For</source>
@@ -6656,7 +6656,7 @@
     </message>
     <message>
         <source>Camp code of the person they are kept for; may stay empty</source>
-        <translation type="unfinished"></translation>
+        <translation>Code de camp de la personne pour qui elles sont gardées ; peut rester vide</translation>
     </message>
     <message>
         <source>Words</source>
@@ -6664,7 +6664,7 @@
     </message>
     <message>
         <source>The reason, or from whom they came; kept with the entry</source>
-        <translation type="unfinished"></translation>
+        <translation>Le motif, ou de qui elles viennent ; gardé avec l’inscription</translation>
     </message>
     <message>
         <source>Your initials</source>
@@ -6672,7 +6672,7 @@
     </message>
     <message>
         <source>Who enters this; stays for the next entry</source>
-        <translation type="unfinished"></translation>
+        <translation>Qui inscrit ceci ; reste pour l’inscription suivante</translation>
     </message>
     <message>
         <source>Second initials</source>
@@ -6680,15 +6680,15 @@
     </message>
     <message>
         <source>The other person who counted; stays for the next entry</source>
-        <translation type="unfinished"></translation>
+        <translation>L’autre personne qui a compté ; reste pour l’inscription suivante</translation>
     </message>
     <message>
         <source>Takes the last entry of this place back (Ctrl+Z)</source>
-        <translation type="unfinished"></translation>
+        <translation>Annule la dernière inscription de cet endroit (Ctrl+Z)</translation>
     </message>
     <message>
         <source>Writes it into the ledger (Enter in a field)</source>
-        <translation type="unfinished"></translation>
+        <translation>L’écrit au registre (Entrée dans un champ)</translation>
     </message>
     <message>
         <source>From</source>
@@ -6716,7 +6716,7 @@
     </message>
     <message>
         <source>Nothing happens with 0 pieces.</source>
-        <translation type="unfinished"></translation>
+        <translation>Rien ne se passe avec 0 pièce.</translation>
     </message>
     <message>
         <source>A count needs the initials of two persons.</source>
@@ -6743,11 +6743,11 @@
     </message>
     <message>
         <source>Stands on every paper and at the top of the window</source>
-        <translation type="unfinished"></translation>
+        <translation>Figure sur chaque papier et en haut de la fenêtre</translation>
     </message>
     <message>
         <source>The trays, one a line: powers, a colon, how many in each bin</source>
-        <translation>Les plateaux, un par ligne : puissances, deux-points, nombre par case</translation>
+        <translation>Les plateaux, un par ligne : puissances, deux-points, nombre par casier</translation>
     </message>
     <message>
         <source>The trays</source>
@@ -6755,7 +6755,7 @@
     </message>
     <message>
         <source>Powers in dioptres with their sign, from … to … by a step; then a colon and the count. After the count: centres in mm, bin, round lens size in mm</source>
-        <translation type="unfinished"></translation>
+        <translation>Puissances en dioptries avec leur signe, de … à … (to) par un pas (by) ; puis deux-points et le nombre. Après le nombre : centres en mm (centres), casier (bin), taille du verre rond en mm (round)</translation>
     </message>
     <message>
         <source>Folder it goes into</source>
@@ -6763,7 +6763,7 @@
     </message>
     <message>
         <source>Made when it is missing; a stock.yaml that is there is never overwritten</source>
-        <translation type="unfinished"></translation>
+        <translation>Créé s’il manque ; un stock.yaml déjà présent n’est jamais remplacé</translation>
     </message>
     <message>
         <source>Choose the folder…</source>
@@ -6771,7 +6771,7 @@
     </message>
     <message>
         <source>Looks for a folder on this laptop</source>
-        <translation type="unfinished"></translation>
+        <translation>Cherche un dossier sur cet ordinateur</translation>
     </message>
     <message>
         <source>Add readers</source>
@@ -6787,7 +6787,7 @@
     </message>
     <message>
         <source>Writes an example below the trays, to be changed</source>
-        <translation type="unfinished"></translation>
+        <translation>Écrit un exemple sous les plateaux, à modifier</translation>
     </message>
     <message>
         <source>The stock it makes</source>
@@ -6795,7 +6795,7 @@
     </message>
     <message>
         <source>Bin, line, power in dioptres and count of every line</source>
-        <translation type="unfinished"></translation>
+        <translation>Casier, article, puissance en dioptries et nombre de chaque article</translation>
     </message>
     <message>
         <source>Back</source>
@@ -6803,7 +6803,7 @@
     </message>
     <message>
         <source>Leaves this page; what is typed stays while the window is open</source>
-        <translation type="unfinished"></translation>
+        <translation>Quitte cette page ; ce qui est saisi reste tant que la fenêtre est ouverte</translation>
     </message>
     <message>
         <source>Make this camp</source>
@@ -6811,7 +6811,7 @@
     </message>
     <message>
         <source>Writes stock.yaml into the folder and opens it</source>
-        <translation type="unfinished"></translation>
+        <translation>Écrit stock.yaml dans le dossier et l’ouvre</translation>
     </message>
     <message>
         <source>my camp</source>
@@ -6881,222 +6881,222 @@
     <name>quarterstep::WhyPanel</name>
     <message>
         <source>Clear from %1 cm on.</source>
-        <translation type="unfinished"></translation>
+        <translation>Net à partir de %1 cm.</translation>
     </message>
     <message>
         <source>Clear from %1 to %2 cm.</source>
-        <translation type="unfinished"></translation>
+        <translation>Net de %1 à %2 cm.</translation>
     </message>
     <message>
         <source>Why this pair</source>
-        <translation type="unfinished">Pourquoi cette paire</translation>
+        <translation>Pourquoi cette paire</translation>
     </message>
     <message>
         <source>Cross</source>
-        <translation type="unfinished"></translation>
+        <translation>Croix</translation>
     </message>
     <message>
         <source>Above another</source>
-        <translation type="unfinished"></translation>
+        <translation>Avant une autre</translation>
     </message>
     <message>
         <source>Table</source>
-        <translation type="unfinished">Tableau</translation>
+        <translation>Tableau</translation>
     </message>
     <message>
         <source>Shows the same values as a table</source>
-        <translation type="unfinished"></translation>
+        <translation>Montre les mêmes valeurs en tableau</translation>
     </message>
     <message>
         <source>Picture</source>
-        <translation type="unfinished">Image</translation>
+        <translation>Image</translation>
     </message>
     <message>
         <source>Why: criteria of the chosen pair</source>
-        <translation type="unfinished"></translation>
+        <translation>Pourquoi : critères de la paire choisie</translation>
     </message>
     <message>
         <source>Measured values and limits, each with its unit and source</source>
-        <translation type="unfinished"></translation>
+        <translation>Valeurs mesurées et limites, chacune avec son unité et sa source</translation>
     </message>
     <message>
         <source>Optical crosses as a table</source>
-        <translation type="unfinished"></translation>
+        <translation>Croix optiques en tableau</translation>
     </message>
     <message>
         <source>Powers in dioptres along their meridians, degrees</source>
-        <translation type="unfinished"></translation>
+        <translation>Puissances en dioptries le long de leurs méridiens, degrés</translation>
     </message>
     <message>
         <source>The chosen pair and</source>
-        <translation type="unfinished"></translation>
+        <translation>La paire choisie et</translation>
     </message>
     <message>
         <source>Pair to compare with</source>
-        <translation type="unfinished"></translation>
+        <translation>Paire à comparer</translation>
     </message>
     <message>
         <source>The other pair of the list that the chosen one is compared with</source>
-        <translation type="unfinished"></translation>
+        <translation>L’autre paire de la liste à laquelle la paire choisie est comparée</translation>
     </message>
     <message>
         <source>Choose a pair: why it stands above or below another is said here.</source>
-        <translation type="unfinished"></translation>
+        <translation>Choisir une paire : pourquoi elle est avant ou après une autre est dit ici.</translation>
     </message>
     <message>
         <source>There is no other pair to compare with.</source>
-        <translation type="unfinished"></translation>
+        <translation>Il n’y a pas d’autre paire à comparer.</translation>
     </message>
 </context>
 <context>
     <name>words</name>
     <message>
         <source>note</source>
-        <translation type="unfinished"></translation>
+        <translation>note</translation>
     </message>
     <message>
         <source>caution</source>
-        <translation type="unfinished"></translation>
+        <translation>prudence</translation>
     </message>
     <message>
         <source>error</source>
-        <translation type="unfinished"></translation>
+        <translation>erreur</translation>
     </message>
     <message>
         <source>from stock</source>
-        <translation type="unfinished"></translation>
+        <translation>du stock</translation>
     </message>
     <message>
         <source>custom order</source>
-        <translation type="unfinished"></translation>
+        <translation>commande sur mesure</translation>
     </message>
     <message>
         <source>none needed</source>
-        <translation type="unfinished"></translation>
+        <translation>non nécessaire</translation>
     </message>
     <message>
         <source>incomplete</source>
-        <translation type="unfinished"></translation>
+        <translation>incomplet</translation>
     </message>
     <message>
         <source>refer</source>
-        <translation type="unfinished"></translation>
+        <translation>orienter</translation>
     </message>
     <message>
         <source>no referral</source>
-        <translation type="unfinished"></translation>
+        <translation>sans orientation</translation>
     </message>
     <message>
         <source>with a referral letter</source>
-        <translation type="unfinished"></translation>
+        <translation>avec une lettre d’orientation</translation>
     </message>
     <message>
         <source>refer before any glasses</source>
-        <translation type="unfinished"></translation>
+        <translation>orienter avant toutes lunettes</translation>
     </message>
     <message>
         <source>routine</source>
-        <translation type="unfinished"></translation>
+        <translation>habituel</translation>
     </message>
     <message>
         <source>soon</source>
-        <translation type="unfinished"></translation>
+        <translation>bientôt</translation>
     </message>
     <message>
         <source>same day</source>
-        <translation type="unfinished"></translation>
+        <translation>le jour même</translation>
     </message>
     <message>
         <source>not stated</source>
-        <translation type="unfinished"></translation>
+        <translation>non indiqué</translation>
     </message>
     <message>
         <source>distance</source>
-        <translation type="unfinished"></translation>
+        <translation>loin</translation>
     </message>
     <message>
         <source>near</source>
-        <translation type="unfinished">près</translation>
+        <translation>près</translation>
     </message>
     <message>
         <source>intermediate</source>
-        <translation type="unfinished"></translation>
+        <translation>intermédiaire</translation>
     </message>
     <message>
         <source>bifocal</source>
-        <translation type="unfinished"></translation>
+        <translation>bifocale</translation>
     </message>
     <message>
         <source>distance and near</source>
-        <translation type="unfinished"></translation>
+        <translation>loin et près</translation>
     </message>
     <message>
         <source>fits</source>
-        <translation type="unfinished"></translation>
+        <translation>convient</translation>
     </message>
     <message>
         <source>fits with caution</source>
-        <translation type="unfinished"></translation>
+        <translation>convient avec prudence</translation>
     </message>
     <message>
         <source>on trial</source>
-        <translation type="unfinished"></translation>
+        <translation>à l’essai</translation>
     </message>
     <message>
         <source>outside limit</source>
-        <translation type="unfinished"></translation>
+        <translation>hors limite</translation>
     </message>
     <message>
         <source>shown only</source>
-        <translation type="unfinished"></translation>
+        <translation>affiché seulement</translation>
     </message>
     <message>
         <source>not measured</source>
-        <translation type="unfinished">non mesuré</translation>
+        <translation>non mesuré</translation>
     </message>
     <message>
         <source>ready-made</source>
-        <translation type="unfinished"></translation>
+        <translation>prémontée</translation>
     </message>
     <message>
         <source>lens</source>
-        <translation type="unfinished"></translation>
+        <translation>verre</translation>
     </message>
     <message>
         <source>frame</source>
-        <translation type="unfinished"></translation>
+        <translation>monture</translation>
     </message>
     <message>
         <source>other</source>
-        <translation type="unfinished"></translation>
+        <translation>autre</translation>
     </message>
     <message>
         <source>%1 in</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 int.</translation>
     </message>
     <message>
         <source>%1 out</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ext.</translation>
     </message>
     <message>
         <source>no bin</source>
-        <translation type="unfinished"></translation>
+        <translation>sans casier</translation>
     </message>
     <message>
         <source>%1 bin %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 casier %2</translation>
     </message>
     <message>
         <source>RIGHT %1 bin %2</source>
-        <translation type="unfinished"></translation>
+        <translation>DROIT %1 casier %2</translation>
     </message>
     <message>
         <source>LEFT %1 bin %2</source>
-        <translation type="unfinished"></translation>
+        <translation>GAUCHE %1 casier %2</translation>
     </message>
     <message>
         <source>frame %1 bin %2</source>
-        <translation type="unfinished"></translation>
+        <translation>monture %1 casier %2</translation>
     </message>
 </context>
 </TS>

@@ -5,35 +5,35 @@
     <name>ChartData</name>
     <message>
         <source>%1 of %2 at odds, %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%2 में से %1 बेमेल, %3</translation>
     </message>
     <message>
         <source>hand-overs judged</source>
-        <translation type="unfinished"></translation>
+        <translation>जाँचे गए वितरण</translation>
     </message>
     <message>
         <source>pair and record at odds</source>
-        <translation type="unfinished"></translation>
+        <translation>चश्मा और अभिलेख बेमेल</translation>
     </message>
     <message>
         <source>No hand-over was judged yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>अभी तक कोई वितरण नहीं जाँचा गया।</translation>
     </message>
     <message>
         <source>mismatches in order</source>
-        <translation type="unfinished"></translation>
+        <translation>बेमेल, क्रम से</translation>
     </message>
     <message>
         <source>good hand-overs before it</source>
-        <translation type="unfinished"></translation>
+        <translation>इससे पहले सही वितरण</translation>
     </message>
     <message>
         <source>%1 good hand-overs before it</source>
-        <translation type="unfinished"></translation>
+        <translation>इससे पहले %1 सही वितरण</translation>
     </message>
     <message>
         <source>weeks in order</source>
-        <translation type="unfinished"></translation>
+        <translation>सप्ताह, क्रम से</translation>
     </message>
 </context>
 <context>
@@ -51,97 +51,97 @@
     </message>
     <message>
         <source>The program met something it does not know: %1. Nothing was written; close the program and open the folder again.</source>
-        <translation type="unfinished"></translation>
+        <translation>प्रोग्राम को कुछ अनजाना मिला: %1। कुछ लिखा नहीं गया; प्रोग्राम बंद करें और फ़ोल्डर फिर खोलें।</translation>
     </message>
 </context>
 <context>
     <name>DeskOptions</name>
     <message>
         <source>Matches final spectacle prescriptions with a stock of ready-made spectacles and lenses.</source>
-        <translation type="unfinished"></translation>
+        <translation>चश्मे के अंतिम नुस्ख़ों को तैयार चश्मों और लेंसों के स्टॉक से मिलाता है।</translation>
     </message>
     <message>
         <source>light, dark or sun (black on white, large)</source>
-        <translation type="unfinished"></translation>
+        <translation>light, dark या sun (सफ़ेद पर काला, बड़ा)</translation>
     </message>
     <message>
         <source>mirrors the window; prescriptions stay left-to-right</source>
-        <translation type="unfinished"></translation>
+        <translation>खिड़की को उलटी दिशा में दिखाता है; नुस्ख़े बाएँ से दाएँ ही रहते हैं</translation>
     </message>
     <message>
         <source>language of the window, for example ar</source>
-        <translation type="unfinished"></translation>
+        <translation>खिड़की की भाषा, जैसे ar</translation>
     </message>
     <message>
         <source>size of the letters in per cent, 100 to 200</source>
-        <translation type="unfinished"></translation>
+        <translation>अक्षरों का आकार प्रतिशत में, 100 से 200</translation>
     </message>
     <message>
         <source>paints the window into a PNG file and leaves</source>
-        <translation type="unfinished"></translation>
+        <translation>खिड़की का चित्र PNG फ़ाइल में बनाकर बंद हो जाता है</translation>
     </message>
     <message>
         <source>size of the window in pixels, for example 1366x768</source>
-        <translation type="unfinished"></translation>
+        <translation>खिड़की का आकार पिक्सेल में, जैसे 1366x768</translation>
     </message>
     <message>
         <source>loads this person of people.csv at the start</source>
-        <translation type="unfinished"></translation>
+        <translation>शुरू में people.csv का यह व्यक्ति लाता है</translation>
     </message>
     <message>
         <source>chooses this line of the stock at the start</source>
-        <translation type="unfinished"></translation>
+        <translation>शुरू में स्टॉक की यह पंक्ति चुनता है</translation>
     </message>
     <message>
         <source>camp folder to open (stock.yaml, rules.yaml, ledger.sqlite)</source>
-        <translation type="unfinished"></translation>
+        <translation>खोलने के लिए शिविर का फ़ोल्डर (stock.yaml, rules.yaml, ledger.sqlite)</translation>
     </message>
     <message>
         <source>--size %1 is not a size; write for example 1366x768</source>
-        <translation type="unfinished"></translation>
+        <translation>--size %1 कोई आकार नहीं है; लिखें जैसे 1366x768</translation>
     </message>
     <message>
         <source>--text-scale %1 is not from 100 to 200</source>
-        <translation type="unfinished"></translation>
+        <translation>--text-scale %1 100 से 200 के बीच नहीं है</translation>
     </message>
     <message>
         <source>--place %1 is not known; write one of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>--place %1 ज्ञात नहीं है; इनमें से एक लिखें: %2</translation>
     </message>
     <message>
         <source>--theme %1 is not known; write light, dark or sun</source>
-        <translation type="unfinished"></translation>
+        <translation>--theme %1 ज्ञात नहीं है; light, dark या sun लिखें</translation>
     </message>
     <message>
         <source>one camp folder at a time, not %1</source>
-        <translation type="unfinished"></translation>
+        <translation>एक बार में शिविर का एक ही फ़ोल्डर, %1 नहीं</translation>
     </message>
     <message>
         <source>no readable person %1 in people.csv</source>
-        <translation type="unfinished"></translation>
+        <translation>people.csv में पढ़ने लायक व्यक्ति %1 नहीं है</translation>
     </message>
     <message>
         <source>no line %1 in this stock</source>
-        <translation type="unfinished"></translation>
+        <translation>इस स्टॉक में पंक्ति %1 नहीं है</translation>
     </message>
     <message>
         <source>cannot write %1</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 लिखा नहीं जा सकता</translation>
     </message>
     <message>
         <source>page to show at the start: dispense, stock, stock-ladder, stock-box, audit, audit-charts, audit-bench, opening, trays, settings, help or keys</source>
-        <translation type="unfinished"></translation>
+        <translation>शुरू में दिखाया जाने वाला पन्ना: dispense, stock, stock-ladder, stock-box, audit, audit-charts, audit-bench, opening, trays, settings, help या keys</translation>
     </message>
 </context>
 <context>
     <name>DeskWords</name>
     <message>
         <source>R %1</source>
-        <translation type="unfinished"></translation>
+        <translation>दायाँ %1</translation>
     </message>
     <message>
         <source>L %1</source>
-        <translation type="unfinished"></translation>
+        <translation>बायाँ %1</translation>
     </message>
     <message>
         <source>%1 add %2</source>
@@ -177,7 +177,7 @@
     </message>
     <message>
         <source>, </source>
-        <translation type="unfinished"></translation>
+        <translation>, </translation>
     </message>
     <message>
         <source>Suggested</source>
@@ -205,42 +205,42 @@
     </message>
     <message>
         <source>Tried on: acceptable</source>
-        <translation type="unfinished"></translation>
+        <translation>पहनाकर देखा: स्वीकार्य</translation>
     </message>
     <message>
         <source>Tried on: outside limit</source>
-        <translation type="unfinished"></translation>
+        <translation>पहनाकर देखा: सीमा से बाहर</translation>
     </message>
 </context>
 <context>
     <name>FieldForm</name>
     <message>
         <source>whole degrees up to 180</source>
-        <translation type="unfinished"></translation>
+        <translation>180 तक पूरे अंश</translation>
     </message>
     <message>
         <source>quarters of a dioptre up to 6.75</source>
-        <translation type="unfinished"></translation>
+        <translation>6.75 तक, चौथाई डायोप्टर में</translation>
     </message>
     <message>
         <source>years up to 120</source>
-        <translation type="unfinished"></translation>
+        <translation>120 तक साल</translation>
     </message>
     <message>
         <source>millimetres, or right and left as 31/30.5</source>
-        <translation type="unfinished"></translation>
+        <translation>मिलीमीटर, या दायाँ और बायाँ जैसे 31/30.5</translation>
     </message>
     <message>
         <source>quarters of a dioptre, plus</source>
-        <translation type="unfinished"></translation>
+        <translation>चौथाई डायोप्टर में, प्लस</translation>
     </message>
     <message>
         <source>a sign first, then quarters of a dioptre, the axis up to 180</source>
-        <translation type="unfinished"></translation>
+        <translation>पहले चिह्न, फिर चौथाई डायोप्टर में, धुरी 180 तक</translation>
     </message>
     <message>
         <source>“%1” was not taken: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>“%1” नहीं लिया गया: %2</translation>
     </message>
 </context>
 <context>
@@ -251,7 +251,7 @@
     </message>
     <message>
         <source>Camp code of the person, as on the paper card</source>
-        <translation type="unfinished"></translation>
+        <translation>व्यक्ति का शिविर कोड, जैसा काग़ज़ के कार्ड पर है</translation>
     </message>
     <message>
         <source>Age</source>
@@ -259,7 +259,7 @@
     </message>
     <message>
         <source>Age in years; unknown age is judged by the strictest rules</source>
-        <translation type="unfinished"></translation>
+        <translation>उम्र साल में; उम्र पता न हो तो सबसे कड़े नियमों से जाँचा जाता है</translation>
     </message>
     <message>
         <source>Right</source>
@@ -267,7 +267,7 @@
     </message>
     <message>
         <source>Right eye: sphere, cylinder (dioptres) and axis (degrees). Up and Down step the sphere by 0.25, Page Up and Page Down by 1.00</source>
-        <translation type="unfinished"></translation>
+        <translation>दाईं आँख: स्फ़ियर, सिलिंडर (डायोप्टर) और धुरी (अंश)। Up और Down स्फ़ियर को 0.25 बदलते हैं, Page Up और Page Down 1.00</translation>
     </message>
     <message>
         <source>Left</source>
@@ -279,7 +279,7 @@
     </message>
     <message>
         <source>Near addition of both eyes, dioptres</source>
-        <translation type="unfinished"></translation>
+        <translation>दोनों आँखों का पास का ऐड, डायोप्टर</translation>
     </message>
     <message>
         <source>PD far</source>
@@ -291,7 +291,7 @@
     </message>
     <message>
         <source>Distance between the pupils looking near, millimetres; worked out from the far one when empty</source>
-        <translation type="unfinished"></translation>
+        <translation>पास देखते समय पुतलियों के बीच की दूरी, मिलीमीटर; खाली हो तो दूर वाली से निकाली जाती है</translation>
     </message>
     <message>
         <source>Near, R</source>
@@ -299,7 +299,7 @@
     </message>
     <message>
         <source>Right eye: whole near power found by trial, dioptres, instead of an addition</source>
-        <translation type="unfinished"></translation>
+        <translation>दाईं आँख: आज़माकर मिली पास की पूरी पावर, डायोप्टर, ऐड की जगह</translation>
     </message>
     <message>
         <source>Near, L</source>
@@ -307,7 +307,7 @@
     </message>
     <message>
         <source>Left eye: whole near power found by trial, dioptres, instead of an addition</source>
-        <translation type="unfinished"></translation>
+        <translation>बाईं आँख: आज़माकर मिली पास की पूरी पावर, डायोप्टर, ऐड की जगह</translation>
     </message>
     <message>
         <source>Unaided, R</source>
@@ -315,7 +315,7 @@
     </message>
     <message>
         <source>Right eye: acuity without spectacles, for example 6/18</source>
-        <translation type="unfinished"></translation>
+        <translation>दाईं आँख: बिना चश्मे दृष्टि, जैसे 6/18</translation>
     </message>
     <message>
         <source>Unaided, L</source>
@@ -323,7 +323,7 @@
     </message>
     <message>
         <source>Left eye: acuity without spectacles, for example 6/18</source>
-        <translation type="unfinished"></translation>
+        <translation>बाईं आँख: बिना चश्मे दृष्टि, जैसे 6/18</translation>
     </message>
     <message>
         <source>Best, R</source>
@@ -331,7 +331,7 @@
     </message>
     <message>
         <source>Right eye: acuity with this prescription, for example 6/6</source>
-        <translation type="unfinished"></translation>
+        <translation>दाईं आँख: इस नुस्ख़े के साथ दृष्टि, जैसे 6/6</translation>
     </message>
     <message>
         <source>Best, L</source>
@@ -339,7 +339,7 @@
     </message>
     <message>
         <source>Left eye: acuity with this prescription, for example 6/6</source>
-        <translation type="unfinished"></translation>
+        <translation>बाईं आँख: इस नुस्ख़े के साथ दृष्टि, जैसे 6/6</translation>
     </message>
     <message>
         <source>Prescriber</source>
@@ -347,135 +347,135 @@
     </message>
     <message>
         <source>Who signed the prescription; needed under 16 years</source>
-        <translation type="unfinished"></translation>
+        <translation>नुस्ख़े पर किसने हस्ताक्षर किए; 16 साल से कम में ज़रूरी</translation>
     </message>
     <message>
         <source>Left eye: sphere, cylinder (dioptres) and axis (degrees); = takes the right eye’s. Up and Down step the sphere by 0.25, Page Up and Page Down by 1.00</source>
-        <translation type="unfinished"></translation>
+        <translation>बाईं आँख: स्फ़ियर, सिलिंडर (डायोप्टर) और धुरी (अंश); = दाईं आँख का ले लेता है। Up और Down स्फ़ियर को 0.25 बदलते हैं, Page Up और Page Down 1.00</translation>
     </message>
     <message>
         <source>Distance between the pupils looking far, millimetres; or right and left of the nose: 31/30.5</source>
-        <translation type="unfinished"></translation>
+        <translation>दूर देखते समय पुतलियों के बीच की दूरी, मिलीमीटर; या नाक से दाएँ और बाएँ: 31/30.5</translation>
     </message>
     <message>
         <source>Objective, R</source>
-        <translation type="unfinished"></translation>
+        <translation>मशीन, दायाँ</translation>
     </message>
     <message>
         <source>Right eye: reading of the instrument, dioptres; several readings separated by ; are averaged and their scatter is told</source>
-        <translation type="unfinished"></translation>
+        <translation>दाईं आँख: मशीन की रीडिंग, डायोप्टर; ; से अलग की गई कई रीडिंग का औसत लिया जाता है और उनका बिखराव बताया जाता है</translation>
     </message>
     <message>
         <source>Objective, L</source>
-        <translation type="unfinished"></translation>
+        <translation>मशीन, बायाँ</translation>
     </message>
     <message>
         <source>Left eye: reading of the instrument, dioptres; several readings separated by ; are averaged and their scatter is told</source>
-        <translation type="unfinished"></translation>
+        <translation>बाईं आँख: मशीन की रीडिंग, डायोप्टर; ; से अलग की गई कई रीडिंग का औसत लिया जाता है और उनका बिखराव बताया जाता है</translation>
     </message>
     <message>
         <source>Own pair, R</source>
-        <translation type="unfinished"></translation>
+        <translation>अपना चश्मा, दायाँ</translation>
     </message>
     <message>
         <source>Right eye: power of the pair worn now, read by focimeter, dioptres</source>
-        <translation type="unfinished"></translation>
+        <translation>दाईं आँख: अभी पहने चश्मे की पावर, फ़ोसीमीटर से पढ़ी, डायोप्टर</translation>
     </message>
     <message>
         <source>Own pair, L</source>
-        <translation type="unfinished"></translation>
+        <translation>अपना चश्मा, बायाँ</translation>
     </message>
     <message>
         <source>Left eye: power of the pair worn now, read by focimeter, dioptres</source>
-        <translation type="unfinished"></translation>
+        <translation>बाईं आँख: अभी पहने चश्मे की पावर, फ़ोसीमीटर से पढ़ी, डायोप्टर</translation>
     </message>
     <message>
         <source>Pinhole, R</source>
-        <translation type="unfinished"></translation>
+        <translation>पिनहोल, दायाँ</translation>
     </message>
     <message>
         <source>Right eye: acuity through a pinhole, for example 6/9</source>
-        <translation type="unfinished"></translation>
+        <translation>दाईं आँख: पिनहोल से दृष्टि, जैसे 6/9</translation>
     </message>
     <message>
         <source>Pinhole, L</source>
-        <translation type="unfinished"></translation>
+        <translation>पिनहोल, बायाँ</translation>
     </message>
     <message>
         <source>Left eye: acuity through a pinhole, for example 6/9</source>
-        <translation type="unfinished"></translation>
+        <translation>बाईं आँख: पिनहोल से दृष्टि, जैसे 6/9</translation>
     </message>
     <message>
         <source>With own, R</source>
-        <translation type="unfinished"></translation>
+        <translation>अपने चश्मे से, दायाँ</translation>
     </message>
     <message>
         <source>Right eye: acuity with the pair worn now, for example 6/12</source>
-        <translation type="unfinished"></translation>
+        <translation>दाईं आँख: अभी पहने चश्मे के साथ दृष्टि, जैसे 6/12</translation>
     </message>
     <message>
         <source>With own, L</source>
-        <translation type="unfinished"></translation>
+        <translation>अपने चश्मे से, बायाँ</translation>
     </message>
     <message>
         <source>Left eye: acuity with the pair worn now, for example 6/12</source>
-        <translation type="unfinished"></translation>
+        <translation>बाईं आँख: अभी पहने चश्मे के साथ दृष्टि, जैसे 6/12</translation>
     </message>
     <message>
         <source>Near, bare</source>
-        <translation type="unfinished"></translation>
+        <translation>पास, बिना चश्मे</translation>
     </message>
     <message>
         <source>Smallest print read without spectacles, for example N12</source>
-        <translation type="unfinished"></translation>
+        <translation>बिना चश्मे पढ़ा गया सबसे छोटा अक्षर, जैसे N12</translation>
     </message>
     <message>
         <source>Near, best</source>
-        <translation type="unfinished"></translation>
+        <translation>पास, सर्वोत्तम</translation>
     </message>
     <message>
         <source>Smallest print read with this prescription, for example N6</source>
-        <translation type="unfinished"></translation>
+        <translation>इस नुस्ख़े के साथ पढ़ा गया सबसे छोटा अक्षर, जैसे N6</translation>
     </message>
     <message>
         <source>Vertex</source>
-        <translation type="unfinished"></translation>
+        <translation>वर्टेक्स</translation>
     </message>
     <message>
         <source>Distance from the trial lens to the eye, millimetres; needed above 4.00 D</source>
-        <translation type="unfinished"></translation>
+        <translation>ट्रायल लेंस से आँख की दूरी, मिलीमीटर; 4.00 D से ऊपर ज़रूरी</translation>
     </message>
     <message>
         <source>Working</source>
-        <translation type="unfinished"></translation>
+        <translation>काम की दूरी</translation>
     </message>
     <message>
         <source>Distance of near work from the spectacles, millimetres; 400 when empty</source>
-        <translation type="unfinished"></translation>
+        <translation>चश्मे से पास के काम की दूरी, मिलीमीटर; खाली हो तो 400</translation>
     </message>
     <message>
         <source>Complaints</source>
-        <translation type="unfinished"></translation>
+        <translation>शिकायतें</translation>
     </message>
     <message>
         <source>What the person complains of, in a few words</source>
-        <translation type="unfinished"></translation>
+        <translation>व्यक्ति की शिकायत, थोड़े शब्दों में</translation>
     </message>
     <message>
         <source>Guardian</source>
-        <translation type="unfinished"></translation>
+        <translation>अभिभावक</translation>
     </message>
     <message>
         <source>Who was told about a child’s prescription</source>
-        <translation type="unfinished"></translation>
+        <translation>बच्चे के नुस्ख़े के बारे में किसे बताया गया</translation>
     </message>
     <message>
         <source>Right eye: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>दाईं आँख: %1</translation>
     </message>
     <message>
         <source>Left eye: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>बाईं आँख: %1</translation>
     </message>
 </context>
 <context>
@@ -750,1870 +750,1870 @@
     </message>
     <message>
         <source>%1 is not under 16; print the note for the person instead</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 की उम्र 16 से कम नहीं है; इसकी जगह व्यक्ति के लिए पर्ची छापें</translation>
     </message>
     <message>
         <source>this person has no camp code; give one before anything is printed</source>
-        <translation type="unfinished"></translation>
+        <translation>इस व्यक्ति का शिविर कोड नहीं है; कुछ छापने से पहले कोड दें</translation>
     </message>
     <message>
         <source>nothing of %1 asks for a referral; there is no letter to print</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 में रेफ़रल का कोई कारण नहीं है; छापने के लिए पत्र नहीं है</translation>
     </message>
     <message>
         <source>a label of this size does not hold its text; choose a larger one with --label-size, or a shorter name: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>इस आकार के लेबल में लिखा पूरा नहीं आता; --label-size से बड़ा लेबल चुनें, या छोटा नाम रखें: %1</translation>
     </message>
     <message>
         <source>there is no printer %1, and no other is set up here; write a PDF with --output and print it where there is one</source>
-        <translation type="unfinished"></translation>
+        <translation>प्रिंटर %1 नहीं है, और यहाँ कोई दूसरा भी नहीं लगा; --output से PDF बनाएँ और जहाँ प्रिंटर हो वहाँ छापें</translation>
     </message>
     <message>
         <source>there is no printer %1; there are %2</source>
-        <translation type="unfinished"></translation>
+        <translation>प्रिंटर %1 नहीं है; ये हैं: %2</translation>
     </message>
     <message>
         <source>the printer %1 does not take the paper</source>
-        <translation type="unfinished"></translation>
+        <translation>प्रिंटर %1 यह काग़ज़ नहीं लेता</translation>
     </message>
     <message>
         <source>printing was stopped</source>
-        <translation type="unfinished"></translation>
+        <translation>छपाई रोक दी गई</translation>
     </message>
     <message>
         <source>no font here has the script of %1; install the package %2 and print again</source>
-        <translation type="unfinished"></translation>
+        <translation>यहाँ किसी फ़ॉन्ट में %1 की लिपि नहीं है; पैकेज %2 लगाएँ और फिर छापें</translation>
     </message>
     <message>
         <source>%1 costs less sight than %2: %3 against %4 logMAR over the eyes</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 में %2 से कम दृष्टि जाती है: दोनों आँखों में %3, उसमें %4 logMAR</translation>
     </message>
     <message>
         <source>%1 is within the limits, or may be tried; %2 is outside one</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 सीमा के भीतर है, या पहनाकर देखा जा सकता है; %2 किसी सीमा से बाहर है</translation>
     </message>
     <message>
         <source>%1 is acceptable as it is; %2 is on trial until the acuity with it is typed</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ऐसे ही स्वीकार्य है; %2 परीक्षण पर है, जब तक उसके साथ दृष्टि न लिखी जाए</translation>
     </message>
     <message>
         <source>equal in sight; %1 has fewer cautions than %2: %3 against %4</source>
-        <translation type="unfinished"></translation>
+        <translation>दृष्टि बराबर; %1 में %2 से कम सावधानियाँ हैं: %3, उसमें %4</translation>
     </message>
     <message>
         <source>equal in sight and cautions; %1 errs to the side that people reject in fewer eyes than %2: %3 against %4</source>
-        <translation type="unfinished"></translation>
+        <translation>दृष्टि और सावधानियाँ बराबर; लोग जिस ओर की ग़लती नापसंद करते हैं, वह %1 में %2 से कम आँखों में है: %3, उसमें %4</translation>
     </message>
     <message>
         <source>equal so far; %1 keeps the eyes in better balance than %2: %3 against %4 D apart</source>
-        <translation type="unfinished"></translation>
+        <translation>अब तक बराबर; %1 आँखों को %2 से बेहतर संतुलन में रखता है: अंतर %3, उसमें %4 D</translation>
     </message>
     <message>
         <source>equal so far; %1 has less horizontal prism than %2: %3 against %4 prism dioptres</source>
-        <translation type="unfinished"></translation>
+        <translation>अब तक बराबर; %1 में %2 से कम आड़ा प्रिज़्म है: %3, उसमें %4 प्रिज़्म डायोप्टर</translation>
     </message>
     <message>
         <source>equal so far; at near, base in (%1) comes before base out (%2)</source>
-        <translation type="unfinished"></translation>
+        <translation>अब तक बराबर; पास में बेस इन (%1) बेस आउट (%2) से पहले आता है</translation>
     </message>
     <message>
         <source>equal so far; the frame of %1 suits the size wanted better than %2: %3 against %4 classes off</source>
-        <translation type="unfinished"></translation>
+        <translation>अब तक बराबर; %1 का फ़्रेम चाहे गए आकार पर %2 से बेहतर बैठता है: फ़र्क %3, उसमें %4 दर्जे</translation>
     </message>
     <message>
         <source>equal so far; %1 is less scarce in the box than %2</source>
-        <translation type="unfinished"></translation>
+        <translation>अब तक बराबर; बक्से में %1 की कमी %2 से कम है</translation>
     </message>
     <message>
         <source>equal in all that is judged; %1 is fewer pieces than %2: %3 against %4</source>
-        <translation type="unfinished"></translation>
+        <translation>हर कसौटी पर बराबर; %1 में %2 से कम नग लगते हैं: %3, उसमें %4</translation>
     </message>
     <message>
         <source>equal in all that is judged; %1 comes before %2 by name</source>
-        <translation type="unfinished"></translation>
+        <translation>हर कसौटी पर बराबर; नाम के क्रम में %1 %2 से पहले आता है</translation>
     </message>
     <message>
         <source>%1 and %2 are the same</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 और %2 एक ही हैं</translation>
     </message>
     <message>
         <source>a sphere would leave less cylinder than this lens does</source>
-        <translation type="unfinished"></translation>
+        <translation>केवल स्फ़ियर इस लेंस से कम सिलिंडर बाकी छोड़ेगा</translation>
     </message>
     <message>
         <source>prism by decentration is the prescriber&apos;s decision</source>
-        <translation type="unfinished"></translation>
+        <translation>केंद्र खिसकाकर प्रिज़्म देना चश्मा लिखने वाले का निर्णय है</translation>
     </message>
     <message>
         <source>PD not taken: judged at the worst end of what is plausible</source>
-        <translation type="unfinished"></translation>
+        <translation>पीडी नहीं नापी: जो हो सकती है उसमें सबसे बुरी मानकर जाँचा</translation>
     </message>
     <message>
         <source>the centres of this pair are assumed, not measured</source>
-        <translation type="unfinished"></translation>
+        <translation>इस चश्मे के केंद्र माने गए हैं, नापे नहीं</translation>
     </message>
     <message>
         <source>heights of the centres not measured</source>
-        <translation type="unfinished"></translation>
+        <translation>केंद्रों की ऊँचाई नहीं नापी</translation>
     </message>
     <message>
         <source>%1 D of cylinder left over</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 D सिलिंडर बाकी</translation>
     </message>
     <message>
         <source>the eyes differ by %1 D</source>
-        <translation type="unfinished"></translation>
+        <translation>आँखों में %1 D का अंतर</translation>
     </message>
     <message>
         <source>high power: %1 D</source>
-        <translation type="unfinished"></translation>
+        <translation>तेज़ पावर: %1 D</translation>
     </message>
     <message>
         <source>blur strength %1 D</source>
-        <translation type="unfinished"></translation>
+        <translation>धुंधलापन %1 D</translation>
     </message>
     <message>
         <source>%1 D too much plus</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 D अधिक प्लस</translation>
     </message>
     <message>
         <source>%1 D too much minus or too little plus</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 D अधिक माइनस या कम प्लस</translation>
     </message>
     <message>
         <source>the two lenses differ by %1 D</source>
-        <translation type="unfinished"></translation>
+        <translation>दोनों लेंसों में %1 D का अंतर</translation>
     </message>
     <message>
         <source>one eye %1 D off against the other</source>
-        <translation type="unfinished"></translation>
+        <translation>एक आँख दूसरी से %1 D अलग</translation>
     </message>
     <message>
         <source>the lens has %1 D more cylinder than needed, limit %2 D</source>
-        <translation type="unfinished"></translation>
+        <translation>लेंस में ज़रूरत से %1 D अधिक सिलिंडर, सीमा %2 D</translation>
     </message>
     <message>
         <source>%1 D more cylinder than needed</source>
-        <translation type="unfinished"></translation>
+        <translation>ज़रूरत से %1 D अधिक सिलिंडर</translation>
     </message>
     <message>
         <source>axis off by %1 degrees</source>
-        <translation type="unfinished"></translation>
+        <translation>धुरी में %1 अंश का फ़र्क</translation>
     </message>
     <message>
         <source>horizontal prism %1</source>
-        <translation type="unfinished"></translation>
+        <translation>आड़ा प्रिज़्म %1</translation>
     </message>
     <message>
         <source>vertical prism %1</source>
-        <translation type="unfinished"></translation>
+        <translation>खड़ा प्रिज़्म %1</translation>
     </message>
     <message>
         <source>centres %1 mm off the PD</source>
-        <translation type="unfinished"></translation>
+        <translation>केंद्र पीडी से %1 मिमी दूर</translation>
     </message>
     <message>
         <source>vertical imbalance %1 at the reading level, limit %2</source>
-        <translation type="unfinished"></translation>
+        <translation>पढ़ने के स्तर पर खड़ा असंतुलन %1, सीमा %2</translation>
     </message>
     <message>
         <source>vertical imbalance %1 at the reading level</source>
-        <translation type="unfinished"></translation>
+        <translation>पढ़ने के स्तर पर खड़ा असंतुलन %1</translation>
     </message>
     <message>
         <source>frame size off by %1 class, limit %2</source>
-        <translation type="unfinished"></translation>
+        <translation>फ़्रेम के आकार में %1 दर्जे का फ़र्क, सीमा %2</translation>
     </message>
     <message>
         <source>frame size off by %1 class</source>
-        <translation type="unfinished"></translation>
+        <translation>फ़्रेम के आकार में %1 दर्जे का फ़र्क</translation>
     </message>
     <message>
         <source>blur strength at near %1 D, limit %2 D</source>
-        <translation type="unfinished"></translation>
+        <translation>पास में धुंधलापन %1 D, सीमा %2 D</translation>
     </message>
     <message>
         <source>blur strength at near %1 D</source>
-        <translation type="unfinished"></translation>
+        <translation>पास में धुंधलापन %1 D</translation>
     </message>
     <message>
         <source>near power %1 D too strong, limit %2 D</source>
-        <translation type="unfinished"></translation>
+        <translation>पास की पावर %1 D अधिक, सीमा %2 D</translation>
     </message>
     <message>
         <source>near power %1 D too strong</source>
-        <translation type="unfinished"></translation>
+        <translation>पास की पावर %1 D अधिक</translation>
     </message>
     <message>
         <source>near power %1 D too weak, limit %2 D</source>
-        <translation type="unfinished"></translation>
+        <translation>पास की पावर %1 D कम, सीमा %2 D</translation>
     </message>
     <message>
         <source>near power %1 D too weak</source>
-        <translation type="unfinished"></translation>
+        <translation>पास की पावर %1 D कम</translation>
     </message>
     <message>
         <source>sphere off by %1 D, limit %2 D</source>
-        <translation type="unfinished"></translation>
+        <translation>स्फ़ियर में %1 D का फ़र्क, सीमा %2 D</translation>
     </message>
     <message>
         <source>sphere off by %1 D</source>
-        <translation type="unfinished"></translation>
+        <translation>स्फ़ियर में %1 D का फ़र्क</translation>
     </message>
     <message>
         <source>cylinder off by %1 D, limit %2 D</source>
-        <translation type="unfinished"></translation>
+        <translation>सिलिंडर में %1 D का फ़र्क, सीमा %2 D</translation>
     </message>
     <message>
         <source>cylinder off by %1 D</source>
-        <translation type="unfinished"></translation>
+        <translation>सिलिंडर में %1 D का फ़र्क</translation>
     </message>
     <message>
         <source>axis %1 degrees off the prescription, limit %2</source>
-        <translation type="unfinished"></translation>
+        <translation>धुरी नुस्ख़े से %1 अंश अलग, सीमा %2</translation>
     </message>
     <message>
         <source>axis %1 degrees off the prescription</source>
-        <translation type="unfinished"></translation>
+        <translation>धुरी नुस्ख़े से %1 अंश अलग</translation>
     </message>
     <message>
         <source>acuity with the mean sphere %1 logMAR below the full correction, limit %2</source>
-        <translation type="unfinished"></translation>
+        <translation>औसत स्फ़ियर के साथ दृष्टि पूरे नुस्ख़े से %1 logMAR कम, सीमा %2</translation>
     </message>
     <message>
         <source>acuity with the mean sphere %1 logMAR lower</source>
-        <translation type="unfinished"></translation>
+        <translation>औसत स्फ़ियर के साथ दृष्टि %1 logMAR कम</translation>
     </message>
     <message>
         <source>acuity with this pair is %1 logMAR beyond what is asked, limit %2</source>
-        <translation type="unfinished"></translation>
+        <translation>इस चश्मे के साथ दृष्टि चाही गई से %1 logMAR कम, सीमा %2</translation>
     </message>
     <message>
         <source>tried: acuity %1 logMAR short</source>
-        <translation type="unfinished"></translation>
+        <translation>पहनाकर देखा: दृष्टि %1 logMAR कम</translation>
     </message>
     <message>
         <source>the chance that the true error lies within its limit is %1 %: repeat the readings</source>
-        <translation type="unfinished"></translation>
+        <translation>असली फ़र्क के अपनी सीमा में होने की संभावना %1 % है: रीडिंग दोबारा लें</translation>
     </message>
     <message>
         <source>sudden loss of sight: eye clinic the same day</source>
-        <translation type="unfinished"></translation>
+        <translation>अचानक दिखना बंद: उसी दिन नेत्र चिकित्सालय</translation>
     </message>
     <message>
         <source>painful eye: eye clinic the same day</source>
-        <translation type="unfinished"></translation>
+        <translation>आँख में दर्द: उसी दिन नेत्र चिकित्सालय</translation>
     </message>
     <message>
         <source>red eye: eye clinic the same day</source>
-        <translation type="unfinished"></translation>
+        <translation>लाल आँख: उसी दिन नेत्र चिकित्सालय</translation>
     </message>
     <message>
         <source>new flashes or floaters: eye clinic the same day</source>
-        <translation type="unfinished"></translation>
+        <translation>नई चमक या तैरते धब्बे: उसी दिन नेत्र चिकित्सालय</translation>
     </message>
     <message>
         <source>double vision: eye clinic the same day</source>
-        <translation type="unfinished"></translation>
+        <translation>दोहरा दिखना: उसी दिन नेत्र चिकित्सालय</translation>
     </message>
     <message>
         <source>white pupil: eye clinic the same day</source>
-        <translation type="unfinished"></translation>
+        <translation>सफ़ेद पुतली: उसी दिन नेत्र चिकित्सालय</translation>
     </message>
     <message>
         <source>a child&apos;s squint: refer before glasses are given</source>
-        <translation type="unfinished"></translation>
+        <translation>बच्चे का भेंगापन: चश्मा देने से पहले रेफ़र करें</translation>
     </message>
     <message>
         <source>refraction under cycloplegia was asked for: refer before glasses are given</source>
-        <translation type="unfinished"></translation>
+        <translation>बूँदों के साथ जाँच माँगी गई है: चश्मा देने से पहले रेफ़र करें</translation>
     </message>
     <message>
         <source>lines look bent or broken: eye clinic soon</source>
-        <translation type="unfinished"></translation>
+        <translation>रेखाएँ टेढ़ी या टूटी दिखती हैं: जल्दी नेत्र चिकित्सालय</translation>
     </message>
     <message>
         <source>part of the field of view is missing: eye clinic soon</source>
-        <translation type="unfinished"></translation>
+        <translation>देखने के दायरे का एक भाग नहीं दिखता: जल्दी नेत्र चिकित्सालय</translation>
     </message>
     <message>
         <source>halos around lights: eye clinic soon</source>
-        <translation type="unfinished"></translation>
+        <translation>रोशनी के चारों ओर घेरे: जल्दी नेत्र चिकित्सालय</translation>
     </message>
     <message>
         <source>does not reach 6/9 in each eye with the final prescription</source>
-        <translation type="unfinished"></translation>
+        <translation>अंतिम नुस्ख़े से हर आँख में 6/9 तक नहीं पहुँचते</translation>
     </message>
     <message>
         <source>presents worse than 6/60 in an eye, even if glasses help</source>
-        <translation type="unfinished"></translation>
+        <translation>आए तब एक आँख में 6/60 से कम, चाहे चश्मे से लाभ हो</translation>
     </message>
     <message>
         <source>a child with +3.50 D or more, or 1.50 D of cylinder or more</source>
-        <translation type="unfinished"></translation>
+        <translation>बच्चा, +3.50 D या अधिक, या 1.50 D या अधिक सिलिंडर</translation>
     </message>
     <message>
         <source>under 8 years and the eyes differ by 1.50 D or more</source>
-        <translation type="unfinished"></translation>
+        <translation>8 साल से कम और आँखों में 1.50 D या अधिक का अंतर</translation>
     </message>
     <message>
         <source>under 8 years and the eyes differ by 1.00 D or more</source>
-        <translation type="unfinished"></translation>
+        <translation>8 साल से कम और आँखों में 1.00 D या अधिक का अंतर</translation>
     </message>
     <message>
         <source>mean sphere beyond 6.00 D</source>
-        <translation type="unfinished"></translation>
+        <translation>औसत स्फ़ियर 6.00 D से अधिक</translation>
     </message>
     <message>
         <source>may be without its lens (aphakia): vertex distance needed</source>
-        <translation type="unfinished"></translation>
+        <translation>आँख में लेंस न हो, ऐसा हो सकता है (अफ़ेकिया): वर्टेक्स दूरी चाहिए</translation>
     </message>
     <message>
         <source>worse than 6/12 with the best prescription and no gain through the pinhole</source>
-        <translation type="unfinished"></translation>
+        <translation>सबसे अच्छे नुस्ख़े से भी 6/12 से कम, और पिनहोल से लाभ नहीं</translation>
     </message>
     <message>
         <source>worse than 6/12 with the best prescription; pinhole not taken</source>
-        <translation type="unfinished"></translation>
+        <translation>सबसे अच्छे नुस्ख़े से भी 6/12 से कम; पिनहोल नहीं लिया गया</translation>
     </message>
     <message>
         <source>the pinhole sees two lines or more better than the final prescription: refract again</source>
-        <translation type="unfinished"></translation>
+        <translation>पिनहोल से अंतिम नुस्ख़े से दो या अधिक पंक्तियाँ बेहतर दिखता है: फिर जाँच करें</translation>
     </message>
     <message>
         <source>objective reading and final prescription are %1 D apart in mean sphere</source>
-        <translation type="unfinished"></translation>
+        <translation>मशीन की रीडिंग और अंतिम नुस्ख़े के औसत स्फ़ियर में %1 D का अंतर</translation>
     </message>
     <message>
         <source>the final prescription repeats the objective reading in all six numbers: was it refined?</source>
-        <translation type="unfinished"></translation>
+        <translation>अंतिम नुस्ख़े के छहों अंक मशीन की रीडिंग जैसे ही हैं: क्या पूछकर सुधारा गया?</translation>
     </message>
     <message>
         <source>under 16: the prescriber&apos;s name stays with the pair, and the guardian is told</source>
-        <translation type="unfinished"></translation>
+        <translation>16 से कम: चश्मा लिखने वाले का नाम चश्मे के साथ रहता है, और अभिभावक को बताया जाता है</translation>
     </message>
     <message>
         <source>age not recorded: the strictest limits that could apply are used</source>
-        <translation type="unfinished"></translation>
+        <translation>उम्र नहीं लिखी: जो सबसे कड़ी सीमाएँ लग सकती हैं वे लगीं</translation>
     </message>
     <message>
         <source>only one seeing eye: impact-resistant lenses and protective wear are advised</source>
-        <translation type="unfinished"></translation>
+        <translation>एक ही आँख देखती है: चोट सहने वाले लेंस और बचाव पहनने की सलाह</translation>
     </message>
     <message>
         <source>an objective reading only: a subjective refraction should follow</source>
-        <translation type="unfinished"></translation>
+        <translation>केवल मशीन की रीडिंग: इसके बाद पूछकर जाँच हो</translation>
     </message>
     <message>
         <source>the prescription is %1 months old</source>
-        <translation type="unfinished"></translation>
+        <translation>नुस्ख़ा %1 महीने पुराना है</translation>
     </message>
     <message>
         <source>symptoms recorded: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>लिखे गए लक्षण: %1</translation>
     </message>
     <message>
         <source>PD not taken</source>
-        <translation type="unfinished"></translation>
+        <translation>पीडी नहीं नापी</translation>
     </message>
     <message>
         <source>near PD computed from the distance PD, not measured</source>
-        <translation type="unfinished"></translation>
+        <translation>पास की पीडी दूर की पीडी से निकाली गई, नापी नहीं</translation>
     </message>
     <message>
         <source>an eye with a lens implant: additions differ between the eyes</source>
-        <translation type="unfinished"></translation>
+        <translation>आँख में लगा लेंस है: दोनों आँखों के ऐड अलग होते हैं</translation>
     </message>
     <message>
         <source>above 4.00 D the vertex distance matters: record it</source>
-        <translation type="unfinished"></translation>
+        <translation>4.00 D से ऊपर वर्टेक्स दूरी का असर होता है: उसे लिखें</translation>
     </message>
     <message>
         <source>the digits %1 do not go together: the last would be %2, not %3; scan again, or type what stands below the bars</source>
-        <translation type="unfinished"></translation>
+        <translation>अंक %1 आपस में मेल नहीं खाते: आख़िरी %2 होता, %3 नहीं; फिर स्कैन करें, या धारियों के नीचे लिखा टाइप करें</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is not a code; write its thirteen digits (twelve take a 0 before them), or leave the code out</source>
-        <translation type="unfinished"></translation>
+        <translation>&quot;%1&quot; कोई कोड नहीं है; इसके तेरह अंक लिखें (बारह हों तो पहले 0 लगता है), या कोड छोड़ दें</translation>
     </message>
     <message>
         <source>there is no line %1 in this camp</source>
-        <translation type="unfinished"></translation>
+        <translation>इस शिविर में पंक्ति %1 नहीं है</translation>
     </message>
     <message>
         <source>if the prescriber marks the left eye balance, %1 would fit</source>
-        <translation type="unfinished"></translation>
+        <translation>यदि चश्मा लिखने वाला बाईं आँख को संतुलन (balance) लिखे, तो %1 ठीक बैठेगा</translation>
     </message>
     <message>
         <source>if the prescriber marks the right eye balance, %1 would fit</source>
-        <translation type="unfinished"></translation>
+        <translation>यदि चश्मा लिखने वाला दाईं आँख को संतुलन (balance) लिखे, तो %1 ठीक बैठेगा</translation>
     </message>
     <message>
         <source>%1 is used: clean it and read its power before it is given</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 पहले पहना हुआ है: देने से पहले साफ़ करें और पावर पढ़ें</translation>
     </message>
     <message>
         <source>%1 fits</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ठीक बैठता है</translation>
     </message>
     <message>
         <source>from 65 years a change of %1 D in one step is much: falls; ask the prescriber</source>
-        <translation type="unfinished"></translation>
+        <translation>65 साल से ऊपर एक बार में %1 D का बदलाव बहुत है: गिरने का डर; चश्मा लिखने वाले से पूछें</translation>
     </message>
     <message>
         <source>%1 D away from the own pair: where that came within months, the eye clinic looks for the cause</source>
-        <translation type="unfinished"></translation>
+        <translation>अपने चश्मे से %1 D अलग: यदि यह कुछ महीनों में हुआ, तो नेत्र चिकित्सालय कारण देखे</translation>
     </message>
     <message>
         <source>from 65 years an oblique axis turned by more than 10 degrees is hard to get used to; ask the prescriber</source>
-        <translation type="unfinished"></translation>
+        <translation>65 साल से ऊपर 10 अंश से अधिक घूमी तिरछी धुरी की आदत कठिन है; चश्मा लिखने वाले से पूछें</translation>
     </message>
     <message>
         <source>addition %1 is more than 0.75 D away from every table for this age: was it measured at %2 mm?</source>
-        <translation type="unfinished"></translation>
+        <translation>ऐड %1 इस उम्र की हर तालिका से 0.75 D से अधिक दूर है: क्या वह %2 मिमी पर नापा गया?</translation>
     </message>
     <message>
         <source>does not read N8 with the near correction: see where the rest is lost</source>
-        <translation type="unfinished"></translation>
+        <translation>पास के नंबर से N8 नहीं पढ़ते: देखें बाकी दृष्टि कहाँ जाती है</translation>
     </message>
     <message>
         <source>half the addition is used: no distance was stated for this work</source>
-        <translation type="unfinished"></translation>
+        <translation>आधा ऐड लिया गया: इस काम की दूरी नहीं बताई गई</translation>
     </message>
     <message>
         <source>the own pair is within the limits for this purpose: perhaps a spare only</source>
-        <translation type="unfinished"></translation>
+        <translation>इस उद्देश्य के लिए अपना चश्मा सीमा के भीतर है: शायद केवल अतिरिक्त</translation>
     </message>
     <message>
         <source>a hyperopic child without cycloplegia: the reading may hide about 3 D more; the prescriber decides</source>
-        <translation type="unfinished"></translation>
+        <translation>दूरदृष्टि दोष वाला बच्चा, बिना बूँदों के: रीडिंग लगभग 3 D और छिपा सकती है; निर्णय चश्मा लिखने वाले का</translation>
     </message>
     <message>
         <source>a child without cycloplegia: such readings lie about 0.4 D on the minus side in myopes, more in others</source>
-        <translation type="unfinished"></translation>
+        <translation>बच्चा, बिना बूँदों के: ऐसी रीडिंग निकट दृष्टि दोष में लगभग 0.4 D माइनस की ओर होती है, बाकी में और अधिक</translation>
     </message>
     <message>
         <source>under 8 years and myopia beyond 3.00 D: at risk of amblyopia</source>
-        <translation type="unfinished"></translation>
+        <translation>8 साल से कम और निकट दृष्टि दोष 3.00 D से अधिक: एम्ब्लियोपिया का ख़तरा</translation>
     </message>
     <message>
         <source>a child&apos;s eyes differ by 1.00 D or more on the plus side: at risk of amblyopia</source>
-        <translation type="unfinished"></translation>
+        <translation>बच्चे की आँखों में प्लस की ओर 1.00 D या अधिक का अंतर: एम्ब्लियोपिया का ख़तरा</translation>
     </message>
     <message>
         <source>a child&apos;s cylinders differ by 2.00 D or more: at risk of amblyopia</source>
-        <translation type="unfinished"></translation>
+        <translation>बच्चे के सिलिंडरों में 2.00 D या अधिक का अंतर: एम्ब्लियोपिया का ख़तरा</translation>
     </message>
     <message>
         <source>would need better acuity with this very pair</source>
-        <translation type="unfinished"></translation>
+        <translation>इसी चश्मे के साथ बेहतर दृष्टि चाहिए होगी</translation>
     </message>
     <message>
         <source>would do once the vertex distance is recorded</source>
-        <translation type="unfinished"></translation>
+        <translation>वर्टेक्स दूरी लिखने पर चलेगा</translation>
     </message>
     <message>
         <source>would do if the PD, once measured, is near %1 mm</source>
-        <translation type="unfinished"></translation>
+        <translation>पीडी नापने पर %1 मिमी के पास निकले तो चलेगा</translation>
     </message>
     <message>
         <source>would do if the prescriber allows prism by decentration</source>
-        <translation type="unfinished"></translation>
+        <translation>यदि चश्मा लिखने वाला केंद्र खिसकाकर प्रिज़्म की अनुमति दे तो चलेगा</translation>
     </message>
     <message>
         <source>would do with centres %1 mm apart</source>
-        <translation type="unfinished"></translation>
+        <translation>केंद्र %1 मिमी की दूरी पर हों तो चलेगा</translation>
     </message>
     <message>
         <source>would do with both centres at the same height</source>
-        <translation type="unfinished"></translation>
+        <translation>दोनों केंद्र एक ऊँचाई पर हों तो चलेगा</translation>
     </message>
     <message>
         <source>would do with %1 in both lenses instead of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>दोनों लेंसों में %2 की जगह %1 हो तो चलेगा</translation>
     </message>
     <message>
         <source>would do with %1 D in both lenses</source>
-        <translation type="unfinished"></translation>
+        <translation>दोनों लेंसों में %1 D हो तो चलेगा</translation>
     </message>
     <message>
         <source>would do with sphere %1 in the right lens</source>
-        <translation type="unfinished"></translation>
+        <translation>दाएँ लेंस में स्फ़ियर %1 हो तो चलेगा</translation>
     </message>
     <message>
         <source>would do with sphere %1 in the left lens</source>
-        <translation type="unfinished"></translation>
+        <translation>बाएँ लेंस में स्फ़ियर %1 हो तो चलेगा</translation>
     </message>
     <message>
         <source>would do with addition %1</source>
-        <translation type="unfinished"></translation>
+        <translation>ऐड %1 हो तो चलेगा</translation>
     </message>
     <message>
         <source>would do with a lens of its own for each eye: right %1, left %2</source>
-        <translation type="unfinished"></translation>
+        <translation>हर आँख का अपना लेंस हो तो चलेगा: दायाँ %1, बायाँ %2</translation>
     </message>
     <message>
         <source>would do with lenses made to the prescription, cylinder included</source>
-        <translation type="unfinished"></translation>
+        <translation>नुस्ख़े के अनुसार, सिलिंडर समेत बने लेंसों से चलेगा</translation>
     </message>
     <message>
         <source>the folder %1 for the sample cannot be made; check rights and free space</source>
-        <translation type="unfinished"></translation>
+        <translation>नमूने का फ़ोल्डर %1 नहीं बन सकता; अनुमति और ख़ाली जगह देखें</translation>
     </message>
     <message>
         <source>this is not the PIN; nothing was changed</source>
-        <translation type="unfinished"></translation>
+        <translation>यह PIN सही नहीं है; कुछ बदला नहीं गया</translation>
     </message>
     <message>
         <source>write both parts of the PD, right then left: 31/30.5</source>
-        <translation type="unfinished"></translation>
+        <translation>पीडी के दोनों भाग लिखें, दायाँ फिर बायाँ: 31/30.5</translation>
     </message>
     <message>
         <source>the folder %1 cannot be made</source>
-        <translation type="unfinished"></translation>
+        <translation>फ़ोल्डर %1 नहीं बन सकता</translation>
     </message>
     <message>
         <source>the prescription of %1 is not complete; there is no order to print</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 का नुस्ख़ा पूरा नहीं है; छापने के लिए ऑर्डर नहीं है</translation>
     </message>
     <message>
         <source>%1 does not wait in this table for that purpose, or stands in the list twice; take the row out</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 इस तालिका में उस उद्देश्य के लिए प्रतीक्षा में नहीं है, या सूची में दो बार है; वह कतार हटा दें</translation>
     </message>
     <message>
         <source>there is no line %1 in this box</source>
-        <translation type="unfinished"></translation>
+        <translation>इस बक्से में पंक्ति %1 नहीं है</translation>
     </message>
     <message>
         <source>more people were told %1 than there are pieces of it; take a row out of the list</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 जितने नग हैं उससे अधिक लोगों को बताया गया; सूची से एक कतार हटा दें</translation>
     </message>
     <message>
         <source>not drawn: counts under %1 are hidden on this page</source>
-        <translation type="unfinished"></translation>
+        <translation>नहीं बनाया गया: %1 से कम गिनतियाँ इस पन्ने पर छिपाई जाती हैं</translation>
     </message>
     <message>
         <source>there is no rules.yaml; the rules built in apply</source>
-        <translation type="unfinished"></translation>
+        <translation>rules.yaml नहीं है; प्रोग्राम के अपने नियम लागू हैं</translation>
     </message>
     <message>
         <source>this ledger was last written at another place and is open for reading only; if the folder moved here for good, say so, and do not use the other copy any more</source>
-        <translation type="unfinished"></translation>
+        <translation>इस बही में पिछली बार दूसरी जगह लिखा गया था और यह केवल पढ़ने के लिए खुली है; यदि फ़ोल्डर हमेशा के लिए यहाँ आ गया है तो यह बताएँ, और दूसरी प्रति अब काम में न लें</translation>
     </message>
     <message>
         <source>this ledger had an older form and was brought up; as it was it stands in %1</source>
-        <translation type="unfinished"></translation>
+        <translation>यह बही पुराने रूप की थी और नए रूप में लाई गई; जैसी थी वैसी %1 में रखी है</translation>
     </message>
     <message>
         <source>ledger entry %1 is not as it was written: %2; keep the folder as it is and compare it with a copy</source>
-        <translation type="unfinished"></translation>
+        <translation>बही की प्रविष्टि %1 वैसी नहीं है जैसी लिखी गई थी: %2; फ़ोल्डर जैसा है वैसा रखें और उसे किसी प्रति से मिलाएँ</translation>
     </message>
     <message>
         <source>there is no ledger here yet</source>
-        <translation type="unfinished"></translation>
+        <translation>यहाँ अभी कोई बही नहीं है</translation>
     </message>
     <message>
         <source>the ledger has the entry, but stock.yaml could not be brought up to date; that is made good at the next opening</source>
-        <translation type="unfinished"></translation>
+        <translation>बही में प्रविष्टि है, पर stock.yaml ताज़ा नहीं हो सकी; अगली बार खोलने पर यह ठीक हो जाएगा</translation>
     </message>
     <message>
         <source>nothing that was handed over to %1 stands here; look at the code, or enter the look at the site that gave the pair</source>
-        <translation type="unfinished"></translation>
+        <translation>यहाँ %1 को दी गई कोई चीज़ दर्ज नहीं है; कोड देखें, या दोबारा देखने की प्रविष्टि वहाँ करें जहाँ चश्मा दिया गया</translation>
     </message>
     <message>
         <source>to be referred before any glasses are given</source>
-        <translation type="unfinished"></translation>
+        <translation>कोई भी चश्मा देने से पहले रेफ़र करना है</translation>
     </message>
     <message>
         <source>nothing is needed for this purpose</source>
-        <translation type="unfinished"></translation>
+        <translation>इस उद्देश्य के लिए कुछ नहीं चाहिए</translation>
     </message>
     <message>
         <source>these lines do not make a pair</source>
-        <translation type="unfinished"></translation>
+        <translation>इन पंक्तियों से चश्मा नहीं बनता</translation>
     </message>
     <message>
         <source>on trial: type the acuity with this pair first</source>
-        <translation type="unfinished"></translation>
+        <translation>परीक्षण पर: पहले इस चश्मे के साथ दृष्टि लिखें</translation>
     </message>
     <message>
         <source>an unequal pair: read each eye with the focimeter first</source>
-        <translation type="unfinished"></translation>
+        <translation>असमान चश्मा: पहले हर आँख फ़ोसीमीटर से पढ़ें</translation>
     </message>
     <message>
         <source>no pair chosen</source>
-        <translation type="unfinished"></translation>
+        <translation>कोई चश्मा नहीं चुना</translation>
     </message>
     <message>
         <source>no hand-over with the id %1</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 पहचान वाला कोई वितरण नहीं है</translation>
     </message>
     <message>
         <source>stopped as asked; nothing was written</source>
-        <translation type="unfinished"></translation>
+        <translation>कहने पर रोका गया; कुछ लिखा नहीं गया</translation>
     </message>
     <message>
         <source>line %1 has %2 on hand, %3 held and %4 in quarantine, too few for this; nothing was written</source>
-        <translation type="unfinished"></translation>
+        <translation>पंक्ति %1 में %2 मौजूद, %3 रोके और %4 क्वारंटीन में हैं, इसके लिए कम; कुछ लिखा नहीं गया</translation>
     </message>
     <message>
         <source>line %1 is not in the ledger of %2; nothing was written</source>
-        <translation type="unfinished"></translation>
+        <translation>पंक्ति %1 %2 की बही में नहीं है; कुछ लिखा नहीं गया</translation>
     </message>
     <message>
         <source>line %1 stands here by its name and by its code; write one row with the whole number</source>
-        <translation type="unfinished"></translation>
+        <translation>पंक्ति %1 यहाँ नाम से भी है और कोड से भी; पूरी संख्या के साथ एक ही कतार लिखें</translation>
     </message>
     <message>
         <source>there is no line %1 in stock.yaml of %2; add it there with on hand: 0, or mend the name</source>
-        <translation type="unfinished"></translation>
+        <translation>%2 की stock.yaml में पंक्ति %1 नहीं है; उसे वहाँ on hand: 0 के साथ जोड़ें, या नाम सुधारें</translation>
     </message>
     <message>
         <source>a count needs two persons; %1 cannot be both</source>
-        <translation type="unfinished"></translation>
+        <translation>गिनती में दो लोग चाहिए; %1 दोनों नहीं हो सकते</translation>
     </message>
     <message>
         <source>line %1: counted %2, the book says %3; say why, in the row or with --reason</source>
-        <translation type="unfinished"></translation>
+        <translation>पंक्ति %1: गिना %2, बही में %3; कारण बताएँ, कतार में या --reason से</translation>
     </message>
     <message>
         <source>line %1: %2 were sent, %3 arrived; the sender should know</source>
-        <translation type="unfinished"></translation>
+        <translation>पंक्ति %1: %2 भेजे गए, %3 पहुँचे; भेजने वाले को बताएँ</translation>
     </message>
     <message>
         <source>this order is “%1” already; take back its last step %2 first</source>
-        <translation type="unfinished"></translation>
+        <translation>यह ऑर्डर पहले से “%1” है; पहले इसका पिछला कदम %2 वापस लें</translation>
     </message>
     <message>
         <source>nothing that was received of lot %1 is available</source>
-        <translation type="unfinished"></translation>
+        <translation>खेप %1 से मिला कुछ भी उपलब्ध नहीं है</translation>
     </message>
     <message>
         <source>there is no entry %1 to take back</source>
-        <translation type="unfinished"></translation>
+        <translation>वापस लेने के लिए प्रविष्टि %1 नहीं है</translation>
     </message>
     <message>
         <source>this hand-over is of %1; a hand-over is taken back on its day only; if the pair came back, enter it as returned</source>
-        <translation type="unfinished"></translation>
+        <translation>यह वितरण %1 का है; वितरण उसी दिन ही वापस लिया जाता है; यदि चश्मा लौट आया है, तो उसे लौटाया हुआ लिखें</translation>
     </message>
     <message>
         <source>nothing was handed over to %1 today</source>
-        <translation type="unfinished"></translation>
+        <translation>आज %1 को कुछ नहीं दिया गया</translation>
     </message>
     <message>
         <source>%1 was given %2 pairs today; say which with --entry %3</source>
-        <translation type="unfinished"></translation>
+        <translation>आज %1 को %2 चश्मे दिए गए; --entry %3 से बताएँ कौन सा</translation>
     </message>
     <message>
         <source>there is no order %1</source>
-        <translation type="unfinished"></translation>
+        <translation>ऑर्डर %1 नहीं है</translation>
     </message>
     <message>
         <source>this order is “%1”; “%2” cannot follow</source>
-        <translation type="unfinished"></translation>
+        <translation>यह ऑर्डर “%1” है; इसके बाद “%2” नहीं आ सकता</translation>
     </message>
     <message>
         <source>%1 has no open order</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 का कोई खुला ऑर्डर नहीं है</translation>
     </message>
     <message>
         <source>%1 has %2 open orders; say which with --order %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 के %2 खुले ऑर्डर हैं; --order %3 से बताएँ कौन सा</translation>
     </message>
     <message>
         <source>the file cannot be written: %1; check rights and free space</source>
-        <translation type="unfinished"></translation>
+        <translation>फ़ाइल लिखी नहीं जा सकती: %1; अनुमति और ख़ाली जगह देखें</translation>
     </message>
     <message>
         <source>something has this name already; name a place that is free</source>
-        <translation type="unfinished"></translation>
+        <translation>इस नाम से पहले ही कुछ है; ख़ाली जगह का नाम दें</translation>
     </message>
     <message>
         <source>this is the ledger of the camp itself; name another one</source>
-        <translation type="unfinished"></translation>
+        <translation>यह शिविर की अपनी बही है; दूसरी बताएँ</translation>
     </message>
     <message>
         <source>nothing in the box is better for this person</source>
-        <translation type="unfinished"></translation>
+        <translation>बक्से में इस व्यक्ति के लिए इससे बेहतर कुछ नहीं</translation>
     </message>
     <message>
         <source>loses no more than the best for this person; others need that one more</source>
-        <translation type="unfinished"></translation>
+        <translation>इस व्यक्ति को सबसे अच्छे से अधिक हानि नहीं; वह दूसरों को अधिक चाहिए</translation>
     </message>
     <message>
         <source>%1 was promised to %2 before</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 का वादा पहले ही %2 से किया जा चुका है</translation>
     </message>
     <message>
         <source>%1 goes to %2, for whom nothing else will do</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 %2 को जाता है, जिन्हें और कुछ नहीं चलेगा</translation>
     </message>
     <message>
         <source>%1 goes to %2, so that most are served and all together lose least</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 %2 को जाता है, ताकि सबसे अधिक लोगों को मिले और कुल हानि सबसे कम हो</translation>
     </message>
     <message>
         <source>nothing that would do is left</source>
-        <translation type="unfinished"></translation>
+        <translation>जो चलता, उसमें से कुछ नहीं बचा</translation>
     </message>
     <message>
         <source>what would do goes to others</source>
-        <translation type="unfinished"></translation>
+        <translation>जो चलता, वह दूसरों को जाता है</translation>
     </message>
     <message>
         <source>what would do goes to %1</source>
-        <translation type="unfinished"></translation>
+        <translation>जो चलता, वह %1 को जाता है</translation>
     </message>
     <message>
         <source>told before, but none is left now</source>
-        <translation type="unfinished"></translation>
+        <translation>पहले बताया गया, पर अब कुछ नहीं बचा</translation>
     </message>
     <message>
         <source>told before; not planned again</source>
-        <translation type="unfinished"></translation>
+        <translation>पहले बताया गया; दोबारा योजना नहीं की गई</translation>
     </message>
     <message>
         <source>picked by hand: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>हाथ से चुना: %1</translation>
     </message>
     <message>
         <source>no sample up to %1 tells these shares apart at this risk; allow a larger risk, or take shares that lie further apart</source>
-        <translation type="unfinished"></translation>
+        <translation>इस जोखिम पर %1 तक का कोई नमूना इन हिस्सों में फ़र्क नहीं कर सकता; बड़ा जोखिम मानें, या अधिक दूर के हिस्से लें</translation>
     </message>
     <message>
         <source>no lot %1 was drawn in this ledger; this is the worksheet of another camp, or its draw was taken back</source>
-        <translation type="unfinished"></translation>
+        <translation>इस बही में लॉट %1 नहीं निकाला गया; यह पर्ची दूसरे शिविर की है, या उसका निकालना वापस लिया गया</translation>
     </message>
     <message>
         <source>the results of this lot are in already, entry %1; to enter them anew take that one back first with `quarterstep record entered-in-error --entry`</source>
-        <translation type="unfinished"></translation>
+        <translation>इस लॉट के नतीजे पहले से हैं, प्रविष्टि %1; फिर से लिखने के लिए पहले उसे `quarterstep record entered-in-error --entry` से वापस लें</translation>
     </message>
     <message>
         <source>this row is of the lot %1, the first one of %2; enter each lot by itself</source>
-        <translation type="unfinished"></translation>
+        <translation>यह कतार लॉट %1 की है, पहली %2 की; हर लॉट अलग से लिखें</translation>
     </message>
     <message>
         <source>this lot has %1 rows, spares included; there is no row %2</source>
-        <translation type="unfinished"></translation>
+        <translation>इस लॉट में अतिरिक्त मिलाकर %1 कतारें हैं; कतार %2 नहीं है</translation>
     </message>
     <message>
         <source>nothing was handed over here in those days whose pair is recorded; there is nothing to draw from</source>
-        <translation type="unfinished"></translation>
+        <translation>उन दिनों यहाँ ऐसा कुछ नहीं दिया गया जिसका चश्मा अभिलेख में हो; निकालने के लिए कुछ नहीं है</translation>
     </message>
     <message>
         <source>the plan reads %1 pairs and only %2 were handed over; read all of them (--sample %2), or take more days into the lot</source>
-        <translation type="unfinished"></translation>
+        <translation>योजना में %1 चश्मे पढ़ने हैं और केवल %2 दिए गए; सब पढ़ें (--sample %2), या लॉट में अधिक दिन लें</translation>
     </message>
     <message>
         <source>no lot was drawn here yet; `quarterstep audit draw` does</source>
-        <translation type="unfinished"></translation>
+        <translation>यहाँ अभी कोई लॉट नहीं निकाला गया; `quarterstep audit draw` से निकलता है</translation>
     </message>
     <message>
         <source>no lot %1 was drawn in this ledger</source>
-        <translation type="unfinished"></translation>
+        <translation>इस बही में लॉट %1 नहीं निकाला गया</translation>
     </message>
     <message>
         <source>no row of the worksheet is filled in</source>
-        <translation type="unfinished"></translation>
+        <translation>पर्ची की कोई कतार नहीं भरी है</translation>
     </message>
     <message>
         <source>the demand is %1 person; plan from more: nothing can be said of who comes next</source>
-        <translation type="unfinished"></translation>
+        <translation>माँग %1 व्यक्ति की है; अधिक लोगों से योजना बनाएँ: आगे कौन आएगा, इस पर कुछ नहीं कहा जा सकता</translation>
     </message>
     <message>
         <source>the budget is 0: nothing is bought; give --budget</source>
-        <translation type="unfinished"></translation>
+        <translation>बजट 0 है: कुछ नहीं ख़रीदा जाता; --budget दें</translation>
     </message>
     <message>
         <source>nobody of this demand can be served by any line on offer; nothing is bought</source>
-        <translation type="unfinished"></translation>
+        <translation>इस माँग में किसी को उपलब्ध किसी पंक्ति से नहीं दिया जा सकता; कुछ नहीं ख़रीदा जाता</translation>
     </message>
     <message>
         <source>no pack on offer is within the budget, the weight and the boxes; nothing is bought</source>
-        <translation type="unfinished"></translation>
+        <translation>कोई उपलब्ध पैक बजट, वज़न और बक्सों में नहीं आता; कुछ नहीं ख़रीदा जाता</translation>
     </message>
     <message>
         <source>what is on hand serves whoever can be served; nothing is bought</source>
-        <translation type="unfinished"></translation>
+        <translation>जिन्हें दिया जा सकता है, मौजूद माल से मिल जाता है; कुछ नहीं ख़रीदा जाता</translation>
     </message>
     <message>
         <source>the library for PINs cannot be used here</source>
-        <translation type="unfinished"></translation>
+        <translation>PIN की लाइब्रेरी यहाँ काम नहीं आ सकती</translation>
     </message>
     <message>
         <source>a PIN has %1 to %2 characters; nothing was written</source>
-        <translation type="unfinished"></translation>
+        <translation>PIN में %1 से %2 अक्षर होते हैं; कुछ लिखा नहीं गया</translation>
     </message>
     <message>
         <source>there is not enough memory to keep a PIN; close other programs</source>
-        <translation type="unfinished"></translation>
+        <translation>PIN रखने के लिए मेमोरी कम है; दूसरे प्रोग्राम बंद करें</translation>
     </message>
     <message>
         <source>nobody of this demand can be served from this box; no day was simulated</source>
-        <translation type="unfinished"></translation>
+        <translation>इस माँग में किसी को इस बक्से से नहीं दिया जा सकता; किसी दिन का अनुमान नहीं चलाया गया</translation>
     </message>
     <message>
         <source>after the colon stands how many lie in each bin, then centres, bin or round: write for example &quot;: 10 centres 62 bin A&quot;</source>
-        <translation type="unfinished"></translation>
+        <translation>कोलन के बाद हर खाने में कितने हैं, फिर centres, bin या round: जैसे लिखें &quot;: 10 centres 62 bin A&quot;</translation>
     </message>
     <message>
         <source>%1 is not a size in millimetres; write for example 62</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 मिलीमीटर में आकार नहीं है; लिखें जैसे 62</translation>
     </message>
     <message>
         <source>a ready-made pair with a cylinder needs its axis; write for example -1.00 -0.50 x 90</source>
-        <translation type="unfinished"></translation>
+        <translation>सिलिंडर वाले तैयार चश्मे की धुरी चाहिए; लिखें जैसे -1.00 -0.50 x 90</translation>
     </message>
     <message>
         <source>from %1 to %2 is no whole number of steps of %3; write spheres and a step that meets the last one</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 से %2 तक %3 के पूरे कदम नहीं बनते; ऐसे स्फ़ियर और कदम लिखें जो आख़िरी तक पहुँचें</translation>
     </message>
     <message>
         <source>%1 stands in an earlier tray already; put the counts together, or give the two different centres</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 पहले की ट्रे में आ चुका है; गिनती जोड़ दें, या दोनों को अलग केंद्र दें</translation>
     </message>
     <message>
         <source>a frame is given by its lens and bridge in millimetres; write for example frame 44-18: 12</source>
-        <translation type="unfinished"></translation>
+        <translation>फ़्रेम लेंस और ब्रिज के मिलीमीटर से लिखा जाता है; जैसे frame 44-18: 12</translation>
     </message>
     <message>
         <source>a tray is written as powers, a colon and a count: for example &quot;near +1.00 to +3.50 by 0.50: 10&quot;</source>
-        <translation type="unfinished"></translation>
+        <translation>ट्रे ऐसे लिखी जाती है: पावर, कोलन और गिनती; जैसे &quot;near +1.00 to +3.50 by 0.50: 10&quot;</translation>
     </message>
     <message>
         <source>these trays make more than %1 lines of stock</source>
-        <translation type="unfinished"></translation>
+        <translation>इन ट्रे से स्टॉक की %1 से अधिक पंक्तियाँ बनती हैं</translation>
     </message>
     <message>
         <source>the camp has no name yet; give it one</source>
-        <translation type="unfinished"></translation>
+        <translation>शिविर का नाम अभी नहीं है; नाम दें</translation>
     </message>
     <message>
         <source>nothing is described yet; write a tray a line</source>
-        <translation type="unfinished"></translation>
+        <translation>अभी कुछ नहीं बताया गया; हर पंक्ति में एक ट्रे लिखें</translation>
     </message>
     <message>
         <source>this folder cannot be made: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>यह फ़ोल्डर नहीं बन सकता: %1</translation>
     </message>
     <message>
         <source>this folder has a stock.yaml already; nothing was written: open the folder, or choose another one</source>
-        <translation type="unfinished"></translation>
+        <translation>इस फ़ोल्डर में stock.yaml पहले से है; कुछ लिखा नहीं गया: फ़ोल्डर खोलें, या दूसरा चुनें</translation>
     </message>
     <message>
         <source>%1 does not wait for that purpose</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 उस उद्देश्य के लिए प्रतीक्षा में नहीं है</translation>
     </message>
     <message>
         <source>this box has no such lines any more</source>
-        <translation type="unfinished"></translation>
+        <translation>इस बक्से में अब ऐसी पंक्तियाँ नहीं हैं</translation>
     </message>
     <message>
         <source>say why another pair than the one planned</source>
-        <translation type="unfinished"></translation>
+        <translation>बताएँ कि योजना से अलग चश्मा क्यों</translation>
     </message>
     <message>
         <source>none is left, or what is left was promised to others</source>
-        <translation type="unfinished"></translation>
+        <translation>कुछ नहीं बचा, या जो बचा उसका वादा दूसरों से है</translation>
     </message>
     <message>
         <source>no mismatch, so there is no run between two of them to draw</source>
-        <translation type="unfinished"></translation>
+        <translation>कोई बेमेल नहीं, इसलिए दो के बीच बनाने को कोई सिलसिला नहीं</translation>
     </message>
     <message>
         <source>every hand-over is a mismatch; there is no run of good ones to draw</source>
-        <translation type="unfinished"></translation>
+        <translation>हर वितरण बेमेल है; बनाने को सही वितरणों का कोई सिलसिला नहीं</translation>
     </message>
     <message>
         <source>every hand-over is a mismatch; a p-chart has no limits then</source>
-        <translation type="unfinished"></translation>
+        <translation>हर वितरण बेमेल है; तब p-चार्ट की सीमाएँ नहीं होतीं</translation>
     </message>
     <message>
         <source>no mismatch; a p-chart has no limits then</source>
-        <translation type="unfinished"></translation>
+        <translation>कोई बेमेल नहीं; तब p-चार्ट की सीमाएँ नहीं होतीं</translation>
     </message>
     <message>
         <source>a p-chart compares groups over time, and there are not two yet</source>
-        <translation type="unfinished"></translation>
+        <translation>p-चार्ट समय के साथ समूहों की तुलना करता है, और अभी दो समूह नहीं हैं</translation>
     </message>
     <message>
         <source>%1 of %2 groups have fewer than the %3 hand-overs from which a p-chart could show at this share that things got better; look at the g-chart</source>
-        <translation type="unfinished"></translation>
+        <translation>%2 में से %1 समूहों में %3 से कम वितरण हैं, जिनसे इस हिस्से पर p-चार्ट सुधार दिखा सके; g-चार्ट देखें</translation>
     </message>
     <message>
         <source>%1 of %2 groups have no mismatch, a quarter or more; look at the g-chart</source>
-        <translation type="unfinished"></translation>
+        <translation>%2 में से %1 समूहों में कोई बेमेल नहीं, यानी चौथाई या अधिक; g-चार्ट देखें</translation>
     </message>
     <message>
         <source>worn when seen</source>
-        <translation type="unfinished"></translation>
+        <translation>देखते समय पहना हुआ</translation>
     </message>
     <message>
         <source>carried, not worn when seen</source>
-        <translation type="unfinished"></translation>
+        <translation>साथ था, देखते समय पहना नहीं</translation>
     </message>
     <message>
         <source>left at home</source>
-        <translation type="unfinished"></translation>
+        <translation>घर पर छोड़ा</translation>
     </message>
     <message>
         <source>broken</source>
-        <translation type="unfinished"></translation>
+        <translation>टूटा</translation>
     </message>
     <message>
         <source>lost</source>
-        <translation type="unfinished"></translation>
+        <translation>खोया</translation>
     </message>
     <message>
         <source>not worn any more</source>
-        <translation type="unfinished"></translation>
+        <translation>अब नहीं पहनते</translation>
     </message>
     <message>
         <source>the person was not met</source>
-        <translation type="unfinished"></translation>
+        <translation>व्यक्ति नहीं मिला</translation>
     </message>
     <message>
         <source>after some weeks</source>
-        <translation type="unfinished"></translation>
+        <translation>कुछ सप्ताह बाद</translation>
     </message>
     <message>
         <source>after three to four months</source>
-        <translation type="unfinished"></translation>
+        <translation>तीन से चार महीने बाद</translation>
     </message>
     <message>
         <source>after six months</source>
-        <translation type="unfinished"></translation>
+        <translation>छह महीने बाद</translation>
     </message>
     <message>
         <source>the same person had a pair for %1 by entry %2 already</source>
-        <translation type="unfinished"></translation>
+        <translation>इसी व्यक्ति को %1 के लिए चश्मा प्रविष्टि %2 से पहले ही मिल चुका था</translation>
     </message>
     <message>
         <source>%1 entries were taken back at one place on one day</source>
-        <translation type="unfinished"></translation>
+        <translation>एक जगह एक दिन में %1 प्रविष्टियाँ वापस ली गईं</translation>
     </message>
     <message>
         <source>line %1: counted %2 against the book</source>
-        <translation type="unfinished"></translation>
+        <translation>पंक्ति %1: गिना %2, बही से अलग</translation>
     </message>
     <message>
         <source>line %1 was later put aside (%2); this pair was given before</source>
-        <translation type="unfinished"></translation>
+        <translation>पंक्ति %1 बाद में अलग रखी गई (%2); यह चश्मा उससे पहले दिया गया</translation>
     </message>
     <message>
         <source>the time of this entry is later than now</source>
-        <translation type="unfinished"></translation>
+        <translation>इस प्रविष्टि का समय अभी से आगे का है</translation>
     </message>
     <message>
         <source>entered as not collected</source>
-        <translation type="unfinished"></translation>
+        <translation>नहीं ले गए, ऐसा लिखा गया</translation>
     </message>
     <message>
         <source>a letter was to be written beside this hand-over; none is recorded</source>
-        <translation type="unfinished"></translation>
+        <translation>इस वितरण के साथ पत्र लिखना था; कोई दर्ज नहीं</translation>
     </message>
     <message>
         <source>checked and waiting for more than %1 days</source>
-        <translation type="unfinished"></translation>
+        <translation>जाँचा गया और %1 दिन से अधिक से प्रतीक्षा में</translation>
     </message>
     <message>
         <source>given until the order %1 comes, more than %2 days ago</source>
-        <translation type="unfinished"></translation>
+        <translation>ऑर्डर %1 आने तक के लिए दिया गया, %2 दिन से अधिक पहले</translation>
     </message>
     <message>
         <source>refused: %1 of %2 read failed, more than the %4 allowed among %3</source>
-        <translation type="unfinished"></translation>
+        <translation>अस्वीकृत: पढ़े गए %2 में से %1 ग़लत निकले, %3 में %4 की छूट से अधिक</translation>
     </message>
     <message>
         <source>accepted: %1 of %2 read failed; even if the %5 not read failed too, it would be no more than the %4 allowed among %3</source>
-        <translation type="unfinished"></translation>
+        <translation>स्वीकृत: पढ़े गए %2 में से %1 ग़लत निकले; न पढ़े %5 भी ग़लत हों तो भी %3 में %4 की छूट से अधिक नहीं होंगे</translation>
     </message>
     <message>
         <source>accepted: %1 of %2 read failed, no more than the %4 allowed among %3</source>
-        <translation type="unfinished"></translation>
+        <translation>स्वीकृत: पढ़े गए %2 में से %1 ग़लत निकले, %3 में %4 की छूट से अधिक नहीं</translation>
     </message>
     <message>
         <source>open: %1 of %2 read failed, %4 are allowed among %3; %5 pairs are still to be read</source>
-        <translation type="unfinished"></translation>
+        <translation>खुला: पढ़े गए %2 में से %1 ग़लत निकले, %3 में %4 की छूट है; %5 चश्मे अभी पढ़ने हैं</translation>
     </message>
     <message>
         <source>this pair may be given only with the acuity read with it; none was recorded</source>
-        <translation type="unfinished"></translation>
+        <translation>यह चश्मा उसके साथ पढ़ी गई दृष्टि के बिना नहीं दिया जा सकता; कोई दर्ज नहीं थी</translation>
     </message>
     <message>
         <source>by the record nothing was needed for this purpose</source>
-        <translation type="unfinished"></translation>
+        <translation>अभिलेख के अनुसार इस उद्देश्य के लिए कुछ नहीं चाहिए था</translation>
     </message>
     <message>
         <source>the centres of this pair were assumed, not measured</source>
-        <translation type="unfinished"></translation>
+        <translation>इस चश्मे के केंद्र माने गए थे, नापे नहीं</translation>
     </message>
     <message>
         <source>the PD was not measured; prism is judged at its worst likely value</source>
-        <translation type="unfinished"></translation>
+        <translation>पीडी नहीं नापी गई; प्रिज़्म सबसे बुरे संभव मान पर जाँचा जाता है</translation>
     </message>
     <message>
         <source>the entry says %1, judged again it is %2; the cost was %3 and is %4 thousandths</source>
-        <translation type="unfinished"></translation>
+        <translation>प्रविष्टि में %1 है, दोबारा जाँचने पर %2; हानि %3 थी और %4 हज़ारवाँ भाग है</translation>
     </message>
     <message>
         <source>right eye: %1 with this pair, %2 logMAR worse than predicted</source>
-        <translation type="unfinished"></translation>
+        <translation>दाईं आँख: इस चश्मे से %1, अनुमान से %2 logMAR कम</translation>
     </message>
     <message>
         <source>left eye: %1 with this pair, %2 logMAR worse than predicted</source>
-        <translation type="unfinished"></translation>
+        <translation>बाईं आँख: इस चश्मे से %1, अनुमान से %2 logMAR कम</translation>
     </message>
     <message>
         <source>right eye: read %1, recorded %2</source>
-        <translation type="unfinished"></translation>
+        <translation>दाईं आँख: पढ़ा %1, अभिलेख %2</translation>
     </message>
     <message>
         <source>left eye: read %1, recorded %2</source>
-        <translation type="unfinished"></translation>
+        <translation>बाईं आँख: पढ़ा %1, अभिलेख %2</translation>
     </message>
     <message>
         <source>%1 was in the box (bin %2) and would have cost %3 logMAR less</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 बक्से में था (खाना %2) और उससे %3 logMAR कम हानि होती</translation>
     </message>
     <message>
         <source>outside a limit, no reason given</source>
-        <translation type="unfinished"></translation>
+        <translation>सीमा से बाहर, कारण नहीं दिया</translation>
     </message>
     <message>
         <source>see the person again; read the pair with the focimeter</source>
-        <translation type="unfinished"></translation>
+        <translation>व्यक्ति को फिर देखें; चश्मा फ़ोसीमीटर से पढ़ें</translation>
     </message>
     <message>
         <source>outside a limit, with a reason</source>
-        <translation type="unfinished"></translation>
+        <translation>सीमा से बाहर, कारण के साथ</translation>
     </message>
     <message>
         <source>read the reasons together; where one repeats, change stock or rules</source>
-        <translation type="unfinished"></translation>
+        <translation>कारण साथ मिलकर पढ़ें; जहाँ कोई बार-बार आए, स्टॉक या नियम बदलें</translation>
     </message>
     <message>
         <source>a clearly better pair was in the box</source>
-        <translation type="unfinished"></translation>
+        <translation>साफ़ तौर पर बेहतर चश्मा बक्से में था</translation>
     </message>
     <message>
         <source>look at the bin named: is it reachable, labelled, in its place?</source>
-        <translation type="unfinished"></translation>
+        <translation>बताए गए खाने को देखें: क्या वह पहुँच में है, लेबल लगा है, अपनी जगह पर है?</translation>
     </message>
     <message>
         <source>the pair is off its label</source>
-        <translation type="unfinished"></translation>
+        <translation>चश्मा अपने लेबल से अलग है</translation>
     </message>
     <message>
         <source>quarantine the line, read ten pieces, tell the supplier</source>
-        <translation type="unfinished"></translation>
+        <translation>पंक्ति को अलग रखें (क्वारंटीन), दस नग पढ़ें, आपूर्तिकर्ता को बताएँ</translation>
     </message>
     <message>
         <source>acuity with the pair worse than predicted</source>
-        <translation type="unfinished"></translation>
+        <translation>चश्मे के साथ दृष्टि अनुमान से कम</translation>
     </message>
     <message>
         <source>refract again; where it repeats, look at the refraction of the day</source>
-        <translation type="unfinished"></translation>
+        <translation>फिर जाँच करें; जहाँ बार-बार हो, उस दिन की आँखों की जाँच को देखें</translation>
     </message>
     <message>
         <source>on trial, no acuity recorded</source>
-        <translation type="unfinished"></translation>
+        <translation>परीक्षण पर, दृष्टि दर्ज नहीं</translation>
     </message>
     <message>
         <source>call the person back and read the acuity with the pair</source>
-        <translation type="unfinished"></translation>
+        <translation>व्यक्ति को बुलाएँ और चश्मे के साथ दृष्टि नापें</translation>
     </message>
     <message>
         <source>nothing was needed by the record</source>
-        <translation type="unfinished"></translation>
+        <translation>अभिलेख के अनुसार कुछ नहीं चाहिए था</translation>
     </message>
     <message>
         <source>look at what is prescribed to whom; a pair not needed is one that somebody lacks</source>
-        <translation type="unfinished"></translation>
+        <translation>देखें किसे क्या लिखा जाता है; बेज़रूरत दिया चश्मा किसी और को कम पड़ता है</translation>
     </message>
     <message>
         <source>no check recorded</source>
-        <translation type="unfinished"></translation>
+        <translation>कोई जाँच दर्ज नहीं</translation>
     </message>
     <message>
         <source>record the four checks at hand-over; draw a sample of these for the bench</source>
-        <translation type="unfinished"></translation>
+        <translation>देते समय चारों जाँच लिखें; जाँच मेज़ के लिए इनमें से नमूना निकालें</translation>
     </message>
     <message>
         <source>PD or centres not measured</source>
-        <translation type="unfinished"></translation>
+        <translation>पीडी या केंद्र नहीं नापे</translation>
     </message>
     <message>
         <source>measure the PD of everybody and the centres of every line from 1.50 D up</source>
-        <translation type="unfinished"></translation>
+        <translation>सबकी पीडी नापें और 1.50 D से ऊपर की हर पंक्ति के केंद्र नापें</translation>
     </message>
     <message>
         <source>given from a line in quarantine</source>
-        <translation type="unfinished"></translation>
+        <translation>क्वारंटीन में रखी पंक्ति से दिया गया</translation>
     </message>
     <message>
         <source>read the pair with the focimeter, or exchange it</source>
-        <translation type="unfinished"></translation>
+        <translation>चश्मा फ़ोसीमीटर से पढ़ें, या बदल दें</translation>
     </message>
     <message>
         <source>a temporary pair never replaced</source>
-        <translation type="unfinished"></translation>
+        <translation>अस्थायी चश्मा कभी बदला नहीं गया</translation>
     </message>
     <message>
         <source>ask the laboratory for the order, and the person to come</source>
-        <translation type="unfinished"></translation>
+        <translation>प्रयोगशाला से ऑर्डर पूछें, और व्यक्ति को बुलाएँ</translation>
     </message>
     <message>
         <source>an order not collected</source>
-        <translation type="unfinished"></translation>
+        <translation>ऑर्डर नहीं ले जाया गया</translation>
     </message>
     <message>
         <source>send word to the person; bring the pair to the next visit</source>
-        <translation type="unfinished"></translation>
+        <translation>व्यक्ति को ख़बर भेजें; चश्मा अगले दौरे पर ले जाएँ</translation>
     </message>
     <message>
         <source>a letter of referral not written</source>
-        <translation type="unfinished"></translation>
+        <translation>रेफ़रल पत्र नहीं लिखा गया</translation>
     </message>
     <message>
         <source>write it now</source>
-        <translation type="unfinished"></translation>
+        <translation>अभी लिखें</translation>
     </message>
     <message>
         <source>handed over twice for one purpose</source>
-        <translation type="unfinished"></translation>
+        <translation>एक उद्देश्य के लिए दो बार दिया गया</translation>
     </message>
     <message>
         <source>count the line; where one piece is too many, take the second entry back</source>
-        <translation type="unfinished"></translation>
+        <translation>पंक्ति गिनें; जहाँ एक नग अधिक हो, दूसरी प्रविष्टि वापस लें</translation>
     </message>
     <message>
         <source>many corrections on one day</source>
-        <translation type="unfinished"></translation>
+        <translation>एक दिन में बहुत सुधार</translation>
     </message>
     <message>
         <source>ask what was difficult that day: light, queue, a new hand</source>
-        <translation type="unfinished"></translation>
+        <translation>पूछें उस दिन क्या कठिन था: रोशनी, कतार, नया साथी</translation>
     </message>
     <message>
         <source>a count differed from the book</source>
-        <translation type="unfinished"></translation>
+        <translation>गिनती बही से अलग थी</translation>
     </message>
     <message>
         <source>look for a line that differs the other way; it is likely beside it</source>
-        <translation type="unfinished"></translation>
+        <translation>दूसरी ओर के फ़र्क वाली पंक्ति खोजें; वह शायद इसके पास ही हो</translation>
     </message>
     <message>
         <source>the record disagrees with what was measured beside it</source>
-        <translation type="unfinished"></translation>
+        <translation>अभिलेख अपने साथ नापी गई बात से मेल नहीं खाता</translation>
     </message>
     <message>
         <source>have the card read again by somebody who has not seen the record</source>
-        <translation type="unfinished"></translation>
+        <translation>कार्ड किसी ऐसे से फिर पढ़वाएँ जिसने अभिलेख न देखा हो</translation>
     </message>
     <message>
         <source>judged again, the entry says something else</source>
-        <translation type="unfinished"></translation>
+        <translation>दोबारा जाँचने पर प्रविष्टि कुछ और कहती है</translation>
     </message>
     <message>
         <source>keep this ledger as it is and tell the makers of the program</source>
-        <translation type="unfinished"></translation>
+        <translation>यह बही जैसी है वैसी रखें और प्रोग्राम बनाने वालों को बताएँ</translation>
     </message>
     <message>
         <source>the rules of the time are missing</source>
-        <translation type="unfinished"></translation>
+        <translation>उस समय के नियम नहीं मिले</translation>
     </message>
     <message>
         <source>put the rules.yaml of that time into a copy of the camp and audit there</source>
-        <translation type="unfinished"></translation>
+        <translation>उस समय की rules.yaml शिविर की एक प्रति में रखें और वहाँ ऑडिट करें</translation>
     </message>
     <message>
         <source>the record is not there to judge by</source>
-        <translation type="unfinished"></translation>
+        <translation>जाँचने के लिए अभिलेख नहीं है</translation>
     </message>
     <message>
         <source>nothing: the person was forgotten, or the entry was written before records were kept</source>
-        <translation type="unfinished"></translation>
+        <translation>कुछ नहीं: व्यक्ति का ब्योरा मिटाया गया, या प्रविष्टि अभिलेख रखना शुरू होने से पहले की है</translation>
     </message>
     <message>
         <source>an entry from the future</source>
-        <translation type="unfinished"></translation>
+        <translation>आगे के समय की प्रविष्टि</translation>
     </message>
     <message>
         <source>set the clock of that station right</source>
-        <translation type="unfinished"></translation>
+        <translation>उस मशीन की घड़ी ठीक करें</translation>
     </message>
     <message>
         <source>neither power, fit, acuity nor instructions are recorded</source>
-        <translation type="unfinished"></translation>
+        <translation>पावर, बैठना, दृष्टि और समझाना, इनमें से कुछ दर्ज नहीं</translation>
     </message>
     <message>
         <source>the rules with the hash %1 (profile %2) are neither in the ledger nor in rules.yaml</source>
-        <translation type="unfinished"></translation>
+        <translation>हैश %1 वाले नियम (प्रोफ़ाइल %2) न बही में हैं न rules.yaml में</translation>
     </message>
     <message>
         <source>the pair as it was judged, or part of the prescription, is not recorded</source>
-        <translation type="unfinished"></translation>
+        <translation>जैसा चश्मा जाँचा गया था वह, या नुस्ख़े का कोई भाग, दर्ज नहीं</translation>
     </message>
     <message>
         <source>the prescription is not recorded or was forgotten</source>
-        <translation type="unfinished"></translation>
+        <translation>नुस्ख़ा दर्ज नहीं है या मिटाया गया</translation>
     </message>
     <message>
         <source>recorded %1; what was measured beside it fits %2</source>
-        <translation type="unfinished"></translation>
+        <translation>दर्ज %1; साथ नापी गई बात %2 से मेल खाती है</translation>
     </message>
     <message>
         <source>recorded %1; what was measured beside it does not fit</source>
-        <translation type="unfinished"></translation>
+        <translation>दर्ज %1; साथ नापी गई बात मेल नहीं खाती</translation>
     </message>
     <message>
         <source>meant as it is</source>
-        <translation type="unfinished"></translation>
+        <translation>जैसा है वैसा ही सोचा गया था</translation>
     </message>
     <message>
         <source>the sign of a sphere</source>
-        <translation type="unfinished"></translation>
+        <translation>स्फ़ियर का चिह्न</translation>
     </message>
     <message>
         <source>the sign of a cylinder</source>
-        <translation type="unfinished"></translation>
+        <translation>सिलिंडर का चिह्न</translation>
     </message>
     <message>
         <source>a transposition without the axis</source>
-        <translation type="unfinished"></translation>
+        <translation>बिना धुरी बदले ट्रांसपोज़िशन</translation>
     </message>
     <message>
         <source>a transposition without the sphere</source>
-        <translation type="unfinished"></translation>
+        <translation>बिना स्फ़ियर बदले ट्रांसपोज़िशन</translation>
     </message>
     <message>
         <source>an axis off by 90 degrees</source>
-        <translation type="unfinished"></translation>
+        <translation>धुरी में 90 अंश का फ़र्क</translation>
     </message>
     <message>
         <source>an axis read as its mirror image</source>
-        <translation type="unfinished"></translation>
+        <translation>धुरी उलटी (दर्पण जैसी) पढ़ी</translation>
     </message>
     <message>
         <source>digits of an axis</source>
-        <translation type="unfinished"></translation>
+        <translation>धुरी के अंक</translation>
     </message>
     <message>
         <source>sphere and cylinder exchanged</source>
-        <translation type="unfinished"></translation>
+        <translation>स्फ़ियर और सिलिंडर अदल-बदल</translation>
     </message>
     <message>
         <source>a decimal point in another place</source>
-        <translation type="unfinished"></translation>
+        <translation>दशमलव बिंदु दूसरी जगह</translation>
     </message>
     <message>
         <source>a power misread by a step or two</source>
-        <translation type="unfinished"></translation>
+        <translation>पावर एक-दो कदम ग़लत पढ़ी</translation>
     </message>
     <message>
         <source>the addition put on the distance power</source>
-        <translation type="unfinished"></translation>
+        <translation>ऐड दूर की पावर में जोड़ दिया</translation>
     </message>
     <message>
         <source>right and left exchanged in the record</source>
-        <translation type="unfinished"></translation>
+        <translation>अभिलेख में दायाँ और बायाँ अदल-बदल</translation>
     </message>
     <message>
         <source>the right eye written for the left as well</source>
-        <translation type="unfinished"></translation>
+        <translation>दाईं आँख का नंबर बाईं में भी लिख दिया</translation>
     </message>
     <message>
         <source>the prescription of the person before</source>
-        <translation type="unfinished"></translation>
+        <translation>पिछले व्यक्ति का नुस्ख़ा</translation>
     </message>
     <message>
         <source>the addition left out</source>
-        <translation type="unfinished"></translation>
+        <translation>ऐड छूट गया</translation>
     </message>
     <message>
         <source>the addition taken as the whole near power</source>
-        <translation type="unfinished"></translation>
+        <translation>ऐड को पास की पूरी पावर मान लिया</translation>
     </message>
     <message>
         <source>the PD of one eye recorded as that of both</source>
-        <translation type="unfinished"></translation>
+        <translation>एक आँख की पीडी दोनों की पीडी लिख दी</translation>
     </message>
     <message>
         <source>the near PD recorded as distance PD</source>
-        <translation type="unfinished"></translation>
+        <translation>पास की पीडी दूर की पीडी लिख दी</translation>
     </message>
     <message>
         <source>the record, in a way that is none of those listed</source>
-        <translation type="unfinished"></translation>
+        <translation>अभिलेख में चूक, जो सूची में नहीं है</translation>
     </message>
     <message>
         <source>a pair from a bin beside the one meant</source>
-        <translation type="unfinished"></translation>
+        <translation>सोचे गए के पास वाले खाने का चश्मा</translation>
     </message>
     <message>
         <source>the power meant, other centres or size</source>
-        <translation type="unfinished"></translation>
+        <translation>पावर वही, केंद्र या आकार दूसरे</translation>
     </message>
     <message>
         <source>picked by the sphere, the cylinder left out</source>
-        <translation type="unfinished"></translation>
+        <translation>स्फ़ियर से चुना, सिलिंडर छोड़ दिया</translation>
     </message>
     <message>
         <source>picked by sphere and whole cylinder</source>
-        <translation type="unfinished"></translation>
+        <translation>स्फ़ियर और पूरे सिलिंडर से चुना</translation>
     </message>
     <message>
         <source>picked by the sphere less half the cylinder</source>
-        <translation type="unfinished"></translation>
+        <translation>स्फ़ियर से आधा सिलिंडर घटाकर चुना</translation>
     </message>
     <message>
         <source>the pair for the person&apos;s other purpose</source>
-        <translation type="unfinished"></translation>
+        <translation>व्यक्ति के दूसरे उद्देश्य का चश्मा</translation>
     </message>
     <message>
         <source>the pairs of two persons exchanged</source>
-        <translation type="unfinished"></translation>
+        <translation>दो लोगों के चश्मे अदल-बदल</translation>
     </message>
     <message>
         <source>right and left lens exchanged</source>
-        <translation type="unfinished"></translation>
+        <translation>दायाँ और बायाँ लेंस अदल-बदल</translation>
     </message>
     <message>
         <source>a lens turned when it was mounted</source>
-        <translation type="unfinished"></translation>
+        <translation>लगाते समय लेंस घूम गया</translation>
     </message>
     <message>
         <source>a piece that lay in another line&apos;s bin</source>
-        <translation type="unfinished"></translation>
+        <translation>नग जो दूसरी पंक्ति के खाने में पड़ा था</translation>
     </message>
     <message>
         <source>another line recorded than given</source>
-        <translation type="unfinished"></translation>
+        <translation>दी गई से अलग पंक्ति लिखी गई</translation>
     </message>
     <message>
         <source>the piece or its lot off the label</source>
-        <translation type="unfinished"></translation>
+        <translation>नग या उसकी खेप लेबल से अलग</translation>
     </message>
     <message>
         <source>one pair recorded twice</source>
-        <translation type="unfinished"></translation>
+        <translation>एक चश्मा दो बार दर्ज</translation>
     </message>
     <message>
         <source>another pair than the one meant, in a way not listed</source>
-        <translation type="unfinished"></translation>
+        <translation>सोचे गए से अलग चश्मा, जो सूची में नहीं है</translation>
     </message>
     <message>
         <source>record and pair meant as they are</source>
-        <translation type="unfinished"></translation>
+        <translation>अभिलेख और चश्मा जैसे हैं वैसे ही सोचे गए थे</translation>
     </message>
     <message>
         <source>entry %1 records the same pair for the same purpose</source>
-        <translation type="unfinished"></translation>
+        <translation>प्रविष्टि %1 में वही चश्मा उसी उद्देश्य के लिए दर्ज है</translation>
     </message>
     <message>
         <source>recorded %1; what was read fits %2</source>
-        <translation type="unfinished"></translation>
+        <translation>दर्ज %1; जो पढ़ा गया वह %2 से मेल खाता है</translation>
     </message>
     <message>
         <source>what was read fits %1; the record says %2</source>
-        <translation type="unfinished"></translation>
+        <translation>जो पढ़ा गया वह %1 से मेल खाता है; अभिलेख में %2 है</translation>
     </message>
     <message>
         <source>%1 may have been given and another line recorded</source>
-        <translation type="unfinished"></translation>
+        <translation>शायद %1 दिया गया और दूसरी पंक्ति लिखी गई</translation>
     </message>
     <message>
         <source>line %1 may be off its label</source>
-        <translation type="unfinished"></translation>
+        <translation>पंक्ति %1 शायद अपने लेबल से अलग है</translation>
     </message>
     <message>
         <source>%1 would be suggested by this record</source>
-        <translation type="unfinished"></translation>
+        <translation>इस अभिलेख से %1 सुझाया जाता</translation>
     </message>
     <message>
         <source>the pair given fits this person&apos;s near need</source>
-        <translation type="unfinished"></translation>
+        <translation>दिया गया चश्मा इस व्यक्ति की पास की ज़रूरत पर ठीक है</translation>
     </message>
     <message>
         <source>the pair given fits this person&apos;s distance need</source>
-        <translation type="unfinished"></translation>
+        <translation>दिया गया चश्मा इस व्यक्ति की दूर की ज़रूरत पर ठीक है</translation>
     </message>
     <message>
         <source>the pair given is a reader of the addition alone</source>
-        <translation type="unfinished"></translation>
+        <translation>दिया गया चश्मा केवल ऐड वाला पढ़ने का चश्मा है</translation>
     </message>
     <message>
         <source>with right and left lens exchanged the pair fits</source>
-        <translation type="unfinished"></translation>
+        <translation>दायाँ और बायाँ लेंस बदल दें तो चश्मा ठीक है</translation>
     </message>
     <message>
         <source>the pair given fits the person of entry %1, and that one fits here</source>
-        <translation type="unfinished"></translation>
+        <translation>दिया गया चश्मा प्रविष्टि %1 के व्यक्ति पर ठीक है, और उसका यहाँ ठीक है</translation>
     </message>
     <message>
         <source>“%1” is not part of an acuity; write it as 6/9, 0.67 decimal or logMAR 0.2</source>
-        <translation type="unfinished"></translation>
+        <translation>“%1” दृष्टि का भाग नहीं है; ऐसे लिखें: 6/9, 0.67 decimal या logMAR 0.2</translation>
     </message>
     <message>
         <source>“%1” is not an acuity; write 6/9, 20/30, 0.67 decimal, logMAR 0.2, CF, HM, PL or NPL</source>
-        <translation type="unfinished"></translation>
+        <translation>“%1” दृष्टि नहीं है; लिखें 6/9, 20/30, 0.67 decimal, logMAR 0.2, CF, HM, PL या NPL</translation>
     </message>
     <message>
         <source>“%1” would be logMAR %2; acuity lies between logMAR -0.5 and 3: check it</source>
-        <translation type="unfinished"></translation>
+        <translation>“%1” logMAR %2 होगा; दृष्टि logMAR -0.5 और 3 के बीच होती है: देख लें</translation>
     </message>
     <message>
         <source>no chart is read at %1; write the test distance first, as 6/9 or 20/30</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 पर कोई चार्ट नहीं पढ़ा जाता; पहले जाँच की दूरी लिखें, जैसे 6/9 या 20/30</translation>
     </message>
     <message>
         <source>“%1” does not say its scale; write “%1 decimal” or “logMAR %1”</source>
-        <translation type="unfinished"></translation>
+        <translation>“%1” अपना पैमाना नहीं बताता; “%1 decimal” या “logMAR %1” लिखें</translation>
     </message>
     <message>
         <source>no acuity is written; write 6/9 or leave it out</source>
-        <translation type="unfinished"></translation>
+        <translation>दृष्टि नहीं लिखी; 6/9 लिखें या छोड़ दें</translation>
     </message>
     <message>
         <source>“%1” is not a near acuity; write N8, M 1.0 or 1.0M, and “at 40 cm” after it</source>
-        <translation type="unfinished"></translation>
+        <translation>“%1” पास की दृष्टि नहीं है; लिखें N8, M 1.0 या 1.0M, और उसके बाद “at 40 cm”</translation>
     </message>
     <message>
         <source>the distance in “%1” is not read; write it as “at 40 cm”, 5 to 200 cm</source>
-        <translation type="unfinished"></translation>
+        <translation>“%1” में दूरी पढ़ी नहीं जाती; ऐसे लिखें: “at 40 cm”, 5 से 200 सेमी</translation>
     </message>
     <message>
         <source>log10(1 + b²): low blur of any kind; no axis and no pupil in it</source>
-        <translation type="unfinished"></translation>
+        <translation>log10(1 + b²): हर तरह का हल्का धुंधलापन; इसमें धुरी और पुतली नहीं</translation>
     </message>
     <message>
         <source>0.017 C² + 0.125 C: left-over cylinder C in presbyopes, mean sphere in place</source>
-        <translation type="unfinished"></translation>
+        <translation>0.017 C² + 0.125 C: प्रेस्बायोपिया में बाकी सिलिंडर C, औसत स्फ़ियर सही</translation>
     </message>
     <message>
         <source>0.18 to 0.22 logMAR a dioptre of cylinder, mean sphere in place, far</source>
-        <translation type="unfinished"></translation>
+        <translation>सिलिंडर के हर डायोप्टर पर 0.18 से 0.22 logMAR, औसत स्फ़ियर सही, दूर</translation>
     </message>
     <message>
         <source>one line lost for every 0.25 to 0.5 D of blur</source>
-        <translation type="unfinished"></translation>
+        <translation>हर 0.25 से 0.5 D धुंधलेपन पर एक पंक्ति कम</translation>
     </message>
     <message>
         <source>%1 lies outside the powers the set %2 was made for</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 उन पावरों से बाहर है जिनके लिए सेट %2 बना था</translation>
     </message>
     <message>
         <source>sphere meridian off by %1, limit %2</source>
-        <translation type="unfinished"></translation>
+        <translation>स्फ़ियर मेरिडियन में %1 का फ़र्क, सीमा %2</translation>
     </message>
     <message>
         <source>sphere meridian off by %1, limit %2: %3 too much</source>
-        <translation type="unfinished"></translation>
+        <translation>स्फ़ियर मेरिडियन में %1 का फ़र्क, सीमा %2: %3 अधिक</translation>
     </message>
     <message>
         <source>sphere meridian off by %1: shown only, the set has no limit for it</source>
-        <translation type="unfinished"></translation>
+        <translation>स्फ़ियर मेरिडियन में %1 का फ़र्क: केवल दिखाया, सेट में इसकी सीमा नहीं</translation>
     </message>
     <message>
         <source>more plus principal meridian off by %1, limit %2</source>
-        <translation type="unfinished"></translation>
+        <translation>अधिक प्लस वाले मुख्य मेरिडियन में %1 का फ़र्क, सीमा %2</translation>
     </message>
     <message>
         <source>more plus principal meridian off by %1, limit %2: %3 too much</source>
-        <translation type="unfinished"></translation>
+        <translation>अधिक प्लस वाले मुख्य मेरिडियन में %1 का फ़र्क, सीमा %2: %3 अधिक</translation>
     </message>
     <message>
         <source>more plus principal meridian off by %1: shown only, the set has no limit for it</source>
-        <translation type="unfinished"></translation>
+        <translation>अधिक प्लस वाले मुख्य मेरिडियन में %1 का फ़र्क: केवल दिखाया, सेट में इसकी सीमा नहीं</translation>
     </message>
     <message>
         <source>more minus principal meridian off by %1, limit %2</source>
-        <translation type="unfinished"></translation>
+        <translation>अधिक माइनस वाले मुख्य मेरिडियन में %1 का फ़र्क, सीमा %2</translation>
     </message>
     <message>
         <source>more minus principal meridian off by %1, limit %2: %3 too much</source>
-        <translation type="unfinished"></translation>
+        <translation>अधिक माइनस वाले मुख्य मेरिडियन में %1 का फ़र्क, सीमा %2: %3 अधिक</translation>
     </message>
     <message>
         <source>more minus principal meridian off by %1: shown only, the set has no limit for it</source>
-        <translation type="unfinished"></translation>
+        <translation>अधिक माइनस वाले मुख्य मेरिडियन में %1 का फ़र्क: केवल दिखाया, सेट में इसकी सीमा नहीं</translation>
     </message>
     <message>
         <source>cylinder off by %1, limit %2</source>
-        <translation type="unfinished"></translation>
+        <translation>सिलिंडर में %1 का फ़र्क, सीमा %2</translation>
     </message>
     <message>
         <source>cylinder off by %1, limit %2: %3 too much</source>
-        <translation type="unfinished"></translation>
+        <translation>सिलिंडर में %1 का फ़र्क, सीमा %2: %3 अधिक</translation>
     </message>
     <message>
         <source>cylinder off by %1: shown only, the set has no limit for it</source>
-        <translation type="unfinished"></translation>
+        <translation>सिलिंडर में %1 का फ़र्क: केवल दिखाया, सेट में इसकी सीमा नहीं</translation>
     </message>
     <message>
         <source>axis off by %1, limit %2</source>
-        <translation type="unfinished"></translation>
+        <translation>धुरी में %1 का फ़र्क, सीमा %2</translation>
     </message>
     <message>
         <source>axis off by %1, limit %2: %3 too much</source>
-        <translation type="unfinished"></translation>
+        <translation>धुरी में %1 का फ़र्क, सीमा %2: %3 अधिक</translation>
     </message>
     <message>
         <source>axis off by %1: shown only, the set has no limit for it</source>
-        <translation type="unfinished"></translation>
+        <translation>धुरी में %1 का फ़र्क: केवल दिखाया, सेट में इसकी सीमा नहीं</translation>
     </message>
     <message>
         <source>addition off by %1, limit %2</source>
-        <translation type="unfinished"></translation>
+        <translation>ऐड में %1 का फ़र्क, सीमा %2</translation>
     </message>
     <message>
         <source>addition off by %1, limit %2: %3 too much</source>
-        <translation type="unfinished"></translation>
+        <translation>ऐड में %1 का फ़र्क, सीमा %2: %3 अधिक</translation>
     </message>
     <message>
         <source>addition off by %1: shown only, the set has no limit for it</source>
-        <translation type="unfinished"></translation>
+        <translation>ऐड में %1 का फ़र्क: केवल दिखाया, सेट में इसकी सीमा नहीं</translation>
     </message>
     <message>
         <source>horizontal prism off by %1, limit %2</source>
-        <translation type="unfinished"></translation>
+        <translation>आड़े प्रिज़्म में %1 का फ़र्क, सीमा %2</translation>
     </message>
     <message>
         <source>horizontal prism off by %1, limit %2: %3 too much</source>
-        <translation type="unfinished"></translation>
+        <translation>आड़े प्रिज़्म में %1 का फ़र्क, सीमा %2: %3 अधिक</translation>
     </message>
     <message>
         <source>horizontal prism off by %1: shown only, the set has no limit for it</source>
-        <translation type="unfinished"></translation>
+        <translation>आड़े प्रिज़्म में %1 का फ़र्क: केवल दिखाया, सेट में इसकी सीमा नहीं</translation>
     </message>
     <message>
         <source>vertical prism off by %1, limit %2</source>
-        <translation type="unfinished"></translation>
+        <translation>खड़े प्रिज़्म में %1 का फ़र्क, सीमा %2</translation>
     </message>
     <message>
         <source>vertical prism off by %1, limit %2: %3 too much</source>
-        <translation type="unfinished"></translation>
+        <translation>खड़े प्रिज़्म में %1 का फ़र्क, सीमा %2: %3 अधिक</translation>
     </message>
     <message>
         <source>vertical prism off by %1: shown only, the set has no limit for it</source>
-        <translation type="unfinished"></translation>
+        <translation>खड़े प्रिज़्म में %1 का फ़र्क: केवल दिखाया, सेट में इसकी सीमा नहीं</translation>
     </message>
     <message>
         <source>there is no tolerance set “%1”; there are: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>“%1” नाम का टॉलरेंस सेट नहीं है; ये हैं: %2</translation>
     </message>
     <message>
         <source>the tolerance set “%1” is not enabled: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>टॉलरेंस सेट “%1” चालू नहीं है: %2</translation>
     </message>
     <message>
         <source>distance %1 and near %2 differ in cylinder; no addition joins them</source>
-        <translation type="unfinished"></translation>
+        <translation>दूर %1 और पास %2 के सिलिंडर अलग हैं; इन्हें कोई ऐड नहीं जोड़ता</translation>
     </message>
     <message>
         <source>near %2 has less plus than distance %1; were they exchanged?</source>
-        <translation type="unfinished"></translation>
+        <translation>पास %2 में दूर %1 से कम प्लस है; क्या ये अदल-बदल हो गए?</translation>
     </message>
     <message>
         <source>this text says it is the left eye, and stands for the right</source>
-        <translation type="unfinished"></translation>
+        <translation>यह लिखा ख़ुद को बाईं आँख बताता है, और दाईं की जगह है</translation>
     </message>
     <message>
         <source>this text says it is the right eye, and stands for the left</source>
-        <translation type="unfinished"></translation>
+        <translation>यह लिखा ख़ुद को दाईं आँख बताता है, और बाईं की जगह है</translation>
     </message>
     <message>
         <source>nothing is written for this eye; write its power, or balance, artificial, blind or not measured</source>
-        <translation type="unfinished"></translation>
+        <translation>इस आँख के लिए कुछ नहीं लिखा; पावर लिखें, या balance, artificial, blind या not measured</translation>
     </message>
     <message>
         <source>no power is written; write it as +2.00, -0.75 or 0.00</source>
-        <translation type="unfinished"></translation>
+        <translation>पावर नहीं लिखी; ऐसे लिखें: +2.00, -0.75 या 0.00</translation>
     </message>
     <message>
         <source>%1 has no decimal point; write %2 or %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 में दशमलव बिंदु नहीं है; %2 या %3 लिखें</translation>
     </message>
     <message>
         <source>%1 has no decimal point; write %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 में दशमलव बिंदु नहीं है; %2 लिखें</translation>
     </message>
     <message>
         <source>%1 is beyond %2 D; check the figure and write it again</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 %2 D से अधिक है; अंक देखें और फिर लिखें</translation>
     </message>
     <message>
         <source>no power is read at “%1”; write it as +2.00, -0.75 or 0.00</source>
-        <translation type="unfinished"></translation>
+        <translation>“%1” पर कोई पावर नहीं पढ़ी जाती; ऐसे लिखें: +2.00, -0.75 या 0.00</translation>
     </message>
     <message>
         <source>cylinder %1 has no sign; write +%1 or -%1</source>
-        <translation type="unfinished"></translation>
+        <translation>सिलिंडर %1 का चिह्न नहीं है; +%1 या -%1 लिखें</translation>
     </message>
     <message>
         <source>%1 has no sign; write +%1 or -%1</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 का चिह्न नहीं है; +%1 या -%1 लिखें</translation>
     </message>
     <message>
         <source>addition -%1 is negative; an addition is plus: check it</source>
-        <translation type="unfinished"></translation>
+        <translation>ऐड -%1 माइनस है; ऐड प्लस होता है: देख लें</translation>
     </message>
     <message>
         <source>axis %1 stands without a cylinder; write sphere, cylinder and axis, as -1.00 -0.50 x %1</source>
-        <translation type="unfinished"></translation>
+        <translation>धुरी %1 बिना सिलिंडर के है; स्फ़ियर, सिलिंडर और धुरी लिखें, जैसे -1.00 -0.50 x %1</translation>
     </message>
     <message>
         <source>axis %1 is outside 1..180 degrees; the same meridian would be %2: check and write it again</source>
-        <translation type="unfinished"></translation>
+        <translation>धुरी %1 1..180 अंश से बाहर है; वही मेरिडियन %2 होगा: देखें और फिर लिखें</translation>
     </message>
     <message>
         <source>cylinder %1 has no axis; write it with its axis, as %1 x 90</source>
-        <translation type="unfinished"></translation>
+        <translation>सिलिंडर %1 की धुरी नहीं है; धुरी के साथ लिखें, जैसे %1 x 90</translation>
     </message>
     <message>
         <source>“%1” is not part of a prescription that can be read; write it as -1.25 -0.50 x 90</source>
-        <translation type="unfinished"></translation>
+        <translation>“%1” नुस्ख़े का पढ़ा जा सकने वाला भाग नहीं है; ऐसे लिखें: -1.25 -0.50 x 90</translation>
     </message>
     <message>
         <source>two prisms lie in one direction; write their sum once, as 1.5 base in</source>
-        <translation type="unfinished"></translation>
+        <translation>दो प्रिज़्म एक ही दिशा में हैं; उनका जोड़ एक बार लिखें, जैसे 1.5 base in</translation>
     </message>
     <message>
         <source>the base of the prism is not read; write base in, out, up or down, or base 0..360</source>
-        <translation type="unfinished"></translation>
+        <translation>प्रिज़्म का बेस पढ़ा नहीं जाता; लिखें base in, out, up या down, या base 0..360</translation>
     </message>
     <message>
         <source>prism %1 is not between 0 and %2; write its size and its base, as 2 base in</source>
-        <translation type="unfinished"></translation>
+        <translation>प्रिज़्म %1 0 और %2 के बीच नहीं है; मात्रा और बेस लिखें, जैसे 2 base in</translation>
     </message>
     <message>
         <source>too few (%1 read): three or more tell how steady they are</source>
-        <translation type="unfinished"></translation>
+        <translation>बहुत कम (%1 पढ़ीं): तीन या अधिक से पता चलता है कि वे कितनी स्थिर हैं</translation>
     </message>
     <message>
         <source>scattered: readings lie %1 D from their mean, the limit is %2 D; %3 of %4 left out</source>
-        <translation type="unfinished"></translation>
+        <translation>बिखरी हुई: रीडिंग अपने औसत से %1 D दूर हैं, सीमा %2 D है; %4 में से %3 छोड़ी गईं</translation>
     </message>
     <message>
         <source>steady: readings lie %1 D from their mean, the limit is %2 D; %3 of %4 left out</source>
-        <translation type="unfinished"></translation>
+        <translation>स्थिर: रीडिंग अपने औसत से %1 D दूर हैं, सीमा %2 D है; %4 में से %3 छोड़ी गईं</translation>
     </message>
     <message>
         <source>take readings until there are three or more; until then a published scatter is used</source>
-        <translation type="unfinished"></translation>
+        <translation>तीन या अधिक होने तक रीडिंग लें; तब तक प्रकाशित बिखराव लिया जाता है</translation>
     </message>
     <message>
         <source>scattered again: look at the eye&apos;s health (cornea, lens, tears, fixation) before prescribing</source>
-        <translation type="unfinished"></translation>
+        <translation>फिर बिखरी हुई: नुस्ख़ा लिखने से पहले आँख का स्वास्थ्य देखें (कॉर्निया, लेंस, आँसू, टिकी नज़र)</translation>
     </message>
     <message>
         <source>repeat the readings, with blinks and steady fixation</source>
-        <translation type="unfinished"></translation>
+        <translation>रीडिंग दोबारा लें, पलकें झपकाकर और नज़र टिकाकर</translation>
     </message>
     <message>
         <source>use the mean of the readings kept; the ones left out are shown</source>
-        <translation type="unfinished"></translation>
+        <translation>रखी गई रीडिंग का औसत लें; छोड़ी गई दिखाई गई हैं</translation>
     </message>
     <message>
         <source>use the mean as the start of the subjective refraction</source>
-        <translation type="unfinished"></translation>
+        <translation>औसत से पूछकर जाँच शुरू करें</translation>
     </message>
     <message>
         <source>objective and final are %1 D apart in mean sphere (limit 1) and %2 D in astigmatism (limit 0.5): confirm the final</source>
-        <translation type="unfinished"></translation>
+        <translation>मशीन और अंतिम के औसत स्फ़ियर में %1 D (सीमा 1) और एस्टिग्मैटिज़्म में %2 D (सीमा 0.5) का अंतर: अंतिम की पुष्टि करें</translation>
     </message>
     <message>
         <source>objective and final are %1 D apart in mean sphere; up to 0.5 is usual</source>
-        <translation type="unfinished"></translation>
+        <translation>मशीन और अंतिम के औसत स्फ़ियर में %1 D का अंतर; 0.5 तक सामान्य है</translation>
     </message>
     <message>
         <source>objective and final agree: %1 D apart in mean sphere, %2 D in astigmatism</source>
-        <translation type="unfinished"></translation>
+        <translation>मशीन और अंतिम मेल खाते हैं: औसत स्फ़ियर में %1 D, एस्टिग्मैटिज़्म में %2 D का अंतर</translation>
     </message>
     <message>
         <source>a movement of an entry “%1” names no line</source>
-        <translation type="unfinished"></translation>
+        <translation>“%1” प्रविष्टि का कोई बदलाव पंक्ति का नाम नहीं बताता</translation>
     </message>
     <message>
         <source>an entry “%1” cannot move line %2 by %3 on hand, %4 held, %5 quarantined</source>
-        <translation type="unfinished"></translation>
+        <translation>“%1” प्रविष्टि पंक्ति %2 को मौजूद %3, रोका %4, क्वारंटीन %5 से नहीं बदल सकती</translation>
     </message>
     <message>
         <source>an entry “%1” moves at least one line</source>
-        <translation type="unfinished"></translation>
+        <translation>“%1” प्रविष्टि कम से कम एक पंक्ति बदलती है</translation>
     </message>
     <message>
         <source>an entry “%1” names a person by the camp code</source>
-        <translation type="unfinished"></translation>
+        <translation>“%1” प्रविष्टि व्यक्ति को शिविर कोड से बताती है</translation>
     </message>
     <message>
         <source>“entered-in-error” names the entry it takes back, other kinds none</source>
-        <translation type="unfinished"></translation>
+        <translation>“entered-in-error” उस प्रविष्टि को बताती है जिसे वह वापस लेती है, दूसरी किसी को नहीं</translation>
     </message>
     <message>
         <source>an entry “%1” needs “%2”</source>
-        <translation type="unfinished"></translation>
+        <translation>“%1” प्रविष्टि में “%2” चाहिए</translation>
     </message>
 </context>
 <context>
     <name>entry</name>
     <message>
         <source>opened</source>
-        <translation type="unfinished"></translation>
+        <translation>खोला</translation>
     </message>
     <message>
         <source>received</source>
-        <translation type="unfinished"></translation>
+        <translation>मिला</translation>
     </message>
     <message>
         <source>handed over</source>
-        <translation type="unfinished"></translation>
+        <translation>दिया</translation>
     </message>
     <message>
         <source>returned</source>
-        <translation type="unfinished"></translation>
+        <translation>लौटा</translation>
     </message>
     <message>
         <source>exchanged</source>
-        <translation type="unfinished"></translation>
+        <translation>बदला</translation>
     </message>
     <message>
         <source>counted</source>
-        <translation type="unfinished"></translation>
+        <translation>गिना</translation>
     </message>
     <message>
         <source>written off</source>
-        <translation type="unfinished"></translation>
+        <translation>हटाया</translation>
     </message>
     <message>
         <source>held</source>
-        <translation type="unfinished"></translation>
+        <translation>रोका</translation>
     </message>
     <message>
         <source>quarantined</source>
-        <translation type="unfinished"></translation>
+        <translation>क्वारंटीन में रखा</translation>
     </message>
     <message>
         <source>released</source>
-        <translation type="unfinished"></translation>
+        <translation>क्वारंटीन से निकाला</translation>
     </message>
     <message>
         <source>transferred out</source>
-        <translation type="unfinished"></translation>
+        <translation>बाहर भेजा</translation>
     </message>
     <message>
         <source>transferred in</source>
-        <translation type="unfinished"></translation>
+        <translation>दूसरी जगह से आया</translation>
     </message>
     <message>
         <source>no spectacles needed</source>
-        <translation type="unfinished"></translation>
+        <translation>चश्मे की ज़रूरत नहीं</translation>
     </message>
     <message>
         <source>declined</source>
-        <translation type="unfinished"></translation>
+        <translation>मना किया</translation>
     </message>
     <message>
         <source>incomplete</source>
-        <translation type="unfinished"></translation>
+        <translation>अधूरा</translation>
     </message>
     <message>
         <source>repaired or adjusted</source>
-        <translation type="unfinished"></translation>
+        <translation>मरम्मत या समायोजन</translation>
     </message>
     <message>
         <source>ordered</source>
-        <translation type="unfinished"></translation>
+        <translation>मँगाया</translation>
     </message>
     <message>
         <source>order arrived</source>
-        <translation type="unfinished"></translation>
+        <translation>ऑर्डर आया</translation>
     </message>
     <message>
         <source>order checked</source>
-        <translation type="unfinished"></translation>
+        <translation>ऑर्डर जाँचा</translation>
     </message>
     <message>
         <source>delivered</source>
-        <translation type="unfinished"></translation>
+        <translation>सौंपा</translation>
     </message>
     <message>
         <source>sent back to be remade</source>
-        <translation type="unfinished"></translation>
+        <translation>फिर बनाने भेजा</translation>
     </message>
     <message>
         <source>not collected</source>
-        <translation type="unfinished"></translation>
+        <translation>नहीं ले गए</translation>
     </message>
     <message>
         <source>referred</source>
-        <translation type="unfinished"></translation>
+        <translation>रेफ़र किया</translation>
     </message>
     <message>
         <source>not served from stock</source>
-        <translation type="unfinished"></translation>
+        <translation>स्टॉक से नहीं मिला</translation>
     </message>
     <message>
         <source>exported</source>
-        <translation type="unfinished"></translation>
+        <translation>निर्यात किया</translation>
     </message>
     <message>
         <source>drawn for the bench</source>
-        <translation type="unfinished"></translation>
+        <translation>जाँच मेज़ के लिए निकाला</translation>
     </message>
     <message>
         <source>read at the bench</source>
-        <translation type="unfinished"></translation>
+        <translation>जाँच मेज़ पर पढ़ा</translation>
     </message>
     <message>
         <source>seen again</source>
-        <translation type="unfinished"></translation>
+        <translation>फिर देखा</translation>
     </message>
     <message>
         <source>entered in error</source>
-        <translation type="unfinished"></translation>
+        <translation>ग़लती से लिखा</translation>
     </message>
     <message>
         <source>damaged</source>
-        <translation type="unfinished"></translation>
+        <translation>ख़राब</translation>
     </message>
     <message>
         <source>missing</source>
-        <translation type="unfinished"></translation>
+        <translation>नहीं मिला</translation>
     </message>
     <message>
         <source>stolen</source>
-        <translation type="unfinished"></translation>
+        <translation>चोरी</translation>
     </message>
     <message>
         <source>found</source>
-        <translation type="unfinished"></translation>
+        <translation>मिल गया</translation>
     </message>
     <message>
         <source>miscounted</source>
-        <translation type="unfinished"></translation>
+        <translation>ग़लत गिना</translation>
     </message>
     <message>
         <source>off its label</source>
-        <translation type="unfinished"></translation>
+        <translation>लेबल से अलग</translation>
     </message>
     <message>
         <source>mislabelled</source>
-        <translation type="unfinished"></translation>
+        <translation>ग़लत लेबल</translation>
     </message>
     <message>
         <source>sample</source>
-        <translation type="unfinished"></translation>
+        <translation>नमूना</translation>
     </message>
     <message>
         <source>given away</source>
-        <translation type="unfinished"></translation>
+        <translation>दान में दिया</translation>
     </message>
     <message>
         <source>recalled</source>
-        <translation type="unfinished"></translation>
+        <translation>वापस मँगाया गया</translation>
     </message>
 </context>
 <context>
@@ -3516,403 +3516,403 @@
     </message>
     <message>
         <source>Audit of hand-overs</source>
-        <translation type="unfinished"></translation>
+        <translation>वितरणों का ऑडिट</translation>
     </message>
     <message>
         <source>within</source>
-        <translation type="unfinished"></translation>
+        <translation>भीतर</translation>
     </message>
     <message>
         <source>beyond 95 %</source>
-        <translation type="unfinished"></translation>
+        <translation>95 % से बाहर</translation>
     </message>
     <message>
         <source>beyond 99.9 %</source>
-        <translation type="unfinished"></translation>
+        <translation>99.9 % से बाहर</translation>
     </message>
     <message>
         <source>Judged</source>
-        <translation type="unfinished"></translation>
+        <translation>जाँचे</translation>
     </message>
     <message>
         <source>At odds</source>
-        <translation type="unfinished"></translation>
+        <translation>बेमेल</translation>
     </message>
     <message>
         <source>Share</source>
-        <translation type="unfinished"></translation>
+        <translation>हिस्सा</translation>
     </message>
     <message>
         <source>95 % limits</source>
-        <translation type="unfinished"></translation>
+        <translation>95 % सीमाएँ</translation>
     </message>
     <message>
         <source>Funnel</source>
-        <translation type="unfinished"></translation>
+        <translation>फ़नल</translation>
     </message>
     <message>
         <source>Share at odds against the number judged; lines: the share of all %1, the limits of chance at 95 % (dashed) and 99.9 % (solid)</source>
-        <translation type="unfinished"></translation>
+        <translation>जाँची गई संख्या के सामने बेमेल का हिस्सा; रेखाएँ: सबका हिस्सा %1, संयोग की सीमाएँ 95 % (टूटी रेखा) और 99.9 % (पूरी रेखा)</translation>
     </message>
     <message>
         <source>hand-overs judged</source>
-        <translation type="unfinished"></translation>
+        <translation>जाँचे गए वितरण</translation>
     </message>
     <message>
         <source>Good ones before it</source>
-        <translation type="unfinished"></translation>
+        <translation>इससे पहले सही</translation>
     </message>
     <message>
         <source>Chart</source>
-        <translation type="unfinished"></translation>
+        <translation>चार्ट</translation>
     </message>
     <message>
         <source>Run</source>
-        <translation type="unfinished"></translation>
+        <translation>सिलसिला</translation>
     </message>
     <message>
         <source>Good hand-overs between two at odds, in their order; centre %1, a run longer than %2 is better than the share says</source>
-        <translation type="unfinished"></translation>
+        <translation>दो बेमेल के बीच सही वितरण, क्रम से; मध्य %1, %2 से लंबा सिलसिला हिस्से से बेहतर है</translation>
     </message>
     <message>
         <source>runs, the last one still open</source>
-        <translation type="unfinished"></translation>
+        <translation>सिलसिले, आख़िरी अभी खुला</translation>
     </message>
     <message>
         <source>better than the share says</source>
-        <translation type="unfinished"></translation>
+        <translation>हिस्से से बेहतर</translation>
     </message>
     <message>
         <source>open</source>
-        <translation type="unfinished">खुला</translation>
+        <translation>खुला</translation>
     </message>
     <message>
         <source>Limits</source>
-        <translation type="unfinished"></translation>
+        <translation>सीमाएँ</translation>
     </message>
     <message>
         <source>Week from</source>
-        <translation type="unfinished"></translation>
+        <translation>सप्ताह, से</translation>
     </message>
     <message>
         <source>Share at odds by week; centre %1, limits at three standard deviations, which step with the volume</source>
-        <translation type="unfinished"></translation>
+        <translation>सप्ताह के अनुसार बेमेल का हिस्सा; मध्य %1, सीमाएँ तीन मानक विचलन पर, जो संख्या के साथ बदलती हैं</translation>
     </message>
     <message>
         <source>weeks</source>
-        <translation type="unfinished"></translation>
+        <translation>सप्ताह</translation>
     </message>
     <message>
         <source>beyond</source>
-        <translation type="unfinished"></translation>
+        <translation>बाहर</translation>
     </message>
     <message>
         <source>Large lot accepted</source>
-        <translation type="unfinished"></translation>
+        <translation>बड़ा लॉट स्वीकृत</translation>
     </message>
     <message>
         <source>This lot accepted</source>
-        <translation type="unfinished"></translation>
+        <translation>यह लॉट स्वीकृत</translation>
     </message>
     <message>
         <source>Failing</source>
-        <translation type="unfinished"></translation>
+        <translation>ग़लत निकले</translation>
     </message>
     <message>
         <source>How likely a lot is accepted by the share that fails in it: %1 read, at most %2 may fail</source>
-        <translation type="unfinished"></translation>
+        <translation>लॉट में ग़लत के हिस्से के अनुसार उसके स्वीकृत होने की संभावना: %1 पढ़े, अधिक से अधिक %2 ग़लत हो सकते हैं</translation>
     </message>
     <message>
         <source>failing</source>
-        <translation type="unfinished"></translation>
+        <translation>ग़लत</translation>
     </message>
     <message>
         <source>under %1</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 से कम</translation>
     </message>
     <message>
         <source>none yet</source>
-        <translation type="unfinished"></translation>
+        <translation>अभी कोई नहीं</translation>
     </message>
     <message>
         <source>%1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%2 में से %1</translation>
     </message>
     <message>
         <source>%1 of %2, %3 (95 % limits %4 to %5)</source>
-        <translation type="unfinished"></translation>
+        <translation>%2 में से %1, %3 (95 % सीमाएँ %4 से %5)</translation>
     </message>
     <message>
         <source>Refraction</source>
-        <translation type="unfinished"></translation>
+        <translation>आँखों की जाँच</translation>
     </message>
     <message>
         <source>Dispensing</source>
-        <translation type="unfinished"></translation>
+        <translation>चश्मा देना</translation>
     </message>
     <message>
         <source>Supplier</source>
-        <translation type="unfinished"></translation>
+        <translation>आपूर्तिकर्ता</translation>
     </message>
     <message>
         <source>Stock</source>
-        <translation type="unfinished">स्टॉक</translation>
+        <translation>स्टॉक</translation>
     </message>
     <message>
         <source>Follow-up</source>
-        <translation type="unfinished"></translation>
+        <translation>बाद की देखभाल</translation>
     </message>
     <message>
         <source>Record</source>
-        <translation type="unfinished"></translation>
+        <translation>अभिलेख</translation>
     </message>
     <message>
         <source>Site</source>
-        <translation type="unfinished"></translation>
+        <translation>जगह</translation>
     </message>
     <message>
         <source>Rules</source>
-        <translation type="unfinished"></translation>
+        <translation>नियम</translation>
     </message>
     <message>
         <source>Kind of pair</source>
-        <translation type="unfinished"></translation>
+        <translation>चश्मे का प्रकार</translation>
     </message>
     <message>
         <source>Desk (numbers of this report)</source>
-        <translation type="unfinished"></translation>
+        <translation>डेस्क (इस रिपोर्ट के नंबर)</translation>
     </message>
     <message>
         <source>By site</source>
-        <translation type="unfinished"></translation>
+        <translation>जगह के अनुसार</translation>
     </message>
     <message>
         <source>By week</source>
-        <translation type="unfinished"></translation>
+        <translation>सप्ताह के अनुसार</translation>
     </message>
     <message>
         <source>By rules</source>
-        <translation type="unfinished"></translation>
+        <translation>नियम के अनुसार</translation>
     </message>
     <message>
         <source>By purpose</source>
-        <translation type="unfinished"></translation>
+        <translation>उद्देश्य के अनुसार</translation>
     </message>
     <message>
         <source>By kind of pair</source>
-        <translation type="unfinished"></translation>
+        <translation>चश्मे के प्रकार के अनुसार</translation>
     </message>
     <message>
         <source>By desk</source>
-        <translation type="unfinished"></translation>
+        <translation>डेस्क के अनुसार</translation>
     </message>
     <message>
         <source>ready-made</source>
-        <translation type="unfinished"></translation>
+        <translation>तैयार</translation>
     </message>
     <message>
         <source>bifocal</source>
-        <translation type="unfinished">बाइफ़ोकल</translation>
+        <translation>बाइफ़ोकल</translation>
     </message>
     <message>
         <source>lenses in a frame</source>
-        <translation type="unfinished"></translation>
+        <translation>फ़्रेम में लेंस</translation>
     </message>
     <message>
         <source>nobody has looked yet</source>
-        <translation type="unfinished"></translation>
+        <translation>अभी किसी ने नहीं देखा</translation>
     </message>
     <message>
         <source>met</source>
-        <translation type="unfinished"></translation>
+        <translation>ज़रूरत पूरी</translation>
     </message>
     <message>
         <source>under-met</source>
-        <translation type="unfinished"></translation>
+        <translation>ज़रूरत आधी पूरी</translation>
     </message>
     <message>
         <source>unmet</source>
-        <translation type="unfinished"></translation>
+        <translation>ज़रूरत पूरी नहीं</translation>
     </message>
     <message>
         <source>no need</source>
-        <translation type="unfinished"></translation>
+        <translation>ज़रूरत नहीं</translation>
     </message>
     <message>
         <source>another cause</source>
-        <translation type="unfinished"></translation>
+        <translation>दूसरा कारण</translation>
     </message>
     <message>
         <source>not known</source>
-        <translation type="unfinished"></translation>
+        <translation>पता नहीं</translation>
     </message>
     <message>
         <source>At odds: by the record, the pair is not one that the rules would call acceptable, or what was measured beside the record speaks against it. This page is about records; a person decides what they mean. Nothing here is a ranking.</source>
-        <translation type="unfinished"></translation>
+        <translation>बेमेल: अभिलेख के अनुसार यह वह चश्मा नहीं जिसे नियम स्वीकार्य कहें, या अभिलेख के साथ नापी गई बात उससे मेल नहीं खाती। यह पन्ना अभिलेखों के बारे में है; उनका अर्थ कोई व्यक्ति तय करता है। यहाँ किसी का दर्जा नहीं बनाया गया।</translation>
     </message>
     <message>
         <source>Hand-overs</source>
-        <translation type="unfinished"></translation>
+        <translation>वितरण</translation>
     </message>
     <message>
         <source>%1 from %2 to %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, %2 से %3</translation>
     </message>
     <message>
         <source>Judged by</source>
-        <translation type="unfinished">किससे जाँचें</translation>
+        <translation>किससे जाँचा</translation>
     </message>
     <message>
         <source>Record and pair at odds</source>
-        <translation type="unfinished"></translation>
+        <translation>अभिलेख और चश्मा बेमेल</translation>
     </message>
     <message>
         <source>Entry %1 is not as it was written; only what stands before it was judged.</source>
-        <translation type="unfinished"></translation>
+        <translation>प्रविष्टि %1 वैसी नहीं है जैसी लिखी गई थी; केवल उससे पहले का जाँचा गया।</translation>
     </message>
     <message>
         <source>What to do next</source>
-        <translation type="unfinished"></translation>
+        <translation>आगे क्या करें</translation>
     </message>
     <message>
         <source>Nothing was found.</source>
-        <translation type="unfinished"></translation>
+        <translation>कुछ नहीं मिला।</translation>
     </message>
     <message>
         <source>Where</source>
-        <translation type="unfinished"></translation>
+        <translation>कहाँ</translation>
     </message>
     <message>
         <source>What the records show</source>
-        <translation type="unfinished"></translation>
+        <translation>अभिलेख क्या दिखाते हैं</translation>
     </message>
     <message>
         <source>Times</source>
-        <translation type="unfinished"></translation>
+        <translation>बार</translation>
     </message>
     <message>
         <source>Next</source>
-        <translation type="unfinished">आगे</translation>
+        <translation>आगे</translation>
     </message>
     <message>
         <source>Kinds found less often, in the detail: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>कम मिलने वाले प्रकार, विस्तार में: %1</translation>
     </message>
     <message>
         <source>Over time</source>
-        <translation type="unfinished"></translation>
+        <translation>समय के साथ</translation>
     </message>
     <message>
         <source>p-chart by week</source>
-        <translation type="unfinished"></translation>
+        <translation>सप्ताह का p-चार्ट</translation>
     </message>
     <message>
         <source>p-chart: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>p-चार्ट: %1</translation>
     </message>
     <message>
         <source>g-chart: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>g-चार्ट: %1</translation>
     </message>
     <message>
         <source>g-chart</source>
-        <translation type="unfinished"></translation>
+        <translation>g-चार्ट</translation>
     </message>
     <message>
         <source>g-chart: half of the runs between two at odds are %1 good ones or fewer; one longer than %2 is better than the share says</source>
-        <translation type="unfinished"></translation>
+        <translation>g-चार्ट: दो बेमेल के बीच के आधे सिलसिले %1 सही या कम के हैं; %2 से लंबा सिलसिला हिस्से से बेहतर है</translation>
     </message>
     <message>
         <source>Read again at the bench</source>
-        <translation type="unfinished"></translation>
+        <translation>जाँच मेज़ पर फिर पढ़े गए</translation>
     </message>
     <message>
         <source>No lot was drawn yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>अभी कोई लॉट नहीं निकाला गया।</translation>
     </message>
     <message>
         <source>%1 of %2 hand-overs, at most %3 may fail</source>
-        <translation type="unfinished"></translation>
+        <translation>%2 वितरणों में से %1, अधिक से अधिक %3 ग़लत हो सकते हैं</translation>
     </message>
     <message>
         <source>Operating curve</source>
-        <translation type="unfinished"></translation>
+        <translation>स्वीकृति वक्र</translation>
     </message>
     <message>
         <source>no results yet</source>
-        <translation type="unfinished"></translation>
+        <translation>अभी नतीजे नहीं</translation>
     </message>
     <message>
         <source>accepted</source>
-        <translation type="unfinished"></translation>
+        <translation>स्वीकृत</translation>
     </message>
     <message>
         <source>refused: read every pair of these days</source>
-        <translation type="unfinished"></translation>
+        <translation>अस्वीकृत: इन दिनों का हर चश्मा पढ़ें</translation>
     </message>
     <message>
         <source>Seen again</source>
-        <translation type="unfinished"></translation>
+        <translation>फिर देखे गए</translation>
     </message>
     <message>
         <source>With the pair when seen</source>
-        <translation type="unfinished"></translation>
+        <translation>देखते समय चश्मे के साथ</translation>
     </message>
     <message>
         <source>Due</source>
-        <translation type="unfinished"></translation>
+        <translation>समय हुआ</translation>
     </message>
     <message>
         <source>Persons</source>
-        <translation type="unfinished"></translation>
+        <translation>लोग</translation>
     </message>
     <message>
         <source>Due now</source>
-        <translation type="unfinished"></translation>
+        <translation>अब समय हुआ</translation>
     </message>
     <message>
         <source>Effective coverage, distance, of %1 who came</source>
-        <translation type="unfinished"></translation>
+        <translation>प्रभावी कवरेज, दूर, आए हुए %1 में</translation>
     </message>
     <message>
         <source>Coverage</source>
-        <translation type="unfinished"></translation>
+        <translation>कवरेज</translation>
     </message>
     <message>
         <source>as they came</source>
-        <translation type="unfinished"></translation>
+        <translation>जैसे आए थे</translation>
     </message>
     <message>
         <source>as they are now</source>
-        <translation type="unfinished"></translation>
+        <translation>जैसे अब हैं</translation>
     </message>
     <message>
         <source>Met over met, under-met and unmet, better eye, 6/12 (World Health Organization, indicator 3154). It is defined for a sample of a population; here it is of those who came.</source>
-        <translation type="unfinished"></translation>
+        <translation>पूरी ज़रूरत को पूरी, आधी पूरी और न पूरी के जोड़ से भाग दें, बेहतर आँख, 6/12 (विश्व स्वास्थ्य संगठन, सूचक 3154)। यह आबादी के नमूने के लिए परिभाषित है; यहाँ यह आए हुए लोगों का है।</translation>
     </message>
     <message>
         <source>Findings</source>
-        <translation type="unfinished"></translation>
+        <translation>निष्कर्ष</translation>
     </message>
     <message>
         <source>In figures</source>
-        <translation type="unfinished"></translation>
+        <translation>अंकों में</translation>
     </message>
     <message>
         <source>Likeliest slip</source>
-        <translation type="unfinished"></translation>
+        <translation>सबसे संभव चूक</translation>
     </message>
     <message>
         <source>None to be listed one by one.</source>
-        <translation type="unfinished"></translation>
+        <translation>अलग-अलग लिखने को कोई नहीं।</translation>
     </message>
     <message>
         <source>%1 more are not listed here; `audit --json` has them all.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 और यहाँ नहीं लिखे हैं; `audit --json` में सब हैं।</translation>
     </message>
     <message>
         <source>A slip is a mistake in a record or in a pick, named by its likelihood and never proved by it.</source>
-        <translation type="unfinished"></translation>
+        <translation>चूक अभिलेख या चुनाव में हुई ग़लती है; उसे संभावना से बताया जाता है, उससे सिद्ध कभी नहीं होती।</translation>
     </message>
 </context>
 <context>
@@ -3935,7 +3935,7 @@
     </message>
     <message>
         <source>Each purpose is judged alone</source>
-        <translation type="unfinished"></translation>
+        <translation>हर उद्देश्य अलग जाँचा जाता है</translation>
     </message>
     <message>
         <source>Rules: %1</source>
@@ -3950,474 +3950,474 @@
     <name>quarterstep::AuditPlace</name>
     <message>
         <source>Audit</source>
-        <translation type="unfinished"></translation>
+        <translation>ऑडिट</translation>
     </message>
     <message>
         <source>Every hand-over is judged again by the rules and the stock of its moment.</source>
-        <translation type="unfinished"></translation>
+        <translation>हर वितरण अपने समय के नियमों और स्टॉक से दोबारा जाँचा जाता है।</translation>
     </message>
     <message>
         <source>Audit again</source>
-        <translation type="unfinished"></translation>
+        <translation>फिर ऑडिट करें</translation>
     </message>
     <message>
         <source>Reads the ledger from the first entry to the last (F5)</source>
-        <translation type="unfinished"></translation>
+        <translation>बही को पहली से आख़िरी प्रविष्टि तक पढ़ता है (F5)</translation>
     </message>
     <message>
         <source>What is shown</source>
-        <translation type="unfinished"></translation>
+        <translation>क्या दिखाया गया है</translation>
     </message>
     <message>
         <source>Shows findings of one class only</source>
-        <translation type="unfinished"></translation>
+        <translation>केवल एक वर्ग के निष्कर्ष दिखाता है</translation>
     </message>
     <message>
         <source>Look for a finding</source>
-        <translation type="unfinished"></translation>
+        <translation>निष्कर्ष खोजें</translation>
     </message>
     <message>
         <source>Look for a person, a line, a word</source>
-        <translation type="unfinished"></translation>
+        <translation>व्यक्ति, पंक्ति, शब्द खोजें</translation>
     </message>
     <message>
         <source>Shows only findings in which these words stand (Ctrl+F)</source>
-        <translation type="unfinished"></translation>
+        <translation>केवल वे निष्कर्ष दिखाता है जिनमें ये शब्द हैं (Ctrl+F)</translation>
     </message>
     <message>
         <source>Findings</source>
-        <translation type="unfinished"></translation>
+        <translation>निष्कर्ष</translation>
     </message>
     <message>
         <source>What is to be said of hand-overs, one by one</source>
-        <translation type="unfinished"></translation>
+        <translation>वितरणों के बारे में क्या कहना है, एक-एक करके</translation>
     </message>
     <message>
         <source>Charts</source>
-        <translation type="unfinished"></translation>
+        <translation>चार्ट</translation>
     </message>
     <message>
         <source>How often, by site, week and kind of pair</source>
-        <translation type="unfinished"></translation>
+        <translation>कितनी बार, जगह, सप्ताह और चश्मे के प्रकार के अनुसार</translation>
     </message>
     <message>
         <source>Bench</source>
-        <translation type="unfinished"></translation>
+        <translation>जाँच मेज़</translation>
     </message>
     <message>
         <source>Lots read again, who is to be seen again, the report</source>
-        <translation type="unfinished"></translation>
+        <translation>फिर पढ़े गए लॉट, किसे फिर देखना है, रिपोर्ट</translation>
     </message>
     <message>
         <source>Findings of the audit</source>
-        <translation type="unfinished"></translation>
+        <translation>ऑडिट के निष्कर्ष</translation>
     </message>
     <message>
         <source>Choose a finding to see need, pair and slips beside</source>
-        <translation type="unfinished"></translation>
+        <translation>निष्कर्ष चुनें; ज़रूरत, चश्मा और चूकें साथ में दिखेंगी</translation>
     </message>
     <message>
         <source>Chart</source>
-        <translation type="unfinished"></translation>
+        <translation>चार्ट</translation>
     </message>
     <message>
         <source>Funnel: shares against the size of the group</source>
-        <translation type="unfinished"></translation>
+        <translation>फ़नल: समूह के आकार के सामने हिस्से</translation>
     </message>
     <message>
         <source>Runs of good hand-overs (g-chart)</source>
-        <translation type="unfinished"></translation>
+        <translation>सही वितरणों के सिलसिले (g-चार्ट)</translation>
     </message>
     <message>
         <source>Weeks (p-chart)</source>
-        <translation type="unfinished"></translation>
+        <translation>सप्ताह (p-चार्ट)</translation>
     </message>
     <message>
         <source>Which picture is drawn</source>
-        <translation type="unfinished"></translation>
+        <translation>कौन सा चित्र बनाया जाए</translation>
     </message>
     <message>
         <source>Groups</source>
-        <translation type="unfinished"></translation>
+        <translation>समूह</translation>
     </message>
     <message>
         <source>What the groups of the funnel are</source>
-        <translation type="unfinished"></translation>
+        <translation>फ़नल के समूह क्या हैं</translation>
     </message>
     <message>
         <source>Solid: the share of all · dashed: inner limit, 95 % · dotted: outer limit. Circle: inside · triangle: beyond the inner limit · diamond: beyond the outer. Nothing is ranked.</source>
-        <translation type="unfinished"></translation>
+        <translation>पूरी रेखा: सबका हिस्सा · टूटी रेखा: भीतरी सीमा, 95 % · बिंदु रेखा: बाहरी सीमा। गोला: भीतर · त्रिकोण: भीतरी सीमा से बाहर · हीरा: बाहरी से बाहर। किसी का दर्जा नहीं बनाया जाता।</translation>
     </message>
     <message>
         <source>The numbers of the chart</source>
-        <translation type="unfinished"></translation>
+        <translation>चार्ट के अंक</translation>
     </message>
     <message>
         <source>The same numbers as in the picture</source>
-        <translation type="unfinished"></translation>
+        <translation>वही अंक जो चित्र में हैं</translation>
     </message>
     <message>
         <source>Why, criterion by criterion:</source>
-        <translation type="unfinished"></translation>
+        <translation>क्यों, एक-एक कसौटी:</translation>
     </message>
     <message>
         <source>Pair given</source>
-        <translation type="unfinished"></translation>
+        <translation>दिया गया चश्मा</translation>
     </message>
     <message>
         <source>How the pair that was given is judged</source>
-        <translation type="unfinished"></translation>
+        <translation>दिया गया चश्मा कैसा आँका गया</translation>
     </message>
     <message>
         <source>Better pair</source>
-        <translation type="unfinished"></translation>
+        <translation>बेहतर चश्मा</translation>
     </message>
     <message>
         <source>How the pair that lay in the box is judged</source>
-        <translation type="unfinished"></translation>
+        <translation>बक्से में रखा चश्मा कैसा आँका गया</translation>
     </message>
     <message>
         <source>Criteria of the pair</source>
-        <translation type="unfinished"></translation>
+        <translation>चश्मे की कसौटियाँ</translation>
     </message>
     <message>
         <source>Each criterion with its value, its limit and the source of the limit</source>
-        <translation type="unfinished"></translation>
+        <translation>हर कसौटी अपने मान, सीमा और सीमा के स्रोत के साथ</translation>
     </message>
     <message>
         <source>Slips that the record allows. It speaks of the record; a person decides.</source>
-        <translation type="unfinished"></translation>
+        <translation>चूकें जो अभिलेख से संभव हैं। यह अभिलेख की बात है; निर्णय कोई व्यक्ति करता है।</translation>
     </message>
     <message>
         <source>Slips and their arithmetic</source>
-        <translation type="unfinished"></translation>
+        <translation>चूकें और उनका हिसाब</translation>
     </message>
     <message>
         <source>Probability of each slip, and how it comes about</source>
-        <translation type="unfinished"></translation>
+        <translation>हर चूक की संभावना, और वह कैसे निकली</translation>
     </message>
     <message>
         <source>Judging hand-overs again…</source>
-        <translation type="unfinished"></translation>
+        <translation>वितरण दोबारा जाँचे जा रहे हैं…</translation>
     </message>
     <message>
         <source>Reading the ledger …</source>
-        <translation type="unfinished"></translation>
+        <translation>बही पढ़ी जा रही है …</translation>
     </message>
     <message>
         <source>Other work is going on; audit again when it has ended (F5).</source>
-        <translation type="unfinished"></translation>
+        <translation>दूसरा काम चल रहा है; उसके ख़त्म होने पर फिर ऑडिट करें (F5)।</translation>
     </message>
     <message>
         <source>Stopped. Nothing was written; audit again with F5.</source>
-        <translation type="unfinished"></translation>
+        <translation>रोका गया। कुछ लिखा नहीं गया; F5 से फिर ऑडिट करें।</translation>
     </message>
     <message>
         <source>The audit ended before its time; the reason stands above.</source>
-        <translation type="unfinished"></translation>
+        <translation>ऑडिट समय से पहले रुक गया; कारण ऊपर है।</translation>
     </message>
     <message>
         <source>hand-overs %1, judged again %2</source>
-        <translation type="unfinished"></translation>
+        <translation>वितरण %1, दोबारा जाँचे %2</translation>
     </message>
     <message>
         <source>pair and record at odds: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>चश्मा और अभिलेख बेमेल: %1</translation>
     </message>
     <message>
         <source>findings %1</source>
-        <translation type="unfinished"></translation>
+        <translation>निष्कर्ष %1</translation>
     </message>
     <message>
         <source>%1 more are counted and not listed</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 और गिने गए, सूची में नहीं</translation>
     </message>
     <message>
         <source>The record is whole: %1 entries, each follows the one before.</source>
-        <translation type="unfinished"></translation>
+        <translation>अभिलेख पूरा है: %1 प्रविष्टियाँ, हर एक पिछली से जुड़ी।</translation>
     </message>
     <message>
         <source>The record is NOT whole: %1 entries could be read, up to the first bad one. Keep the folder and compare it with a copy.</source>
-        <translation type="unfinished"></translation>
+        <translation>अभिलेख पूरा नहीं है: पहली ख़राब प्रविष्टि तक %1 पढ़ी जा सकीं। फ़ोल्डर रखें और उसे किसी प्रति से मिलाएँ।</translation>
     </message>
     <message>
         <source>Every finding</source>
-        <translation type="unfinished"></translation>
+        <translation>हर निष्कर्ष</translation>
     </message>
     <message>
         <source>by site</source>
-        <translation type="unfinished"></translation>
+        <translation>जगह के अनुसार</translation>
     </message>
     <message>
         <source>by who handed over</source>
-        <translation type="unfinished"></translation>
+        <translation>देने वाले के अनुसार</translation>
     </message>
     <message>
         <source>by week</source>
-        <translation type="unfinished"></translation>
+        <translation>सप्ताह के अनुसार</translation>
     </message>
     <message>
         <source>by profile</source>
-        <translation type="unfinished"></translation>
+        <translation>प्रोफ़ाइल के अनुसार</translation>
     </message>
     <message>
         <source>by purpose</source>
-        <translation type="unfinished"></translation>
+        <translation>उद्देश्य के अनुसार</translation>
     </message>
     <message>
         <source>by kind of pair</source>
-        <translation type="unfinished"></translation>
+        <translation>चश्मे के प्रकार के अनुसार</translation>
     </message>
     <message>
         <source>Right</source>
-        <translation type="unfinished">दाईं</translation>
+        <translation>दायाँ</translation>
     </message>
     <message>
         <source>Left</source>
-        <translation type="unfinished">बाईं</translation>
+        <translation>बायाँ</translation>
     </message>
     <message>
         <source>%1: not judged</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: जाँचा नहीं गया</translation>
     </message>
     <message>
         <source>%1: needs %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: ज़रूरत %2</translation>
     </message>
     <message>
         <source>, was given %1</source>
-        <translation type="unfinished"></translation>
+        <translation>, दिया गया %1</translation>
     </message>
     <message>
         <source>Pair %1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>चश्मा %1: %2</translation>
     </message>
     <message>
         <source>In the box lay %1 (bin %2): %3</source>
-        <translation type="unfinished"></translation>
+        <translation>बक्से में %1 था (खाना %2): %3</translation>
     </message>
     <message>
         <source>No slip was looked for: record, pair and witnesses agree.</source>
-        <translation type="unfinished"></translation>
+        <translation>कोई चूक नहीं खोजी गई: अभिलेख, चश्मा और साथ की बातें मेल खाती हैं।</translation>
     </message>
     <message>
         <source>%1  %2: %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1  %2: %3</translation>
     </message>
     <message>
         <source>Below each: prior × witnesses × pair; the probability is its part of the sum.</source>
-        <translation type="unfinished"></translation>
+        <translation>हर एक के नीचे: पूर्व संभावना × साथ की बातें × चश्मा; संभावना योग में उसका हिस्सा है।</translation>
     </message>
     <message>
         <source>Slips of the record cannot be tested here: nothing was measured beside it.</source>
-        <translation type="unfinished"></translation>
+        <translation>अभिलेख की चूकें यहाँ परखी नहीं जा सकतीं: उसके साथ कुछ नापा नहीं गया।</translation>
     </message>
     <message>
         <source>No finding is chosen</source>
-        <translation type="unfinished"></translation>
+        <translation>कोई निष्कर्ष नहीं चुना</translation>
     </message>
     <message>
         <source>Choose a finding in the list: what was needed, what was given and what lay in the box stand here.</source>
-        <translation type="unfinished"></translation>
+        <translation>सूची में निष्कर्ष चुनें: क्या चाहिए था, क्या दिया गया और बक्से में क्या था, यहाँ दिखेगा।</translation>
     </message>
     <message>
         <source>About the course of events</source>
-        <translation type="unfinished"></translation>
+        <translation>घटनाओं के क्रम के बारे में</translation>
     </message>
     <message>
         <source>%1, %2, entry %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, %2, प्रविष्टि %3</translation>
     </message>
     <message>
         <source>Need, pair and findings</source>
-        <translation type="unfinished"></translation>
+        <translation>ज़रूरत, चश्मा और निष्कर्ष</translation>
     </message>
     <message>
         <source>What was needed, what was given, what lay in the box; the text can be copied</source>
-        <translation type="unfinished"></translation>
+        <translation>क्या चाहिए था, क्या दिया गया, बक्से में क्या था; पाठ कॉपी हो सकता है</translation>
     </message>
     <message>
         <source>Nothing was handed over in this camp yet, so there is nothing to audit.</source>
-        <translation type="unfinished"></translation>
+        <translation>इस शिविर में अभी कुछ नहीं दिया गया, इसलिए ऑडिट करने को कुछ नहीं है।</translation>
     </message>
 </context>
 <context>
     <name>quarterstep::BenchPanel</name>
     <message>
         <source>Lots read again at the bench</source>
-        <translation type="unfinished"></translation>
+        <translation>जाँच मेज़ पर फिर पढ़े गए लॉट</translation>
     </message>
     <message>
         <source>Pairs to read:</source>
-        <translation type="unfinished"></translation>
+        <translation>कितने चश्मे पढ़ने हैं:</translation>
     </message>
     <message>
         <source>Pairs to read</source>
-        <translation type="unfinished"></translation>
+        <translation>कितने चश्मे पढ़ने हैं</translation>
     </message>
     <message>
         <source>How many pairs are drawn; “as few as will do” keeps the risks of a wrong decision small</source>
-        <translation type="unfinished"></translation>
+        <translation>कितने चश्मे निकाले जाएँ; “जितने कम से काम चले” ग़लत निर्णय का जोखिम छोटा रखता है</translation>
     </message>
     <message>
         <source>as few as will do</source>
-        <translation type="unfinished"></translation>
+        <translation>जितने कम से काम चले</translation>
     </message>
     <message>
         <source>Draw a lot…</source>
-        <translation type="unfinished"></translation>
+        <translation>लॉट निकालें…</translation>
     </message>
     <message>
         <source>Draws hand-overs by lot, enters the draw and writes the sheet for the bench</source>
-        <translation type="unfinished"></translation>
+        <translation>वितरणों को लॉटरी से निकालता है, बही में लिखता है और जाँच मेज़ की पर्ची बनाता है</translation>
     </message>
     <message>
         <source>Sheet for the bench</source>
-        <translation type="unfinished"></translation>
+        <translation>जाँच मेज़ की पर्ची</translation>
     </message>
     <message>
         <source>Tables (*.csv)</source>
-        <translation type="unfinished"></translation>
+        <translation>तालिकाएँ (*.csv)</translation>
     </message>
     <message>
         <source>Take in a sheet…</source>
-        <translation type="unfinished"></translation>
+        <translation>पर्ची लें…</translation>
     </message>
     <message>
         <source>Reads a filled-in sheet, judges it and enters results and decision</source>
-        <translation type="unfinished"></translation>
+        <translation>भरी पर्ची पढ़ता है, जाँचता है और नतीजे व निर्णय लिखता है</translation>
     </message>
     <message>
         <source>Sheet from the bench</source>
-        <translation type="unfinished"></translation>
+        <translation>जाँच मेज़ से आई पर्ची</translation>
     </message>
     <message>
         <source>Drawn</source>
-        <translation type="unfinished"></translation>
+        <translation>निकाला</translation>
     </message>
     <message>
         <source>Pairs</source>
-        <translation type="unfinished"></translation>
+        <translation>चश्मे</translation>
     </message>
     <message>
         <source>May fail</source>
-        <translation type="unfinished"></translation>
+        <translation>ग़लत की छूट</translation>
     </message>
     <message>
         <source>Decision</source>
-        <translation type="unfinished"></translation>
+        <translation>निर्णय</translation>
     </message>
     <message>
         <source>Lots drawn in this camp</source>
-        <translation type="unfinished"></translation>
+        <translation>इस शिविर में निकाले गए लॉट</translation>
     </message>
     <message>
         <source>To be seen again</source>
-        <translation type="unfinished"></translation>
+        <translation>फिर देखना है</translation>
     </message>
     <message>
         <source>Person</source>
-        <translation type="unfinished">व्यक्ति</translation>
+        <translation>व्यक्ति</translation>
     </message>
     <message>
         <source>Given</source>
-        <translation type="unfinished"></translation>
+        <translation>दिया गया</translation>
     </message>
     <message>
         <source>Pair</source>
-        <translation type="unfinished"></translation>
+        <translation>चश्मा</translation>
     </message>
     <message>
         <source>When</source>
-        <translation type="unfinished">कब</translation>
+        <translation>कब</translation>
     </message>
     <message>
         <source>State</source>
-        <translation type="unfinished">स्थिति</translation>
+        <translation>स्थिति</translation>
     </message>
     <message>
         <source>Persons to be seen again</source>
-        <translation type="unfinished"></translation>
+        <translation>लोग जिन्हें फिर देखना है</translation>
     </message>
     <message>
         <source>Report: no names and no initials; small counts are hidden on the page for the site.</source>
-        <translation type="unfinished"></translation>
+        <translation>रिपोर्ट: न नाम, न आद्याक्षर; जगह के पन्ने पर छोटी गिनतियाँ छिपी रहती हैं।</translation>
     </message>
     <message>
         <source>Page for the site…</source>
-        <translation type="unfinished"></translation>
+        <translation>जगह के लिए पन्ना…</translation>
     </message>
     <message>
         <source>One page for a browser, to be read by everybody at the site</source>
-        <translation type="unfinished"></translation>
+        <translation>ब्राउज़र के लिए एक पन्ना, जगह पर सबके पढ़ने के लिए</translation>
     </message>
     <message>
         <source>In detail…</source>
-        <translation type="unfinished"></translation>
+        <translation>विस्तार से…</translation>
     </message>
     <message>
         <source>Everything, for the supervisor</source>
-        <translation type="unfinished"></translation>
+        <translation>सब कुछ, निरीक्षक के लिए</translation>
     </message>
     <message>
         <source>Report</source>
-        <translation type="unfinished"></translation>
+        <translation>रिपोर्ट</translation>
     </message>
     <message>
         <source>Pages (*.html)</source>
-        <translation type="unfinished"></translation>
+        <translation>पन्ने (*.html)</translation>
     </message>
     <message>
         <source>Nothing happened in this camp yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>इस शिविर में अभी कुछ नहीं हुआ।</translation>
     </message>
     <message>
         <source>%1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%2 में से %1</translation>
     </message>
     <message>
         <source>not read yet</source>
-        <translation type="unfinished"></translation>
+        <translation>अभी पढ़ा नहीं गया</translation>
     </message>
     <message>
         <source>wearers %1</source>
-        <translation type="unfinished"></translation>
+        <translation>पहनने वाले %1</translation>
     </message>
     <message>
         <source>met %1, of them wearing %2</source>
-        <translation type="unfinished"></translation>
+        <translation>मिले %1, उनमें से पहने हुए %2</translation>
     </message>
     <message>
         <source>effective coverage of those who came %1 %</source>
-        <translation type="unfinished"></translation>
+        <translation>आए हुए लोगों की प्रभावी कवरेज %1 %</translation>
     </message>
     <message>
         <source>soon</source>
-        <translation type="unfinished"></translation>
+        <translation>जल्दी</translation>
     </message>
     <message>
         <source>due</source>
-        <translation type="unfinished"></translation>
+        <translation>समय हुआ</translation>
     </message>
     <message>
         <source>late</source>
-        <translation type="unfinished"></translation>
+        <translation>देर हुई</translation>
     </message>
     <message>
         <source>Drawn: %1 of %2 hand-overs; the sheet is %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>निकाले: %2 वितरणों में से %1; पर्ची %3 है।</translation>
     </message>
     <message>
         <source>The report is %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>रिपोर्ट %1 है।</translation>
     </message>
     <message>
         <source>Writing the report…</source>
-        <translation type="unfinished"></translation>
+        <translation>रिपोर्ट लिखी जा रही है…</translation>
     </message>
     <message>
         <source>Other work is going on; try again when it has ended.</source>
-        <translation type="unfinished"></translation>
+        <translation>दूसरा काम चल रहा है; उसके ख़त्म होने पर फिर कोशिश करें।</translation>
     </message>
 </context>
 <context>
@@ -4486,38 +4486,38 @@
     <name>quarterstep::ChartModel</name>
     <message>
         <source>inside the limits</source>
-        <translation type="unfinished"></translation>
+        <translation>सीमाओं के भीतर</translation>
     </message>
     <message>
         <source>beyond the inner limit</source>
-        <translation type="unfinished"></translation>
+        <translation>भीतरी सीमा से बाहर</translation>
     </message>
     <message>
         <source>beyond the outer limit</source>
-        <translation type="unfinished"></translation>
+        <translation>बाहरी सीमा से बाहर</translation>
     </message>
     <message>
         <source>Group or run</source>
-        <translation type="unfinished"></translation>
+        <translation>समूह या सिलसिला</translation>
     </message>
     <message>
         <source>Figures</source>
-        <translation type="unfinished"></translation>
+        <translation>अंक</translation>
     </message>
     <message>
         <source>Limits</source>
-        <translation type="unfinished"></translation>
+        <translation>सीमाएँ</translation>
     </message>
 </context>
 <context>
     <name>quarterstep::ChartView</name>
     <message>
         <source>Chart of the audit</source>
-        <translation type="unfinished"></translation>
+        <translation>ऑडिट का चार्ट</translation>
     </message>
     <message>
         <source>The same numbers stand in the table beside it</source>
-        <translation type="unfinished"></translation>
+        <translation>वही अंक पास की तालिका में हैं</translation>
     </message>
 </context>
 <context>
@@ -4563,74 +4563,74 @@
     <name>quarterstep::CrossModel</name>
     <message>
         <source>right, need</source>
-        <translation type="unfinished"></translation>
+        <translation>दायाँ, ज़रूरत</translation>
     </message>
     <message>
         <source>left, need</source>
-        <translation type="unfinished"></translation>
+        <translation>बायाँ, ज़रूरत</translation>
     </message>
     <message>
         <source>right, pair</source>
-        <translation type="unfinished"></translation>
+        <translation>दायाँ, चश्मा</translation>
     </message>
     <message>
         <source>left, pair</source>
-        <translation type="unfinished"></translation>
+        <translation>बायाँ, चश्मा</translation>
     </message>
     <message>
         <source>right, left over</source>
-        <translation type="unfinished"></translation>
+        <translation>दायाँ, बाकी</translation>
     </message>
     <message>
         <source>left, left over</source>
-        <translation type="unfinished"></translation>
+        <translation>बायाँ, बाकी</translation>
     </message>
     <message>
         <source>%1 along %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%2 पर %1</translation>
     </message>
     <message>
         <source>What</source>
-        <translation type="unfinished">क्या</translation>
+        <translation>क्या</translation>
     </message>
     <message>
         <source>Power (D)</source>
-        <translation type="unfinished">पावर (D)</translation>
+        <translation>पावर (D)</translation>
     </message>
     <message>
         <source>Higher (D)</source>
-        <translation type="unfinished"></translation>
+        <translation>अधिक (D)</translation>
     </message>
     <message>
         <source>Lower (D)</source>
-        <translation type="unfinished"></translation>
+        <translation>कम (D)</translation>
     </message>
 </context>
 <context>
     <name>quarterstep::CrossView</name>
     <message>
         <source>Optical crosses</source>
-        <translation type="unfinished"></translation>
+        <translation>ऑप्टिकल क्रॉस</translation>
     </message>
     <message>
         <source>A picture of need, pair and what is left; the same values stand in the table</source>
-        <translation type="unfinished"></translation>
+        <translation>ज़रूरत, चश्मे और बाकी का चित्र; वही मान तालिका में हैं</translation>
     </message>
     <message>
         <source>Powers in dioptres on the meridians they act in, as the examiner sees the eyes</source>
-        <translation type="unfinished"></translation>
+        <translation>पावर डायोप्टर में, जिस मेरिडियन पर काम करती है, जैसे जाँचने वाला आँखें देखता है</translation>
     </message>
     <message>
         <source>need</source>
-        <translation type="unfinished"></translation>
+        <translation>ज़रूरत</translation>
     </message>
     <message>
         <source>pair</source>
-        <translation type="unfinished"></translation>
+        <translation>चश्मा</translation>
     </message>
     <message>
         <source>left over</source>
-        <translation type="unfinished"></translation>
+        <translation>बाकी</translation>
     </message>
 </context>
 <context>
@@ -4661,7 +4661,7 @@
     </message>
     <message>
         <source>Empties the card</source>
-        <translation type="unfinished"></translation>
+        <translation>कार्ड खाली करता है</translation>
     </message>
     <message>
         <source>New person</source>
@@ -4669,7 +4669,7 @@
     </message>
     <message>
         <source>Puts the people of a prescription table into the waiting list</source>
-        <translation type="unfinished"></translation>
+        <translation>नुस्ख़ा तालिका के लोगों को प्रतीक्षा सूची में डालता है</translation>
     </message>
     <message>
         <source>Load people…</source>
@@ -4677,7 +4677,7 @@
     </message>
     <message>
         <source>Opens another camp, the sample, or starts one</source>
-        <translation type="unfinished"></translation>
+        <translation>दूसरा शिविर या नमूना खोलता है, या शिविर शुरू करता है</translation>
     </message>
     <message>
         <source>Camps…</source>
@@ -4685,11 +4685,11 @@
     </message>
     <message>
         <source>Look, language, printer, camp, PINs</source>
-        <translation type="unfinished"></translation>
+        <translation>रूप, भाषा, प्रिंटर, शिविर, PIN</translation>
     </message>
     <message>
         <source>The manual, at the page for where you are</source>
-        <translation type="unfinished"></translation>
+        <translation>पुस्तिका, जहाँ आप हैं उस पन्ने पर</translation>
     </message>
     <message>
         <source>Help</source>
@@ -4701,7 +4701,7 @@
     </message>
     <message>
         <source>Light, dark, or sun: black on white and large, for outdoors</source>
-        <translation type="unfinished"></translation>
+        <translation>हल्का, गहरा या धूप: बाहर के लिए सफ़ेद पर काला और बड़ा</translation>
     </message>
     <message>
         <source>Light</source>
@@ -4717,11 +4717,11 @@
     </message>
     <message>
         <source>Who is served, and with what</source>
-        <translation type="unfinished"></translation>
+        <translation>किसे दिया जा रहा है, और क्या</translation>
     </message>
     <message>
         <source>What lies in the box, and what happened to it</source>
-        <translation type="unfinished"></translation>
+        <translation>बक्से में क्या है, और उसके साथ क्या हुआ</translation>
     </message>
     <message>
         <source>Every key of the window</source>
@@ -4753,7 +4753,7 @@
     </message>
     <message>
         <source>Quarterstep</source>
-        <translation type="unfinished"></translation>
+        <translation>Quarterstep</translation>
     </message>
     <message>
         <source>Reading %1…</source>
@@ -4796,15 +4796,15 @@
     </message>
     <message>
         <source>%1: Quarterstep</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: Quarterstep</translation>
     </message>
     <message>
         <source>Audit</source>
-        <translation type="unfinished"></translation>
+        <translation>ऑडिट</translation>
     </message>
     <message>
         <source>Which pairs went wrong, and what slip did it</source>
-        <translation type="unfinished"></translation>
+        <translation>कौन से चश्मे ग़लत गए, और किस चूक से</translation>
     </message>
 </context>
 <context>
@@ -4834,7 +4834,7 @@
     </message>
     <message>
         <source>Choose a person: the card fills and pairs are suggested</source>
-        <translation type="unfinished"></translation>
+        <translation>व्यक्ति चुनें: कार्ड भर जाता है और चश्मे सुझाए जाते हैं</translation>
     </message>
     <message>
         <source>Prescription</source>
@@ -4846,7 +4846,7 @@
     </message>
     <message>
         <source>Searches the stock for this prescription (Enter in any field)</source>
-        <translation type="unfinished"></translation>
+        <translation>इस नुस्ख़े के लिए स्टॉक खोजता है (किसी भी जगह Enter)</translation>
     </message>
     <message>
         <source>Pairs to pull</source>
@@ -4854,7 +4854,7 @@
     </message>
     <message>
         <source>Best first: power in dioptres, where to fetch it, what it leaves in each eye, prism</source>
-        <translation type="unfinished"></translation>
+        <translation>सबसे अच्छा पहले: पावर डायोप्टर में, कहाँ से लाएँ, हर आँख में क्या बाकी, प्रिज़्म</translation>
     </message>
     <message>
         <source>This folder has no people.csv. Type a prescription below, or load a table.</source>
@@ -4862,9 +4862,9 @@
     </message>
     <message numerus="yes">
         <source>Counts in stock.yaml were edited by hand in %n line(s). The ledger&apos;s counts are used until the edits are accepted or discarded in Stock.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>stock.yaml में %n पंक्ति की गिनती हाथ से बदली गई। जब तक स्टॉक में बदलाव माने या छोड़े न जाएँ, बही की गिनती चलती है।</numerusform>
+            <numerusform>stock.yaml में %n पंक्तियों की गिनती हाथ से बदली गई। जब तक स्टॉक में बदलाव माने या छोड़े न जाएँ, बही की गिनती चलती है।</numerusform>
         </translation>
     </message>
     <message>
@@ -4893,121 +4893,121 @@
     </message>
     <message>
         <source>Taken back from %1: %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 से वापस लिया: %2।</translation>
     </message>
     <message>
         <source>Who is served: people of the table, or custom orders</source>
-        <translation type="unfinished"></translation>
+        <translation>किसे दिया जा रहा है: तालिका के लोग, या ऑर्डर</translation>
     </message>
     <message>
         <source>People</source>
-        <translation type="unfinished"></translation>
+        <translation>लोग</translation>
     </message>
     <message>
         <source>Line</source>
-        <translation type="unfinished"></translation>
+        <translation>कतार</translation>
     </message>
     <message>
         <source>Orders</source>
-        <translation type="unfinished"></translation>
+        <translation>ऑर्डर</translation>
     </message>
     <message>
         <source>The whole prescription, or the short way for plain readers</source>
-        <translation type="unfinished"></translation>
+        <translation>पूरा नुस्ख़ा, या सादे पढ़ने के चश्मे का छोटा तरीका</translation>
     </message>
     <message>
         <source>Plain reader</source>
-        <translation type="unfinished"></translation>
+        <translation>सादा पढ़ने का चश्मा</translation>
     </message>
     <message>
         <source>%1 stands in the line.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 कतार में है।</translation>
     </message>
     <message>
         <source>%1 is entered as referred.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 रेफ़र किया गया, लिख दिया।</translation>
     </message>
     <message>
         <source>A custom order for %1 is entered; it stands under Orders.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 के लिए ऑर्डर लिख दिया; वह ऑर्डर में है।</translation>
     </message>
     <message>
         <source>This stands in the ledger already: %1, %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>यह बही में पहले से है: %1, %2।</translation>
     </message>
     <message>
         <source>%1: %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2।</translation>
     </message>
 </context>
 <context>
     <name>quarterstep::FindingsModel</name>
     <message>
         <source>a slip is likely</source>
-        <translation type="unfinished"></translation>
+        <translation>चूक की संभावना है</translation>
     </message>
     <message>
         <source>When</source>
-        <translation type="unfinished">कब</translation>
+        <translation>कब</translation>
     </message>
     <message>
         <source>Person</source>
-        <translation type="unfinished">व्यक्ति</translation>
+        <translation>व्यक्ति</translation>
     </message>
     <message>
         <source>Purpose</source>
-        <translation type="unfinished">उद्देश्य</translation>
+        <translation>उद्देश्य</translation>
     </message>
     <message>
         <source>Pair given</source>
-        <translation type="unfinished"></translation>
+        <translation>दिया गया चश्मा</translation>
     </message>
     <message>
         <source>What</source>
-        <translation type="unfinished">क्या</translation>
+        <translation>क्या</translation>
     </message>
     <message>
         <source>In detail</source>
-        <translation type="unfinished"></translation>
+        <translation>विस्तार से</translation>
     </message>
     <message>
         <source>Likeliest slip</source>
-        <translation type="unfinished"></translation>
+        <translation>सबसे संभव चूक</translation>
     </message>
 </context>
 <context>
     <name>quarterstep::FocimeterRow</name>
     <message>
         <source>Read, R</source>
-        <translation type="unfinished"></translation>
+        <translation>पढ़ा, दायाँ</translation>
     </message>
     <message>
         <source>L</source>
-        <translation type="unfinished">बायाँ</translation>
+        <translation>बायाँ</translation>
     </message>
     <message>
         <source>Right lens as the focimeter reads it</source>
-        <translation type="unfinished"></translation>
+        <translation>दायाँ लेंस, जैसा फ़ोसीमीटर पढ़ता है</translation>
     </message>
     <message>
         <source>Left lens as the focimeter reads it</source>
-        <translation type="unfinished"></translation>
+        <translation>बायाँ लेंस, जैसा फ़ोसीमीटर पढ़ता है</translation>
     </message>
     <message>
         <source>Right lens as the focimeter reads it, dioptres: -1.25 -0.50 x 90</source>
-        <translation type="unfinished"></translation>
+        <translation>दायाँ लेंस, जैसा फ़ोसीमीटर पढ़ता है, डायोप्टर: -1.25 -0.50 x 90</translation>
     </message>
     <message>
         <source>Left lens as the focimeter reads it, dioptres: -1.25 -0.50 x 90</source>
-        <translation type="unfinished"></translation>
+        <translation>बायाँ लेंस, जैसा फ़ोसीमीटर पढ़ता है, डायोप्टर: -1.25 -0.50 x 90</translation>
     </message>
     <message>
         <source>right lens: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>दायाँ लेंस: %1</translation>
     </message>
     <message>
         <source>left lens: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>बायाँ लेंस: %1</translation>
     </message>
 </context>
 <context>
@@ -5022,11 +5022,11 @@
     </message>
     <message>
         <source>Gives the chosen pair to this person and counts it down (Ctrl+Return)</source>
-        <translation type="unfinished"></translation>
+        <translation>चुना चश्मा इस व्यक्ति को देता है और गिनती घटाता है (Ctrl+Return)</translation>
     </message>
     <message>
         <source>The power of this very pair was read</source>
-        <translation type="unfinished"></translation>
+        <translation>इसी चश्मे की पावर पढ़ी गई</translation>
     </message>
     <message>
         <source>Fit on the face</source>
@@ -5034,7 +5034,7 @@
     </message>
     <message>
         <source>Sits well at nose and ears, pupils behind the centres</source>
-        <translation type="unfinished"></translation>
+        <translation>नाक और कान पर ठीक बैठता है, पुतलियाँ केंद्रों के पीछे</translation>
     </message>
     <message>
         <source>Acuity with the pair</source>
@@ -5042,7 +5042,7 @@
     </message>
     <message>
         <source>Each eye read the chart with this pair on</source>
-        <translation type="unfinished"></translation>
+        <translation>हर आँख ने यह चश्मा पहनकर चार्ट पढ़ा</translation>
     </message>
     <message>
         <source>Instructions given</source>
@@ -5050,7 +5050,7 @@
     </message>
     <message>
         <source>What it is for, how to care for it, when to come back</source>
-        <translation type="unfinished"></translation>
+        <translation>किस लिए है, कैसे रखें, कब आएँ</translation>
     </message>
     <message>
         <source>With pair, R</source>
@@ -5058,7 +5058,7 @@
     </message>
     <message>
         <source>Right eye: acuity with this pair on, for example 6/9</source>
-        <translation type="unfinished"></translation>
+        <translation>दाईं आँख: यह चश्मा पहनकर दृष्टि, जैसे 6/9</translation>
     </message>
     <message>
         <source>L</source>
@@ -5066,7 +5066,7 @@
     </message>
     <message>
         <source>Left eye: acuity with this pair on, for example 6/9</source>
-        <translation type="unfinished"></translation>
+        <translation>बाईं आँख: यह चश्मा पहनकर दृष्टि, जैसे 6/9</translation>
     </message>
     <message>
         <source>near</source>
@@ -5074,7 +5074,7 @@
     </message>
     <message>
         <source>Smallest print read with this pair on, for example N8</source>
-        <translation type="unfinished"></translation>
+        <translation>यह चश्मा पहनकर पढ़ा गया सबसे छोटा अक्षर, जैसे N8</translation>
     </message>
     <message>
         <source>Reason</source>
@@ -5082,7 +5082,7 @@
     </message>
     <message>
         <source>Why this pair is given all the same; kept with the entry</source>
-        <translation type="unfinished"></translation>
+        <translation>फिर भी यह चश्मा क्यों दिया; प्रविष्टि के साथ रहता है</translation>
     </message>
     <message>
         <source>Your initials</source>
@@ -5090,59 +5090,59 @@
     </message>
     <message>
         <source>Who hands over; kept with the entry, may stay empty</source>
-        <translation type="unfinished"></translation>
+        <translation>कौन दे रहा है; प्रविष्टि के साथ रहता है, खाली रह सकता है</translation>
     </message>
     <message>
         <source>Hand over, print</source>
-        <translation type="unfinished"></translation>
+        <translation>दें, छापें</translation>
     </message>
     <message>
         <source>Hands over and prints the note (Ctrl+Shift+Return)</source>
-        <translation type="unfinished"></translation>
+        <translation>देता है और पर्ची छापता है (Ctrl+Shift+Return)</translation>
     </message>
     <message>
         <source>Takes back what was entered last for this person today (Ctrl+Z)</source>
-        <translation type="unfinished"></translation>
+        <translation>आज इस व्यक्ति के लिए जो आख़िर में लिखा गया उसे वापस लेता है (Ctrl+Z)</translation>
     </message>
     <message>
         <source>Note</source>
-        <translation type="unfinished"></translation>
+        <translation>पर्ची</translation>
     </message>
     <message>
         <source>Prints what this person takes home (Ctrl+P)</source>
-        <translation type="unfinished"></translation>
+        <translation>व्यक्ति के घर ले जाने की पर्ची छापता है (Ctrl+P)</translation>
     </message>
     <message>
         <source>Letter</source>
-        <translation type="unfinished"></translation>
+        <translation>पत्र</translation>
     </message>
     <message>
         <source>Enters the referral and prints the letter to the clinic (Ctrl+Shift+L)</source>
-        <translation type="unfinished"></translation>
+        <translation>रेफ़रल लिखता है और चिकित्सालय का पत्र छापता है (Ctrl+Shift+L)</translation>
     </message>
     <message>
         <source>Order</source>
-        <translation type="unfinished"></translation>
+        <translation>ऑर्डर</translation>
     </message>
     <message>
         <source>Enters a custom order and prints it for the laboratory (Ctrl+Shift+O)</source>
-        <translation type="unfinished"></translation>
+        <translation>ऑर्डर लिखता है और प्रयोगशाला के लिए छापता है (Ctrl+Shift+O)</translation>
     </message>
     <message>
         <source>Without</source>
-        <translation type="unfinished"></translation>
+        <translation>बिना चश्मे</translation>
     </message>
     <message>
         <source>Enters that this person goes without a pair, and why (Ctrl+Shift+W)</source>
-        <translation type="unfinished"></translation>
+        <translation>लिखता है कि यह व्यक्ति बिना चश्मे जाता है, और क्यों (Ctrl+Shift+W)</translation>
     </message>
     <message>
         <source>Power by focimeter</source>
-        <translation type="unfinished"></translation>
+        <translation>फ़ोसीमीटर से पावर</translation>
     </message>
     <message>
         <source>Each eye by focimeter</source>
-        <translation type="unfinished"></translation>
+        <translation>हर आँख फ़ोसीमीटर से</translation>
     </message>
 </context>
 <context>
@@ -5157,7 +5157,7 @@
     </message>
     <message>
         <source>Chooses a page of the manual</source>
-        <translation type="unfinished"></translation>
+        <translation>पुस्तिका का पन्ना चुनता है</translation>
     </message>
     <message>
         <source>Text of the page</source>
@@ -5165,7 +5165,7 @@
     </message>
     <message>
         <source>The manual; links lead to other pages</source>
-        <translation type="unfinished"></translation>
+        <translation>पुस्तिका; लिंक दूसरे पन्नों पर ले जाते हैं</translation>
     </message>
     <message>
         <source>Close</source>
@@ -5184,7 +5184,7 @@
     </message>
     <message>
         <source>All keys of the window; Escape closes it</source>
-        <translation type="unfinished"></translation>
+        <translation>खिड़की की सब कुंजियाँ; Escape बंद करता है</translation>
     </message>
     <message>
         <source>Close</source>
@@ -5207,7 +5207,7 @@
     </message>
     <message>
         <source>A picture of how many pieces of each power there are; the same numbers stand in the table of lines</source>
-        <translation type="unfinished"></translation>
+        <translation>हर पावर के कितने नग हैं, इसका चित्र; वही अंक पंक्तियों की तालिका में हैं</translation>
     </message>
     <message>
         <source>power (D)</source>
@@ -5219,153 +5219,153 @@
     </message>
     <message>
         <source>%1: available %2, kept aside %3, keep at least %4</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: उपलब्ध %2, अलग रखा %3, कम से कम रखें %4</translation>
     </message>
 </context>
 <context>
     <name>quarterstep::LineModel</name>
     <message>
         <source>none: waits</source>
-        <translation type="unfinished"></translation>
+        <translation>कोई नहीं: प्रतीक्षा में</translation>
     </message>
     <message>
         <source>not in the line</source>
-        <translation type="unfinished"></translation>
+        <translation>कतार में नहीं</translation>
     </message>
     <message>
         <source>none left: look before saying it again</source>
-        <translation type="unfinished"></translation>
+        <translation>कुछ नहीं बचा: फिर कहने से पहले देखें</translation>
     </message>
     <message>
         <source>with caution</source>
-        <translation type="unfinished"></translation>
+        <translation>सावधानी के साथ</translation>
     </message>
     <message>
         <source>by hand: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>हाथ से: %1</translation>
     </message>
     <message>
         <source>promised; %1</source>
-        <translation type="unfinished"></translation>
+        <translation>वादा किया; %1</translation>
     </message>
     <message>
         <source>Person</source>
-        <translation type="unfinished">व्यक्ति</translation>
+        <translation>व्यक्ति</translation>
     </message>
     <message>
         <source>For</source>
-        <translation type="unfinished">के लिए</translation>
+        <translation>किसके लिए</translation>
     </message>
     <message>
         <source>Gets</source>
-        <translation type="unfinished"></translation>
+        <translation>क्या मिलेगा</translation>
     </message>
     <message>
         <source>Why</source>
-        <translation type="unfinished"></translation>
+        <translation>क्यों</translation>
     </message>
 </context>
 <context>
     <name>quarterstep::LinePanel</name>
     <message>
         <source>Waiting line</source>
-        <translation type="unfinished"></translation>
+        <translation>प्रतीक्षा की कतार</translation>
     </message>
     <message>
         <source>Who gets which pair and why. Drop a pair on a person to pick it by hand</source>
-        <translation type="unfinished"></translation>
+        <translation>किसे कौन सा चश्मा और क्यों। हाथ से चुनने के लिए चश्मा व्यक्ति पर छोड़ें</translation>
     </message>
     <message>
         <source>Reason for a pair picked by hand</source>
-        <translation type="unfinished"></translation>
+        <translation>हाथ से चुने चश्मे का कारण</translation>
     </message>
     <message>
         <source>Reason, for a pair by hand</source>
-        <translation type="unfinished"></translation>
+        <translation>कारण, हाथ से चुना चश्मा</translation>
     </message>
     <message>
         <source>Why this person gets another pair than planned; kept with the promise</source>
-        <translation type="unfinished"></translation>
+        <translation>इस व्यक्ति को योजना से अलग चश्मा क्यों; वादे के साथ रहता है</translation>
     </message>
     <message>
         <source>All arrive</source>
-        <translation type="unfinished"></translation>
+        <translation>सब आए</translation>
     </message>
     <message>
         <source>Everybody of the table who has nothing yet</source>
-        <translation type="unfinished"></translation>
+        <translation>तालिका के सब लोग जिन्हें अभी कुछ नहीं मिला</translation>
     </message>
     <message>
         <source>Card arrives</source>
-        <translation type="unfinished"></translation>
+        <translation>कार्ड वाला आया</translation>
     </message>
     <message>
         <source>The person on the card (Ctrl+J)</source>
-        <translation type="unfinished"></translation>
+        <translation>कार्ड वाला व्यक्ति (Ctrl+J)</translation>
     </message>
     <message>
         <source>Plan again</source>
-        <translation type="unfinished"></translation>
+        <translation>फिर योजना</translation>
     </message>
     <message>
         <source>Plans anew, or stops planning</source>
-        <translation type="unfinished"></translation>
+        <translation>नए सिरे से योजना बनाता है, या रोकता है</translation>
     </message>
     <message>
         <source>Promise</source>
-        <translation type="unfinished"></translation>
+        <translation>वादा करें</translation>
     </message>
     <message>
         <source>The person was told: no plan takes it back</source>
-        <translation type="unfinished"></translation>
+        <translation>व्यक्ति को बता दिया: कोई योजना इसे वापस नहीं लेती</translation>
     </message>
     <message>
         <source>Give chosen pair</source>
-        <translation type="unfinished"></translation>
+        <translation>चुना चश्मा दें</translation>
     </message>
     <message>
         <source>The pair chosen in the list, by hand and with a reason (Ctrl+G)</source>
-        <translation type="unfinished"></translation>
+        <translation>सूची में चुना चश्मा, हाथ से और कारण के साथ (Ctrl+G)</translation>
     </message>
     <message>
         <source>Gone</source>
-        <translation type="unfinished"></translation>
+        <translation>चले गए</translation>
     </message>
     <message>
         <source>The person left the line</source>
-        <translation type="unfinished"></translation>
+        <translation>व्यक्ति कतार से चला गया</translation>
     </message>
     <message>
         <source>Stop</source>
-        <translation type="unfinished">रोकें</translation>
+        <translation>रोकें</translation>
     </message>
     <message>
         <source>Planning …</source>
-        <translation type="unfinished"></translation>
+        <translation>योजना बन रही है …</translation>
     </message>
     <message>
         <source>Nobody waits yet. Let the people of the table stand in line, or the one on the card.</source>
-        <translation type="unfinished"></translation>
+        <translation>अभी कोई प्रतीक्षा में नहीं। तालिका के लोगों को, या कार्ड वाले को कतार में लाएँ।</translation>
     </message>
     <message>
         <source>%1 of %2 get a pair; first come, first served would be %3. %4</source>
-        <translation type="unfinished"></translation>
+        <translation>%2 में से %1 को चश्मा मिलता है; पहले आओ पहले पाओ से %3 को मिलता। %4</translation>
     </message>
     <message>
         <source>No plan serves more.</source>
-        <translation type="unfinished"></translation>
+        <translation>कोई योजना इससे अधिक को नहीं देती।</translation>
     </message>
     <message>
         <source>Good, not proved best.</source>
-        <translation type="unfinished"></translation>
+        <translation>अच्छी, पर सबसे अच्छी सिद्ध नहीं।</translation>
     </message>
     <message>
         <source>Unpromise</source>
-        <translation type="unfinished"></translation>
+        <translation>वादा हटाएँ</translation>
     </message>
     <message>
         <source>Why this pair for %1? Type the reason and press Enter.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 के लिए यह चश्मा क्यों? कारण लिखें और Enter दबाएँ।</translation>
     </message>
 </context>
 <context>
@@ -5396,22 +5396,22 @@
     </message>
     <message>
         <source>keep at least %1, at most %2</source>
-        <translation type="unfinished"></translation>
+        <translation>कम से कम %1, अधिक से अधिक %2 रखें</translation>
     </message>
     <message numerus="yes">
         <source>reorder %n</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n मँगाएँ</numerusform>
+            <numerusform>%n मँगाएँ</numerusform>
         </translation>
     </message>
     <message>
         <source>lasts %1 camp days as used so far</source>
-        <translation type="unfinished"></translation>
+        <translation>अब तक की खपत से शिविर के %1 दिन चलेगा</translation>
     </message>
     <message>
         <source>How many camps of 100 people the available pieces last, as used so far</source>
-        <translation type="unfinished"></translation>
+        <translation>अब तक की खपत से उपलब्ध नग 100 लोगों के कितने शिविर चलेंगे</translation>
     </message>
     <message>
         <source>Bin</source>
@@ -5454,11 +5454,11 @@
     </message>
     <message>
         <source>How far it is</source>
-        <translation type="unfinished"></translation>
+        <translation>कितना हो चुका है</translation>
     </message>
     <message>
         <source>Ends this work; nothing is changed by it</source>
-        <translation type="unfinished"></translation>
+        <translation>यह काम रोकता है; इससे कुछ नहीं बदलता</translation>
     </message>
     <message>
         <source>Stopping…</source>
@@ -5473,7 +5473,7 @@
     </message>
     <message>
         <source>Copies the code of this message, to look it up in the help</source>
-        <translation type="unfinished"></translation>
+        <translation>इस संदेश का कोड कॉपी करता है, सहायता में देखने के लिए</translation>
     </message>
     <message>
         <source>Close</source>
@@ -5481,7 +5481,7 @@
     </message>
     <message>
         <source>Puts this message away</source>
-        <translation type="unfinished"></translation>
+        <translation>यह संदेश हटाता है</translation>
     </message>
     <message>
         <source>Done</source>
@@ -5520,7 +5520,7 @@
     </message>
     <message>
         <source>Opens the sample and tells each step beside the work</source>
-        <translation type="unfinished"></translation>
+        <translation>नमूना खोलता है और काम के साथ हर कदम बताता है</translation>
     </message>
     <message>
         <source>Open the sample camp</source>
@@ -5528,7 +5528,7 @@
     </message>
     <message>
         <source>Opens your copy of the sample as you left it</source>
-        <translation type="unfinished"></translation>
+        <translation>नमूने की आपकी प्रति वैसी खोलता है जैसी आपने छोड़ी</translation>
     </message>
     <message>
         <source>Begin the sample anew</source>
@@ -5536,7 +5536,7 @@
     </message>
     <message>
         <source>Throws away what was done in your copy of the sample</source>
-        <translation type="unfinished"></translation>
+        <translation>नमूने की आपकी प्रति में किया काम मिटाता है</translation>
     </message>
     <message>
         <source>Start my own camp</source>
@@ -5552,7 +5552,7 @@
     </message>
     <message>
         <source>A page where you type the trays and see the lines they make</source>
-        <translation type="unfinished"></translation>
+        <translation>एक पन्ना जहाँ आप ट्रे लिखते हैं और उनसे बनी पंक्तियाँ देखते हैं</translation>
     </message>
     <message>
         <source>Open a camp</source>
@@ -5568,7 +5568,7 @@
     </message>
     <message>
         <source>Chooses the folder with stock.yaml</source>
-        <translation type="unfinished"></translation>
+        <translation>stock.yaml वाला फ़ोल्डर चुनता है</translation>
     </message>
     <message>
         <source>Back to the open camp</source>
@@ -5576,7 +5576,7 @@
     </message>
     <message>
         <source>Leaves everything as it is</source>
-        <translation type="unfinished"></translation>
+        <translation>सब कुछ जैसा है वैसा छोड़ता है</translation>
     </message>
     <message>
         <source>What was found, with file, line and column</source>
@@ -5584,7 +5584,7 @@
     </message>
     <message>
         <source>File, line and column of everything found; can be copied</source>
-        <translation type="unfinished"></translation>
+        <translation>जो भी मिला उसकी फ़ाइल, पंक्ति और स्तंभ; कॉपी हो सकता है</translation>
     </message>
     <message>
         <source>Start a camp in this folder…</source>
@@ -5592,7 +5592,7 @@
     </message>
     <message>
         <source>Describe the trays; the stock file is written into this folder</source>
-        <translation type="unfinished"></translation>
+        <translation>ट्रे बताएँ; स्टॉक फ़ाइल इस फ़ोल्डर में लिखी जाती है</translation>
     </message>
     <message>
         <source>%1 was not opened</source>
@@ -5615,113 +5615,113 @@
     <name>quarterstep::OrdersModel</name>
     <message numerus="yes">
         <source>remade %n time(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n बार फिर बना</numerusform>
+            <numerusform>%n बार फिर बना</numerusform>
         </translation>
     </message>
     <message>
         <source>ordered %1</source>
-        <translation type="unfinished"></translation>
+        <translation>मँगाया %1</translation>
     </message>
     <message>
         <source>frame held: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>फ़्रेम रोका: %1</translation>
     </message>
     <message>
         <source>Person</source>
-        <translation type="unfinished">व्यक्ति</translation>
+        <translation>व्यक्ति</translation>
     </message>
     <message>
         <source>State</source>
-        <translation type="unfinished">स्थिति</translation>
+        <translation>स्थिति</translation>
     </message>
     <message>
         <source>Since</source>
-        <translation type="unfinished"></translation>
+        <translation>कब से</translation>
     </message>
     <message>
         <source>Ordered</source>
-        <translation type="unfinished"></translation>
+        <translation>मँगाया</translation>
     </message>
 </context>
 <context>
     <name>quarterstep::OrdersPanel</name>
     <message>
         <source>Find an order by the code of the person</source>
-        <translation type="unfinished"></translation>
+        <translation>व्यक्ति के कोड से ऑर्डर खोजें</translation>
     </message>
     <message>
         <source>Part of a camp code; empty shows the open orders</source>
-        <translation type="unfinished"></translation>
+        <translation>शिविर कोड का भाग; खाली हो तो खुले ऑर्डर दिखते हैं</translation>
     </message>
     <message>
         <source>Code</source>
-        <translation type="unfinished">कोड</translation>
+        <translation>कोड</translation>
     </message>
     <message>
         <source>Custom orders</source>
-        <translation type="unfinished"></translation>
+        <translation>ऑर्डर</translation>
     </message>
     <message>
         <source>Custom orders, newest change first</source>
-        <translation type="unfinished"></translation>
+        <translation>ऑर्डर, सबसे नया बदलाव पहले</translation>
     </message>
     <message>
         <source>Reason or note for this step</source>
-        <translation type="unfinished"></translation>
+        <translation>इस कदम का कारण या टिप्पणी</translation>
     </message>
     <message>
         <source>Kept with the step; making again needs a reason</source>
-        <translation type="unfinished"></translation>
+        <translation>कदम के साथ रहता है; फिर बनाने के लिए कारण चाहिए</translation>
     </message>
     <message>
         <source>Reason or note</source>
-        <translation type="unfinished"></translation>
+        <translation>कारण या टिप्पणी</translation>
     </message>
     <message>
         <source>Arrived</source>
-        <translation type="unfinished"></translation>
+        <translation>आया</translation>
     </message>
     <message>
         <source>It came from the laboratory</source>
-        <translation type="unfinished"></translation>
+        <translation>प्रयोगशाला से आया</translation>
     </message>
     <message>
         <source>Checked</source>
-        <translation type="unfinished"></translation>
+        <translation>जाँचा</translation>
     </message>
     <message>
         <source>Power, axis and centres were read and agree with the order</source>
-        <translation type="unfinished"></translation>
+        <translation>पावर, धुरी और केंद्र पढ़े गए और ऑर्डर से मेल खाते हैं</translation>
     </message>
     <message>
         <source>Collected</source>
-        <translation type="unfinished"></translation>
+        <translation>ले गए</translation>
     </message>
     <message>
         <source>The person has it and was checked with it on</source>
-        <translation type="unfinished"></translation>
+        <translation>व्यक्ति को मिल गया और पहनाकर जाँचा गया</translation>
     </message>
     <message>
         <source>Make again</source>
-        <translation type="unfinished"></translation>
+        <translation>फिर बनाएँ</translation>
     </message>
     <message>
         <source>Back to the laboratory; a reason is needed</source>
-        <translation type="unfinished"></translation>
+        <translation>वापस प्रयोगशाला को; कारण चाहिए</translation>
     </message>
     <message>
         <source>Not collected</source>
-        <translation type="unfinished"></translation>
+        <translation>नहीं ले गए</translation>
     </message>
     <message>
         <source>The person did not come for it</source>
-        <translation type="unfinished"></translation>
+        <translation>व्यक्ति लेने नहीं आया</translation>
     </message>
     <message>
         <source>%1: %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2।</translation>
     </message>
 </context>
 <context>
@@ -5747,7 +5747,7 @@
     </message>
     <message>
         <source>Pull</source>
-        <translation type="unfinished"></translation>
+        <translation>निकालें</translation>
     </message>
     <message>
         <source>Right eye (D)</source>
@@ -5771,30 +5771,30 @@
     </message>
     <message>
         <source>R and L %1 · prism %2</source>
-        <translation type="unfinished"></translation>
+        <translation>दायाँ और बायाँ %1 · प्रिज़्म %2</translation>
     </message>
     <message>
         <source>R %1 · L %2 · prism %3</source>
-        <translation type="unfinished"></translation>
+        <translation>दायाँ %1 · बायाँ %2 · प्रिज़्म %3</translation>
     </message>
     <message>
         <source> · chance %1</source>
-        <translation type="unfinished"></translation>
+        <translation> · संभावना %1</translation>
     </message>
     <message>
         <source>Chance within</source>
-        <translation type="unfinished"></translation>
+        <translation>सीमा में होने की संभावना</translation>
     </message>
 </context>
 <context>
     <name>quarterstep::PaperWorker</name>
     <message>
         <source>%1: sent to %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2 को भेजा।</translation>
     </message>
     <message>
         <source>%1: written to %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2 में लिखा।</translation>
     </message>
 </context>
 <context>
@@ -5813,11 +5813,11 @@
     </message>
     <message>
         <source>chosen pair, right eye</source>
-        <translation type="unfinished"></translation>
+        <translation>चुना चश्मा, दाईं आँख</translation>
     </message>
     <message>
         <source>chosen pair, left eye</source>
-        <translation type="unfinished"></translation>
+        <translation>चुना चश्मा, बाईं आँख</translation>
     </message>
     <message>
         <source>lenses</source>
@@ -5833,11 +5833,11 @@
     </message>
     <message>
         <source>Mean (D)</source>
-        <translation type="unfinished"></translation>
+        <translation>औसत (D)</translation>
     </message>
     <message>
         <source>Half cylinder (D)</source>
-        <translation type="unfinished"></translation>
+        <translation>आधा सिलिंडर (D)</translation>
     </message>
     <message>
         <source>Available</source>
@@ -5848,31 +5848,31 @@
     <name>quarterstep::PlanePanel</name>
     <message>
         <source>Table</source>
-        <translation type="unfinished">तालिका</translation>
+        <translation>तालिका</translation>
     </message>
     <message>
         <source>Power plane</source>
-        <translation type="unfinished">पावर-चित्र</translation>
+        <translation>पावर-चित्र</translation>
     </message>
     <message>
         <source>Shows the same values as a table (Ctrl+T)</source>
-        <translation type="unfinished"></translation>
+        <translation>वही मान तालिका में दिखाता है (Ctrl+T)</translation>
     </message>
     <message>
         <source>Power plane as a table</source>
-        <translation type="unfinished">पावर-चित्र तालिका में</translation>
+        <translation>पावर-चित्र तालिका में</translation>
     </message>
     <message>
         <source>Powers in dioptres and how many can be given</source>
-        <translation type="unfinished"></translation>
+        <translation>पावर डायोप्टर में और कितने दिए जा सकते हैं</translation>
     </message>
     <message>
         <source>R, L: the person&apos;s eyes · disc: pairs · diamond: lenses · cross: none left · dot: ranks · open ring: chosen pair. The larger, the more there are.</source>
-        <translation type="unfinished"></translation>
+        <translation>R, L: व्यक्ति की आँखें · चकती: चश्मे · हीरा: लेंस · क्रॉस: कुछ नहीं बचा · बिंदु: क्रम · खुला घेरा: चुना चश्मा। जितना बड़ा, उतने अधिक नग।</translation>
     </message>
     <message>
         <source>Picture</source>
-        <translation type="unfinished">चित्र</translation>
+        <translation>चित्र</translation>
     </message>
 </context>
 <context>
@@ -5883,7 +5883,7 @@
     </message>
     <message>
         <source>A picture of the stock around this person&apos;s eyes; the same values stand in the table</source>
-        <translation type="unfinished"></translation>
+        <translation>इस व्यक्ति की आँखों के आसपास के स्टॉक का चित्र; वही मान तालिका में हैं</translation>
     </message>
     <message>
         <source>mean power (D)</source>
@@ -5903,24 +5903,24 @@
     </message>
     <message>
         <source>R %1 D</source>
-        <translation type="unfinished"></translation>
+        <translation>दायाँ %1 D</translation>
     </message>
     <message>
         <source>L %1 D</source>
-        <translation type="unfinished"></translation>
+        <translation>बायाँ %1 D</translation>
     </message>
     <message numerus="yes">
         <source>lenses %1: %n available</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>लेंस %1: %n उपलब्ध</numerusform>
+            <numerusform>लेंस %1: %n उपलब्ध</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>pairs %1: %n available</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>चश्मे %1: %n उपलब्ध</numerusform>
+            <numerusform>चश्मे %1: %n उपलब्ध</numerusform>
         </translation>
     </message>
 </context>
@@ -5928,39 +5928,39 @@
     <name>quarterstep::PowerFields</name>
     <message>
         <source>Right eye, sphere</source>
-        <translation type="unfinished"></translation>
+        <translation>दाईं आँख, स्फ़ियर</translation>
     </message>
     <message>
         <source>Left eye, sphere</source>
-        <translation type="unfinished"></translation>
+        <translation>बाईं आँख, स्फ़ियर</translation>
     </message>
     <message>
         <source>Sphere in dioptres, with its sign. Up and Down step 0.25, Page Up and Page Down 1.00</source>
-        <translation type="unfinished"></translation>
+        <translation>स्फ़ियर डायोप्टर में, चिह्न के साथ। Up और Down 0.25 बदलते हैं, Page Up और Page Down 1.00</translation>
     </message>
     <message>
         <source>Right eye, cylinder</source>
-        <translation type="unfinished"></translation>
+        <translation>दाईं आँख, सिलिंडर</translation>
     </message>
     <message>
         <source>Left eye, cylinder</source>
-        <translation type="unfinished"></translation>
+        <translation>बाईं आँख, सिलिंडर</translation>
     </message>
     <message>
         <source>Cylinder in dioptres, with its sign. Up and Down step 0.25, Page Up and Page Down 1.00</source>
-        <translation type="unfinished"></translation>
+        <translation>सिलिंडर डायोप्टर में, चिह्न के साथ। Up और Down 0.25 बदलते हैं, Page Up और Page Down 1.00</translation>
     </message>
     <message>
         <source>Right eye, axis</source>
-        <translation type="unfinished"></translation>
+        <translation>दाईं आँख, धुरी</translation>
     </message>
     <message>
         <source>Left eye, axis</source>
-        <translation type="unfinished"></translation>
+        <translation>बाईं आँख, धुरी</translation>
     </message>
     <message>
         <source>Axis in degrees. Up and Down step 1, with Shift 5</source>
-        <translation type="unfinished"></translation>
+        <translation>धुरी अंश में। Up और Down 1 बदलते हैं, Shift के साथ 5</translation>
     </message>
 </context>
 <context>
@@ -5975,11 +5975,11 @@
     </message>
     <message>
         <source>Goes on without this step</source>
-        <translation type="unfinished"></translation>
+        <translation>इस कदम के बिना आगे जाता है</translation>
     </message>
     <message>
         <source>Ends the practice; the sample stays open</source>
-        <translation type="unfinished"></translation>
+        <translation>अभ्यास ख़त्म करता है; नमूना खुला रहता है</translation>
     </message>
     <message>
         <source>Somebody sits down. Press Ctrl+N for an empty card, and type the code %1 under Person.</source>
@@ -6030,7 +6030,7 @@
     </message>
     <message>
         <source>What the spectacles are for; left open, the prescription decides</source>
-        <translation type="unfinished"></translation>
+        <translation>चश्मा किस लिए है; न चुनें तो नुस्ख़े से तय होता है</translation>
     </message>
     <message>
         <source>open</source>
@@ -6094,7 +6094,7 @@
     </message>
     <message>
         <source>Tick when this was seen or told; it decides about a letter to the clinic</source>
-        <translation type="unfinished"></translation>
+        <translation>यह दिखा या बताया गया हो तो निशान लगाएँ; इससे चिकित्सालय के पत्र का निर्णय होता है</translation>
     </message>
     <message>
         <source>%1 is empty; a person, the right and the left eye are needed</source>
@@ -6102,90 +6102,90 @@
     </message>
     <message>
         <source>Measured besides</source>
-        <translation type="unfinished"></translation>
+        <translation>इसके अलावा नापा गया</translation>
     </message>
     <message>
         <source>Three fields an eye</source>
-        <translation type="unfinished"></translation>
+        <translation>हर आँख के तीन खाने</translation>
     </message>
     <message>
         <source>Sphere, cylinder and axis in fields of their own (Ctrl+E)</source>
-        <translation type="unfinished"></translation>
+        <translation>स्फ़ियर, सिलिंडर और धुरी अपने-अपने खाने में (Ctrl+E)</translation>
     </message>
 </context>
 <context>
     <name>quarterstep::ReaderCard</name>
     <message>
         <source>Age</source>
-        <translation type="unfinished">उम्र</translation>
+        <translation>उम्र</translation>
     </message>
     <message>
         <source>Age in years; unknown age is judged by the strictest rules</source>
-        <translation type="unfinished"></translation>
+        <translation>उम्र साल में; उम्र पता न हो तो सबसे कड़े नियमों से जाँचा जाता है</translation>
     </message>
     <message>
         <source>Distance fine?</source>
-        <translation type="unfinished"></translation>
+        <translation>दूर ठीक?</translation>
     </message>
     <message>
         <source>Does the person see well far away without spectacles? + is yes, - is no</source>
-        <translation type="unfinished"></translation>
+        <translation>क्या व्यक्ति बिना चश्मे दूर अच्छा देखता है? + हाँ है, - नहीं है</translation>
     </message>
     <message>
         <source>not asked</source>
-        <translation type="unfinished"></translation>
+        <translation>नहीं पूछा</translation>
     </message>
     <message>
         <source>yes (+)</source>
-        <translation type="unfinished"></translation>
+        <translation>हाँ (+)</translation>
     </message>
     <message>
         <source>no (-)</source>
-        <translation type="unfinished"></translation>
+        <translation>नहीं (-)</translation>
     </message>
     <message>
         <source>Near power by trial</source>
-        <translation type="unfinished"></translation>
+        <translation>आज़माकर पास की पावर</translation>
     </message>
     <message>
         <source>Power with which the person read best, the same in both eyes, dioptres: 2.25 or 225</source>
-        <translation type="unfinished"></translation>
+        <translation>जिस पावर से व्यक्ति ने सबसे अच्छा पढ़ा, दोनों आँखों में एक, डायोप्टर: 2.25 या 225</translation>
     </message>
     <message>
         <source>PD near</source>
-        <translation type="unfinished">PD पास</translation>
+        <translation>PD पास</translation>
     </message>
     <message>
         <source>Distance between the pupils looking near, millimetres; without it the worst that is plausible is judged</source>
-        <translation type="unfinished"></translation>
+        <translation>पास देखते समय पुतलियों के बीच की दूरी, मिलीमीटर; इसके बिना सबसे बुरी संभव मानकर जाँचा जाता है</translation>
     </message>
     <message>
         <source>Person</source>
-        <translation type="unfinished">व्यक्ति</translation>
+        <translation>व्यक्ति</translation>
     </message>
     <message>
         <source>Camp code of the person; one is offered, the paper card&apos;s may be typed over it</source>
-        <translation type="unfinished"></translation>
+        <translation>व्यक्ति का शिविर कोड; एक सुझाया गया है, उसकी जगह काग़ज़ के कार्ड वाला लिख सकते हैं</translation>
     </message>
     <message>
         <source>%1 in each eye</source>
-        <translation type="unfinished"></translation>
+        <translation>हर आँख में %1</translation>
     </message>
     <message>
         <source>Ask first whether the person sees well far away.</source>
-        <translation type="unfinished"></translation>
+        <translation>पहले पूछें कि व्यक्ति दूर अच्छा देखता है या नहीं।</translation>
     </message>
     <message>
         <source>Then a reader alone is not enough: refract, and use the full card.</source>
-        <translation type="unfinished"></translation>
+        <translation>तब केवल पढ़ने का चश्मा काफ़ी नहीं: आँखों की जाँच करें और पूरा कार्ड भरें।</translation>
     </message>
     <message>
         <source>Type the near power in quarters of a dioptre: 2.25 or 225.</source>
-        <translation type="unfinished"></translation>
+        <translation>पास की पावर चौथाई डायोप्टर में लिखें: 2.25 या 225।</translation>
     </message>
     <message>
         <source>A hand-over needs a code for the person.</source>
-        <translation type="unfinished"></translation>
+        <translation>चश्मा देने के लिए व्यक्ति का कोड चाहिए।</translation>
     </message>
 </context>
 <context>
@@ -6216,7 +6216,7 @@
     </message>
     <message>
         <source>Light, dark, or sun: black on white and large, for outdoors</source>
-        <translation type="unfinished"></translation>
+        <translation>हल्का, गहरा या धूप: बाहर के लिए सफ़ेद पर काला और बड़ा</translation>
     </message>
     <message>
         <source>Light</source>
@@ -6236,7 +6236,7 @@
     </message>
     <message>
         <source>In per cent of the usual; also Ctrl++ and Ctrl+-</source>
-        <translation type="unfinished"></translation>
+        <translation>सामान्य के प्रतिशत में; Ctrl++ और Ctrl+- से भी</translation>
     </message>
     <message>
         <source>%1 %</source>
@@ -6248,7 +6248,7 @@
     </message>
     <message>
         <source>Language of the window, at once</source>
-        <translation type="unfinished"></translation>
+        <translation>खिड़की की भाषा, तुरंत</translation>
     </message>
     <message>
         <source>Printer</source>
@@ -6256,7 +6256,7 @@
     </message>
     <message>
         <source>Printer for cards and letters of this laptop</source>
-        <translation type="unfinished"></translation>
+        <translation>इस लैपटॉप का कार्ड और पत्र छापने वाला प्रिंटर</translation>
     </message>
     <message>
         <source>This camp</source>
@@ -6272,7 +6272,7 @@
     </message>
     <message>
         <source>Form in which pairs and orders show a cylinder; typed prescriptions stay as typed</source>
-        <translation type="unfinished"></translation>
+        <translation>चश्मे और ऑर्डर सिलिंडर किस रूप में दिखाएँ; लिखे गए नुस्ख़े जैसे लिखे वैसे रहते हैं</translation>
     </message>
     <message>
         <source>minus</source>
@@ -6288,7 +6288,7 @@
     </message>
     <message>
         <source>Notation on the card; the record keeps what was typed</source>
-        <translation type="unfinished"></translation>
+        <translation>कार्ड पर लिखने का ढंग; अभिलेख में जैसा लिखा वैसा रहता है</translation>
     </message>
     <message>
         <source>as recorded</source>
@@ -6304,7 +6304,7 @@
     </message>
     <message>
         <source>Profile of limits for everybody; by itself the desk chooses by age and purpose</source>
-        <translation type="unfinished"></translation>
+        <translation>सबके लिए सीमाओं की प्रोफ़ाइल; न चुनें तो उम्र और उद्देश्य से चुनी जाती है</translation>
     </message>
     <message>
         <source>PINs</source>
@@ -6320,7 +6320,7 @@
     </message>
     <message>
         <source>Whose PIN is set or taken away</source>
-        <translation type="unfinished"></translation>
+        <translation>किसका PIN रखना या हटाना है</translation>
     </message>
     <message>
         <source>PIN that is needed now</source>
@@ -6328,7 +6328,7 @@
     </message>
     <message>
         <source>The supervisor&apos;s PIN when there is one, else the present one of this role</source>
-        <translation type="unfinished"></translation>
+        <translation>निरीक्षक का PIN हो तो वह, नहीं तो इस भूमिका का अभी का PIN</translation>
     </message>
     <message>
         <source>New PIN</source>
@@ -6336,7 +6336,7 @@
     </message>
     <message>
         <source>%1 to %2 characters</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 से %2 अक्षर</translation>
     </message>
     <message>
         <source>Take the PIN away</source>
@@ -6344,7 +6344,7 @@
     </message>
     <message>
         <source>This role is asked for no PIN any more</source>
-        <translation type="unfinished"></translation>
+        <translation>इस भूमिका से अब PIN नहीं पूछा जाएगा</translation>
     </message>
     <message>
         <source>Set the PIN</source>
@@ -6352,7 +6352,7 @@
     </message>
     <message>
         <source>This role is asked for this PIN from now on</source>
-        <translation type="unfinished"></translation>
+        <translation>इस भूमिका से अब से यह PIN पूछा जाएगा</translation>
     </message>
     <message>
         <source>as the system</source>
@@ -6380,7 +6380,7 @@
     </message>
     <message>
         <source>, </source>
-        <translation type="unfinished"></translation>
+        <translation>, </translation>
     </message>
     <message>
         <source>The PIN was taken away.</source>
@@ -6407,7 +6407,7 @@
     </message>
     <message>
         <source>Shows only lines in which these words stand (Ctrl+F)</source>
-        <translation type="unfinished"></translation>
+        <translation>केवल वे पंक्तियाँ दिखाता है जिनमें ये शब्द हैं (Ctrl+F)</translation>
     </message>
     <message>
         <source>Table</source>
@@ -6415,7 +6415,7 @@
     </message>
     <message>
         <source>The lines one below the other</source>
-        <translation type="unfinished"></translation>
+        <translation>पंक्तियाँ एक के नीचे एक</translation>
     </message>
     <message>
         <source>Ladder</source>
@@ -6423,7 +6423,7 @@
     </message>
     <message>
         <source>How many pieces of each power</source>
-        <translation type="unfinished"></translation>
+        <translation>हर पावर के कितने नग</translation>
     </message>
     <message>
         <source>Box</source>
@@ -6431,7 +6431,7 @@
     </message>
     <message>
         <source>The bins as they stand in the box</source>
-        <translation type="unfinished"></translation>
+        <translation>खाने, जैसे बक्से में रखे हैं</translation>
     </message>
     <message>
         <source>Lines of the stock</source>
@@ -6439,7 +6439,7 @@
     </message>
     <message>
         <source>Choose a line to see its card and to enter what happened</source>
-        <translation type="unfinished"></translation>
+        <translation>पंक्ति चुनें; उसका कार्ड दिखेगा और जो हुआ वह लिख सकेंगे</translation>
     </message>
     <message>
         <source>Bins of the box</source>
@@ -6447,7 +6447,7 @@
     </message>
     <message>
         <source>Choose a bin: its line is shown beside</source>
-        <translation type="unfinished"></translation>
+        <translation>खाना चुनें: उसकी पंक्ति साथ में दिखेगी</translation>
     </message>
     <message>
         <source>Ready-made pairs</source>
@@ -6459,7 +6459,7 @@
     </message>
     <message>
         <source>Bar: available · hatched: kept aside · line across: keep at least this many. A click looks for that power.</source>
-        <translation type="unfinished"></translation>
+        <translation>पट्टी: उपलब्ध · धारीदार: अलग रखा · आड़ी रेखा: कम से कम इतने रखें। क्लिक से वह पावर खोजी जाती है।</translation>
     </message>
     <message>
         <source>Stock card of the line</source>
@@ -6467,15 +6467,15 @@
     </message>
     <message>
         <source>Everything that happened to this line, newest first</source>
-        <translation type="unfinished"></translation>
+        <translation>इस पंक्ति के साथ जो भी हुआ, सबसे नया पहले</translation>
     </message>
     <message>
         <source>A count is blind: what the book says comes back into sight once the count is entered.</source>
-        <translation type="unfinished"></translation>
+        <translation>गिनती बिना देखे होती है: बही में क्या है, यह गिनती लिखने के बाद ही फिर दिखता है।</translation>
     </message>
     <message>
         <source>Counts edited in stock.yaml by hand</source>
-        <translation type="unfinished"></translation>
+        <translation>stock.yaml में हाथ से बदली गई गिनतियाँ</translation>
     </message>
     <message>
         <source>Reason</source>
@@ -6483,27 +6483,27 @@
     </message>
     <message>
         <source>Reason, for taking them over</source>
-        <translation type="unfinished"></translation>
+        <translation>कारण, इन्हें मानने का</translation>
     </message>
     <message>
         <source>Why the counts in the file are the right ones; kept with the entry</source>
-        <translation type="unfinished"></translation>
+        <translation>फ़ाइल की गिनतियाँ सही क्यों हैं; प्रविष्टि के साथ रहता है</translation>
     </message>
     <message>
         <source>Put the ledger&apos;s counts back</source>
-        <translation type="unfinished"></translation>
+        <translation>बही की गिनती वापस रखें</translation>
     </message>
     <message>
         <source>The file gets the counts of the ledger again</source>
-        <translation type="unfinished"></translation>
+        <translation>फ़ाइल में फिर बही की गिनती आ जाती है</translation>
     </message>
     <message>
         <source>Take the file&apos;s counts over</source>
-        <translation type="unfinished"></translation>
+        <translation>फ़ाइल की गिनती मानें</translation>
     </message>
     <message>
         <source>The ledger gets an entry with the difference and the reason</source>
-        <translation type="unfinished"></translation>
+        <translation>बही में फ़र्क और कारण की प्रविष्टि होती है</translation>
     </message>
     <message>
         <source>No line is chosen</source>
@@ -6539,7 +6539,7 @@
     </message>
     <message>
         <source>Nothing matches “%1”; empty the field to see all %2 lines.</source>
-        <translation type="unfinished"></translation>
+        <translation>“%1” से कुछ मेल नहीं खाता; सब %2 पंक्तियाँ देखने के लिए जगह खाली करें।</translation>
     </message>
     <message>
         <source>%1 of %2 lines</source>
@@ -6547,11 +6547,11 @@
     </message>
     <message>
         <source>on hand %1, was %2</source>
-        <translation type="unfinished"></translation>
+        <translation>मौजूद %1, पहले %2</translation>
     </message>
     <message>
         <source>%1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2</translation>
     </message>
     <message>
         <source>taken back at the desk</source>
@@ -6563,24 +6563,24 @@
     </message>
     <message>
         <source>%1: the file says %2, the ledger %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: फ़ाइल में %2, बही में %3</translation>
     </message>
     <message>
         <source>Write why the counts in the file are the right ones.</source>
-        <translation type="unfinished"></translation>
+        <translation>लिखें कि फ़ाइल की गिनतियाँ सही क्यों हैं।</translation>
     </message>
     <message numerus="yes">
         <source>%n count(s) taken over from the file.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>फ़ाइल की %n गिनती मानी गई।</numerusform>
+            <numerusform>फ़ाइल की %n गिनतियाँ मानी गईं।</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n count(s) put back to the ledger&apos;s.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n गिनती बही जैसी की गई।</numerusform>
+            <numerusform>%n गिनतियाँ बही जैसी की गईं।</numerusform>
         </translation>
     </message>
 </context>
@@ -6600,7 +6600,7 @@
     </message>
     <message>
         <source>What is entered about the chosen line</source>
-        <translation type="unfinished"></translation>
+        <translation>चुनी पंक्ति के बारे में क्या लिखा जाए</translation>
     </message>
     <message>
         <source>Received</source>
@@ -6636,7 +6636,7 @@
     </message>
     <message>
         <source>Why the count changes</source>
-        <translation type="unfinished"></translation>
+        <translation>गिनती क्यों बदली</translation>
     </message>
     <message>
         <source>not said</source>
@@ -6648,7 +6648,7 @@
     </message>
     <message>
         <source>How many pieces</source>
-        <translation type="unfinished"></translation>
+        <translation>कितने नग</translation>
     </message>
     <message>
         <source>For</source>
@@ -6656,7 +6656,7 @@
     </message>
     <message>
         <source>Camp code of the person they are kept for; may stay empty</source>
-        <translation type="unfinished"></translation>
+        <translation>जिस व्यक्ति के लिए रखे हैं उसका शिविर कोड; खाली रह सकता है</translation>
     </message>
     <message>
         <source>Words</source>
@@ -6664,7 +6664,7 @@
     </message>
     <message>
         <source>The reason, or from whom they came; kept with the entry</source>
-        <translation type="unfinished"></translation>
+        <translation>कारण, या किससे आए; प्रविष्टि के साथ रहता है</translation>
     </message>
     <message>
         <source>Your initials</source>
@@ -6672,7 +6672,7 @@
     </message>
     <message>
         <source>Who enters this; stays for the next entry</source>
-        <translation type="unfinished"></translation>
+        <translation>कौन लिख रहा है; अगली प्रविष्टि के लिए बना रहता है</translation>
     </message>
     <message>
         <source>Second initials</source>
@@ -6680,15 +6680,15 @@
     </message>
     <message>
         <source>The other person who counted; stays for the next entry</source>
-        <translation type="unfinished"></translation>
+        <translation>गिनने वाला दूसरा व्यक्ति; अगली प्रविष्टि के लिए बना रहता है</translation>
     </message>
     <message>
         <source>Takes the last entry of this place back (Ctrl+Z)</source>
-        <translation type="unfinished"></translation>
+        <translation>इस जगह की आख़िरी प्रविष्टि वापस लेता है (Ctrl+Z)</translation>
     </message>
     <message>
         <source>Writes it into the ledger (Enter in a field)</source>
-        <translation type="unfinished"></translation>
+        <translation>बही में लिखता है (खाने में Enter)</translation>
     </message>
     <message>
         <source>From</source>
@@ -6716,7 +6716,7 @@
     </message>
     <message>
         <source>Nothing happens with 0 pieces.</source>
-        <translation type="unfinished"></translation>
+        <translation>0 नग से कुछ नहीं होता।</translation>
     </message>
     <message>
         <source>A count needs the initials of two persons.</source>
@@ -6743,7 +6743,7 @@
     </message>
     <message>
         <source>Stands on every paper and at the top of the window</source>
-        <translation type="unfinished"></translation>
+        <translation>हर काग़ज़ पर और खिड़की के ऊपर रहता है</translation>
     </message>
     <message>
         <source>The trays, one a line: powers, a colon, how many in each bin</source>
@@ -6755,7 +6755,7 @@
     </message>
     <message>
         <source>Powers in dioptres with their sign, from … to … by a step; then a colon and the count. After the count: centres in mm, bin, round lens size in mm</source>
-        <translation type="unfinished"></translation>
+        <translation>पावर डायोप्टर में चिह्न के साथ, … to … by कदम; फिर कोलन और गिनती। गिनती के बाद: centres मिमी में, bin, round लेंस का आकार मिमी में</translation>
     </message>
     <message>
         <source>Folder it goes into</source>
@@ -6763,7 +6763,7 @@
     </message>
     <message>
         <source>Made when it is missing; a stock.yaml that is there is never overwritten</source>
-        <translation type="unfinished"></translation>
+        <translation>न हो तो बनाया जाता है; मौजूद stock.yaml पर कभी नहीं लिखा जाता</translation>
     </message>
     <message>
         <source>Choose the folder…</source>
@@ -6771,7 +6771,7 @@
     </message>
     <message>
         <source>Looks for a folder on this laptop</source>
-        <translation type="unfinished"></translation>
+        <translation>इस लैपटॉप पर फ़ोल्डर खोजता है</translation>
     </message>
     <message>
         <source>Add readers</source>
@@ -6787,7 +6787,7 @@
     </message>
     <message>
         <source>Writes an example below the trays, to be changed</source>
-        <translation type="unfinished"></translation>
+        <translation>ट्रे के नीचे एक उदाहरण लिखता है, बदलने के लिए</translation>
     </message>
     <message>
         <source>The stock it makes</source>
@@ -6795,7 +6795,7 @@
     </message>
     <message>
         <source>Bin, line, power in dioptres and count of every line</source>
-        <translation type="unfinished"></translation>
+        <translation>हर पंक्ति का खाना, नाम, पावर डायोप्टर में और गिनती</translation>
     </message>
     <message>
         <source>Back</source>
@@ -6803,7 +6803,7 @@
     </message>
     <message>
         <source>Leaves this page; what is typed stays while the window is open</source>
-        <translation type="unfinished"></translation>
+        <translation>यह पन्ना छोड़ता है; लिखा हुआ खिड़की खुली रहने तक रहता है</translation>
     </message>
     <message>
         <source>Make this camp</source>
@@ -6811,7 +6811,7 @@
     </message>
     <message>
         <source>Writes stock.yaml into the folder and opens it</source>
-        <translation type="unfinished"></translation>
+        <translation>stock.yaml फ़ोल्डर में लिखता है और उसे खोलता है</translation>
     </message>
     <message>
         <source>my camp</source>
@@ -6881,71 +6881,71 @@
     <name>quarterstep::WhyPanel</name>
     <message>
         <source>Clear from %1 cm on.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 सेमी से आगे साफ़।</translation>
     </message>
     <message>
         <source>Clear from %1 to %2 cm.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 से %2 सेमी तक साफ़।</translation>
     </message>
     <message>
         <source>Why this pair</source>
-        <translation type="unfinished">यह चश्मा क्यों</translation>
+        <translation>यह चश्मा क्यों</translation>
     </message>
     <message>
         <source>Cross</source>
-        <translation type="unfinished"></translation>
+        <translation>क्रॉस</translation>
     </message>
     <message>
         <source>Above another</source>
-        <translation type="unfinished"></translation>
+        <translation>दूसरे से ऊपर</translation>
     </message>
     <message>
         <source>Table</source>
-        <translation type="unfinished">तालिका</translation>
+        <translation>तालिका</translation>
     </message>
     <message>
         <source>Shows the same values as a table</source>
-        <translation type="unfinished"></translation>
+        <translation>वही मान तालिका में दिखाता है</translation>
     </message>
     <message>
         <source>Picture</source>
-        <translation type="unfinished">चित्र</translation>
+        <translation>चित्र</translation>
     </message>
     <message>
         <source>Why: criteria of the chosen pair</source>
-        <translation type="unfinished"></translation>
+        <translation>क्यों: चुने चश्मे की कसौटियाँ</translation>
     </message>
     <message>
         <source>Measured values and limits, each with its unit and source</source>
-        <translation type="unfinished"></translation>
+        <translation>नापे गए मान और सीमाएँ, हर एक अपनी इकाई और स्रोत के साथ</translation>
     </message>
     <message>
         <source>Optical crosses as a table</source>
-        <translation type="unfinished"></translation>
+        <translation>ऑप्टिकल क्रॉस तालिका में</translation>
     </message>
     <message>
         <source>Powers in dioptres along their meridians, degrees</source>
-        <translation type="unfinished"></translation>
+        <translation>मेरिडियन पर पावर डायोप्टर में, अंश</translation>
     </message>
     <message>
         <source>The chosen pair and</source>
-        <translation type="unfinished"></translation>
+        <translation>चुना चश्मा और</translation>
     </message>
     <message>
         <source>Pair to compare with</source>
-        <translation type="unfinished"></translation>
+        <translation>तुलना का चश्मा</translation>
     </message>
     <message>
         <source>The other pair of the list that the chosen one is compared with</source>
-        <translation type="unfinished"></translation>
+        <translation>सूची का दूसरा चश्मा जिससे चुने की तुलना होती है</translation>
     </message>
     <message>
         <source>Choose a pair: why it stands above or below another is said here.</source>
-        <translation type="unfinished"></translation>
+        <translation>चश्मा चुनें: वह दूसरे से ऊपर या नीचे क्यों है, यहाँ बताया जाता है।</translation>
     </message>
     <message>
         <source>There is no other pair to compare with.</source>
-        <translation type="unfinished"></translation>
+        <translation>तुलना के लिए दूसरा चश्मा नहीं है।</translation>
     </message>
 </context>
 <context>
@@ -6968,87 +6968,87 @@
     </message>
     <message>
         <source>note</source>
-        <translation type="unfinished"></translation>
+        <translation>टिप्पणी</translation>
     </message>
     <message>
         <source>caution</source>
-        <translation type="unfinished"></translation>
+        <translation>सावधानी</translation>
     </message>
     <message>
         <source>error</source>
-        <translation type="unfinished"></translation>
+        <translation>त्रुटि</translation>
     </message>
     <message>
         <source>from stock</source>
-        <translation type="unfinished"></translation>
+        <translation>स्टॉक से</translation>
     </message>
     <message>
         <source>custom order</source>
-        <translation type="unfinished"></translation>
+        <translation>बनवाने का ऑर्डर</translation>
     </message>
     <message>
         <source>none needed</source>
-        <translation type="unfinished"></translation>
+        <translation>ज़रूरत नहीं</translation>
     </message>
     <message>
         <source>incomplete</source>
-        <translation type="unfinished"></translation>
+        <translation>अधूरा</translation>
     </message>
     <message>
         <source>refer</source>
-        <translation type="unfinished"></translation>
+        <translation>रेफ़र करें</translation>
     </message>
     <message>
         <source>no referral</source>
-        <translation type="unfinished"></translation>
+        <translation>रेफ़रल नहीं</translation>
     </message>
     <message>
         <source>with a referral letter</source>
-        <translation type="unfinished"></translation>
+        <translation>रेफ़रल पत्र के साथ</translation>
     </message>
     <message>
         <source>refer before any glasses</source>
-        <translation type="unfinished"></translation>
+        <translation>कोई भी चश्मा देने से पहले रेफ़र करें</translation>
     </message>
     <message>
         <source>routine</source>
-        <translation type="unfinished"></translation>
+        <translation>सामान्य</translation>
     </message>
     <message>
         <source>soon</source>
-        <translation type="unfinished"></translation>
+        <translation>जल्दी</translation>
     </message>
     <message>
         <source>same day</source>
-        <translation type="unfinished"></translation>
+        <translation>उसी दिन</translation>
     </message>
     <message>
         <source>not stated</source>
-        <translation type="unfinished"></translation>
+        <translation>नहीं बताया</translation>
     </message>
     <message>
         <source>distance and near</source>
-        <translation type="unfinished"></translation>
+        <translation>दूर और पास</translation>
     </message>
     <message>
         <source>fits</source>
-        <translation type="unfinished"></translation>
+        <translation>ठीक</translation>
     </message>
     <message>
         <source>fits with caution</source>
-        <translation type="unfinished"></translation>
+        <translation>सावधानी के साथ ठीक</translation>
     </message>
     <message>
         <source>on trial</source>
-        <translation type="unfinished"></translation>
+        <translation>परीक्षण पर</translation>
     </message>
     <message>
         <source>outside limit</source>
-        <translation type="unfinished"></translation>
+        <translation>सीमा से बाहर</translation>
     </message>
     <message>
         <source>shown only</source>
-        <translation type="unfinished"></translation>
+        <translation>केवल दिखाया</translation>
     </message>
     <message>
         <source>not measured</source>
@@ -7056,47 +7056,47 @@
     </message>
     <message>
         <source>ready-made</source>
-        <translation type="unfinished"></translation>
+        <translation>तैयार</translation>
     </message>
     <message>
         <source>lens</source>
-        <translation type="unfinished"></translation>
+        <translation>लेंस</translation>
     </message>
     <message>
         <source>frame</source>
-        <translation type="unfinished"></translation>
+        <translation>फ़्रेम</translation>
     </message>
     <message>
         <source>other</source>
-        <translation type="unfinished"></translation>
+        <translation>दूसरा</translation>
     </message>
     <message>
         <source>%1 in</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 इन</translation>
     </message>
     <message>
         <source>%1 out</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 आउट</translation>
     </message>
     <message>
         <source>no bin</source>
-        <translation type="unfinished"></translation>
+        <translation>कोई खाना नहीं</translation>
     </message>
     <message>
         <source>%1 bin %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 खाना %2</translation>
     </message>
     <message>
         <source>RIGHT %1 bin %2</source>
-        <translation type="unfinished"></translation>
+        <translation>दायाँ %1 खाना %2</translation>
     </message>
     <message>
         <source>LEFT %1 bin %2</source>
-        <translation type="unfinished"></translation>
+        <translation>बायाँ %1 खाना %2</translation>
     </message>
     <message>
         <source>frame %1 bin %2</source>
-        <translation type="unfinished"></translation>
+        <translation>फ़्रेम %1 खाना %2</translation>
     </message>
 </context>
 </TS>

@@ -5,35 +5,35 @@
     <name>ChartData</name>
     <message>
         <source>%1 of %2 at odds, %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 de %2 em desacordo, %3</translation>
     </message>
     <message>
         <source>hand-overs judged</source>
-        <translation type="unfinished"></translation>
+        <translation>entregas avaliadas</translation>
     </message>
     <message>
         <source>pair and record at odds</source>
-        <translation type="unfinished"></translation>
+        <translation>óculos e anotado em desacordo</translation>
     </message>
     <message>
         <source>No hand-over was judged yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ainda não se avaliou nenhuma entrega.</translation>
     </message>
     <message>
         <source>mismatches in order</source>
-        <translation type="unfinished"></translation>
+        <translation>discordâncias por ordem</translation>
     </message>
     <message>
         <source>good hand-overs before it</source>
-        <translation type="unfinished"></translation>
+        <translation>entregas boas antes</translation>
     </message>
     <message>
         <source>%1 good hand-overs before it</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 entregas boas antes</translation>
     </message>
     <message>
         <source>weeks in order</source>
-        <translation type="unfinished"></translation>
+        <translation>semanas por ordem</translation>
     </message>
 </context>
 <context>
@@ -51,97 +51,97 @@
     </message>
     <message>
         <source>The program met something it does not know: %1. Nothing was written; close the program and open the folder again.</source>
-        <translation type="unfinished"></translation>
+        <translation>O programa encontrou algo que não conhece: %1. Nada foi escrito; feche o programa e abra de novo a pasta.</translation>
     </message>
 </context>
 <context>
     <name>DeskOptions</name>
     <message>
         <source>Matches final spectacle prescriptions with a stock of ready-made spectacles and lenses.</source>
-        <translation type="unfinished"></translation>
+        <translation>Faz corresponder prescrições finais de óculos a um stock de óculos prontos e lentes.</translation>
     </message>
     <message>
         <source>light, dark or sun (black on white, large)</source>
-        <translation type="unfinished"></translation>
+        <translation>light, dark ou sun (preto sobre branco, grande)</translation>
     </message>
     <message>
         <source>mirrors the window; prescriptions stay left-to-right</source>
-        <translation type="unfinished"></translation>
+        <translation>espelha a janela; as prescrições continuam da esquerda para a direita</translation>
     </message>
     <message>
         <source>language of the window, for example ar</source>
-        <translation type="unfinished"></translation>
+        <translation>língua da janela, por exemplo ar</translation>
     </message>
     <message>
         <source>size of the letters in per cent, 100 to 200</source>
-        <translation type="unfinished"></translation>
+        <translation>tamanho das letras em percentagem, de 100 a 200</translation>
     </message>
     <message>
         <source>paints the window into a PNG file and leaves</source>
-        <translation type="unfinished"></translation>
+        <translation>desenha a janela num ficheiro PNG e sai</translation>
     </message>
     <message>
         <source>size of the window in pixels, for example 1366x768</source>
-        <translation type="unfinished"></translation>
+        <translation>tamanho da janela em píxeis, por exemplo 1366x768</translation>
     </message>
     <message>
         <source>loads this person of people.csv at the start</source>
-        <translation type="unfinished"></translation>
+        <translation>carrega no início esta pessoa de people.csv</translation>
     </message>
     <message>
         <source>chooses this line of the stock at the start</source>
-        <translation type="unfinished"></translation>
+        <translation>escolhe no início esta linha do stock</translation>
     </message>
     <message>
         <source>camp folder to open (stock.yaml, rules.yaml, ledger.sqlite)</source>
-        <translation type="unfinished"></translation>
+        <translation>pasta de acampamento a abrir (stock.yaml, rules.yaml, ledger.sqlite)</translation>
     </message>
     <message>
         <source>--size %1 is not a size; write for example 1366x768</source>
-        <translation type="unfinished"></translation>
+        <translation>--size %1 não é um tamanho; escreva por exemplo 1366x768</translation>
     </message>
     <message>
         <source>--text-scale %1 is not from 100 to 200</source>
-        <translation type="unfinished"></translation>
+        <translation>--text-scale %1 não está entre 100 e 200</translation>
     </message>
     <message>
         <source>--place %1 is not known; write one of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>--place %1 não se conhece; escreva um de %2</translation>
     </message>
     <message>
         <source>--theme %1 is not known; write light, dark or sun</source>
-        <translation type="unfinished"></translation>
+        <translation>--theme %1 não se conhece; escreva light, dark ou sun</translation>
     </message>
     <message>
         <source>one camp folder at a time, not %1</source>
-        <translation type="unfinished"></translation>
+        <translation>uma só pasta de acampamento de cada vez, não %1</translation>
     </message>
     <message>
         <source>no readable person %1 in people.csv</source>
-        <translation type="unfinished"></translation>
+        <translation>nenhuma pessoa legível %1 em people.csv</translation>
     </message>
     <message>
         <source>no line %1 in this stock</source>
-        <translation type="unfinished"></translation>
+        <translation>não há linha %1 neste stock</translation>
     </message>
     <message>
         <source>cannot write %1</source>
-        <translation type="unfinished"></translation>
+        <translation>não se pode escrever %1</translation>
     </message>
     <message>
         <source>page to show at the start: dispense, stock, stock-ladder, stock-box, audit, audit-charts, audit-bench, opening, trays, settings, help or keys</source>
-        <translation type="unfinished"></translation>
+        <translation>página a mostrar no início: dispense, stock, stock-ladder, stock-box, audit, audit-charts, audit-bench, opening, trays, settings, help ou keys</translation>
     </message>
 </context>
 <context>
     <name>DeskWords</name>
     <message>
         <source>R %1</source>
-        <translation type="unfinished"></translation>
+        <translation>D %1</translation>
     </message>
     <message>
         <source>L %1</source>
-        <translation type="unfinished"></translation>
+        <translation>E %1</translation>
     </message>
     <message>
         <source>%1 add %2</source>
@@ -177,7 +177,7 @@
     </message>
     <message>
         <source>, </source>
-        <translation type="unfinished"></translation>
+        <translation>, </translation>
     </message>
     <message>
         <source>Suggested</source>
@@ -205,42 +205,42 @@
     </message>
     <message>
         <source>Tried on: acceptable</source>
-        <translation type="unfinished"></translation>
+        <translation>Provados: aceitável</translation>
     </message>
     <message>
         <source>Tried on: outside limit</source>
-        <translation type="unfinished"></translation>
+        <translation>Provados: fora do limite</translation>
     </message>
 </context>
 <context>
     <name>FieldForm</name>
     <message>
         <source>whole degrees up to 180</source>
-        <translation type="unfinished"></translation>
+        <translation>graus inteiros até 180</translation>
     </message>
     <message>
         <source>quarters of a dioptre up to 6.75</source>
-        <translation type="unfinished"></translation>
+        <translation>quartos de dioptria até 6.75</translation>
     </message>
     <message>
         <source>years up to 120</source>
-        <translation type="unfinished"></translation>
+        <translation>anos até 120</translation>
     </message>
     <message>
         <source>millimetres, or right and left as 31/30.5</source>
-        <translation type="unfinished"></translation>
+        <translation>milímetros, ou direita e esquerda como 31/30.5</translation>
     </message>
     <message>
         <source>quarters of a dioptre, plus</source>
-        <translation type="unfinished"></translation>
+        <translation>quartos de dioptria, mais</translation>
     </message>
     <message>
         <source>a sign first, then quarters of a dioptre, the axis up to 180</source>
-        <translation type="unfinished"></translation>
+        <translation>primeiro um sinal, depois quartos de dioptria, o eixo até 180</translation>
     </message>
     <message>
         <source>“%1” was not taken: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>«%1» não foi aceite: %2</translation>
     </message>
 </context>
 <context>
@@ -251,7 +251,7 @@
     </message>
     <message>
         <source>Camp code of the person, as on the paper card</source>
-        <translation type="unfinished"></translation>
+        <translation>Código de acampamento da pessoa, como na ficha de papel</translation>
     </message>
     <message>
         <source>Age</source>
@@ -259,7 +259,7 @@
     </message>
     <message>
         <source>Age in years; unknown age is judged by the strictest rules</source>
-        <translation type="unfinished"></translation>
+        <translation>Idade em anos; se não se sabe, avalia-se pelas regras mais estritas</translation>
     </message>
     <message>
         <source>Right</source>
@@ -267,7 +267,7 @@
     </message>
     <message>
         <source>Right eye: sphere, cylinder (dioptres) and axis (degrees). Up and Down step the sphere by 0.25, Page Up and Page Down by 1.00</source>
-        <translation type="unfinished"></translation>
+        <translation>Olho direito: esfera, cilindro (dioptrias) e eixo (graus). Seta acima e abaixo mudam a esfera 0.25; Page Up e Page Down, 1.00</translation>
     </message>
     <message>
         <source>Left</source>
@@ -279,7 +279,7 @@
     </message>
     <message>
         <source>Near addition of both eyes, dioptres</source>
-        <translation type="unfinished"></translation>
+        <translation>Adição de perto dos dois olhos, dioptrias</translation>
     </message>
     <message>
         <source>PD far</source>
@@ -291,7 +291,7 @@
     </message>
     <message>
         <source>Distance between the pupils looking near, millimetres; worked out from the far one when empty</source>
-        <translation type="unfinished"></translation>
+        <translation>Distância entre as pupilas a olhar ao perto, milímetros; calcula-se da de longe se estiver vazia</translation>
     </message>
     <message>
         <source>Near, R</source>
@@ -299,7 +299,7 @@
     </message>
     <message>
         <source>Right eye: whole near power found by trial, dioptres, instead of an addition</source>
-        <translation type="unfinished"></translation>
+        <translation>Olho direito: potência de perto completa achada por prova, dioptrias, em vez de uma adição</translation>
     </message>
     <message>
         <source>Near, L</source>
@@ -307,7 +307,7 @@
     </message>
     <message>
         <source>Left eye: whole near power found by trial, dioptres, instead of an addition</source>
-        <translation type="unfinished"></translation>
+        <translation>Olho esquerdo: potência de perto completa achada por prova, dioptrias, em vez de uma adição</translation>
     </message>
     <message>
         <source>Unaided, R</source>
@@ -315,7 +315,7 @@
     </message>
     <message>
         <source>Right eye: acuity without spectacles, for example 6/18</source>
-        <translation type="unfinished"></translation>
+        <translation>Olho direito: acuidade sem óculos, por exemplo 6/18</translation>
     </message>
     <message>
         <source>Unaided, L</source>
@@ -323,7 +323,7 @@
     </message>
     <message>
         <source>Left eye: acuity without spectacles, for example 6/18</source>
-        <translation type="unfinished"></translation>
+        <translation>Olho esquerdo: acuidade sem óculos, por exemplo 6/18</translation>
     </message>
     <message>
         <source>Best, R</source>
@@ -331,7 +331,7 @@
     </message>
     <message>
         <source>Right eye: acuity with this prescription, for example 6/6</source>
-        <translation type="unfinished"></translation>
+        <translation>Olho direito: acuidade com esta prescrição, por exemplo 6/6</translation>
     </message>
     <message>
         <source>Best, L</source>
@@ -339,7 +339,7 @@
     </message>
     <message>
         <source>Left eye: acuity with this prescription, for example 6/6</source>
-        <translation type="unfinished"></translation>
+        <translation>Olho esquerdo: acuidade com esta prescrição, por exemplo 6/6</translation>
     </message>
     <message>
         <source>Prescriber</source>
@@ -347,3572 +347,3572 @@
     </message>
     <message>
         <source>Who signed the prescription; needed under 16 years</source>
-        <translation type="unfinished"></translation>
+        <translation>Quem assinou a prescrição; preciso abaixo dos 16 anos</translation>
     </message>
     <message>
         <source>Left eye: sphere, cylinder (dioptres) and axis (degrees); = takes the right eye’s. Up and Down step the sphere by 0.25, Page Up and Page Down by 1.00</source>
-        <translation type="unfinished"></translation>
+        <translation>Olho esquerdo: esfera, cilindro (dioptrias) e eixo (graus); = copia os do olho direito. Seta acima e abaixo mudam a esfera 0.25; Page Up e Page Down, 1.00</translation>
     </message>
     <message>
         <source>Distance between the pupils looking far, millimetres; or right and left of the nose: 31/30.5</source>
-        <translation type="unfinished"></translation>
+        <translation>Distância entre as pupilas a olhar ao longe, milímetros; ou à direita e à esquerda do nariz: 31/30.5</translation>
     </message>
     <message>
         <source>Objective, R</source>
-        <translation type="unfinished"></translation>
+        <translation>Objetiva, D</translation>
     </message>
     <message>
         <source>Right eye: reading of the instrument, dioptres; several readings separated by ; are averaged and their scatter is told</source>
-        <translation type="unfinished"></translation>
+        <translation>Olho direito: leitura do instrumento, dioptrias; de várias leituras separadas por ; faz-se a média e indica-se a dispersão</translation>
     </message>
     <message>
         <source>Objective, L</source>
-        <translation type="unfinished"></translation>
+        <translation>Objetiva, E</translation>
     </message>
     <message>
         <source>Left eye: reading of the instrument, dioptres; several readings separated by ; are averaged and their scatter is told</source>
-        <translation type="unfinished"></translation>
+        <translation>Olho esquerdo: leitura do instrumento, dioptrias; de várias leituras separadas por ; faz-se a média e indica-se a dispersão</translation>
     </message>
     <message>
         <source>Own pair, R</source>
-        <translation type="unfinished"></translation>
+        <translation>Óculos próprios, D</translation>
     </message>
     <message>
         <source>Right eye: power of the pair worn now, read by focimeter, dioptres</source>
-        <translation type="unfinished"></translation>
+        <translation>Olho direito: potência dos óculos que usa agora, lida com focímetro, dioptrias</translation>
     </message>
     <message>
         <source>Own pair, L</source>
-        <translation type="unfinished"></translation>
+        <translation>Óculos próprios, E</translation>
     </message>
     <message>
         <source>Left eye: power of the pair worn now, read by focimeter, dioptres</source>
-        <translation type="unfinished"></translation>
+        <translation>Olho esquerdo: potência dos óculos que usa agora, lida com focímetro, dioptrias</translation>
     </message>
     <message>
         <source>Pinhole, R</source>
-        <translation type="unfinished"></translation>
+        <translation>Estenopeico, D</translation>
     </message>
     <message>
         <source>Right eye: acuity through a pinhole, for example 6/9</source>
-        <translation type="unfinished"></translation>
+        <translation>Olho direito: acuidade com buraco estenopeico, por exemplo 6/9</translation>
     </message>
     <message>
         <source>Pinhole, L</source>
-        <translation type="unfinished"></translation>
+        <translation>Estenopeico, E</translation>
     </message>
     <message>
         <source>Left eye: acuity through a pinhole, for example 6/9</source>
-        <translation type="unfinished"></translation>
+        <translation>Olho esquerdo: acuidade com buraco estenopeico, por exemplo 6/9</translation>
     </message>
     <message>
         <source>With own, R</source>
-        <translation type="unfinished"></translation>
+        <translation>Com os seus, D</translation>
     </message>
     <message>
         <source>Right eye: acuity with the pair worn now, for example 6/12</source>
-        <translation type="unfinished"></translation>
+        <translation>Olho direito: acuidade com os óculos que usa agora, por exemplo 6/12</translation>
     </message>
     <message>
         <source>With own, L</source>
-        <translation type="unfinished"></translation>
+        <translation>Com os seus, E</translation>
     </message>
     <message>
         <source>Left eye: acuity with the pair worn now, for example 6/12</source>
-        <translation type="unfinished"></translation>
+        <translation>Olho esquerdo: acuidade com os óculos que usa agora, por exemplo 6/12</translation>
     </message>
     <message>
         <source>Near, bare</source>
-        <translation type="unfinished"></translation>
+        <translation>Perto, sem óculos</translation>
     </message>
     <message>
         <source>Smallest print read without spectacles, for example N12</source>
-        <translation type="unfinished"></translation>
+        <translation>Letra mais pequena lida sem óculos, por exemplo N12</translation>
     </message>
     <message>
         <source>Near, best</source>
-        <translation type="unfinished"></translation>
+        <translation>Perto, melhor</translation>
     </message>
     <message>
         <source>Smallest print read with this prescription, for example N6</source>
-        <translation type="unfinished"></translation>
+        <translation>Letra mais pequena lida com esta prescrição, por exemplo N6</translation>
     </message>
     <message>
         <source>Vertex</source>
-        <translation type="unfinished"></translation>
+        <translation>Vértice</translation>
     </message>
     <message>
         <source>Distance from the trial lens to the eye, millimetres; needed above 4.00 D</source>
-        <translation type="unfinished"></translation>
+        <translation>Distância da lente de prova ao olho, milímetros; precisa acima de 4.00 D</translation>
     </message>
     <message>
         <source>Working</source>
-        <translation type="unfinished"></translation>
+        <translation>Trabalho</translation>
     </message>
     <message>
         <source>Distance of near work from the spectacles, millimetres; 400 when empty</source>
-        <translation type="unfinished"></translation>
+        <translation>Distância do trabalho de perto aos óculos, milímetros; 400 se estiver vazia</translation>
     </message>
     <message>
         <source>Complaints</source>
-        <translation type="unfinished"></translation>
+        <translation>Queixas</translation>
     </message>
     <message>
         <source>What the person complains of, in a few words</source>
-        <translation type="unfinished"></translation>
+        <translation>De que se queixa a pessoa, em poucas palavras</translation>
     </message>
     <message>
         <source>Guardian</source>
-        <translation type="unfinished"></translation>
+        <translation>Tutor</translation>
     </message>
     <message>
         <source>Who was told about a child’s prescription</source>
-        <translation type="unfinished"></translation>
+        <translation>Quem foi informado da prescrição de uma criança</translation>
     </message>
     <message>
         <source>Right eye: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Olho direito: %1</translation>
     </message>
     <message>
         <source>Left eye: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Olho esquerdo: %1</translation>
     </message>
 </context>
 <context>
     <name>core</name>
     <message>
         <source>the folder %1 for the sample cannot be made; check rights and free space</source>
-        <translation type="unfinished"></translation>
+        <translation>não se pode criar a pasta %1 para o exemplo; veja as permissões e o espaço livre</translation>
     </message>
     <message>
         <source>this is not the PIN; nothing was changed</source>
-        <translation type="unfinished"></translation>
+        <translation>este não é o PIN; nada foi mudado</translation>
     </message>
     <message>
         <source>write both parts of the PD, right then left: 31/30.5</source>
-        <translation type="unfinished"></translation>
+        <translation>escreva as duas partes da DP, direita e depois esquerda: 31/30.5</translation>
     </message>
     <message>
         <source>the folder %1 cannot be made</source>
-        <translation type="unfinished"></translation>
+        <translation>não se pode criar a pasta %1</translation>
     </message>
     <message>
         <source>the prescription of %1 is not complete; there is no order to print</source>
-        <translation type="unfinished"></translation>
+        <translation>a prescrição de %1 não está completa; não há encomenda a imprimir</translation>
     </message>
     <message>
         <source>%1 is not under 16; print the note for the person instead</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 não tem menos de 16 anos; imprima antes a nota para a pessoa</translation>
     </message>
     <message>
         <source>this person has no camp code; give one before anything is printed</source>
-        <translation type="unfinished"></translation>
+        <translation>esta pessoa não tem código de acampamento; dê-lhe um antes de imprimir</translation>
     </message>
     <message>
         <source>nothing of %1 asks for a referral; there is no letter to print</source>
-        <translation type="unfinished"></translation>
+        <translation>nada de %1 pede encaminhamento; não há carta a imprimir</translation>
     </message>
     <message>
         <source>a label of this size does not hold its text; choose a larger one with --label-size, or a shorter name: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>numa etiqueta deste tamanho não cabe o texto; escolha uma maior com --label-size, ou um nome mais curto: %1</translation>
     </message>
     <message>
         <source>there is no printer %1, and no other is set up here; write a PDF with --output and print it where there is one</source>
-        <translation type="unfinished"></translation>
+        <translation>não há impressora %1, nem outra instalada aqui; escreva um PDF com --output e imprima-o onde houver uma</translation>
     </message>
     <message>
         <source>there is no printer %1; there are %2</source>
-        <translation type="unfinished"></translation>
+        <translation>não há impressora %1; há %2</translation>
     </message>
     <message>
         <source>the printer %1 does not take the paper</source>
-        <translation type="unfinished"></translation>
+        <translation>a impressora %1 não aceita o papel</translation>
     </message>
     <message>
         <source>printing was stopped</source>
-        <translation type="unfinished"></translation>
+        <translation>a impressão foi parada</translation>
     </message>
     <message>
         <source>no font here has the script of %1; install the package %2 and print again</source>
-        <translation type="unfinished"></translation>
+        <translation>nenhum tipo de letra aqui tem a escrita de %1; instale o pacote %2 e imprima de novo</translation>
     </message>
     <message>
         <source>%1 does not wait in this table for that purpose, or stands in the list twice; take the row out</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 não espera nesta tabela para esse uso, ou está duas vezes na lista; tire a linha da lista</translation>
     </message>
     <message>
         <source>there is no line %1 in this box</source>
-        <translation type="unfinished"></translation>
+        <translation>não há linha %1 nesta caixa</translation>
     </message>
     <message>
         <source>more people were told %1 than there are pieces of it; take a row out of the list</source>
-        <translation type="unfinished"></translation>
+        <translation>disse-se %1 a mais pessoas do que há peças; tire uma linha da lista</translation>
     </message>
     <message>
         <source>not drawn: counts under %1 are hidden on this page</source>
-        <translation type="unfinished"></translation>
+        <translation>não desenhado: os números abaixo de %1 escondem-se nesta página</translation>
     </message>
     <message>
         <source>there is no rules.yaml; the rules built in apply</source>
-        <translation type="unfinished"></translation>
+        <translation>não há rules.yaml; valem as regras incluídas</translation>
     </message>
     <message>
         <source>this ledger was last written at another place and is open for reading only; if the folder moved here for good, say so, and do not use the other copy any more</source>
-        <translation type="unfinished"></translation>
+        <translation>este registo foi escrito pela última vez noutro lugar e está aberto só para leitura; se a pasta mudou para aqui de vez, diga-o, e não use mais a outra cópia</translation>
     </message>
     <message>
         <source>this ledger had an older form and was brought up; as it was it stands in %1</source>
-        <translation type="unfinished"></translation>
+        <translation>este registo tinha uma forma mais antiga e foi atualizado; como era está em %1</translation>
     </message>
     <message>
         <source>ledger entry %1 is not as it was written: %2; keep the folder as it is and compare it with a copy</source>
-        <translation type="unfinished"></translation>
+        <translation>a inscrição %1 do registo não está como foi escrita: %2; guarde a pasta como está e compare-a com uma cópia</translation>
     </message>
     <message>
         <source>there is no ledger here yet</source>
-        <translation type="unfinished"></translation>
+        <translation>ainda não há registo aqui</translation>
     </message>
     <message>
         <source>the ledger has the entry, but stock.yaml could not be brought up to date; that is made good at the next opening</source>
-        <translation type="unfinished"></translation>
+        <translation>o registo tem a inscrição, mas stock.yaml não pôde ser atualizado; corrige-se na próxima abertura</translation>
     </message>
     <message>
         <source>nothing that was handed over to %1 stands here; look at the code, or enter the look at the site that gave the pair</source>
-        <translation type="unfinished"></translation>
+        <translation>aqui não consta nada entregue a %1; veja o código, ou inscreva a revisão no local que deu os óculos</translation>
     </message>
     <message>
         <source>to be referred before any glasses are given</source>
-        <translation type="unfinished"></translation>
+        <translation>a encaminhar antes de dar óculos</translation>
     </message>
     <message>
         <source>nothing is needed for this purpose</source>
-        <translation type="unfinished"></translation>
+        <translation>nada é preciso para este uso</translation>
     </message>
     <message>
         <source>these lines do not make a pair</source>
-        <translation type="unfinished"></translation>
+        <translation>estas linhas não formam uns óculos</translation>
     </message>
     <message>
         <source>on trial: type the acuity with this pair first</source>
-        <translation type="unfinished"></translation>
+        <translation>em prova: escreva primeiro a acuidade com estes óculos</translation>
     </message>
     <message>
         <source>an unequal pair: read each eye with the focimeter first</source>
-        <translation type="unfinished"></translation>
+        <translation>óculos desiguais: leia primeiro cada olho com o focímetro</translation>
     </message>
     <message>
         <source>none left of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>não resta nenhum de %1</translation>
     </message>
     <message>
         <source>no pair chosen</source>
-        <translation type="unfinished"></translation>
+        <translation>nenhuns óculos escolhidos</translation>
     </message>
     <message>
         <source>no hand-over with the id %1</source>
-        <translation type="unfinished"></translation>
+        <translation>nenhuma entrega com o identificador %1</translation>
     </message>
     <message>
         <source>stopped as asked; nothing was written</source>
-        <translation type="unfinished"></translation>
+        <translation>parado como se pediu; nada foi escrito</translation>
     </message>
     <message>
         <source>line %1 has %2 on hand, %3 held and %4 in quarantine, too few for this; nothing was written</source>
-        <translation type="unfinished"></translation>
+        <translation>a linha %1 tem %2 em stock, %3 reservados e %4 em quarentena, poucos para isto; nada foi escrito</translation>
     </message>
     <message>
         <source>line %1 is not in the ledger of %2; nothing was written</source>
-        <translation type="unfinished"></translation>
+        <translation>a linha %1 não está no registo de %2; nada foi escrito</translation>
     </message>
     <message>
         <source>line %1 stands here by its name and by its code; write one row with the whole number</source>
-        <translation type="unfinished"></translation>
+        <translation>a linha %1 está aqui pelo nome e pelo código; escreva uma só linha na folha, com o número total</translation>
     </message>
     <message>
         <source>there is no line %1 in stock.yaml of %2; add it there with on hand: 0, or mend the name</source>
-        <translation type="unfinished"></translation>
+        <translation>não há linha %1 em stock.yaml de %2; junte-a lá com on hand: 0, ou corrija o nome</translation>
     </message>
     <message>
         <source>a count needs two persons; %1 cannot be both</source>
-        <translation type="unfinished"></translation>
+        <translation>uma contagem pede duas pessoas; %1 não pode ser ambas</translation>
     </message>
     <message>
         <source>line %1: counted %2, the book says %3; say why, in the row or with --reason</source>
-        <translation type="unfinished"></translation>
+        <translation>linha %1: contados %2, o registo diz %3; diga porquê, na folha ou com --reason</translation>
     </message>
     <message>
         <source>line %1: %2 were sent, %3 arrived; the sender should know</source>
-        <translation type="unfinished"></translation>
+        <translation>linha %1: foram enviados %2, chegaram %3; o remetente deve saber</translation>
     </message>
     <message>
         <source>this order is “%1” already; take back its last step %2 first</source>
-        <translation type="unfinished"></translation>
+        <translation>esta encomenda já está «%1»; desfaça primeiro o último passo %2</translation>
     </message>
     <message>
         <source>nothing that was received of lot %1 is available</source>
-        <translation type="unfinished"></translation>
+        <translation>nada do que se recebeu do lote %1 está disponível</translation>
     </message>
     <message>
         <source>there is no entry %1 to take back</source>
-        <translation type="unfinished"></translation>
+        <translation>não há inscrição %1 a desfazer</translation>
     </message>
     <message>
         <source>this hand-over is of %1; a hand-over is taken back on its day only; if the pair came back, enter it as returned</source>
-        <translation type="unfinished"></translation>
+        <translation>esta entrega é de %1; uma entrega só se desfaz no próprio dia; se os óculos voltaram, inscreva-os como devolvidos</translation>
     </message>
     <message>
         <source>nothing was handed over to %1 today</source>
-        <translation type="unfinished"></translation>
+        <translation>hoje nada foi entregue a %1</translation>
     </message>
     <message>
         <source>%1 was given %2 pairs today; say which with --entry %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 recebeu hoje %2 óculos; diga quais com --entry %3</translation>
     </message>
     <message>
         <source>there is no order %1</source>
-        <translation type="unfinished"></translation>
+        <translation>não há encomenda %1</translation>
     </message>
     <message>
         <source>this order is “%1”; “%2” cannot follow</source>
-        <translation type="unfinished"></translation>
+        <translation>esta encomenda está «%1»; «%2» não pode seguir-se</translation>
     </message>
     <message>
         <source>%1 has no open order</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 não tem encomenda em aberto</translation>
     </message>
     <message>
         <source>%1 has %2 open orders; say which with --order %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 tem %2 encomendas em aberto; diga qual com --order %3</translation>
     </message>
     <message>
         <source>the file cannot be written: %1; check rights and free space</source>
-        <translation type="unfinished"></translation>
+        <translation>não se pode escrever o ficheiro: %1; veja as permissões e o espaço livre</translation>
     </message>
     <message>
         <source>something has this name already; name a place that is free</source>
-        <translation type="unfinished"></translation>
+        <translation>algo já tem este nome; indique um lugar livre</translation>
     </message>
     <message>
         <source>this is the ledger of the camp itself; name another one</source>
-        <translation type="unfinished"></translation>
+        <translation>este é o registo do próprio acampamento; indique outro</translation>
     </message>
     <message>
         <source>nothing in the box is better for this person</source>
-        <translation type="unfinished"></translation>
+        <translation>nada na caixa é melhor para esta pessoa</translation>
     </message>
     <message>
         <source>loses no more than the best for this person; others need that one more</source>
-        <translation type="unfinished"></translation>
+        <translation>não perde mais do que os melhores para esta pessoa; outros precisam mais daqueles</translation>
     </message>
     <message>
         <source>%1 was promised to %2 before</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 foi prometido antes a %2</translation>
     </message>
     <message>
         <source>%1 goes to %2, for whom nothing else will do</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 vai para %2, a quem nada mais serve</translation>
     </message>
     <message>
         <source>%1 goes to %2, so that most are served and all together lose least</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 vai para %2, para que mais pessoas sejam atendidas e todas juntas percam menos</translation>
     </message>
     <message>
         <source>nothing that would do is left</source>
-        <translation type="unfinished"></translation>
+        <translation>não resta nada que sirva</translation>
     </message>
     <message>
         <source>what would do goes to others</source>
-        <translation type="unfinished"></translation>
+        <translation>o que serviria vai para outros</translation>
     </message>
     <message>
         <source>what would do goes to %1</source>
-        <translation type="unfinished"></translation>
+        <translation>o que serviria vai para %1</translation>
     </message>
     <message>
         <source>told before, but none is left now</source>
-        <translation type="unfinished"></translation>
+        <translation>dito antes, mas já não resta nenhum</translation>
     </message>
     <message>
         <source>told before; not planned again</source>
-        <translation type="unfinished"></translation>
+        <translation>dito antes; não se planeia de novo</translation>
     </message>
     <message>
         <source>picked by hand: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>escolhido à mão: %1</translation>
     </message>
     <message>
         <source>no sample up to %1 tells these shares apart at this risk; allow a larger risk, or take shares that lie further apart</source>
-        <translation type="unfinished"></translation>
+        <translation>nenhuma amostra até %1 distingue estas proporções com este risco; admita um risco maior, ou tome proporções mais afastadas</translation>
     </message>
     <message>
         <source>no lot %1 was drawn in this ledger; this is the worksheet of another camp, or its draw was taken back</source>
-        <translation type="unfinished"></translation>
+        <translation>não se sorteou o lote %1 neste registo; esta folha é de outro acampamento, ou o sorteio foi desfeito</translation>
     </message>
     <message>
         <source>the results of this lot are in already, entry %1; to enter them anew take that one back first with `quarterstep record entered-in-error --entry`</source>
-        <translation type="unfinished"></translation>
+        <translation>os resultados deste lote já estão inscritos, inscrição %1; para os inscrever de novo desfaça-a primeiro com `quarterstep record entered-in-error --entry`</translation>
     </message>
     <message>
         <source>this row is of the lot %1, the first one of %2; enter each lot by itself</source>
-        <translation type="unfinished"></translation>
+        <translation>esta linha é do lote %1, a primeira é do %2; inscreva cada lote à parte</translation>
     </message>
     <message>
         <source>this lot has %1 rows, spares included; there is no row %2</source>
-        <translation type="unfinished"></translation>
+        <translation>este lote tem %1 linhas, com as de reserva; não há linha %2</translation>
     </message>
     <message>
         <source>nothing was handed over here in those days whose pair is recorded; there is nothing to draw from</source>
-        <translation type="unfinished"></translation>
+        <translation>nesses dias não se entregou aqui nada cujos óculos estejam anotados; não há de onde sortear</translation>
     </message>
     <message>
         <source>the plan reads %1 pairs and only %2 were handed over; read all of them (--sample %2), or take more days into the lot</source>
-        <translation type="unfinished"></translation>
+        <translation>o plano lê %1 óculos e só %2 foram entregues; leia-os todos (--sample %2), ou inclua mais dias no lote</translation>
     </message>
     <message>
         <source>no lot was drawn here yet; `quarterstep audit draw` does</source>
-        <translation type="unfinished"></translation>
+        <translation>ainda não se sorteou nenhum lote aqui; `quarterstep audit draw` fá-lo</translation>
     </message>
     <message>
         <source>no lot %1 was drawn in this ledger</source>
-        <translation type="unfinished"></translation>
+        <translation>não se sorteou o lote %1 neste registo</translation>
     </message>
     <message>
         <source>no row of the worksheet is filled in</source>
-        <translation type="unfinished"></translation>
+        <translation>nenhuma linha da folha está preenchida</translation>
     </message>
     <message>
         <source>the demand is %1 person; plan from more: nothing can be said of who comes next</source>
-        <translation type="unfinished"></translation>
+        <translation>a procura é de %1 pessoa; planeie com mais: nada se pode dizer de quem virá</translation>
     </message>
     <message>
         <source>the budget is 0: nothing is bought; give --budget</source>
-        <translation type="unfinished"></translation>
+        <translation>o orçamento é 0: nada se compra; indique --budget</translation>
     </message>
     <message>
         <source>nobody of this demand can be served by any line on offer; nothing is bought</source>
-        <translation type="unfinished"></translation>
+        <translation>ninguém desta procura pode ser atendido com as linhas oferecidas; nada se compra</translation>
     </message>
     <message>
         <source>no pack on offer is within the budget, the weight and the boxes; nothing is bought</source>
-        <translation type="unfinished"></translation>
+        <translation>nenhum pacote oferecido cabe no orçamento, no peso e nas caixas; nada se compra</translation>
     </message>
     <message>
         <source>what is on hand serves whoever can be served; nothing is bought</source>
-        <translation type="unfinished"></translation>
+        <translation>o que há atende todos os que podem ser atendidos; nada se compra</translation>
     </message>
     <message>
         <source>the library for PINs cannot be used here</source>
-        <translation type="unfinished"></translation>
+        <translation>a biblioteca para os PIN não pode ser usada aqui</translation>
     </message>
     <message>
         <source>a PIN has %1 to %2 characters; nothing was written</source>
-        <translation type="unfinished"></translation>
+        <translation>um PIN tem de %1 a %2 caracteres; nada foi escrito</translation>
     </message>
     <message>
         <source>there is not enough memory to keep a PIN; close other programs</source>
-        <translation type="unfinished"></translation>
+        <translation>não há memória suficiente para guardar um PIN; feche outros programas</translation>
     </message>
     <message>
         <source>nobody of this demand can be served from this box; no day was simulated</source>
-        <translation type="unfinished"></translation>
+        <translation>ninguém desta procura pode ser atendido com esta caixa; nenhum dia foi simulado</translation>
     </message>
     <message>
         <source>after the colon stands how many lie in each bin, then centres, bin or round: write for example &quot;: 10 centres 62 bin A&quot;</source>
-        <translation type="unfinished"></translation>
+        <translation>depois dos dois pontos vem quantos há em cada divisão, depois centres, bin ou round: escreva por exemplo &quot;: 10 centres 62 bin A&quot;</translation>
     </message>
     <message>
         <source>%1 is not a size in millimetres; write for example 62</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 não é um tamanho em milímetros; escreva por exemplo 62</translation>
     </message>
     <message>
         <source>a ready-made pair with a cylinder needs its axis; write for example -1.00 -0.50 x 90</source>
-        <translation type="unfinished"></translation>
+        <translation>uns óculos prontos com cilindro precisam do eixo; escreva por exemplo -1.00 -0.50 x 90</translation>
     </message>
     <message>
         <source>from %1 to %2 is no whole number of steps of %3; write spheres and a step that meets the last one</source>
-        <translation type="unfinished"></translation>
+        <translation>de %1 a %2 não é um número inteiro de passos de %3; escreva esferas e um passo que chegue à última</translation>
     </message>
     <message>
         <source>%1 stands in an earlier tray already; put the counts together, or give the two different centres</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 já está num tabuleiro anterior; some os números, ou dê aos dois centros diferentes</translation>
     </message>
     <message>
         <source>a frame is given by its lens and bridge in millimetres; write for example frame 44-18: 12</source>
-        <translation type="unfinished"></translation>
+        <translation>uma armação dá-se pela lente e pela ponte em milímetros; escreva por exemplo frame 44-18: 12</translation>
     </message>
     <message>
         <source>a tray is written as powers, a colon and a count: for example &quot;near +1.00 to +3.50 by 0.50: 10&quot;</source>
-        <translation type="unfinished"></translation>
+        <translation>um tabuleiro escreve-se com potências, dois pontos e um número: por exemplo &quot;near +1.00 to +3.50 by 0.50: 10&quot;</translation>
     </message>
     <message>
         <source>these trays make more than %1 lines of stock</source>
-        <translation type="unfinished"></translation>
+        <translation>estes tabuleiros dão mais de %1 linhas de stock</translation>
     </message>
     <message>
         <source>the camp has no name yet; give it one</source>
-        <translation type="unfinished"></translation>
+        <translation>o acampamento ainda não tem nome; dê-lhe um</translation>
     </message>
     <message>
         <source>nothing is described yet; write a tray a line</source>
-        <translation type="unfinished"></translation>
+        <translation>ainda nada está descrito; escreva um tabuleiro por linha</translation>
     </message>
     <message>
         <source>this folder cannot be made: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>não se pode criar esta pasta: %1</translation>
     </message>
     <message>
         <source>this folder has a stock.yaml already; nothing was written: open the folder, or choose another one</source>
-        <translation type="unfinished"></translation>
+        <translation>esta pasta já tem um stock.yaml; nada foi escrito: abra a pasta ou escolha outra</translation>
     </message>
     <message>
         <source>%1 does not wait for that purpose</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 não espera para esse uso</translation>
     </message>
     <message>
         <source>this box has no such lines any more</source>
-        <translation type="unfinished"></translation>
+        <translation>esta caixa já não tem essas linhas</translation>
     </message>
     <message>
         <source>say why another pair than the one planned</source>
-        <translation type="unfinished"></translation>
+        <translation>diga porquê outros óculos que não os planeados</translation>
     </message>
     <message>
         <source>none is left, or what is left was promised to others</source>
-        <translation type="unfinished"></translation>
+        <translation>não resta nenhum, ou o que resta foi prometido a outros</translation>
     </message>
     <message>
         <source>no mismatch, so there is no run between two of them to draw</source>
-        <translation type="unfinished"></translation>
+        <translation>nenhuma discordância, por isso não há sequência entre duas a desenhar</translation>
     </message>
     <message>
         <source>every hand-over is a mismatch; there is no run of good ones to draw</source>
-        <translation type="unfinished"></translation>
+        <translation>cada entrega é uma discordância; não há sequência de boas a desenhar</translation>
     </message>
     <message>
         <source>every hand-over is a mismatch; a p-chart has no limits then</source>
-        <translation type="unfinished"></translation>
+        <translation>cada entrega é uma discordância; um gráfico p não tem então limites</translation>
     </message>
     <message>
         <source>no mismatch; a p-chart has no limits then</source>
-        <translation type="unfinished"></translation>
+        <translation>nenhuma discordância; um gráfico p não tem então limites</translation>
     </message>
     <message>
         <source>a p-chart compares groups over time, and there are not two yet</source>
-        <translation type="unfinished"></translation>
+        <translation>um gráfico p compara grupos no tempo, e ainda não há dois</translation>
     </message>
     <message>
         <source>%1 of %2 groups have fewer than the %3 hand-overs from which a p-chart could show at this share that things got better; look at the g-chart</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 de %2 grupos têm menos do que as %3 entregas com que um gráfico p poderia mostrar melhoria com esta proporção; veja o gráfico g</translation>
     </message>
     <message>
         <source>%1 of %2 groups have no mismatch, a quarter or more; look at the g-chart</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 de %2 grupos não têm discordâncias, um quarto ou mais; veja o gráfico g</translation>
     </message>
     <message>
         <source>worn when seen</source>
-        <translation type="unfinished"></translation>
+        <translation>usados quando visto</translation>
     </message>
     <message>
         <source>carried, not worn when seen</source>
-        <translation type="unfinished"></translation>
+        <translation>trazia-os, sem os usar quando visto</translation>
     </message>
     <message>
         <source>left at home</source>
-        <translation type="unfinished"></translation>
+        <translation>deixados em casa</translation>
     </message>
     <message>
         <source>broken</source>
-        <translation type="unfinished"></translation>
+        <translation>partidos</translation>
     </message>
     <message>
         <source>lost</source>
-        <translation type="unfinished"></translation>
+        <translation>perdidos</translation>
     </message>
     <message>
         <source>not worn any more</source>
-        <translation type="unfinished"></translation>
+        <translation>já não se usam</translation>
     </message>
     <message>
         <source>the person was not met</source>
-        <translation type="unfinished"></translation>
+        <translation>a pessoa não foi encontrada</translation>
     </message>
     <message>
         <source>after some weeks</source>
-        <translation type="unfinished"></translation>
+        <translation>após algumas semanas</translation>
     </message>
     <message>
         <source>after three to four months</source>
-        <translation type="unfinished"></translation>
+        <translation>após três a quatro meses</translation>
     </message>
     <message>
         <source>after six months</source>
-        <translation type="unfinished"></translation>
+        <translation>após seis meses</translation>
     </message>
     <message>
         <source>the same person had a pair for %1 by entry %2 already</source>
-        <translation type="unfinished"></translation>
+        <translation>a mesma pessoa já tinha óculos para %1 pela inscrição %2</translation>
     </message>
     <message>
         <source>%1 entries were taken back at one place on one day</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 inscrições foram desfeitas num só lugar num só dia</translation>
     </message>
     <message>
         <source>line %1: counted %2 against the book</source>
-        <translation type="unfinished"></translation>
+        <translation>linha %1: contados %2 face ao registo</translation>
     </message>
     <message>
         <source>line %1 was later put aside (%2); this pair was given before</source>
-        <translation type="unfinished"></translation>
+        <translation>a linha %1 foi posta de lado mais tarde (%2); estes óculos foram dados antes</translation>
     </message>
     <message>
         <source>the time of this entry is later than now</source>
-        <translation type="unfinished"></translation>
+        <translation>a hora desta inscrição é posterior à atual</translation>
     </message>
     <message>
         <source>entered as not collected</source>
-        <translation type="unfinished"></translation>
+        <translation>inscrito como não levantado</translation>
     </message>
     <message>
         <source>a letter was to be written beside this hand-over; none is recorded</source>
-        <translation type="unfinished"></translation>
+        <translation>devia escrever-se uma carta com esta entrega; nenhuma está anotada</translation>
     </message>
     <message>
         <source>checked and waiting for more than %1 days</source>
-        <translation type="unfinished"></translation>
+        <translation>verificados e à espera há mais de %1 dias</translation>
     </message>
     <message>
         <source>given until the order %1 comes, more than %2 days ago</source>
-        <translation type="unfinished"></translation>
+        <translation>dados até chegar a encomenda %1, há mais de %2 dias</translation>
     </message>
     <message>
         <source>refused: %1 of %2 read failed, more than the %4 allowed among %3</source>
-        <translation type="unfinished"></translation>
+        <translation>recusado: falharam %1 de %2 lidos, mais do que os %4 admitidos entre %3</translation>
     </message>
     <message>
         <source>accepted: %1 of %2 read failed; even if the %5 not read failed too, it would be no more than the %4 allowed among %3</source>
-        <translation type="unfinished"></translation>
+        <translation>aceite: falharam %1 de %2 lidos; mesmo que os %5 não lidos falhassem, não seriam mais do que os %4 admitidos entre %3</translation>
     </message>
     <message>
         <source>accepted: %1 of %2 read failed, no more than the %4 allowed among %3</source>
-        <translation type="unfinished"></translation>
+        <translation>aceite: falharam %1 de %2 lidos, não mais do que os %4 admitidos entre %3</translation>
     </message>
     <message>
         <source>open: %1 of %2 read failed, %4 are allowed among %3; %5 pairs are still to be read</source>
-        <translation type="unfinished"></translation>
+        <translation>em aberto: falharam %1 de %2 lidos, admitem-se %4 entre %3; faltam ler %5 óculos</translation>
     </message>
     <message>
         <source>this pair may be given only with the acuity read with it; none was recorded</source>
-        <translation type="unfinished"></translation>
+        <translation>estes óculos só podem ser dados com a acuidade lida com eles; nenhuma foi anotada</translation>
     </message>
     <message>
         <source>by the record nothing was needed for this purpose</source>
-        <translation type="unfinished"></translation>
+        <translation>segundo o anotado nada era preciso para este uso</translation>
     </message>
     <message>
         <source>the centres of this pair were assumed, not measured</source>
-        <translation type="unfinished"></translation>
+        <translation>os centros destes óculos foram supostos, não medidos</translation>
     </message>
     <message>
         <source>the PD was not measured; prism is judged at its worst likely value</source>
-        <translation type="unfinished"></translation>
+        <translation>a DP não foi medida; o prisma avalia-se no pior valor provável</translation>
     </message>
     <message>
         <source>the entry says %1, judged again it is %2; the cost was %3 and is %4 thousandths</source>
-        <translation type="unfinished"></translation>
+        <translation>a inscrição diz %1, avaliada de novo é %2; o custo era %3 e é %4 milésimos</translation>
     </message>
     <message>
         <source>right eye: %1 with this pair, %2 logMAR worse than predicted</source>
-        <translation type="unfinished"></translation>
+        <translation>olho direito: %1 com estes óculos, %2 logMAR pior do que o previsto</translation>
     </message>
     <message>
         <source>left eye: %1 with this pair, %2 logMAR worse than predicted</source>
-        <translation type="unfinished"></translation>
+        <translation>olho esquerdo: %1 com estes óculos, %2 logMAR pior do que o previsto</translation>
     </message>
     <message>
         <source>right eye: read %1, recorded %2</source>
-        <translation type="unfinished"></translation>
+        <translation>olho direito: lido %1, anotado %2</translation>
     </message>
     <message>
         <source>left eye: read %1, recorded %2</source>
-        <translation type="unfinished"></translation>
+        <translation>olho esquerdo: lido %1, anotado %2</translation>
     </message>
     <message>
         <source>%1 was in the box (bin %2) and would have cost %3 logMAR less</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 estava na caixa (divisão %2) e teria custado menos %3 logMAR</translation>
     </message>
     <message>
         <source>outside a limit, no reason given</source>
-        <translation type="unfinished"></translation>
+        <translation>fora de um limite, sem motivo</translation>
     </message>
     <message>
         <source>see the person again; read the pair with the focimeter</source>
-        <translation type="unfinished"></translation>
+        <translation>veja de novo a pessoa; leia os óculos com o focímetro</translation>
     </message>
     <message>
         <source>outside a limit, with a reason</source>
-        <translation type="unfinished"></translation>
+        <translation>fora de um limite, com motivo</translation>
     </message>
     <message>
         <source>read the reasons together; where one repeats, change stock or rules</source>
-        <translation type="unfinished"></translation>
+        <translation>leia os motivos em conjunto; se um se repete, mude o stock ou as regras</translation>
     </message>
     <message>
         <source>a clearly better pair was in the box</source>
-        <translation type="unfinished"></translation>
+        <translation>havia na caixa óculos claramente melhores</translation>
     </message>
     <message>
         <source>look at the bin named: is it reachable, labelled, in its place?</source>
-        <translation type="unfinished"></translation>
+        <translation>veja a divisão indicada: alcança-se, tem etiqueta, está no seu lugar?</translation>
     </message>
     <message>
         <source>the pair is off its label</source>
-        <translation type="unfinished"></translation>
+        <translation>os óculos não são como a etiqueta</translation>
     </message>
     <message>
         <source>quarantine the line, read ten pieces, tell the supplier</source>
-        <translation type="unfinished"></translation>
+        <translation>ponha a linha em quarentena, leia dez peças, avise o fornecedor</translation>
     </message>
     <message>
         <source>acuity with the pair worse than predicted</source>
-        <translation type="unfinished"></translation>
+        <translation>acuidade com os óculos pior do que o previsto</translation>
     </message>
     <message>
         <source>refract again; where it repeats, look at the refraction of the day</source>
-        <translation type="unfinished"></translation>
+        <translation>refaça a refração; se se repete, veja a refração desse dia</translation>
     </message>
     <message>
         <source>on trial, no acuity recorded</source>
-        <translation type="unfinished"></translation>
+        <translation>em prova, sem acuidade anotada</translation>
     </message>
     <message>
         <source>call the person back and read the acuity with the pair</source>
-        <translation type="unfinished"></translation>
+        <translation>chame a pessoa e tome a acuidade com os óculos</translation>
     </message>
     <message>
         <source>nothing was needed by the record</source>
-        <translation type="unfinished"></translation>
+        <translation>segundo o anotado nada era preciso</translation>
     </message>
     <message>
         <source>look at what is prescribed to whom; a pair not needed is one that somebody lacks</source>
-        <translation type="unfinished"></translation>
+        <translation>veja o que se prescreve e a quem; uns óculos desnecessários faltam a alguém</translation>
     </message>
     <message>
         <source>no check recorded</source>
-        <translation type="unfinished"></translation>
+        <translation>nenhuma verificação anotada</translation>
     </message>
     <message>
         <source>record the four checks at hand-over; draw a sample of these for the bench</source>
-        <translation type="unfinished"></translation>
+        <translation>anote as quatro verificações na entrega; tire destas uma amostra para a bancada</translation>
     </message>
     <message>
         <source>PD or centres not measured</source>
-        <translation type="unfinished"></translation>
+        <translation>DP ou centros não medidos</translation>
     </message>
     <message>
         <source>measure the PD of everybody and the centres of every line from 1.50 D up</source>
-        <translation type="unfinished"></translation>
+        <translation>meça a DP de todos e os centros de cada linha a partir de 1.50 D</translation>
     </message>
     <message>
         <source>given from a line in quarantine</source>
-        <translation type="unfinished"></translation>
+        <translation>dados de uma linha em quarentena</translation>
     </message>
     <message>
         <source>read the pair with the focimeter, or exchange it</source>
-        <translation type="unfinished"></translation>
+        <translation>leia os óculos com o focímetro, ou troque-os</translation>
     </message>
     <message>
         <source>a temporary pair never replaced</source>
-        <translation type="unfinished"></translation>
+        <translation>óculos provisórios nunca substituídos</translation>
     </message>
     <message>
         <source>ask the laboratory for the order, and the person to come</source>
-        <translation type="unfinished"></translation>
+        <translation>pergunte ao laboratório pela encomenda, e peça à pessoa que venha</translation>
     </message>
     <message>
         <source>an order not collected</source>
-        <translation type="unfinished"></translation>
+        <translation>uma encomenda não levantada</translation>
     </message>
     <message>
         <source>send word to the person; bring the pair to the next visit</source>
-        <translation type="unfinished"></translation>
+        <translation>avise a pessoa; leve os óculos à próxima visita</translation>
     </message>
     <message>
         <source>a letter of referral not written</source>
-        <translation type="unfinished"></translation>
+        <translation>uma carta de encaminhamento por escrever</translation>
     </message>
     <message>
         <source>write it now</source>
-        <translation type="unfinished"></translation>
+        <translation>escreva-a agora</translation>
     </message>
     <message>
         <source>handed over twice for one purpose</source>
-        <translation type="unfinished"></translation>
+        <translation>entregue duas vezes para um mesmo uso</translation>
     </message>
     <message>
         <source>count the line; where one piece is too many, take the second entry back</source>
-        <translation type="unfinished"></translation>
+        <translation>conte a linha; se sobra uma peça, desfaça a segunda inscrição</translation>
     </message>
     <message>
         <source>many corrections on one day</source>
-        <translation type="unfinished"></translation>
+        <translation>muitas correções num só dia</translation>
     </message>
     <message>
         <source>ask what was difficult that day: light, queue, a new hand</source>
-        <translation type="unfinished"></translation>
+        <translation>pergunte o que foi difícil nesse dia: luz, fila, pessoa nova</translation>
     </message>
     <message>
         <source>a count differed from the book</source>
-        <translation type="unfinished"></translation>
+        <translation>uma contagem diferia do registo</translation>
     </message>
     <message>
         <source>look for a line that differs the other way; it is likely beside it</source>
-        <translation type="unfinished"></translation>
+        <translation>procure uma linha que difira ao contrário; é provável que esteja ao lado</translation>
     </message>
     <message>
         <source>the record disagrees with what was measured beside it</source>
-        <translation type="unfinished"></translation>
+        <translation>o anotado não concorda com o que se mediu ao lado</translation>
     </message>
     <message>
         <source>have the card read again by somebody who has not seen the record</source>
-        <translation type="unfinished"></translation>
+        <translation>mande reler a ficha a alguém que não tenha visto o anotado</translation>
     </message>
     <message>
         <source>judged again, the entry says something else</source>
-        <translation type="unfinished"></translation>
+        <translation>avaliada de novo, a inscrição diz outra coisa</translation>
     </message>
     <message>
         <source>keep this ledger as it is and tell the makers of the program</source>
-        <translation type="unfinished"></translation>
+        <translation>guarde este registo como está e avise os autores do programa</translation>
     </message>
     <message>
         <source>the rules of the time are missing</source>
-        <translation type="unfinished"></translation>
+        <translation>faltam as regras da altura</translation>
     </message>
     <message>
         <source>put the rules.yaml of that time into a copy of the camp and audit there</source>
-        <translation type="unfinished"></translation>
+        <translation>ponha o rules.yaml da altura numa cópia do acampamento e audite lá</translation>
     </message>
     <message>
         <source>the record is not there to judge by</source>
-        <translation type="unfinished"></translation>
+        <translation>não há dados anotados com que avaliar</translation>
     </message>
     <message>
         <source>nothing: the person was forgotten, or the entry was written before records were kept</source>
-        <translation type="unfinished"></translation>
+        <translation>nada: a pessoa foi esquecida, ou a inscrição é anterior a guardarem-se os dados</translation>
     </message>
     <message>
         <source>an entry from the future</source>
-        <translation type="unfinished"></translation>
+        <translation>uma inscrição do futuro</translation>
     </message>
     <message>
         <source>set the clock of that station right</source>
-        <translation type="unfinished"></translation>
+        <translation>acerte o relógio desse posto</translation>
     </message>
     <message>
         <source>neither power, fit, acuity nor instructions are recorded</source>
-        <translation type="unfinished"></translation>
+        <translation>não estão anotados potência, ajuste, acuidade nem instruções</translation>
     </message>
     <message>
         <source>the rules with the hash %1 (profile %2) are neither in the ledger nor in rules.yaml</source>
-        <translation type="unfinished"></translation>
+        <translation>as regras com o código de controlo %1 (perfil %2) não estão no registo nem em rules.yaml</translation>
     </message>
     <message>
         <source>the pair as it was judged, or part of the prescription, is not recorded</source>
-        <translation type="unfinished"></translation>
+        <translation>os óculos como foram avaliados, ou parte da prescrição, não estão anotados</translation>
     </message>
     <message>
         <source>the prescription is not recorded or was forgotten</source>
-        <translation type="unfinished"></translation>
+        <translation>a prescrição não está anotada ou foi esquecida</translation>
     </message>
     <message>
         <source>recorded %1; what was measured beside it fits %2</source>
-        <translation type="unfinished"></translation>
+        <translation>anotado %1; o que se mediu ao lado corresponde a %2</translation>
     </message>
     <message>
         <source>recorded %1; what was measured beside it does not fit</source>
-        <translation type="unfinished"></translation>
+        <translation>anotado %1; o que se mediu ao lado não corresponde</translation>
     </message>
     <message>
         <source>meant as it is</source>
-        <translation type="unfinished"></translation>
+        <translation>querido tal como está</translation>
     </message>
     <message>
         <source>the sign of a sphere</source>
-        <translation type="unfinished"></translation>
+        <translation>o sinal de uma esfera</translation>
     </message>
     <message>
         <source>the sign of a cylinder</source>
-        <translation type="unfinished"></translation>
+        <translation>o sinal de um cilindro</translation>
     </message>
     <message>
         <source>a transposition without the axis</source>
-        <translation type="unfinished"></translation>
+        <translation>uma transposição sem o eixo</translation>
     </message>
     <message>
         <source>a transposition without the sphere</source>
-        <translation type="unfinished"></translation>
+        <translation>uma transposição sem a esfera</translation>
     </message>
     <message>
         <source>an axis off by 90 degrees</source>
-        <translation type="unfinished"></translation>
+        <translation>um eixo desviado 90 graus</translation>
     </message>
     <message>
         <source>an axis read as its mirror image</source>
-        <translation type="unfinished"></translation>
+        <translation>um eixo lido como em espelho</translation>
     </message>
     <message>
         <source>digits of an axis</source>
-        <translation type="unfinished"></translation>
+        <translation>algarismos de um eixo</translation>
     </message>
     <message>
         <source>sphere and cylinder exchanged</source>
-        <translation type="unfinished"></translation>
+        <translation>esfera e cilindro trocados</translation>
     </message>
     <message>
         <source>a decimal point in another place</source>
-        <translation type="unfinished"></translation>
+        <translation>um ponto decimal noutro lugar</translation>
     </message>
     <message>
         <source>a power misread by a step or two</source>
-        <translation type="unfinished"></translation>
+        <translation>uma potência mal lida por um ou dois passos</translation>
     </message>
     <message>
         <source>the addition put on the distance power</source>
-        <translation type="unfinished"></translation>
+        <translation>a adição posta na potência de longe</translation>
     </message>
     <message>
         <source>right and left exchanged in the record</source>
-        <translation type="unfinished"></translation>
+        <translation>direito e esquerdo trocados no anotado</translation>
     </message>
     <message>
         <source>the right eye written for the left as well</source>
-        <translation type="unfinished"></translation>
+        <translation>o olho direito escrito também para o esquerdo</translation>
     </message>
     <message>
         <source>the prescription of the person before</source>
-        <translation type="unfinished"></translation>
+        <translation>a prescrição da pessoa anterior</translation>
     </message>
     <message>
         <source>the addition left out</source>
-        <translation type="unfinished"></translation>
+        <translation>a adição omitida</translation>
     </message>
     <message>
         <source>the addition taken as the whole near power</source>
-        <translation type="unfinished"></translation>
+        <translation>a adição tomada como potência de perto completa</translation>
     </message>
     <message>
         <source>the PD of one eye recorded as that of both</source>
-        <translation type="unfinished"></translation>
+        <translation>a DP de um olho anotada como a dos dois</translation>
     </message>
     <message>
         <source>the near PD recorded as distance PD</source>
-        <translation type="unfinished"></translation>
+        <translation>a DP de perto anotada como DP de longe</translation>
     </message>
     <message>
         <source>the record, in a way that is none of those listed</source>
-        <translation type="unfinished"></translation>
+        <translation>o anotado, de um modo que não está na lista</translation>
     </message>
     <message>
         <source>a pair from a bin beside the one meant</source>
-        <translation type="unfinished"></translation>
+        <translation>óculos de uma divisão ao lado da querida</translation>
     </message>
     <message>
         <source>the power meant, other centres or size</source>
-        <translation type="unfinished"></translation>
+        <translation>a potência querida, outros centros ou tamanho</translation>
     </message>
     <message>
         <source>picked by the sphere, the cylinder left out</source>
-        <translation type="unfinished"></translation>
+        <translation>escolhidos pela esfera, sem o cilindro</translation>
     </message>
     <message>
         <source>picked by sphere and whole cylinder</source>
-        <translation type="unfinished"></translation>
+        <translation>escolhidos por esfera e cilindro inteiro</translation>
     </message>
     <message>
         <source>picked by the sphere less half the cylinder</source>
-        <translation type="unfinished"></translation>
+        <translation>escolhidos pela esfera menos meio cilindro</translation>
     </message>
     <message>
         <source>the pair for the person&apos;s other purpose</source>
-        <translation type="unfinished"></translation>
+        <translation>os óculos para o outro uso da pessoa</translation>
     </message>
     <message>
         <source>the pairs of two persons exchanged</source>
-        <translation type="unfinished"></translation>
+        <translation>os óculos de duas pessoas trocados</translation>
     </message>
     <message>
         <source>right and left lens exchanged</source>
-        <translation type="unfinished"></translation>
+        <translation>lentes direita e esquerda trocadas</translation>
     </message>
     <message>
         <source>a lens turned when it was mounted</source>
-        <translation type="unfinished"></translation>
+        <translation>uma lente rodada ao montar</translation>
     </message>
     <message>
         <source>a piece that lay in another line&apos;s bin</source>
-        <translation type="unfinished"></translation>
+        <translation>uma peça que estava na divisão de outra linha</translation>
     </message>
     <message>
         <source>another line recorded than given</source>
-        <translation type="unfinished"></translation>
+        <translation>anotada outra linha que não a dada</translation>
     </message>
     <message>
         <source>the piece or its lot off the label</source>
-        <translation type="unfinished"></translation>
+        <translation>a peça ou o lote não é como a etiqueta</translation>
     </message>
     <message>
         <source>one pair recorded twice</source>
-        <translation type="unfinished"></translation>
+        <translation>uns óculos anotados duas vezes</translation>
     </message>
     <message>
         <source>another pair than the one meant, in a way not listed</source>
-        <translation type="unfinished"></translation>
+        <translation>outros óculos que não os queridos, de um modo que não está na lista</translation>
     </message>
     <message>
         <source>record and pair meant as they are</source>
-        <translation type="unfinished"></translation>
+        <translation>anotado e óculos queridos tal como estão</translation>
     </message>
     <message>
         <source>entry %1 records the same pair for the same purpose</source>
-        <translation type="unfinished"></translation>
+        <translation>a inscrição %1 anota os mesmos óculos para o mesmo uso</translation>
     </message>
     <message>
         <source>recorded %1; what was read fits %2</source>
-        <translation type="unfinished"></translation>
+        <translation>anotado %1; o que se leu corresponde a %2</translation>
     </message>
     <message>
         <source>what was read fits %1; the record says %2</source>
-        <translation type="unfinished"></translation>
+        <translation>o que se leu corresponde a %1; o anotado diz %2</translation>
     </message>
     <message>
         <source>%1 may have been given and another line recorded</source>
-        <translation type="unfinished"></translation>
+        <translation>pode ter-se dado %1 e anotado outra linha</translation>
     </message>
     <message>
         <source>line %1 may be off its label</source>
-        <translation type="unfinished"></translation>
+        <translation>a linha %1 pode não ser como a etiqueta</translation>
     </message>
     <message>
         <source>%1 would be suggested by this record</source>
-        <translation type="unfinished"></translation>
+        <translation>com este anotado sugeria-se %1</translation>
     </message>
     <message>
         <source>the pair given fits this person&apos;s near need</source>
-        <translation type="unfinished"></translation>
+        <translation>os óculos dados servem a necessidade de perto desta pessoa</translation>
     </message>
     <message>
         <source>the pair given fits this person&apos;s distance need</source>
-        <translation type="unfinished"></translation>
+        <translation>os óculos dados servem a necessidade de longe desta pessoa</translation>
     </message>
     <message>
         <source>the pair given is a reader of the addition alone</source>
-        <translation type="unfinished"></translation>
+        <translation>os óculos dados são só de leitura, com a adição</translation>
     </message>
     <message>
         <source>with right and left lens exchanged the pair fits</source>
-        <translation type="unfinished"></translation>
+        <translation>com as lentes direita e esquerda trocadas os óculos servem</translation>
     </message>
     <message>
         <source>the pair given fits the person of entry %1, and that one fits here</source>
-        <translation type="unfinished"></translation>
+        <translation>os óculos dados servem à pessoa da inscrição %1, e aqueles servem aqui</translation>
     </message>
     <message>
         <source>%1 costs less sight than %2: %3 against %4 logMAR over the eyes</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 custa menos visão do que %2: %3 contra %4 logMAR nos dois olhos</translation>
     </message>
     <message>
         <source>%1 is within the limits, or may be tried; %2 is outside one</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 está dentro dos limites, ou pode provar-se; %2 está fora de um</translation>
     </message>
     <message>
         <source>%1 is acceptable as it is; %2 is on trial until the acuity with it is typed</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 é aceitável tal como está; %2 está em prova até se escrever a acuidade</translation>
     </message>
     <message>
         <source>equal in sight; %1 has fewer cautions than %2: %3 against %4</source>
-        <translation type="unfinished"></translation>
+        <translation>iguais na visão; %1 tem menos cautelas do que %2: %3 contra %4</translation>
     </message>
     <message>
         <source>equal in sight and cautions; %1 errs to the side that people reject in fewer eyes than %2: %3 against %4</source>
-        <translation type="unfinished"></translation>
+        <translation>iguais na visão e nas cautelas; %1 erra para o lado que se rejeita em menos olhos do que %2: %3 contra %4</translation>
     </message>
     <message>
         <source>equal so far; %1 keeps the eyes in better balance than %2: %3 against %4 D apart</source>
-        <translation type="unfinished"></translation>
+        <translation>iguais até aqui; %1 mantém os olhos mais equilibrados do que %2: %3 contra %4 D de diferença</translation>
     </message>
     <message>
         <source>equal so far; %1 has less horizontal prism than %2: %3 against %4 prism dioptres</source>
-        <translation type="unfinished"></translation>
+        <translation>iguais até aqui; %1 tem menos prisma horizontal do que %2: %3 contra %4 dioptrias prismáticas</translation>
     </message>
     <message>
         <source>equal so far; at near, base in (%1) comes before base out (%2)</source>
-        <translation type="unfinished"></translation>
+        <translation>iguais até aqui; ao perto, base interna (%1) vem antes de base externa (%2)</translation>
     </message>
     <message>
         <source>equal so far; the frame of %1 suits the size wanted better than %2: %3 against %4 classes off</source>
-        <translation type="unfinished"></translation>
+        <translation>iguais até aqui; a armação de %1 aproxima-se mais do tamanho querido do que %2: %3 contra %4 classes de diferença</translation>
     </message>
     <message>
         <source>equal so far; %1 is less scarce in the box than %2</source>
-        <translation type="unfinished"></translation>
+        <translation>iguais até aqui; %1 é menos escasso na caixa do que %2</translation>
     </message>
     <message>
         <source>equal in all that is judged; %1 is fewer pieces than %2: %3 against %4</source>
-        <translation type="unfinished"></translation>
+        <translation>iguais em tudo o que se avalia; %1 são menos peças do que %2: %3 contra %4</translation>
     </message>
     <message>
         <source>equal in all that is judged; %1 comes before %2 by name</source>
-        <translation type="unfinished"></translation>
+        <translation>iguais em tudo o que se avalia; %1 vem antes de %2 pelo nome</translation>
     </message>
     <message>
         <source>%1 and %2 are the same</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 e %2 são o mesmo</translation>
     </message>
     <message>
         <source>above %1 D the vertex distance must be recorded</source>
-        <translation type="unfinished"></translation>
+        <translation>acima de %1 D deve anotar-se a distância ao vértice</translation>
     </message>
     <message>
         <source>a sphere would leave less cylinder than this lens does</source>
-        <translation type="unfinished"></translation>
+        <translation>uma esfera deixaria menos cilindro do que esta lente</translation>
     </message>
     <message>
         <source>prism by decentration is the prescriber&apos;s decision</source>
-        <translation type="unfinished"></translation>
+        <translation>o prisma por descentramento é decisão do prescritor</translation>
     </message>
     <message>
         <source>PD not taken: judged at the worst end of what is plausible</source>
-        <translation type="unfinished"></translation>
+        <translation>DP não tomada: avalia-se no pior extremo do plausível</translation>
     </message>
     <message>
         <source>the centres of this pair are assumed, not measured</source>
-        <translation type="unfinished"></translation>
+        <translation>os centros destes óculos são supostos, não medidos</translation>
     </message>
     <message>
         <source>heights of the centres not measured</source>
-        <translation type="unfinished"></translation>
+        <translation>alturas dos centros não medidas</translation>
     </message>
     <message>
         <source>cylinder left over</source>
-        <translation type="unfinished"></translation>
+        <translation>cilindro restante</translation>
     </message>
     <message>
         <source>cylinder left over %1 D, limit %2 D</source>
-        <translation type="unfinished"></translation>
+        <translation>cilindro restante %1 D, limite %2 D</translation>
     </message>
     <message>
         <source>%1 D of cylinder left over</source>
-        <translation type="unfinished"></translation>
+        <translation>resta %1 D de cilindro</translation>
     </message>
     <message>
         <source>difference between the eyes&apos; needs</source>
-        <translation type="unfinished"></translation>
+        <translation>diferença entre as necessidades dos olhos</translation>
     </message>
     <message>
         <source>the eyes differ by %1 D, limit %2 D for one power in both lenses</source>
-        <translation type="unfinished"></translation>
+        <translation>os olhos diferem %1 D, limite %2 D para uma só potência nas duas lentes</translation>
     </message>
     <message>
         <source>the eyes differ by %1 D</source>
-        <translation type="unfinished"></translation>
+        <translation>os olhos diferem %1 D</translation>
     </message>
     <message>
         <source>size of the power</source>
-        <translation type="unfinished"></translation>
+        <translation>tamanho da potência</translation>
     </message>
     <message>
         <source>power %1 D, limit %2 D</source>
-        <translation type="unfinished"></translation>
+        <translation>potência %1 D, limite %2 D</translation>
     </message>
     <message>
         <source>high power: %1 D</source>
-        <translation type="unfinished"></translation>
+        <translation>potência alta: %1 D</translation>
     </message>
     <message>
         <source>blur strength</source>
-        <translation type="unfinished"></translation>
+        <translation>força da desfocagem</translation>
     </message>
     <message>
         <source>blur strength %1 D, limit %2 D</source>
-        <translation type="unfinished"></translation>
+        <translation>força da desfocagem %1 D, limite %2 D</translation>
     </message>
     <message>
         <source>blur strength %1 D</source>
-        <translation type="unfinished"></translation>
+        <translation>força da desfocagem %1 D</translation>
     </message>
     <message>
         <source>too much plus</source>
-        <translation type="unfinished"></translation>
+        <translation>plus a mais</translation>
     </message>
     <message>
         <source>%1 D too much plus, limit %2 D</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 D de plus a mais, limite %2 D</translation>
     </message>
     <message>
         <source>%1 D too much plus</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 D de plus a mais</translation>
     </message>
     <message>
         <source>too much minus or too little plus</source>
-        <translation type="unfinished"></translation>
+        <translation>minus a mais ou plus a menos</translation>
     </message>
     <message>
         <source>%1 D too much minus or too little plus, limit %2 D</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 D de minus a mais ou plus a menos, limite %2 D</translation>
     </message>
     <message>
         <source>%1 D too much minus or too little plus</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 D de minus a mais ou plus a menos</translation>
     </message>
     <message>
         <source>difference between the two lenses</source>
-        <translation type="unfinished"></translation>
+        <translation>diferença entre as duas lentes</translation>
     </message>
     <message>
         <source>the two lenses differ by %1 D, limit %2 D</source>
-        <translation type="unfinished"></translation>
+        <translation>as duas lentes diferem %1 D, limite %2 D</translation>
     </message>
     <message>
         <source>the two lenses differ by %1 D</source>
-        <translation type="unfinished"></translation>
+        <translation>as duas lentes diferem %1 D</translation>
     </message>
     <message>
         <source>balance between the eyes</source>
-        <translation type="unfinished"></translation>
+        <translation>equilíbrio entre os olhos</translation>
     </message>
     <message>
         <source>one eye %1 D off against the other, limit %2 D</source>
-        <translation type="unfinished"></translation>
+        <translation>um olho desviado %1 D face ao outro, limite %2 D</translation>
     </message>
     <message>
         <source>one eye %1 D off against the other</source>
-        <translation type="unfinished"></translation>
+        <translation>um olho desviado %1 D face ao outro</translation>
     </message>
     <message>
         <source>cylinder of the lens beyond the need</source>
-        <translation type="unfinished"></translation>
+        <translation>cilindro da lente além da necessidade</translation>
     </message>
     <message>
         <source>the lens has %1 D more cylinder than needed, limit %2 D</source>
-        <translation type="unfinished"></translation>
+        <translation>a lente tem %1 D de cilindro a mais, limite %2 D</translation>
     </message>
     <message>
         <source>%1 D more cylinder than needed</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 D de cilindro a mais</translation>
     </message>
     <message>
         <source>axis off</source>
-        <translation type="unfinished"></translation>
+        <translation>eixo desviado</translation>
     </message>
     <message>
         <source>axis off by %1 degrees, limit %2</source>
-        <translation type="unfinished"></translation>
+        <translation>eixo desviado %1 graus, limite %2</translation>
     </message>
     <message>
         <source>axis off by %1 degrees</source>
-        <translation type="unfinished"></translation>
+        <translation>eixo desviado %1 graus</translation>
     </message>
     <message>
         <source>horizontal prism</source>
-        <translation type="unfinished"></translation>
+        <translation>prisma horizontal</translation>
     </message>
     <message>
         <source>horizontal prism %1, limit %2</source>
-        <translation type="unfinished"></translation>
+        <translation>prisma horizontal %1, limite %2</translation>
     </message>
     <message>
         <source>horizontal prism %1</source>
-        <translation type="unfinished"></translation>
+        <translation>prisma horizontal %1</translation>
     </message>
     <message>
         <source>vertical prism</source>
-        <translation type="unfinished"></translation>
+        <translation>prisma vertical</translation>
     </message>
     <message>
         <source>vertical prism %1, limit %2</source>
-        <translation type="unfinished"></translation>
+        <translation>prisma vertical %1, limite %2</translation>
     </message>
     <message>
         <source>vertical prism %1</source>
-        <translation type="unfinished"></translation>
+        <translation>prisma vertical %1</translation>
     </message>
     <message>
         <source>centres against PD</source>
-        <translation type="unfinished"></translation>
+        <translation>centros face à DP</translation>
     </message>
     <message>
         <source>centres %1 mm off the PD, limit %2 mm</source>
-        <translation type="unfinished"></translation>
+        <translation>centros a %1 mm da DP, limite %2 mm</translation>
     </message>
     <message>
         <source>centres %1 mm off the PD</source>
-        <translation type="unfinished"></translation>
+        <translation>centros a %1 mm da DP</translation>
     </message>
     <message>
         <source>vertical imbalance at the reading level</source>
-        <translation type="unfinished"></translation>
+        <translation>desequilíbrio vertical à altura da leitura</translation>
     </message>
     <message>
         <source>vertical imbalance %1 at the reading level, limit %2</source>
-        <translation type="unfinished"></translation>
+        <translation>desequilíbrio vertical %1 à altura da leitura, limite %2</translation>
     </message>
     <message>
         <source>vertical imbalance %1 at the reading level</source>
-        <translation type="unfinished"></translation>
+        <translation>desequilíbrio vertical %1 à altura da leitura</translation>
     </message>
     <message>
         <source>frame size class</source>
-        <translation type="unfinished"></translation>
+        <translation>classe de tamanho da armação</translation>
     </message>
     <message>
         <source>frame size off by %1 class, limit %2</source>
-        <translation type="unfinished"></translation>
+        <translation>tamanho da armação a %1 classe de diferença, limite %2</translation>
     </message>
     <message>
         <source>frame size off by %1 class</source>
-        <translation type="unfinished"></translation>
+        <translation>tamanho da armação a %1 classe de diferença</translation>
     </message>
     <message>
         <source>blur strength at near</source>
-        <translation type="unfinished"></translation>
+        <translation>força da desfocagem ao perto</translation>
     </message>
     <message>
         <source>blur strength at near %1 D, limit %2 D</source>
-        <translation type="unfinished"></translation>
+        <translation>força da desfocagem ao perto %1 D, limite %2 D</translation>
     </message>
     <message>
         <source>blur strength at near %1 D</source>
-        <translation type="unfinished"></translation>
+        <translation>força da desfocagem ao perto %1 D</translation>
     </message>
     <message>
         <source>near power too strong</source>
-        <translation type="unfinished"></translation>
+        <translation>potência de perto forte demais</translation>
     </message>
     <message>
         <source>near power %1 D too strong, limit %2 D</source>
-        <translation type="unfinished"></translation>
+        <translation>potência de perto %1 D forte demais, limite %2 D</translation>
     </message>
     <message>
         <source>near power %1 D too strong</source>
-        <translation type="unfinished"></translation>
+        <translation>potência de perto %1 D forte demais</translation>
     </message>
     <message>
         <source>near power too weak</source>
-        <translation type="unfinished"></translation>
+        <translation>potência de perto fraca demais</translation>
     </message>
     <message>
         <source>near power %1 D too weak, limit %2 D</source>
-        <translation type="unfinished"></translation>
+        <translation>potência de perto %1 D fraca demais, limite %2 D</translation>
     </message>
     <message>
         <source>near power %1 D too weak</source>
-        <translation type="unfinished"></translation>
+        <translation>potência de perto %1 D fraca demais</translation>
     </message>
     <message>
         <source>sphere off</source>
-        <translation type="unfinished"></translation>
+        <translation>esfera desviada</translation>
     </message>
     <message>
         <source>sphere off by %1 D, limit %2 D</source>
-        <translation type="unfinished"></translation>
+        <translation>esfera desviada %1 D, limite %2 D</translation>
     </message>
     <message>
         <source>sphere off by %1 D</source>
-        <translation type="unfinished"></translation>
+        <translation>esfera desviada %1 D</translation>
     </message>
     <message>
         <source>cylinder off</source>
-        <translation type="unfinished"></translation>
+        <translation>cilindro desviado</translation>
     </message>
     <message>
         <source>cylinder off by %1 D, limit %2 D</source>
-        <translation type="unfinished"></translation>
+        <translation>cilindro desviado %1 D, limite %2 D</translation>
     </message>
     <message>
         <source>cylinder off by %1 D</source>
-        <translation type="unfinished"></translation>
+        <translation>cilindro desviado %1 D</translation>
     </message>
     <message>
         <source>axis against the prescription</source>
-        <translation type="unfinished"></translation>
+        <translation>eixo face à prescrição</translation>
     </message>
     <message>
         <source>axis %1 degrees off the prescription, limit %2</source>
-        <translation type="unfinished"></translation>
+        <translation>eixo a %1 graus da prescrição, limite %2</translation>
     </message>
     <message>
         <source>axis %1 degrees off the prescription</source>
-        <translation type="unfinished"></translation>
+        <translation>eixo a %1 graus da prescrição</translation>
     </message>
     <message>
         <source>acuity with the mean sphere</source>
-        <translation type="unfinished"></translation>
+        <translation>acuidade com a esfera média</translation>
     </message>
     <message>
         <source>acuity with the mean sphere %1 logMAR below the full correction, limit %2</source>
-        <translation type="unfinished"></translation>
+        <translation>acuidade com a esfera média %1 logMAR abaixo da correção completa, limite %2</translation>
     </message>
     <message>
         <source>acuity with the mean sphere %1 logMAR lower</source>
-        <translation type="unfinished"></translation>
+        <translation>acuidade com a esfera média %1 logMAR mais baixa</translation>
     </message>
     <message>
         <source>acuity with this pair</source>
-        <translation type="unfinished"></translation>
+        <translation>acuidade com estes óculos</translation>
     </message>
     <message>
         <source>acuity with this pair is %1 logMAR beyond what is asked, limit %2</source>
-        <translation type="unfinished"></translation>
+        <translation>a acuidade com estes óculos passa em %1 logMAR o que se pede, limite %2</translation>
     </message>
     <message>
         <source>tried: acuity %1 logMAR short</source>
-        <translation type="unfinished"></translation>
+        <translation>provados: faltam %1 logMAR à acuidade</translation>
     </message>
     <message>
         <source>the chance that the true error lies within its limit is %1 %: repeat the readings</source>
-        <translation type="unfinished"></translation>
+        <translation>a probabilidade de o erro real estar no seu limite é %1 %: repita as leituras</translation>
     </message>
     <message>
         <source>sudden loss of sight: eye clinic the same day</source>
-        <translation type="unfinished"></translation>
+        <translation>perda súbita de visão: clínica de olhos no mesmo dia</translation>
     </message>
     <message>
         <source>painful eye: eye clinic the same day</source>
-        <translation type="unfinished"></translation>
+        <translation>olho doloroso: clínica de olhos no mesmo dia</translation>
     </message>
     <message>
         <source>red eye: eye clinic the same day</source>
-        <translation type="unfinished"></translation>
+        <translation>olho vermelho: clínica de olhos no mesmo dia</translation>
     </message>
     <message>
         <source>new flashes or floaters: eye clinic the same day</source>
-        <translation type="unfinished"></translation>
+        <translation>clarões ou manchas novos: clínica de olhos no mesmo dia</translation>
     </message>
     <message>
         <source>double vision: eye clinic the same day</source>
-        <translation type="unfinished"></translation>
+        <translation>visão dupla: clínica de olhos no mesmo dia</translation>
     </message>
     <message>
         <source>white pupil: eye clinic the same day</source>
-        <translation type="unfinished"></translation>
+        <translation>pupila branca: clínica de olhos no mesmo dia</translation>
     </message>
     <message>
         <source>a child&apos;s squint: refer before glasses are given</source>
-        <translation type="unfinished"></translation>
+        <translation>estrabismo de uma criança: encaminhe antes de dar óculos</translation>
     </message>
     <message>
         <source>refraction under cycloplegia was asked for: refer before glasses are given</source>
-        <translation type="unfinished"></translation>
+        <translation>foi pedida refração sob cicloplegia: encaminhe antes de dar óculos</translation>
     </message>
     <message>
         <source>lines look bent or broken: eye clinic soon</source>
-        <translation type="unfinished"></translation>
+        <translation>linhas parecem tortas ou partidas: clínica de olhos em breve</translation>
     </message>
     <message>
         <source>part of the field of view is missing: eye clinic soon</source>
-        <translation type="unfinished"></translation>
+        <translation>falta parte do campo visual: clínica de olhos em breve</translation>
     </message>
     <message>
         <source>halos around lights: eye clinic soon</source>
-        <translation type="unfinished"></translation>
+        <translation>halos à volta das luzes: clínica de olhos em breve</translation>
     </message>
     <message>
         <source>does not reach 6/9 in each eye with the final prescription</source>
-        <translation type="unfinished"></translation>
+        <translation>não chega a 6/9 em cada olho com a prescrição final</translation>
     </message>
     <message>
         <source>presents worse than 6/60 in an eye, even if glasses help</source>
-        <translation type="unfinished"></translation>
+        <translation>apresenta-se com menos de 6/60 num olho, mesmo que os óculos ajudem</translation>
     </message>
     <message>
         <source>a child with +3.50 D or more, or 1.50 D of cylinder or more</source>
-        <translation type="unfinished"></translation>
+        <translation>uma criança com +3.50 D ou mais, ou 1.50 D de cilindro ou mais</translation>
     </message>
     <message>
         <source>under 8 years and the eyes differ by 1.50 D or more</source>
-        <translation type="unfinished"></translation>
+        <translation>menos de 8 anos e os olhos diferem 1.50 D ou mais</translation>
     </message>
     <message>
         <source>under 8 years and the eyes differ by 1.00 D or more</source>
-        <translation type="unfinished"></translation>
+        <translation>menos de 8 anos e os olhos diferem 1.00 D ou mais</translation>
     </message>
     <message>
         <source>mean sphere beyond 6.00 D</source>
-        <translation type="unfinished"></translation>
+        <translation>esfera média além de 6.00 D</translation>
     </message>
     <message>
         <source>may be without its lens (aphakia): vertex distance needed</source>
-        <translation type="unfinished"></translation>
+        <translation>pode estar sem cristalino (afaquia): é precisa a distância ao vértice</translation>
     </message>
     <message>
         <source>worse than 6/12 with the best prescription and no gain through the pinhole</source>
-        <translation type="unfinished"></translation>
+        <translation>pior que 6/12 com a melhor prescrição e sem ganho com o buraco estenopeico</translation>
     </message>
     <message>
         <source>worse than 6/12 with the best prescription; pinhole not taken</source>
-        <translation type="unfinished"></translation>
+        <translation>pior que 6/12 com a melhor prescrição; buraco estenopeico não usado</translation>
     </message>
     <message>
         <source>the pinhole sees two lines or more better than the final prescription: refract again</source>
-        <translation type="unfinished"></translation>
+        <translation>com o buraco estenopeico vê duas linhas ou mais acima da prescrição final: refaça a refração</translation>
     </message>
     <message>
         <source>objective reading and final prescription are %1 D apart in mean sphere</source>
-        <translation type="unfinished"></translation>
+        <translation>a leitura objetiva e a prescrição final diferem %1 D na esfera média</translation>
     </message>
     <message>
         <source>the final prescription repeats the objective reading in all six numbers: was it refined?</source>
-        <translation type="unfinished"></translation>
+        <translation>a prescrição final repete a leitura objetiva nos seis números: foi afinada?</translation>
     </message>
     <message>
         <source>under 16: the prescriber&apos;s name stays with the pair, and the guardian is told</source>
-        <translation type="unfinished"></translation>
+        <translation>menos de 16 anos: o nome do prescritor fica com os óculos, e o tutor é informado</translation>
     </message>
     <message>
         <source>age not recorded: the strictest limits that could apply are used</source>
-        <translation type="unfinished"></translation>
+        <translation>idade não anotada: usam-se os limites mais estritos que se possam aplicar</translation>
     </message>
     <message>
         <source>only one seeing eye: impact-resistant lenses and protective wear are advised</source>
-        <translation type="unfinished"></translation>
+        <translation>só um olho que vê: aconselham-se lentes resistentes ao impacto e proteção</translation>
     </message>
     <message>
         <source>an objective reading only: a subjective refraction should follow</source>
-        <translation type="unfinished"></translation>
+        <translation>só uma leitura objetiva: deve seguir-se uma refração subjetiva</translation>
     </message>
     <message>
         <source>the prescription is %1 months old</source>
-        <translation type="unfinished"></translation>
+        <translation>a prescrição tem %1 meses</translation>
     </message>
     <message>
         <source>symptoms recorded: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>sintomas anotados: %1</translation>
     </message>
     <message>
         <source>PD not taken</source>
-        <translation type="unfinished"></translation>
+        <translation>DP não tomada</translation>
     </message>
     <message>
         <source>near PD computed from the distance PD, not measured</source>
-        <translation type="unfinished"></translation>
+        <translation>DP de perto calculada da DP de longe, não medida</translation>
     </message>
     <message>
         <source>an eye with a lens implant: additions differ between the eyes</source>
-        <translation type="unfinished"></translation>
+        <translation>um olho com lente implantada: as adições diferem entre os olhos</translation>
     </message>
     <message>
         <source>above 4.00 D the vertex distance matters: record it</source>
-        <translation type="unfinished"></translation>
+        <translation>acima de 4.00 D a distância ao vértice importa: anote-a</translation>
     </message>
     <message>
         <source>the PD of each eye</source>
-        <translation type="unfinished"></translation>
+        <translation>a DP de cada olho</translation>
     </message>
     <message>
         <source>the heights in the chosen frame</source>
-        <translation type="unfinished"></translation>
+        <translation>as alturas na armação escolhida</translation>
     </message>
     <message>
         <source>the vertex distance of the refraction</source>
-        <translation type="unfinished"></translation>
+        <translation>a distância ao vértice da refração</translation>
     </message>
     <message>
         <source>the frame</source>
-        <translation type="unfinished"></translation>
+        <translation>a armação</translation>
     </message>
     <message>
         <source>the prescriber&apos;s name, for a child</source>
-        <translation type="unfinished"></translation>
+        <translation>o nome do prescritor, para uma criança</translation>
     </message>
     <message>
         <source>single vision for %1 mm: whole power, nothing to be added</source>
-        <translation type="unfinished"></translation>
+        <translation>monofocal para %1 mm: potência completa, nada a somar</translation>
     </message>
     <message>
         <source>centration computed from the distance PD, not measured</source>
-        <translation type="unfinished"></translation>
+        <translation>centragem calculada da DP de longe, não medida</translation>
     </message>
     <message>
         <source>each eye&apos;s PD is half of the binocular one</source>
-        <translation type="unfinished"></translation>
+        <translation>a DP de cada olho é metade da binocular</translation>
     </message>
     <message>
         <source>balance lens: as its fellow, for looks and weight</source>
-        <translation type="unfinished"></translation>
+        <translation>lente de equilíbrio: como a outra, pelo aspeto e pelo peso</translation>
     </message>
     <message>
         <source>only one seeing eye: impact-resistant lenses are advised</source>
-        <translation type="unfinished"></translation>
+        <translation>só um olho que vê: aconselham-se lentes resistentes ao impacto</translation>
     </message>
     <message>
         <source>for a child: impact-resistant lenses are advised</source>
-        <translation type="unfinished"></translation>
+        <translation>para uma criança: aconselham-se lentes resistentes ao impacto</translation>
     </message>
     <message>
         <source>prism as prescribed, each eye its own</source>
-        <translation type="unfinished"></translation>
+        <translation>prisma como prescrito, cada olho o seu</translation>
     </message>
     <message>
         <source>refracted at a vertex distance of %1 mm</source>
-        <translation type="unfinished"></translation>
+        <translation>refração a uma distância ao vértice de %1 mm</translation>
     </message>
     <message>
         <source>from an objective reading only</source>
-        <translation type="unfinished"></translation>
+        <translation>só de uma leitura objetiva</translation>
     </message>
     <message>
         <source>the digits %1 do not go together: the last would be %2, not %3; scan again, or type what stands below the bars</source>
-        <translation type="unfinished"></translation>
+        <translation>os algarismos %1 não condizem: o último seria %2, não %3; leia o código de novo, ou escreva o que está por baixo das barras</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is not a code; write its thirteen digits (twelve take a 0 before them), or leave the code out</source>
-        <translation type="unfinished"></translation>
+        <translation>&quot;%1&quot; não é um código; escreva os treze algarismos (doze levam um 0 à frente), ou deixe o código de fora</translation>
     </message>
     <message>
         <source>there is no line %1 in this camp</source>
-        <translation type="unfinished"></translation>
+        <translation>não há linha %1 neste acampamento</translation>
     </message>
     <message>
         <source>near glasses need an addition, or a near power found by trial</source>
-        <translation type="unfinished"></translation>
+        <translation>óculos de perto precisam de uma adição, ou de uma potência de perto achada por prova</translation>
     </message>
     <message>
         <source>this purpose needs an addition, or a near power found by trial</source>
-        <translation type="unfinished"></translation>
+        <translation>este uso precisa de uma adição, ou de uma potência de perto achada por prova</translation>
     </message>
     <message>
         <source>a subjective refraction: a child is never given glasses from an objective reading alone</source>
-        <translation type="unfinished"></translation>
+        <translation>uma refração subjetiva: nunca se dão óculos a uma criança só com uma leitura objetiva</translation>
     </message>
     <message>
         <source>an addition under 35 years must be confirmed: near acuity with it, or a near power by trial</source>
-        <translation type="unfinished"></translation>
+        <translation>uma adição abaixo dos 35 anos tem de ser confirmada: acuidade de perto com ela, ou potência de perto por prova</translation>
     </message>
     <message>
         <source>small error and 6/9 or better without glasses</source>
-        <translation type="unfinished"></translation>
+        <translation>erro pequeno e 6/9 ou melhor sem óculos</translation>
     </message>
     <message>
         <source>glasses gain the better eye less than two lines</source>
-        <translation type="unfinished"></translation>
+        <translation>com óculos o melhor olho ganha menos de duas linhas</translation>
     </message>
     <message>
         <source>reads without spectacles</source>
-        <translation type="unfinished"></translation>
+        <translation>lê sem óculos</translation>
     </message>
     <message>
         <source>reads N6 without spectacles</source>
-        <translation type="unfinished"></translation>
+        <translation>lê N6 sem óculos</translation>
     </message>
     <message>
         <source>the own pair still fits: a spare only</source>
-        <translation type="unfinished"></translation>
+        <translation>os óculos próprios ainda servem: só uns de reserva</translation>
     </message>
     <message>
         <source>the PD: measure it</source>
-        <translation type="unfinished"></translation>
+        <translation>a DP: meça-a</translation>
     </message>
     <message>
         <source>the vertex distance of this prescription: measure it</source>
-        <translation type="unfinished"></translation>
+        <translation>a distância ao vértice desta prescrição: meça-a</translation>
     </message>
     <message>
         <source>nothing in the box for this purpose</source>
-        <translation type="unfinished"></translation>
+        <translation>nada na caixa para este uso</translation>
     </message>
     <message>
         <source>nothing in the box comes near</source>
-        <translation type="unfinished"></translation>
+        <translation>nada na caixa se aproxima</translation>
     </message>
     <message>
         <source>if the prescriber marks the left eye balance, %1 would fit</source>
-        <translation type="unfinished"></translation>
+        <translation>se o prescritor marcar o olho esquerdo como de equilíbrio, %1 serviria</translation>
     </message>
     <message>
         <source>if the prescriber marks the right eye balance, %1 would fit</source>
-        <translation type="unfinished"></translation>
+        <translation>se o prescritor marcar o olho direito como de equilíbrio, %1 serviria</translation>
     </message>
     <message>
         <source>%1 is used: clean it and read its power before it is given</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 é usado: limpe-o e leia a potência antes de o dar</translation>
     </message>
     <message>
         <source>%1 fits</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 serve</translation>
     </message>
     <message>
         <source>try %1 and type the acuity with it</source>
-        <translation type="unfinished"></translation>
+        <translation>prove %1 e escreva a acuidade obtida</translation>
     </message>
     <message>
         <source>a rules profile named %1</source>
-        <translation type="unfinished"></translation>
+        <translation>um perfil de regras chamado %1</translation>
     </message>
     <message>
         <source>a final prescription for at least one eye</source>
-        <translation type="unfinished"></translation>
+        <translation>uma prescrição final para pelo menos um olho</translation>
     </message>
     <message>
         <source>from 65 years a change of %1 D in one step is much: falls; ask the prescriber</source>
-        <translation type="unfinished"></translation>
+        <translation>a partir dos 65 anos uma mudança de %1 D de uma vez é muito: quedas; pergunte ao prescritor</translation>
     </message>
     <message>
         <source>%1 D away from the own pair: where that came within months, the eye clinic looks for the cause</source>
-        <translation type="unfinished"></translation>
+        <translation>a %1 D dos óculos próprios: se isso veio em meses, a clínica de olhos procura a causa</translation>
     </message>
     <message>
         <source>from 65 years an oblique axis turned by more than 10 degrees is hard to get used to; ask the prescriber</source>
-        <translation type="unfinished"></translation>
+        <translation>a partir dos 65 anos custa habituar-se a um eixo oblíquo rodado mais de 10 graus; pergunte ao prescritor</translation>
     </message>
     <message>
         <source>addition %1 is more than 0.75 D away from every table for this age: was it measured at %2 mm?</source>
-        <translation type="unfinished"></translation>
+        <translation>a adição %1 está a mais de 0.75 D de todas as tabelas para esta idade: foi medida a %2 mm?</translation>
     </message>
     <message>
         <source>does not read N8 with the near correction: see where the rest is lost</source>
-        <translation type="unfinished"></translation>
+        <translation>não lê N8 com a correção de perto: veja onde se perde o resto</translation>
     </message>
     <message>
         <source>half the addition is used: no distance was stated for this work</source>
-        <translation type="unfinished"></translation>
+        <translation>usa-se metade da adição: não se indicou distância para este trabalho</translation>
     </message>
     <message>
         <source>the own pair is within the limits for this purpose: perhaps a spare only</source>
-        <translation type="unfinished"></translation>
+        <translation>os óculos próprios estão nos limites para este uso: talvez só uns de reserva</translation>
     </message>
     <message>
         <source>a hyperopic child without cycloplegia: the reading may hide about 3 D more; the prescriber decides</source>
-        <translation type="unfinished"></translation>
+        <translation>uma criança hipermétrope sem cicloplegia: a leitura pode esconder cerca de mais 3 D; o prescritor decide</translation>
     </message>
     <message>
         <source>a child without cycloplegia: such readings lie about 0.4 D on the minus side in myopes, more in others</source>
-        <translation type="unfinished"></translation>
+        <translation>uma criança sem cicloplegia: estas leituras ficam cerca de 0.4 D para o lado minus em míopes, mais em outros</translation>
     </message>
     <message>
         <source>under 8 years and myopia beyond 3.00 D: at risk of amblyopia</source>
-        <translation type="unfinished"></translation>
+        <translation>menos de 8 anos e miopia além de 3.00 D: risco de ambliopia</translation>
     </message>
     <message>
         <source>a child&apos;s eyes differ by 1.00 D or more on the plus side: at risk of amblyopia</source>
-        <translation type="unfinished"></translation>
+        <translation>os olhos de uma criança diferem 1.00 D ou mais do lado plus: risco de ambliopia</translation>
     </message>
     <message>
         <source>a child&apos;s cylinders differ by 2.00 D or more: at risk of amblyopia</source>
-        <translation type="unfinished"></translation>
+        <translation>os cilindros de uma criança diferem 2.00 D ou mais: risco de ambliopia</translation>
     </message>
     <message>
         <source>would need better acuity with this very pair</source>
-        <translation type="unfinished"></translation>
+        <translation>precisaria de melhor acuidade com estes mesmos óculos</translation>
     </message>
     <message>
         <source>would do once the vertex distance is recorded</source>
-        <translation type="unfinished"></translation>
+        <translation>serviria depois de anotada a distância ao vértice</translation>
     </message>
     <message>
         <source>would do if the PD, once measured, is near %1 mm</source>
-        <translation type="unfinished"></translation>
+        <translation>serviria se a DP, depois de medida, estiver perto de %1 mm</translation>
     </message>
     <message>
         <source>would do if the prescriber allows prism by decentration</source>
-        <translation type="unfinished"></translation>
+        <translation>serviria se o prescritor admitir prisma por descentramento</translation>
     </message>
     <message>
         <source>would do with centres %1 mm apart</source>
-        <translation type="unfinished"></translation>
+        <translation>serviria com centros afastados %1 mm</translation>
     </message>
     <message>
         <source>would do with both centres at the same height</source>
-        <translation type="unfinished"></translation>
+        <translation>serviria com os dois centros à mesma altura</translation>
     </message>
     <message>
         <source>would do with %1 in both lenses instead of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>serviria com %1 nas duas lentes em vez de %2</translation>
     </message>
     <message>
         <source>would do with %1 D in both lenses</source>
-        <translation type="unfinished"></translation>
+        <translation>serviria com %1 D nas duas lentes</translation>
     </message>
     <message>
         <source>would do with sphere %1 in the right lens</source>
-        <translation type="unfinished"></translation>
+        <translation>serviria com esfera %1 na lente direita</translation>
     </message>
     <message>
         <source>would do with sphere %1 in the left lens</source>
-        <translation type="unfinished"></translation>
+        <translation>serviria com esfera %1 na lente esquerda</translation>
     </message>
     <message>
         <source>would do with addition %1</source>
-        <translation type="unfinished"></translation>
+        <translation>serviria com adição %1</translation>
     </message>
     <message>
         <source>would do with a lens of its own for each eye: right %1, left %2</source>
-        <translation type="unfinished"></translation>
+        <translation>serviria com uma lente própria para cada olho: direita %1, esquerda %2</translation>
     </message>
     <message>
         <source>would do with lenses made to the prescription, cylinder included</source>
-        <translation type="unfinished"></translation>
+        <translation>serviria com lentes feitas segundo a prescrição, com o cilindro</translation>
     </message>
     <message>
         <source>“%1” is not part of an acuity; write it as 6/9, 0.67 decimal or logMAR 0.2</source>
-        <translation type="unfinished"></translation>
+        <translation>«%1» não é parte de uma acuidade; escreva-a como 6/9, 0.67 decimal ou logMAR 0.2</translation>
     </message>
     <message>
         <source>“%1” is not an acuity; write 6/9, 20/30, 0.67 decimal, logMAR 0.2, CF, HM, PL or NPL</source>
-        <translation type="unfinished"></translation>
+        <translation>«%1» não é uma acuidade; escreva 6/9, 20/30, 0.67 decimal, logMAR 0.2, CF, HM, PL ou NPL</translation>
     </message>
     <message>
         <source>“%1” would be logMAR %2; acuity lies between logMAR -0.5 and 3: check it</source>
-        <translation type="unfinished"></translation>
+        <translation>«%1» seria logMAR %2; a acuidade está entre logMAR -0.5 e 3: verifique-a</translation>
     </message>
     <message>
         <source>no chart is read at %1; write the test distance first, as 6/9 or 20/30</source>
-        <translation type="unfinished"></translation>
+        <translation>nenhuma tabela se lê a %1; escreva primeiro a distância do teste, como 6/9 ou 20/30</translation>
     </message>
     <message>
         <source>“%1” does not say its scale; write “%1 decimal” or “logMAR %1”</source>
-        <translation type="unfinished"></translation>
+        <translation>«%1» não diz a escala; escreva «%1 decimal» ou «logMAR %1»</translation>
     </message>
     <message>
         <source>no acuity is written; write 6/9 or leave it out</source>
-        <translation type="unfinished"></translation>
+        <translation>nenhuma acuidade escrita; escreva 6/9 ou deixe-a de fora</translation>
     </message>
     <message>
         <source>“%1” is not a near acuity; write N8, M 1.0 or 1.0M, and “at 40 cm” after it</source>
-        <translation type="unfinished"></translation>
+        <translation>«%1» não é uma acuidade de perto; escreva N8, M 1.0 ou 1.0M, e depois «at 40 cm»</translation>
     </message>
     <message>
         <source>the distance in “%1” is not read; write it as “at 40 cm”, 5 to 200 cm</source>
-        <translation type="unfinished"></translation>
+        <translation>a distância em «%1» não se lê; escreva-a como «at 40 cm», de 5 a 200 cm</translation>
     </message>
     <message>
         <source>log10(1 + b²): low blur of any kind; no axis and no pupil in it</source>
-        <translation type="unfinished"></translation>
+        <translation>log10(1 + b²): desfocagem baixa de qualquer tipo; sem eixo nem pupila</translation>
     </message>
     <message>
         <source>0.017 C² + 0.125 C: left-over cylinder C in presbyopes, mean sphere in place</source>
-        <translation type="unfinished"></translation>
+        <translation>0.017 C² + 0.125 C: cilindro restante C em presbitas, com a esfera média</translation>
     </message>
     <message>
         <source>0.18 to 0.22 logMAR a dioptre of cylinder, mean sphere in place, far</source>
-        <translation type="unfinished"></translation>
+        <translation>0.18 a 0.22 logMAR por dioptria de cilindro, com a esfera média, ao longe</translation>
     </message>
     <message>
         <source>one line lost for every 0.25 to 0.5 D of blur</source>
-        <translation type="unfinished"></translation>
+        <translation>uma linha perdida por cada 0.25 a 0.5 D de desfocagem</translation>
     </message>
     <message>
         <source>%1 lies outside the powers the set %2 was made for</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 está fora das potências para que se fez o conjunto %2</translation>
     </message>
     <message>
         <source>sphere meridian off by %1, limit %2</source>
-        <translation type="unfinished"></translation>
+        <translation>meridiano da esfera desviado %1, limite %2</translation>
     </message>
     <message>
         <source>sphere meridian off by %1, limit %2: %3 too much</source>
-        <translation type="unfinished"></translation>
+        <translation>meridiano da esfera desviado %1, limite %2: %3 a mais</translation>
     </message>
     <message>
         <source>sphere meridian off by %1: shown only, the set has no limit for it</source>
-        <translation type="unfinished"></translation>
+        <translation>meridiano da esfera desviado %1: só mostrado, o conjunto não tem limite para isto</translation>
     </message>
     <message>
         <source>more plus principal meridian off by %1, limit %2</source>
-        <translation type="unfinished"></translation>
+        <translation>meridiano principal mais positivo desviado %1, limite %2</translation>
     </message>
     <message>
         <source>more plus principal meridian off by %1, limit %2: %3 too much</source>
-        <translation type="unfinished"></translation>
+        <translation>meridiano principal mais positivo desviado %1, limite %2: %3 a mais</translation>
     </message>
     <message>
         <source>more plus principal meridian off by %1: shown only, the set has no limit for it</source>
-        <translation type="unfinished"></translation>
+        <translation>meridiano principal mais positivo desviado %1: só mostrado, o conjunto não tem limite para isto</translation>
     </message>
     <message>
         <source>more minus principal meridian off by %1, limit %2</source>
-        <translation type="unfinished"></translation>
+        <translation>meridiano principal mais negativo desviado %1, limite %2</translation>
     </message>
     <message>
         <source>more minus principal meridian off by %1, limit %2: %3 too much</source>
-        <translation type="unfinished"></translation>
+        <translation>meridiano principal mais negativo desviado %1, limite %2: %3 a mais</translation>
     </message>
     <message>
         <source>more minus principal meridian off by %1: shown only, the set has no limit for it</source>
-        <translation type="unfinished"></translation>
+        <translation>meridiano principal mais negativo desviado %1: só mostrado, o conjunto não tem limite para isto</translation>
     </message>
     <message>
         <source>cylinder off by %1, limit %2</source>
-        <translation type="unfinished"></translation>
+        <translation>cilindro desviado %1, limite %2</translation>
     </message>
     <message>
         <source>cylinder off by %1, limit %2: %3 too much</source>
-        <translation type="unfinished"></translation>
+        <translation>cilindro desviado %1, limite %2: %3 a mais</translation>
     </message>
     <message>
         <source>cylinder off by %1: shown only, the set has no limit for it</source>
-        <translation type="unfinished"></translation>
+        <translation>cilindro desviado %1: só mostrado, o conjunto não tem limite para isto</translation>
     </message>
     <message>
         <source>axis off by %1, limit %2</source>
-        <translation type="unfinished"></translation>
+        <translation>eixo desviado %1, limite %2</translation>
     </message>
     <message>
         <source>axis off by %1, limit %2: %3 too much</source>
-        <translation type="unfinished"></translation>
+        <translation>eixo desviado %1, limite %2: %3 a mais</translation>
     </message>
     <message>
         <source>axis off by %1: shown only, the set has no limit for it</source>
-        <translation type="unfinished"></translation>
+        <translation>eixo desviado %1: só mostrado, o conjunto não tem limite para isto</translation>
     </message>
     <message>
         <source>addition off by %1, limit %2</source>
-        <translation type="unfinished"></translation>
+        <translation>adição desviada %1, limite %2</translation>
     </message>
     <message>
         <source>addition off by %1, limit %2: %3 too much</source>
-        <translation type="unfinished"></translation>
+        <translation>adição desviada %1, limite %2: %3 a mais</translation>
     </message>
     <message>
         <source>addition off by %1: shown only, the set has no limit for it</source>
-        <translation type="unfinished"></translation>
+        <translation>adição desviada %1: só mostrada, o conjunto não tem limite para isto</translation>
     </message>
     <message>
         <source>horizontal prism off by %1, limit %2</source>
-        <translation type="unfinished"></translation>
+        <translation>prisma horizontal desviado %1, limite %2</translation>
     </message>
     <message>
         <source>horizontal prism off by %1, limit %2: %3 too much</source>
-        <translation type="unfinished"></translation>
+        <translation>prisma horizontal desviado %1, limite %2: %3 a mais</translation>
     </message>
     <message>
         <source>horizontal prism off by %1: shown only, the set has no limit for it</source>
-        <translation type="unfinished"></translation>
+        <translation>prisma horizontal desviado %1: só mostrado, o conjunto não tem limite para isto</translation>
     </message>
     <message>
         <source>vertical prism off by %1, limit %2</source>
-        <translation type="unfinished"></translation>
+        <translation>prisma vertical desviado %1, limite %2</translation>
     </message>
     <message>
         <source>vertical prism off by %1, limit %2: %3 too much</source>
-        <translation type="unfinished"></translation>
+        <translation>prisma vertical desviado %1, limite %2: %3 a mais</translation>
     </message>
     <message>
         <source>vertical prism off by %1: shown only, the set has no limit for it</source>
-        <translation type="unfinished"></translation>
+        <translation>prisma vertical desviado %1: só mostrado, o conjunto não tem limite para isto</translation>
     </message>
     <message>
         <source>there is no tolerance set “%1”; there are: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>não há conjunto de tolerâncias «%1»; há: %2</translation>
     </message>
     <message>
         <source>the tolerance set “%1” is not enabled: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>o conjunto de tolerâncias «%1» não está ativado: %2</translation>
     </message>
     <message>
         <source>distance %1 and near %2 differ in cylinder; no addition joins them</source>
-        <translation type="unfinished"></translation>
+        <translation>longe %1 e perto %2 diferem no cilindro; nenhuma adição os une</translation>
     </message>
     <message>
         <source>near %2 has less plus than distance %1; were they exchanged?</source>
-        <translation type="unfinished"></translation>
+        <translation>perto %2 tem menos plus do que longe %1; foram trocados?</translation>
     </message>
     <message>
         <source>this text says it is the left eye, and stands for the right</source>
-        <translation type="unfinished"></translation>
+        <translation>este texto diz que é o olho esquerdo, e está pelo direito</translation>
     </message>
     <message>
         <source>this text says it is the right eye, and stands for the left</source>
-        <translation type="unfinished"></translation>
+        <translation>este texto diz que é o olho direito, e está pelo esquerdo</translation>
     </message>
     <message>
         <source>nothing is written for this eye; write its power, or balance, artificial, blind or not measured</source>
-        <translation type="unfinished"></translation>
+        <translation>nada está escrito para este olho; escreva a potência, ou balance, artificial, blind ou not measured</translation>
     </message>
     <message>
         <source>no power is written; write it as +2.00, -0.75 or 0.00</source>
-        <translation type="unfinished"></translation>
+        <translation>nenhuma potência escrita; escreva-a como +2.00, -0.75 ou 0.00</translation>
     </message>
     <message>
         <source>%1 has no decimal point; write %2 or %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 não tem ponto decimal; escreva %2 ou %3</translation>
     </message>
     <message>
         <source>%1 has no decimal point; write %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 não tem ponto decimal; escreva %2</translation>
     </message>
     <message>
         <source>%1 is beyond %2 D; check the figure and write it again</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 passa de %2 D; verifique o número e escreva-o de novo</translation>
     </message>
     <message>
         <source>no power is read at “%1”; write it as +2.00, -0.75 or 0.00</source>
-        <translation type="unfinished"></translation>
+        <translation>não se lê potência em «%1»; escreva-a como +2.00, -0.75 ou 0.00</translation>
     </message>
     <message>
         <source>cylinder %1 has no sign; write +%1 or -%1</source>
-        <translation type="unfinished"></translation>
+        <translation>o cilindro %1 não tem sinal; escreva +%1 ou -%1</translation>
     </message>
     <message>
         <source>%1 has no sign; write +%1 or -%1</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 não tem sinal; escreva +%1 ou -%1</translation>
     </message>
     <message>
         <source>addition -%1 is negative; an addition is plus: check it</source>
-        <translation type="unfinished"></translation>
+        <translation>a adição -%1 é negativa; uma adição é positiva: verifique-a</translation>
     </message>
     <message>
         <source>axis %1 stands without a cylinder; write sphere, cylinder and axis, as -1.00 -0.50 x %1</source>
-        <translation type="unfinished"></translation>
+        <translation>o eixo %1 está sem cilindro; escreva esfera, cilindro e eixo, como -1.00 -0.50 x %1</translation>
     </message>
     <message>
         <source>axis %1 is outside 1..180 degrees; the same meridian would be %2: check and write it again</source>
-        <translation type="unfinished"></translation>
+        <translation>o eixo %1 está fora de 1..180 graus; o mesmo meridiano seria %2: verifique e escreva-o de novo</translation>
     </message>
     <message>
         <source>cylinder %1 has no axis; write it with its axis, as %1 x 90</source>
-        <translation type="unfinished"></translation>
+        <translation>o cilindro %1 não tem eixo; escreva-o com o eixo, como %1 x 90</translation>
     </message>
     <message>
         <source>“%1” is not part of a prescription that can be read; write it as -1.25 -0.50 x 90</source>
-        <translation type="unfinished"></translation>
+        <translation>«%1» não é parte de uma prescrição legível; escreva-a como -1.25 -0.50 x 90</translation>
     </message>
     <message>
         <source>two prisms lie in one direction; write their sum once, as 1.5 base in</source>
-        <translation type="unfinished"></translation>
+        <translation>dois prismas estão numa mesma direção; escreva a soma uma só vez, como 1.5 base in</translation>
     </message>
     <message>
         <source>the base of the prism is not read; write base in, out, up or down, or base 0..360</source>
-        <translation type="unfinished"></translation>
+        <translation>a base do prisma não se lê; escreva base in, out, up ou down, ou base 0..360</translation>
     </message>
     <message>
         <source>prism %1 is not between 0 and %2; write its size and its base, as 2 base in</source>
-        <translation type="unfinished"></translation>
+        <translation>o prisma %1 não está entre 0 e %2; escreva o tamanho e a base, como 2 base in</translation>
     </message>
     <message>
         <source>too few (%1 read): three or more tell how steady they are</source>
-        <translation type="unfinished"></translation>
+        <translation>poucas (%1 lidas): três ou mais dizem se são estáveis</translation>
     </message>
     <message>
         <source>scattered: readings lie %1 D from their mean, the limit is %2 D; %3 of %4 left out</source>
-        <translation type="unfinished"></translation>
+        <translation>dispersas: as leituras estão a %1 D da média, o limite é %2 D; %3 de %4 excluídas</translation>
     </message>
     <message>
         <source>steady: readings lie %1 D from their mean, the limit is %2 D; %3 of %4 left out</source>
-        <translation type="unfinished"></translation>
+        <translation>estáveis: as leituras estão a %1 D da média, o limite é %2 D; %3 de %4 excluídas</translation>
     </message>
     <message>
         <source>take readings until there are three or more; until then a published scatter is used</source>
-        <translation type="unfinished"></translation>
+        <translation>faça leituras até ter três ou mais; até lá usa-se uma dispersão publicada</translation>
     </message>
     <message>
         <source>scattered again: look at the eye&apos;s health (cornea, lens, tears, fixation) before prescribing</source>
-        <translation type="unfinished"></translation>
+        <translation>de novo dispersas: veja a saúde do olho (córnea, cristalino, lágrima, fixação) antes de prescrever</translation>
     </message>
     <message>
         <source>repeat the readings, with blinks and steady fixation</source>
-        <translation type="unfinished"></translation>
+        <translation>repita as leituras, com pestanejos e fixação estável</translation>
     </message>
     <message>
         <source>use the mean of the readings kept; the ones left out are shown</source>
-        <translation type="unfinished"></translation>
+        <translation>use a média das leituras mantidas; as excluídas são mostradas</translation>
     </message>
     <message>
         <source>use the mean as the start of the subjective refraction</source>
-        <translation type="unfinished"></translation>
+        <translation>use a média como início da refração subjetiva</translation>
     </message>
     <message>
         <source>objective and final are %1 D apart in mean sphere (limit 1) and %2 D in astigmatism (limit 0.5): confirm the final</source>
-        <translation type="unfinished"></translation>
+        <translation>objetiva e final diferem %1 D na esfera média (limite 1) e %2 D no astigmatismo (limite 0.5): confirme a final</translation>
     </message>
     <message>
         <source>objective and final are %1 D apart in mean sphere; up to 0.5 is usual</source>
-        <translation type="unfinished"></translation>
+        <translation>objetiva e final diferem %1 D na esfera média; até 0.5 é habitual</translation>
     </message>
     <message>
         <source>objective and final agree: %1 D apart in mean sphere, %2 D in astigmatism</source>
-        <translation type="unfinished"></translation>
+        <translation>objetiva e final concordam: diferem %1 D na esfera média, %2 D no astigmatismo</translation>
     </message>
     <message>
         <source>a movement of an entry “%1” names no line</source>
-        <translation type="unfinished"></translation>
+        <translation>um movimento de uma inscrição «%1» não indica nenhuma linha</translation>
     </message>
     <message>
         <source>an entry “%1” cannot move line %2 by %3 on hand, %4 held, %5 quarantined</source>
-        <translation type="unfinished"></translation>
+        <translation>uma inscrição «%1» não pode mover a linha %2 em %3 em stock, %4 reservados, %5 em quarentena</translation>
     </message>
     <message>
         <source>an entry “%1” moves at least one line</source>
-        <translation type="unfinished"></translation>
+        <translation>uma inscrição «%1» move pelo menos uma linha</translation>
     </message>
     <message>
         <source>an entry “%1” names a person by the camp code</source>
-        <translation type="unfinished"></translation>
+        <translation>uma inscrição «%1» indica uma pessoa pelo código de acampamento</translation>
     </message>
     <message>
         <source>“entered-in-error” names the entry it takes back, other kinds none</source>
-        <translation type="unfinished"></translation>
+        <translation>«entered-in-error» indica a inscrição que desfaz; os outros tipos, nenhuma</translation>
     </message>
     <message>
         <source>an entry “%1” needs “%2”</source>
-        <translation type="unfinished"></translation>
+        <translation>uma inscrição «%1» precisa de «%2»</translation>
     </message>
 </context>
 <context>
     <name>entry</name>
     <message>
         <source>opened</source>
-        <translation type="unfinished"></translation>
+        <translation>aberto</translation>
     </message>
     <message>
         <source>received</source>
-        <translation type="unfinished"></translation>
+        <translation>recebido</translation>
     </message>
     <message>
         <source>handed over</source>
-        <translation type="unfinished"></translation>
+        <translation>entregue</translation>
     </message>
     <message>
         <source>returned</source>
-        <translation type="unfinished"></translation>
+        <translation>devolvido</translation>
     </message>
     <message>
         <source>exchanged</source>
-        <translation type="unfinished"></translation>
+        <translation>trocado</translation>
     </message>
     <message>
         <source>counted</source>
-        <translation type="unfinished"></translation>
+        <translation>contado</translation>
     </message>
     <message>
         <source>written off</source>
-        <translation type="unfinished"></translation>
+        <translation>abatido</translation>
     </message>
     <message>
         <source>held</source>
-        <translation type="unfinished"></translation>
+        <translation>reservado</translation>
     </message>
     <message>
         <source>quarantined</source>
-        <translation type="unfinished"></translation>
+        <translation>em quarentena</translation>
     </message>
     <message>
         <source>released</source>
-        <translation type="unfinished"></translation>
+        <translation>libertado</translation>
     </message>
     <message>
         <source>transferred out</source>
-        <translation type="unfinished"></translation>
+        <translation>transferido para fora</translation>
     </message>
     <message>
         <source>transferred in</source>
-        <translation type="unfinished"></translation>
+        <translation>transferido para aqui</translation>
     </message>
     <message>
         <source>no spectacles needed</source>
-        <translation type="unfinished"></translation>
+        <translation>não precisa de óculos</translation>
     </message>
     <message>
         <source>declined</source>
-        <translation type="unfinished"></translation>
+        <translation>recusado pela pessoa</translation>
     </message>
     <message>
         <source>incomplete</source>
-        <translation type="unfinished"></translation>
+        <translation>incompleto</translation>
     </message>
     <message>
         <source>repaired or adjusted</source>
-        <translation type="unfinished"></translation>
+        <translation>reparado ou ajustado</translation>
     </message>
     <message>
         <source>ordered</source>
-        <translation type="unfinished"></translation>
+        <translation>encomendado</translation>
     </message>
     <message>
         <source>order arrived</source>
-        <translation type="unfinished"></translation>
+        <translation>encomenda chegada</translation>
     </message>
     <message>
         <source>order checked</source>
-        <translation type="unfinished"></translation>
+        <translation>encomenda verificada</translation>
     </message>
     <message>
         <source>delivered</source>
-        <translation type="unfinished"></translation>
+        <translation>levantado</translation>
     </message>
     <message>
         <source>sent back to be remade</source>
-        <translation type="unfinished"></translation>
+        <translation>devolvido para refazer</translation>
     </message>
     <message>
         <source>not collected</source>
-        <translation type="unfinished"></translation>
+        <translation>não levantado</translation>
     </message>
     <message>
         <source>referred</source>
-        <translation type="unfinished"></translation>
+        <translation>encaminhado</translation>
     </message>
     <message>
         <source>not served from stock</source>
-        <translation type="unfinished"></translation>
+        <translation>não atendido com o stock</translation>
     </message>
     <message>
         <source>exported</source>
-        <translation type="unfinished"></translation>
+        <translation>exportado</translation>
     </message>
     <message>
         <source>drawn for the bench</source>
-        <translation type="unfinished"></translation>
+        <translation>sorteado para a bancada</translation>
     </message>
     <message>
         <source>read at the bench</source>
-        <translation type="unfinished"></translation>
+        <translation>lido na bancada</translation>
     </message>
     <message>
         <source>seen again</source>
-        <translation type="unfinished"></translation>
+        <translation>visto de novo</translation>
     </message>
     <message>
         <source>entered in error</source>
-        <translation type="unfinished"></translation>
+        <translation>inscrito por engano</translation>
     </message>
     <message>
         <source>damaged</source>
-        <translation type="unfinished"></translation>
+        <translation>danificado</translation>
     </message>
     <message>
         <source>missing</source>
-        <translation type="unfinished"></translation>
+        <translation>em falta</translation>
     </message>
     <message>
         <source>stolen</source>
-        <translation type="unfinished"></translation>
+        <translation>roubado</translation>
     </message>
     <message>
         <source>found</source>
-        <translation type="unfinished"></translation>
+        <translation>encontrado</translation>
     </message>
     <message>
         <source>miscounted</source>
-        <translation type="unfinished"></translation>
+        <translation>mal contado</translation>
     </message>
     <message>
         <source>off its label</source>
-        <translation type="unfinished"></translation>
+        <translation>diferente da etiqueta</translation>
     </message>
     <message>
         <source>mislabelled</source>
-        <translation type="unfinished"></translation>
+        <translation>mal etiquetado</translation>
     </message>
     <message>
         <source>sample</source>
-        <translation type="unfinished"></translation>
+        <translation>amostra</translation>
     </message>
     <message>
         <source>given away</source>
-        <translation type="unfinished"></translation>
+        <translation>oferecido</translation>
     </message>
     <message>
         <source>recalled</source>
-        <translation type="unfinished"></translation>
+        <translation>recolhido</translation>
     </message>
 </context>
 <context>
     <name>paper</name>
     <message>
         <source>The child was given glasses: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>A criança recebeu óculos: %1.</translation>
     </message>
     <message>
         <source>Glasses are suggested for the child: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sugerem-se óculos para a criança: %1.</translation>
     </message>
     <message>
         <source>Glasses are to be made for the child.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vão ser feitos óculos para a criança.</translation>
     </message>
     <message>
         <source>The child needs no glasses for this.</source>
-        <translation type="unfinished"></translation>
+        <translation>A criança não precisa de óculos para isto.</translation>
     </message>
     <message>
         <source>The eye test is not finished; the child comes again.</source>
-        <translation type="unfinished"></translation>
+        <translation>O exame da vista não terminou; a criança volta.</translation>
     </message>
     <message>
         <source>The child should see the eye clinic before any glasses.</source>
-        <translation type="unfinished"></translation>
+        <translation>A criança deve ir à clínica de olhos antes de receber óculos.</translation>
     </message>
     <message>
         <source>Please take the child and the letter to the eye clinic today.</source>
-        <translation type="unfinished"></translation>
+        <translation>Por favor, leve hoje a criança e a carta à clínica de olhos.</translation>
     </message>
     <message>
         <source>Please take the child and the letter to the eye clinic in the next days.</source>
-        <translation type="unfinished"></translation>
+        <translation>Por favor, leve a criança e a carta à clínica de olhos nos próximos dias.</translation>
     </message>
     <message>
         <source>Please take the child and the letter to the eye clinic when it next receives people.</source>
-        <translation type="unfinished"></translation>
+        <translation>Por favor, leve a criança e a carta à clínica de olhos quando esta voltar a atender.</translation>
     </message>
     <message>
         <source>The eyes of your child were tested.</source>
-        <translation type="unfinished"></translation>
+        <translation>Os olhos da sua criança foram examinados.</translation>
     </message>
     <message>
         <source>To be worn (as the prescriber told)</source>
-        <translation type="unfinished"></translation>
+        <translation>Como usar (segundo o prescritor)</translation>
     </message>
     <message>
         <source>The glasses may feel strange for a week. Double vision, pain or sudden loss of sight: take them off and go to an eye clinic the same day.</source>
-        <translation type="unfinished"></translation>
+        <translation>Os óculos podem causar estranheza durante uma semana. Visão dupla, dor ou perda súbita de visão: tire-os e vá a uma clínica de olhos no mesmo dia.</translation>
     </message>
     <message>
         <source>Come back in 6 to 12 months, or at once if an eye turns or sees worse.</source>
-        <translation type="unfinished"></translation>
+        <translation>Volte dentro de 6 a 12 meses, ou logo que um olho se desvie ou veja pior.</translation>
     </message>
     <message>
         <source>Told to (guardian), by</source>
-        <translation type="unfinished"></translation>
+        <translation>Explicado a (tutor), por</translation>
     </message>
     <message>
         <source>Please help the child to wear them, and to keep them clean and in their case.</source>
-        <translation type="unfinished"></translation>
+        <translation>Por favor, ajude a criança a usá-los, e a guardá-los limpos e no estojo.</translation>
     </message>
     <message>
         <source>Please let the child sit where the board is read easily.</source>
-        <translation type="unfinished"></translation>
+        <translation>Por favor, sente a criança onde se leia bem o quadro.</translation>
     </message>
     <message>
         <source>Tell the guardian at once if an eye turns or hurts, or if the child sees worse.</source>
-        <translation type="unfinished"></translation>
+        <translation>Avise logo o tutor se um olho se desvia ou dói, ou se a criança vê pior.</translation>
     </message>
     <message>
         <source>Your glasses</source>
-        <translation type="unfinished"></translation>
+        <translation>Os seus óculos</translation>
     </message>
     <message>
         <source>Glasses suggested for you</source>
-        <translation type="unfinished"></translation>
+        <translation>Óculos sugeridos para si</translation>
     </message>
     <message>
         <source>Glasses to be made for you</source>
-        <translation type="unfinished"></translation>
+        <translation>Óculos a fazer para si</translation>
     </message>
     <message>
         <source>No glasses needed</source>
-        <translation type="unfinished"></translation>
+        <translation>Não precisa de óculos</translation>
     </message>
     <message>
         <source>Not finished yet</source>
-        <translation type="unfinished"></translation>
+        <translation>Ainda não terminado</translation>
     </message>
     <message>
         <source>Please go to the eye clinic first</source>
-        <translation type="unfinished"></translation>
+        <translation>Por favor, vá primeiro à clínica de olhos</translation>
     </message>
     <message>
         <source>Go to the eye clinic today, and take the letter.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vá hoje à clínica de olhos e leve a carta.</translation>
     </message>
     <message>
         <source>Go to the eye clinic in the next days, and take the letter.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vá à clínica de olhos nos próximos dias e leve a carta.</translation>
     </message>
     <message>
         <source>Go to the eye clinic when it next receives people, and take the letter.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vá à clínica de olhos quando esta voltar a atender e leve a carta.</translation>
     </message>
     <message>
         <source>right lens %1</source>
-        <translation type="unfinished"></translation>
+        <translation>lente direita %1</translation>
     </message>
     <message>
         <source>left lens %1</source>
-        <translation type="unfinished"></translation>
+        <translation>lente esquerda %1</translation>
     </message>
     <message>
         <source>frame %1</source>
-        <translation type="unfinished"></translation>
+        <translation>armação %1</translation>
     </message>
     <message>
         <source>What you were given</source>
-        <translation type="unfinished"></translation>
+        <translation>O que recebeu</translation>
     </message>
     <message>
         <source>What is suggested</source>
-        <translation type="unfinished"></translation>
+        <translation>O que se sugere</translation>
     </message>
     <message>
         <source>add %1</source>
-        <translation type="unfinished"></translation>
+        <translation>ad. %1</translation>
     </message>
     <message>
         <source>Line</source>
-        <translation type="unfinished">Linha</translation>
+        <translation>Linha</translation>
     </message>
     <message>
         <source>Frame</source>
-        <translation type="unfinished"></translation>
+        <translation>Armação</translation>
     </message>
     <message>
         <source>What is left</source>
-        <translation type="unfinished"></translation>
+        <translation>O que resta</translation>
     </message>
     <message>
         <source>Outside limit: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Fora do limite: %1.</translation>
     </message>
     <message>
         <source>Given because</source>
-        <translation type="unfinished"></translation>
+        <translation>Dados porque</translation>
     </message>
     <message>
         <source>Please mind</source>
-        <translation type="unfinished"></translation>
+        <translation>Tenha em atenção</translation>
     </message>
     <message>
         <source>This pair was worn by somebody before.</source>
-        <translation type="unfinished"></translation>
+        <translation>Estes óculos já foram usados por outra pessoa.</translation>
     </message>
     <message>
         <source>You see with one eye: ask for lenses that do not break, and wear eye protection.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vê com um só olho: peça lentes que não se partam e use proteção para os olhos.</translation>
     </message>
     <message>
         <source>New glasses may feel strange for a week. Double vision, pain or sudden loss of sight: stop wearing them and go to an eye clinic the same day.</source>
-        <translation type="unfinished"></translation>
+        <translation>Óculos novos podem causar estranheza durante uma semana. Visão dupla, dor ou perda súbita de visão: deixe de os usar e vá a uma clínica de olhos no mesmo dia.</translation>
     </message>
     <message>
         <source>Wear them as the prescriber told. Come back in 6 to 12 months, or at once if an eye turns or sees worse.</source>
-        <translation type="unfinished"></translation>
+        <translation>Use-os como disse o prescritor. Volte dentro de 6 a 12 meses, ou logo que um olho se desvie ou veja pior.</translation>
     </message>
     <message>
         <source>Come back if your sight changes, and for a new eye test in two years.</source>
-        <translation type="unfinished"></translation>
+        <translation>Volte se a sua vista mudar, e para novo exame da vista dentro de dois anos.</translation>
     </message>
     <message>
         <source>Nothing in the box comes near enough, so glasses are to be made.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nada na caixa se aproxima o suficiente, por isso vão ser feitos óculos.</translation>
     </message>
     <message>
         <source>For the optician</source>
-        <translation type="unfinished"></translation>
+        <translation>Para o ótico</translation>
     </message>
     <message>
         <source>Collect at</source>
-        <translation type="unfinished"></translation>
+        <translation>Levantar em</translation>
     </message>
     <message>
         <source>On or after</source>
-        <translation type="unfinished"></translation>
+        <translation>No dia, ou depois de</translation>
     </message>
     <message>
         <source>Until then: temporary pair. Not for driving.</source>
-        <translation type="unfinished"></translation>
+        <translation>Até lá: óculos provisórios. Não são para conduzir.</translation>
     </message>
     <message>
         <source>Something is missing before glasses can be given:</source>
-        <translation type="unfinished"></translation>
+        <translation>Falta algo antes de se poderem dar óculos:</translation>
     </message>
     <message>
         <source>Come back on</source>
-        <translation type="unfinished"></translation>
+        <translation>Volte em</translation>
     </message>
     <message>
         <source>Because</source>
-        <translation type="unfinished"></translation>
+        <translation>Porque</translation>
     </message>
     <message>
         <source>Glasses wait until the clinic has seen your eyes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Os óculos esperam até a clínica ver os seus olhos.</translation>
     </message>
     <message>
         <source>Your prescription</source>
-        <translation type="unfinished"></translation>
+        <translation>A sua prescrição</translation>
     </message>
     <message>
         <source>Your eyes should be measured once more.</source>
-        <translation type="unfinished"></translation>
+        <translation>Os seus olhos devem ser medidos mais uma vez.</translation>
     </message>
     <message>
         <source>RIGHT</source>
-        <translation type="unfinished"></translation>
+        <translation>DIREITO</translation>
     </message>
     <message>
         <source>LEFT</source>
-        <translation type="unfinished"></translation>
+        <translation>ESQUERDO</translation>
     </message>
     <message>
         <source>NEAR</source>
-        <translation type="unfinished"></translation>
+        <translation>PERTO</translation>
     </message>
     <message>
         <source>DISTANCE</source>
-        <translation type="unfinished"></translation>
+        <translation>LONGE</translation>
     </message>
     <message>
         <source>ARM&apos;S LENGTH</source>
-        <translation type="unfinished"></translation>
+        <translation>DISTÂNCIA DO BRAÇO</translation>
     </message>
     <message>
         <source>BIFOCAL</source>
-        <translation type="unfinished"></translation>
+        <translation>BIFOCAL</translation>
     </message>
     <message>
         <source>centres %1 mm (assumed)</source>
-        <translation type="unfinished"></translation>
+        <translation>centros %1 mm (supostos)</translation>
     </message>
     <message>
         <source>centres %1 mm</source>
-        <translation type="unfinished"></translation>
+        <translation>centros %1 mm</translation>
     </message>
     <message>
         <source>size S</source>
-        <translation type="unfinished"></translation>
+        <translation>tamanho S</translation>
     </message>
     <message>
         <source>size M</source>
-        <translation type="unfinished"></translation>
+        <translation>tamanho M</translation>
     </message>
     <message>
         <source>size L</source>
-        <translation type="unfinished"></translation>
+        <translation>tamanho L</translation>
     </message>
     <message>
         <source>axis set when mounted</source>
-        <translation type="unfinished"></translation>
+        <translation>eixo acertado ao montar</translation>
     </message>
     <message>
         <source>used pair</source>
-        <translation type="unfinished"></translation>
+        <translation>óculos usados</translation>
     </message>
     <message>
         <source>Rules %1, program %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Regras %1, programa %2.</translation>
     </message>
     <message>
         <source>For near work only.</source>
-        <translation type="unfinished"></translation>
+        <translation>Só para trabalho de perto.</translation>
     </message>
     <message>
         <source>Day and place</source>
-        <translation type="unfinished"></translation>
+        <translation>Dia e lugar</translation>
     </message>
     <message>
         <source>Box %1: %2 pieces</source>
-        <translation type="unfinished"></translation>
+        <translation>Caixa %1: %2 peças</translation>
     </message>
     <message>
         <source>Bin</source>
-        <translation type="unfinished">Caixa</translation>
+        <translation>Divisão</translation>
     </message>
     <message>
         <source>Power</source>
-        <translation type="unfinished">Potência</translation>
+        <translation>Potência</translation>
     </message>
     <message>
         <source>Pieces</source>
-        <translation type="unfinished">Peças</translation>
+        <translation>Peças</translation>
     </message>
     <message>
         <source>Packed</source>
-        <translation type="unfinished"></translation>
+        <translation>Embalado</translation>
     </message>
     <message>
         <source>Packed by</source>
-        <translation type="unfinished"></translation>
+        <translation>Embalado por</translation>
     </message>
     <message>
         <source>Counted again by</source>
-        <translation type="unfinished"></translation>
+        <translation>Contado de novo por</translation>
     </message>
     <message>
         <source>Count what lies there. Two persons; what the book says is not asked before the end.</source>
-        <translation type="unfinished"></translation>
+        <translation>Conte o que lá está. Duas pessoas; o que diz o registo não se pergunta antes do fim.</translation>
     </message>
     <message>
         <source>Counted</source>
-        <translation type="unfinished"></translation>
+        <translation>Contado</translation>
     </message>
     <message>
         <source>Remark</source>
-        <translation type="unfinished"></translation>
+        <translation>Observação</translation>
     </message>
     <message>
         <source>Counted by (initials)</source>
-        <translation type="unfinished"></translation>
+        <translation>Contado por (iniciais)</translation>
     </message>
     <message>
         <source>Second person (initials)</source>
-        <translation type="unfinished"></translation>
+        <translation>Segunda pessoa (iniciais)</translation>
     </message>
     <message>
         <source>Read the pair with the focimeter, take the acuity with it, then compare with the record. Where they differ write: the record does not match the pair.</source>
-        <translation type="unfinished"></translation>
+        <translation>Leia os óculos com o focímetro, tome a acuidade com eles e compare com o anotado. Onde diferirem escreva: o anotado não corresponde aos óculos.</translation>
     </message>
     <message>
         <source>Entry</source>
-        <translation type="unfinished"></translation>
+        <translation>Inscrição</translation>
     </message>
     <message>
         <source>Code</source>
-        <translation type="unfinished"></translation>
+        <translation>Código</translation>
     </message>
     <message>
         <source>Recorded</source>
-        <translation type="unfinished"></translation>
+        <translation>Anotado</translation>
     </message>
     <message>
         <source>Read right</source>
-        <translation type="unfinished"></translation>
+        <translation>Lido, direito</translation>
     </message>
     <message>
         <source>Read left</source>
-        <translation type="unfinished"></translation>
+        <translation>Lido, esquerdo</translation>
     </message>
     <message>
         <source>Acuity</source>
-        <translation type="unfinished"></translation>
+        <translation>Acuidade</translation>
     </message>
     <message>
         <source>Finding</source>
-        <translation type="unfinished"></translation>
+        <translation>Constatação</translation>
     </message>
     <message>
         <source>Read by</source>
-        <translation type="unfinished"></translation>
+        <translation>Lido por</translation>
     </message>
     <message>
         <source>no power</source>
-        <translation type="unfinished"></translation>
+        <translation>sem potência</translation>
     </message>
     <message>
         <source>Eye</source>
-        <translation type="unfinished"></translation>
+        <translation>Olho</translation>
     </message>
     <message>
         <source>Addition</source>
-        <translation type="unfinished">Adição</translation>
+        <translation>Adição</translation>
     </message>
     <message>
         <source>Prism</source>
-        <translation type="unfinished"></translation>
+        <translation>Prisma</translation>
     </message>
     <message>
         <source>Centre, mm</source>
-        <translation type="unfinished"></translation>
+        <translation>Centro, mm</translation>
     </message>
     <message>
         <source>Height, mm</source>
-        <translation type="unfinished"></translation>
+        <translation>Altura, mm</translation>
     </message>
     <message>
         <source>minus cylinders</source>
-        <translation type="unfinished"></translation>
+        <translation>cilindros negativos</translation>
     </message>
     <message>
         <source>plus cylinders</source>
-        <translation type="unfinished"></translation>
+        <translation>cilindros positivos</translation>
     </message>
     <message>
         <source>as written</source>
-        <translation type="unfinished"></translation>
+        <translation>como escrito</translation>
     </message>
     <message>
         <source>Size</source>
-        <translation type="unfinished"></translation>
+        <translation>Tamanho</translation>
     </message>
     <message>
         <source>Vertex distance, mm</source>
-        <translation type="unfinished"></translation>
+        <translation>Distância ao vértice, mm</translation>
     </message>
     <message>
         <source>Working distance, mm</source>
-        <translation type="unfinished"></translation>
+        <translation>Distância de trabalho, mm</translation>
     </message>
     <message>
         <source>Prescriber</source>
-        <translation type="unfinished">Prescritor</translation>
+        <translation>Prescritor</translation>
     </message>
     <message>
         <source>Purpose</source>
-        <translation type="unfinished"></translation>
+        <translation>Uso</translation>
     </message>
     <message>
         <source>Form</source>
-        <translation type="unfinished"></translation>
+        <translation>Forma</translation>
     </message>
     <message>
         <source>* half of the distance between both eyes, not measured for this eye</source>
-        <translation type="unfinished"></translation>
+        <translation>* metade da distância entre os dois olhos, não medida para este olho</translation>
     </message>
     <message>
         <source>Not to be sent before these are measured:</source>
-        <translation type="unfinished"></translation>
+        <translation>Não enviar antes de medir:</translation>
     </message>
     <message>
         <source>Wanted by, signature</source>
-        <translation type="unfinished"></translation>
+        <translation>Pedido por, assinatura</translation>
     </message>
     <message>
         <source>Glasses are being made for you: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Estão a ser feitos óculos para si: %1.</translation>
     </message>
     <message>
         <source>Ordered on</source>
-        <translation type="unfinished"></translation>
+        <translation>Encomendado em</translation>
     </message>
     <message>
         <source>Bring this paper. The glasses are measured and tried on you before you take them home.</source>
-        <translation type="unfinished"></translation>
+        <translation>Traga este papel. Os óculos são medidos e provados em si antes de os levar.</translation>
     </message>
     <message>
         <source>If you cannot come, send somebody to tell us. Your sight gets worse, hurts or is suddenly lost: do not wait, go to an eye clinic the same day.</source>
-        <translation type="unfinished"></translation>
+        <translation>Se não puder vir, mande alguém avisar-nos. Se a sua vista piorar, doer ou se perder de repente: não espere, vá a uma clínica de olhos no mesmo dia.</translation>
     </message>
     <message>
         <source>Rules %1, program version %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Regras %1, versão do programa %2.</translation>
     </message>
     <message>
         <source>balance lens</source>
-        <translation type="unfinished"></translation>
+        <translation>lente de equilíbrio</translation>
     </message>
     <message>
         <source>artificial eye</source>
-        <translation type="unfinished"></translation>
+        <translation>olho artificial</translation>
     </message>
     <message>
         <source>does not see</source>
-        <translation type="unfinished"></translation>
+        <translation>não vê</translation>
     </message>
     <message>
         <source>not measured</source>
-        <translation type="unfinished">não medido</translation>
+        <translation>não medido</translation>
     </message>
     <message>
         <source>Note for the person</source>
-        <translation type="unfinished"></translation>
+        <translation>Nota para a pessoa</translation>
     </message>
     <message>
         <source>Label of a line</source>
-        <translation type="unfinished"></translation>
+        <translation>Etiqueta de uma linha</translation>
     </message>
     <message>
         <source>Label of a bin</source>
-        <translation type="unfinished"></translation>
+        <translation>Etiqueta de uma divisão</translation>
     </message>
     <message>
         <source>Packing list</source>
-        <translation type="unfinished"></translation>
+        <translation>Lista de embalagem</translation>
     </message>
     <message>
         <source>Count sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>Folha de contagem</translation>
     </message>
     <message>
         <source>Audit worksheet</source>
-        <translation type="unfinished"></translation>
+        <translation>Folha de auditoria</translation>
     </message>
     <message>
         <source>Order to the laboratory</source>
-        <translation type="unfinished"></translation>
+        <translation>Encomenda ao laboratório</translation>
     </message>
     <message>
         <source>Letter to the eye clinic</source>
-        <translation type="unfinished"></translation>
+        <translation>Carta à clínica de olhos</translation>
     </message>
     <message>
         <source>Glasses to collect</source>
-        <translation type="unfinished"></translation>
+        <translation>Óculos a levantar</translation>
     </message>
     <message>
         <source>Note for the guardian</source>
-        <translation type="unfinished"></translation>
+        <translation>Nota para o tutor</translation>
     </message>
     <message>
         <source>Note for the teacher</source>
-        <translation type="unfinished"></translation>
+        <translation>Nota para o professor</translation>
     </message>
     <message>
         <source>Quick card</source>
-        <translation type="unfinished"></translation>
+        <translation>Ficha rápida</translation>
     </message>
     <message>
         <source>Audit of hand-overs</source>
-        <translation type="unfinished"></translation>
+        <translation>Auditoria das entregas</translation>
     </message>
     <message>
         <source>Right eye</source>
-        <translation type="unfinished"></translation>
+        <translation>Olho direito</translation>
     </message>
     <message>
         <source>Left eye</source>
-        <translation type="unfinished"></translation>
+        <translation>Olho esquerdo</translation>
     </message>
     <message>
         <source>Distance, as written</source>
-        <translation type="unfinished"></translation>
+        <translation>Longe, como escrito</translation>
     </message>
     <message>
         <source>Near</source>
-        <translation type="unfinished"></translation>
+        <translation>Perto</translation>
     </message>
     <message>
         <source>for near: reading, sewing, telephone</source>
-        <translation type="unfinished"></translation>
+        <translation>para perto: ler, coser, telefone</translation>
     </message>
     <message>
         <source>for work at arm&apos;s length</source>
-        <translation type="unfinished"></translation>
+        <translation>para trabalho à distância do braço</translation>
     </message>
     <message>
         <source>for far (upper part) and near (lower part)</source>
-        <translation type="unfinished"></translation>
+        <translation>para longe (parte de cima) e perto (parte de baixo)</translation>
     </message>
     <message>
         <source>for far: walking, school board, faces</source>
-        <translation type="unfinished"></translation>
+        <translation>para longe: andar, quadro da escola, rostos</translation>
     </message>
     <message>
         <source>For near work only. Not for walking, riding or driving.</source>
-        <translation type="unfinished"></translation>
+        <translation>Só para trabalho de perto. Não são para andar, montar nem conduzir.</translation>
     </message>
     <message>
         <source>For work at arm&apos;s length only. Not for walking, riding or driving.</source>
-        <translation type="unfinished"></translation>
+        <translation>Só para trabalho à distância do braço. Não são para andar, montar nem conduzir.</translation>
     </message>
     <message>
         <source>The lower part is for near: take care on steps and kerbs. Drive only if your sight with these meets the law where you live.</source>
-        <translation type="unfinished"></translation>
+        <translation>A parte de baixo é para perto: cuidado com degraus e passeios. Conduza só se a sua vista com estes óculos cumprir a lei do lugar onde vive.</translation>
     </message>
     <message>
         <source>Drive only if your sight with these meets the law where you live.</source>
-        <translation type="unfinished"></translation>
+        <translation>Conduza só se a sua vista com estes óculos cumprir a lei do lugar onde vive.</translation>
     </message>
     <message>
         <source>Suggested from the prescription of %1 of %2 by rules %3, version %4. This is not an eye examination.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sugerido a partir da prescrição de %1 de %2 pelas regras %3, versão %4. Isto não é um exame dos olhos.</translation>
     </message>
     <message>
         <source>(prescriber not named)</source>
-        <translation type="unfinished"></translation>
+        <translation>(prescritor não indicado)</translation>
     </message>
     <message>
         <source>(no date)</source>
-        <translation type="unfinished"></translation>
+        <translation>(sem data)</translation>
     </message>
     <message>
         <source>within</source>
-        <translation type="unfinished"></translation>
+        <translation>dentro</translation>
     </message>
     <message>
         <source>beyond 95 %</source>
-        <translation type="unfinished"></translation>
+        <translation>além de 95 %</translation>
     </message>
     <message>
         <source>beyond 99.9 %</source>
-        <translation type="unfinished"></translation>
+        <translation>além de 99.9 %</translation>
     </message>
     <message>
         <source>Judged</source>
-        <translation type="unfinished"></translation>
+        <translation>Avaliadas</translation>
     </message>
     <message>
         <source>At odds</source>
-        <translation type="unfinished"></translation>
+        <translation>Em desacordo</translation>
     </message>
     <message>
         <source>Share</source>
-        <translation type="unfinished"></translation>
+        <translation>Proporção</translation>
     </message>
     <message>
         <source>95 % limits</source>
-        <translation type="unfinished"></translation>
+        <translation>Limites de 95 %</translation>
     </message>
     <message>
         <source>Funnel</source>
-        <translation type="unfinished"></translation>
+        <translation>Funil</translation>
     </message>
     <message>
         <source>Share at odds against the number judged; lines: the share of all %1, the limits of chance at 95 % (dashed) and 99.9 % (solid)</source>
-        <translation type="unfinished"></translation>
+        <translation>Proporção em desacordo face ao número avaliado; linhas: a proporção de todas %1, os limites do acaso a 95 % (tracejada) e 99.9 % (contínua)</translation>
     </message>
     <message>
         <source>hand-overs judged</source>
-        <translation type="unfinished"></translation>
+        <translation>entregas avaliadas</translation>
     </message>
     <message>
         <source>Good ones before it</source>
-        <translation type="unfinished"></translation>
+        <translation>Boas antes</translation>
     </message>
     <message>
         <source>Chart</source>
-        <translation type="unfinished"></translation>
+        <translation>Gráfico</translation>
     </message>
     <message>
         <source>Run</source>
-        <translation type="unfinished"></translation>
+        <translation>Sequência</translation>
     </message>
     <message>
         <source>Good hand-overs between two at odds, in their order; centre %1, a run longer than %2 is better than the share says</source>
-        <translation type="unfinished"></translation>
+        <translation>Entregas boas entre duas em desacordo, por ordem; centro %1, uma sequência mais longa do que %2 é melhor do que diz a proporção</translation>
     </message>
     <message>
         <source>runs, the last one still open</source>
-        <translation type="unfinished"></translation>
+        <translation>sequências, a última ainda em aberto</translation>
     </message>
     <message>
         <source>better than the share says</source>
-        <translation type="unfinished"></translation>
+        <translation>melhor do que diz a proporção</translation>
     </message>
     <message>
         <source>open</source>
-        <translation type="unfinished">em aberto</translation>
+        <translation>em aberto</translation>
     </message>
     <message>
         <source>Limits</source>
-        <translation type="unfinished"></translation>
+        <translation>Limites</translation>
     </message>
     <message>
         <source>Week from</source>
-        <translation type="unfinished"></translation>
+        <translation>Semana de</translation>
     </message>
     <message>
         <source>Share at odds by week; centre %1, limits at three standard deviations, which step with the volume</source>
-        <translation type="unfinished"></translation>
+        <translation>Proporção em desacordo por semana; centro %1, limites a três desvios-padrão, que seguem o volume</translation>
     </message>
     <message>
         <source>weeks</source>
-        <translation type="unfinished"></translation>
+        <translation>semanas</translation>
     </message>
     <message>
         <source>beyond</source>
-        <translation type="unfinished"></translation>
+        <translation>além</translation>
     </message>
     <message>
         <source>Large lot accepted</source>
-        <translation type="unfinished"></translation>
+        <translation>Lote grande aceite</translation>
     </message>
     <message>
         <source>This lot accepted</source>
-        <translation type="unfinished"></translation>
+        <translation>Este lote aceite</translation>
     </message>
     <message>
         <source>Failing</source>
-        <translation type="unfinished"></translation>
+        <translation>A falhar</translation>
     </message>
     <message>
         <source>How likely a lot is accepted by the share that fails in it: %1 read, at most %2 may fail</source>
-        <translation type="unfinished"></translation>
+        <translation>Probabilidade de aceitar um lote segundo a proporção que nele falha: %1 lidos, podem falhar no máximo %2</translation>
     </message>
     <message>
         <source>failing</source>
-        <translation type="unfinished"></translation>
+        <translation>a falhar</translation>
     </message>
     <message>
         <source>Tell what the glasses are for, what is left, and when to come back; give the note.</source>
-        <translation type="unfinished"></translation>
+        <translation>Diga para que são os óculos, o que resta e quando voltar; dê a nota.</translation>
     </message>
     <message>
         <source>Close the program, then copy the whole folder to a stick at the end of the day.</source>
-        <translation type="unfinished"></translation>
+        <translation>Feche o programa e copie a pasta inteira para uma pen no fim do dia.</translation>
     </message>
     <message>
         <source>Take a sample of pairs, read them, and look for the slip, not for somebody to blame.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tire uma amostra de óculos, leia-os e procure o lapso, não a quem culpar.</translation>
     </message>
     <message>
         <source>Type the camp code and the final prescription as written; signs always.</source>
-        <translation type="unfinished"></translation>
+        <translation>Escreva o código de acampamento e a prescrição final como está escrita; sempre os sinais.</translation>
     </message>
     <message>
         <source>Pain, red eye, sudden loss, flashes, double vision: the clinic first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dor, olho vermelho, perda súbita, clarões, visão dupla: primeiro a clínica.</translation>
     </message>
     <message>
         <source>Measure the distance between the eyes; for reading the near one.</source>
-        <translation type="unfinished"></translation>
+        <translation>Meça a distância entre os olhos; para ler, a de perto.</translation>
     </message>
     <message>
         <source>Fetch what is suggested from its bin and scan the label.</source>
-        <translation type="unfinished"></translation>
+        <translation>Traga o sugerido da sua divisão e leia o código da etiqueta.</translation>
     </message>
     <message>
         <source>Read the pair with the focimeter: does it hold what the label says?</source>
-        <translation type="unfinished"></translation>
+        <translation>Leia os óculos com o focímetro: são como diz a etiqueta?</translation>
     </message>
     <message>
         <source>Try it on the face; take the acuity of each eye with it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Prove-os no rosto; tome a acuidade de cada olho com eles.</translation>
     </message>
     <message>
         <source>Outside a limit: say no, or write the reason in your own words.</source>
-        <translation type="unfinished"></translation>
+        <translation>Fora de um limite: diga que não, ou escreva o motivo por palavras suas.</translation>
     </message>
     <message>
         <source>Put back what was tried and not taken, each into the bin of its label.</source>
-        <translation type="unfinished"></translation>
+        <translation>Reponha o que foi provado e não levado, cada peça na divisão da sua etiqueta.</translation>
     </message>
     <message>
         <source>Take in a delivery by scanning it; a new lot waits until samples are read.</source>
-        <translation type="unfinished"></translation>
+        <translation>Receba uma remessa lendo-lhe os códigos; um lote novo espera até se lerem amostras.</translation>
     </message>
     <message>
         <source>Print labels for what came; one on each case, one on each bin.</source>
-        <translation type="unfinished"></translation>
+        <translation>Imprima etiquetas para o que chegou; uma em cada estojo, uma em cada divisão.</translation>
     </message>
     <message>
         <source>A pair off its label goes into quarantine, never back into the bin.</source>
-        <translation type="unfinished"></translation>
+        <translation>Óculos diferentes da etiqueta vão para quarentena, nunca de volta à divisão.</translation>
     </message>
     <message>
         <source>Returned pairs are cleaned and read before they are given again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Óculos devolvidos são limpos e lidos antes de serem dados de novo.</translation>
     </message>
     <message>
         <source>Count by two persons on the blind sheet; every difference has a reason.</source>
-        <translation type="unfinished"></translation>
+        <translation>Contem duas pessoas na folha cega; cada diferença tem um motivo.</translation>
     </message>
     <message>
         <source>Send to another site with a list; what arrives is counted there.</source>
-        <translation type="unfinished"></translation>
+        <translation>Envie para outro local com uma lista; o que chega conta-se lá.</translation>
     </message>
     <message>
         <source>Choose the rules with the prescriber, and name them to the team.</source>
-        <translation type="unfinished"></translation>
+        <translation>Escolha as regras com o prescritor, e diga-as à equipa.</translation>
     </message>
     <message>
         <source>Look at what was given outside a limit, and at its reasons, each evening.</source>
-        <translation type="unfinished"></translation>
+        <translation>Veja cada fim de tarde o que se deu fora de um limite, e os motivos.</translation>
     </message>
     <message>
         <source>Every letter to the clinic is counted when its lower part comes back.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cada carta à clínica conta quando volta a parte de baixo.</translation>
     </message>
     <message>
         <source>Every pair that is ordered is followed until it is collected.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cada encomenda de óculos é seguida até ser levantada.</translation>
     </message>
     <message>
         <source>Codes leave the camp, names do not.</source>
-        <translation type="unfinished"></translation>
+        <translation>Os códigos saem do acampamento, os nomes não.</translation>
     </message>
     <message>
         <source>Quick card: at the table</source>
-        <translation type="unfinished"></translation>
+        <translation>Ficha rápida: na mesa</translation>
     </message>
     <message>
         <source>Quick card: keeper of the box</source>
-        <translation type="unfinished"></translation>
+        <translation>Ficha rápida: responsável da caixa</translation>
     </message>
     <message>
         <source>Quick card: supervisor</source>
-        <translation type="unfinished"></translation>
+        <translation>Ficha rápida: supervisor</translation>
     </message>
     <message>
         <source>Told with every pair</source>
-        <translation type="unfinished"></translation>
+        <translation>Diz-se com todos os óculos</translation>
     </message>
     <message>
         <source>A suggestion is not an eye examination. The prescriber and the optician decide.</source>
-        <translation type="unfinished"></translation>
+        <translation>Uma sugestão não é um exame dos olhos. Decidem o prescritor e o ótico.</translation>
     </message>
     <message>
         <source>Says that sight was lost suddenly.</source>
-        <translation type="unfinished"></translation>
+        <translation>Diz que perdeu a visão de repente.</translation>
     </message>
     <message>
         <source>Says that an eye hurts.</source>
-        <translation type="unfinished"></translation>
+        <translation>Diz que lhe dói um olho.</translation>
     </message>
     <message>
         <source>An eye is red.</source>
-        <translation type="unfinished"></translation>
+        <translation>Um olho está vermelho.</translation>
     </message>
     <message>
         <source>Sees new flashes or floaters.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vê clarões ou manchas novos.</translation>
     </message>
     <message>
         <source>Sees double.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vê a dobrar.</translation>
     </message>
     <message>
         <source>A pupil looks white.</source>
-        <translation type="unfinished"></translation>
+        <translation>Uma pupila parece branca.</translation>
     </message>
     <message>
         <source>A child; the eyes do not look the same way.</source>
-        <translation type="unfinished"></translation>
+        <translation>Uma criança; os olhos não olham na mesma direção.</translation>
     </message>
     <message>
         <source>The prescriber asks for a refraction with drops.</source>
-        <translation type="unfinished"></translation>
+        <translation>O prescritor pede uma refração com gotas.</translation>
     </message>
     <message>
         <source>Straight lines look bent or broken.</source>
-        <translation type="unfinished"></translation>
+        <translation>Linhas direitas parecem tortas ou partidas.</translation>
     </message>
     <message>
         <source>A part of the field of view is missing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Falta uma parte do campo visual.</translation>
     </message>
     <message>
         <source>Sees rings round lights.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vê anéis à volta das luzes.</translation>
     </message>
     <message>
         <source>A child who does not reach 6/9 in each eye with the final prescription.</source>
-        <translation type="unfinished"></translation>
+        <translation>Uma criança que não chega a 6/9 em cada olho com a prescrição final.</translation>
     </message>
     <message>
         <source>A child who came with less than 6/60 in an eye.</source>
-        <translation type="unfinished"></translation>
+        <translation>Uma criança que veio com menos de 6/60 num olho.</translation>
     </message>
     <message>
         <source>A child with +3.50 D or more, or a cylinder of 1.50 D or more.</source>
-        <translation type="unfinished"></translation>
+        <translation>Uma criança com +3.50 D ou mais, ou um cilindro de 1.50 D ou mais.</translation>
     </message>
     <message>
         <source>Under 8 years; the eyes differ by 1.50 D or more.</source>
-        <translation type="unfinished"></translation>
+        <translation>Menos de 8 anos; os olhos diferem 1.50 D ou mais.</translation>
     </message>
     <message>
         <source>Less than 6/12 in the better eye with the best prescription found.</source>
-        <translation type="unfinished"></translation>
+        <translation>Menos de 6/12 no melhor olho com a melhor prescrição achada.</translation>
     </message>
     <message>
         <source>A mean sphere beyond 6.00 D.</source>
-        <translation type="unfinished"></translation>
+        <translation>Uma esfera média além de 6.00 D.</translation>
     </message>
     <message>
         <source>A sphere of +8.00 D or more.</source>
-        <translation type="unfinished"></translation>
+        <translation>Uma esfera de +8.00 D ou mais.</translation>
     </message>
     <message>
         <source>What was observed</source>
-        <translation type="unfinished"></translation>
+        <translation>O que se observou</translation>
     </message>
     <message>
         <source>In the person&apos;s words</source>
-        <translation type="unfinished"></translation>
+        <translation>Pelas palavras da pessoa</translation>
     </message>
     <message>
         <source>bare</source>
-        <translation type="unfinished"></translation>
+        <translation>sem óculos</translation>
     </message>
     <message>
         <source>own pair</source>
-        <translation type="unfinished"></translation>
+        <translation>óculos próprios</translation>
     </message>
     <message>
         <source>pinhole</source>
-        <translation type="unfinished"></translation>
+        <translation>estenopeico</translation>
     </message>
     <message>
         <source>best</source>
-        <translation type="unfinished"></translation>
+        <translation>melhor</translation>
     </message>
     <message>
         <source>Please see this person today, and tell us on the part below.</source>
-        <translation type="unfinished"></translation>
+        <translation>Por favor, vejam hoje esta pessoa e respondam-nos na parte de baixo.</translation>
     </message>
     <message>
         <source>Please see this person in the next days, and tell us on the part below.</source>
-        <translation type="unfinished"></translation>
+        <translation>Por favor, vejam esta pessoa nos próximos dias e respondam-nos na parte de baixo.</translation>
     </message>
     <message>
         <source>Please see this person at a usual appointment, and tell us on the part below.</source>
-        <translation type="unfinished"></translation>
+        <translation>Por favor, vejam esta pessoa numa consulta normal e respondam-nos na parte de baixo.</translation>
     </message>
     <message>
         <source>No glasses are given until you have seen the person.</source>
-        <translation type="unfinished"></translation>
+        <translation>Não se dão óculos até terem visto a pessoa.</translation>
     </message>
     <message>
         <source>Glasses were given today: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Hoje foram dados óculos: %1</translation>
     </message>
     <message>
         <source>No glasses are recorded as given yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ainda não estão anotados óculos dados.</translation>
     </message>
     <message>
         <source>Please return this part</source>
-        <translation type="unfinished"></translation>
+        <translation>Por favor, devolvam esta parte</translation>
     </message>
     <message>
         <source>Return to</source>
-        <translation type="unfinished"></translation>
+        <translation>Devolver a</translation>
     </message>
     <message>
         <source>Seen on</source>
-        <translation type="unfinished"></translation>
+        <translation>Visto em</translation>
     </message>
     <message>
         <source>Found</source>
-        <translation type="unfinished"></translation>
+        <translation>Encontrado</translation>
     </message>
     <message>
         <source>Done</source>
-        <translation type="unfinished">Feito</translation>
+        <translation>Feito</translation>
     </message>
     <message>
         <source>Glasses: may be given / wait / other prescription</source>
-        <translation type="unfinished"></translation>
+        <translation>Óculos: podem ser dados / esperar / outra prescrição</translation>
     </message>
     <message>
         <source>Signature</source>
-        <translation type="unfinished"></translation>
+        <translation>Assinatura</translation>
     </message>
     <message>
         <source>Age</source>
-        <translation type="unfinished">Idade</translation>
+        <translation>Idade</translation>
     </message>
     <message>
         <source>Name (write it in only if the person agrees)</source>
-        <translation type="unfinished"></translation>
+        <translation>Nome (escreva-o só se a pessoa concordar)</translation>
     </message>
     <message>
         <source>Prescription found</source>
-        <translation type="unfinished"></translation>
+        <translation>Prescrição achada</translation>
     </message>
     <message>
         <source>What we ask</source>
-        <translation type="unfinished"></translation>
+        <translation>O que pedimos</translation>
     </message>
     <message>
         <source>under %1</source>
-        <translation type="unfinished"></translation>
+        <translation>menos de %1</translation>
     </message>
     <message>
         <source>none yet</source>
-        <translation type="unfinished"></translation>
+        <translation>ainda nenhuma</translation>
     </message>
     <message>
         <source>%1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 de %2</translation>
     </message>
     <message>
         <source>%1 of %2, %3 (95 % limits %4 to %5)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 de %2, %3 (limites de 95 % %4 a %5)</translation>
     </message>
     <message>
         <source>Refraction</source>
-        <translation type="unfinished"></translation>
+        <translation>Refração</translation>
     </message>
     <message>
         <source>Dispensing</source>
-        <translation type="unfinished"></translation>
+        <translation>Entrega</translation>
     </message>
     <message>
         <source>Supplier</source>
-        <translation type="unfinished"></translation>
+        <translation>Fornecedor</translation>
     </message>
     <message>
         <source>Stock</source>
-        <translation type="unfinished">Stock</translation>
+        <translation>Stock</translation>
     </message>
     <message>
         <source>Follow-up</source>
-        <translation type="unfinished"></translation>
+        <translation>Seguimento</translation>
     </message>
     <message>
         <source>Record</source>
-        <translation type="unfinished"></translation>
+        <translation>Dados anotados</translation>
     </message>
     <message>
         <source>Site</source>
-        <translation type="unfinished"></translation>
+        <translation>Local</translation>
     </message>
     <message>
         <source>Rules</source>
-        <translation type="unfinished"></translation>
+        <translation>Regras</translation>
     </message>
     <message>
         <source>Kind of pair</source>
-        <translation type="unfinished"></translation>
+        <translation>Tipo de óculos</translation>
     </message>
     <message>
         <source>Desk (numbers of this report)</source>
-        <translation type="unfinished"></translation>
+        <translation>Mesa (números deste relatório)</translation>
     </message>
     <message>
         <source>By site</source>
-        <translation type="unfinished"></translation>
+        <translation>Por local</translation>
     </message>
     <message>
         <source>By week</source>
-        <translation type="unfinished"></translation>
+        <translation>Por semana</translation>
     </message>
     <message>
         <source>By rules</source>
-        <translation type="unfinished"></translation>
+        <translation>Por regras</translation>
     </message>
     <message>
         <source>By purpose</source>
-        <translation type="unfinished"></translation>
+        <translation>Por uso</translation>
     </message>
     <message>
         <source>By kind of pair</source>
-        <translation type="unfinished"></translation>
+        <translation>Por tipo de óculos</translation>
     </message>
     <message>
         <source>By desk</source>
-        <translation type="unfinished"></translation>
+        <translation>Por mesa</translation>
     </message>
     <message>
         <source>ready-made</source>
-        <translation type="unfinished"></translation>
+        <translation>prontos</translation>
     </message>
     <message>
         <source>bifocal</source>
-        <translation type="unfinished"></translation>
+        <translation>bifocais</translation>
     </message>
     <message>
         <source>lenses in a frame</source>
-        <translation type="unfinished"></translation>
+        <translation>lentes numa armação</translation>
     </message>
     <message>
         <source>nobody has looked yet</source>
-        <translation type="unfinished"></translation>
+        <translation>ainda ninguém viu</translation>
     </message>
     <message>
         <source>met</source>
-        <translation type="unfinished"></translation>
+        <translation>coberta</translation>
     </message>
     <message>
         <source>under-met</source>
-        <translation type="unfinished"></translation>
+        <translation>coberta em parte</translation>
     </message>
     <message>
         <source>unmet</source>
-        <translation type="unfinished"></translation>
+        <translation>não coberta</translation>
     </message>
     <message>
         <source>no need</source>
-        <translation type="unfinished"></translation>
+        <translation>sem necessidade</translation>
     </message>
     <message>
         <source>another cause</source>
-        <translation type="unfinished"></translation>
+        <translation>outra causa</translation>
     </message>
     <message>
         <source>not known</source>
-        <translation type="unfinished"></translation>
+        <translation>não se sabe</translation>
     </message>
     <message>
         <source>At odds: by the record, the pair is not one that the rules would call acceptable, or what was measured beside the record speaks against it. This page is about records; a person decides what they mean. Nothing here is a ranking.</source>
-        <translation type="unfinished"></translation>
+        <translation>Em desacordo: segundo o anotado, os óculos não são dos que as regras chamariam aceitáveis, ou o que se mediu ao lado fala contra. Esta página trata do que foi anotado; uma pessoa decide o que significa. Nada aqui é uma classificação.</translation>
     </message>
     <message>
         <source>Hand-overs</source>
-        <translation type="unfinished"></translation>
+        <translation>Entregas</translation>
     </message>
     <message>
         <source>%1 from %2 to %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 de %2 a %3</translation>
     </message>
     <message>
         <source>Judged by</source>
-        <translation type="unfinished">Avaliado por</translation>
+        <translation>Avaliado por</translation>
     </message>
     <message>
         <source>Record and pair at odds</source>
-        <translation type="unfinished"></translation>
+        <translation>Anotado e óculos em desacordo</translation>
     </message>
     <message>
         <source>Entry %1 is not as it was written; only what stands before it was judged.</source>
-        <translation type="unfinished"></translation>
+        <translation>A inscrição %1 não está como foi escrita; só se avaliou o que está antes dela.</translation>
     </message>
     <message>
         <source>What to do next</source>
-        <translation type="unfinished"></translation>
+        <translation>O que fazer a seguir</translation>
     </message>
     <message>
         <source>Nothing was found.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nada foi encontrado.</translation>
     </message>
     <message>
         <source>Where</source>
-        <translation type="unfinished"></translation>
+        <translation>Onde</translation>
     </message>
     <message>
         <source>What the records show</source>
-        <translation type="unfinished"></translation>
+        <translation>O que mostram os dados anotados</translation>
     </message>
     <message>
         <source>Times</source>
-        <translation type="unfinished"></translation>
+        <translation>Vezes</translation>
     </message>
     <message>
         <source>Next</source>
-        <translation type="unfinished">Seguinte</translation>
+        <translation>Seguinte</translation>
     </message>
     <message>
         <source>Kinds found less often, in the detail: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Tipos encontrados menos vezes, em pormenor: %1</translation>
     </message>
     <message>
         <source>Over time</source>
-        <translation type="unfinished"></translation>
+        <translation>Ao longo do tempo</translation>
     </message>
     <message>
         <source>p-chart by week</source>
-        <translation type="unfinished"></translation>
+        <translation>gráfico p por semana</translation>
     </message>
     <message>
         <source>p-chart: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>gráfico p: %1</translation>
     </message>
     <message>
         <source>g-chart: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>gráfico g: %1</translation>
     </message>
     <message>
         <source>g-chart</source>
-        <translation type="unfinished"></translation>
+        <translation>gráfico g</translation>
     </message>
     <message>
         <source>g-chart: half of the runs between two at odds are %1 good ones or fewer; one longer than %2 is better than the share says</source>
-        <translation type="unfinished"></translation>
+        <translation>gráfico g: metade das sequências entre duas em desacordo são de %1 boas ou menos; uma mais longa do que %2 é melhor do que diz a proporção</translation>
     </message>
     <message>
         <source>Read again at the bench</source>
-        <translation type="unfinished"></translation>
+        <translation>Lidos de novo na bancada</translation>
     </message>
     <message>
         <source>No lot was drawn yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ainda não se sorteou nenhum lote.</translation>
     </message>
     <message>
         <source>%1 of %2 hand-overs, at most %3 may fail</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 de %2 entregas, podem falhar no máximo %3</translation>
     </message>
     <message>
         <source>Operating curve</source>
-        <translation type="unfinished"></translation>
+        <translation>Curva característica</translation>
     </message>
     <message>
         <source>no results yet</source>
-        <translation type="unfinished"></translation>
+        <translation>ainda sem resultados</translation>
     </message>
     <message>
         <source>accepted</source>
-        <translation type="unfinished"></translation>
+        <translation>aceite</translation>
     </message>
     <message>
         <source>refused: read every pair of these days</source>
-        <translation type="unfinished"></translation>
+        <translation>recusado: leia todos os óculos destes dias</translation>
     </message>
     <message>
         <source>Seen again</source>
-        <translation type="unfinished"></translation>
+        <translation>Vistos de novo</translation>
     </message>
     <message>
         <source>With the pair when seen</source>
-        <translation type="unfinished"></translation>
+        <translation>Com os óculos quando visto</translation>
     </message>
     <message>
         <source>Due</source>
-        <translation type="unfinished"></translation>
+        <translation>A ver</translation>
     </message>
     <message>
         <source>Persons</source>
-        <translation type="unfinished"></translation>
+        <translation>Pessoas</translation>
     </message>
     <message>
         <source>Due now</source>
-        <translation type="unfinished"></translation>
+        <translation>A ver agora</translation>
     </message>
     <message>
         <source>Effective coverage, distance, of %1 who came</source>
-        <translation type="unfinished"></translation>
+        <translation>Cobertura efetiva, longe, de %1 que vieram</translation>
     </message>
     <message>
         <source>Coverage</source>
-        <translation type="unfinished"></translation>
+        <translation>Cobertura</translation>
     </message>
     <message>
         <source>as they came</source>
-        <translation type="unfinished"></translation>
+        <translation>como vieram</translation>
     </message>
     <message>
         <source>as they are now</source>
-        <translation type="unfinished"></translation>
+        <translation>como estão agora</translation>
     </message>
     <message>
         <source>Met over met, under-met and unmet, better eye, 6/12 (World Health Organization, indicator 3154). It is defined for a sample of a population; here it is of those who came.</source>
-        <translation type="unfinished"></translation>
+        <translation>Coberta sobre coberta, coberta em parte e não coberta, melhor olho, 6/12 (Organização Mundial da Saúde, indicador 3154). Define-se para uma amostra de uma população; aqui é de quem veio.</translation>
     </message>
     <message>
         <source>Findings</source>
-        <translation type="unfinished"></translation>
+        <translation>Constatações</translation>
     </message>
     <message>
         <source>In figures</source>
-        <translation type="unfinished"></translation>
+        <translation>Em números</translation>
     </message>
     <message>
         <source>Likeliest slip</source>
-        <translation type="unfinished"></translation>
+        <translation>Lapso mais provável</translation>
     </message>
     <message>
         <source>None to be listed one by one.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nenhuma a listar uma por uma.</translation>
     </message>
     <message>
         <source>%1 more are not listed here; `audit --json` has them all.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mais %1 não estão aqui listadas; `audit --json` tem todas.</translation>
     </message>
     <message>
         <source>A slip is a mistake in a record or in a pick, named by its likelihood and never proved by it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Um lapso é um engano ao anotar ou ao escolher, indicado pela sua probabilidade e nunca provado por ela.</translation>
     </message>
     <message>
         <source>%1 stronger than written: hold things a little nearer</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 mais forte do que o escrito: aproxime um pouco as coisas</translation>
     </message>
     <message>
         <source>%1 weaker than written: hold things a little further away</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 mais fraco do que o escrito: afaste um pouco as coisas</translation>
     </message>
     <message>
         <source>%1 more plus than written: far things are a little less sharp</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 mais plus do que o escrito: as coisas ao longe ficam um pouco menos nítidas</translation>
     </message>
     <message>
         <source>%1 more minus than written: the eye has to focus a little more</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 mais minus do que o escrito: o olho tem de focar um pouco mais</translation>
     </message>
     <message>
         <source>%1 of the cylinder is not in the lens: fine lines are a little less sharp</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 do cilindro não está na lente: as linhas finas ficam um pouco menos nítidas</translation>
     </message>
     <message>
         <source>near part: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>parte de perto: %1</translation>
     </message>
     <message>
         <source>Both eyes</source>
-        <translation type="unfinished"></translation>
+        <translation>Os dois olhos</translation>
     </message>
     <message>
         <source>Things are clear from about %1 cm.</source>
-        <translation type="unfinished"></translation>
+        <translation>As coisas veem-se nítidas a partir de cerca de %1 cm.</translation>
     </message>
     <message>
         <source>Things are clear from about %1 to %2 cm.</source>
-        <translation type="unfinished"></translation>
+        <translation>As coisas veem-se nítidas de cerca de %1 a %2 cm.</translation>
     </message>
     <message>
         <source>The lenses have the power that was written for you.</source>
-        <translation type="unfinished"></translation>
+        <translation>As lentes têm a potência que foi escrita para si.</translation>
     </message>
     <message>
         <source>The middle of the lenses is not quite before the middle of the eyes: the first days may feel odd.</source>
-        <translation type="unfinished"></translation>
+        <translation>O meio das lentes não fica bem à frente do meio dos olhos: os primeiros dias podem parecer estranhos.</translation>
     </message>
 </context>
 <context>
@@ -3935,7 +3935,7 @@
     </message>
     <message>
         <source>Each purpose is judged alone</source>
-        <translation type="unfinished"></translation>
+        <translation>Cada uso avalia-se à parte</translation>
     </message>
     <message>
         <source>Rules: %1</source>
@@ -3950,474 +3950,474 @@
     <name>quarterstep::AuditPlace</name>
     <message>
         <source>Audit</source>
-        <translation type="unfinished"></translation>
+        <translation>Auditoria</translation>
     </message>
     <message>
         <source>Every hand-over is judged again by the rules and the stock of its moment.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cada entrega é avaliada de novo pelas regras e pelo stock do seu momento.</translation>
     </message>
     <message>
         <source>Audit again</source>
-        <translation type="unfinished"></translation>
+        <translation>Auditar de novo</translation>
     </message>
     <message>
         <source>Reads the ledger from the first entry to the last (F5)</source>
-        <translation type="unfinished"></translation>
+        <translation>Lê o registo da primeira inscrição à última (F5)</translation>
     </message>
     <message>
         <source>What is shown</source>
-        <translation type="unfinished"></translation>
+        <translation>O que se mostra</translation>
     </message>
     <message>
         <source>Shows findings of one class only</source>
-        <translation type="unfinished"></translation>
+        <translation>Mostra constatações de uma só classe</translation>
     </message>
     <message>
         <source>Look for a finding</source>
-        <translation type="unfinished"></translation>
+        <translation>Procurar uma constatação</translation>
     </message>
     <message>
         <source>Look for a person, a line, a word</source>
-        <translation type="unfinished"></translation>
+        <translation>Procurar uma pessoa, uma linha, uma palavra</translation>
     </message>
     <message>
         <source>Shows only findings in which these words stand (Ctrl+F)</source>
-        <translation type="unfinished"></translation>
+        <translation>Mostra só constatações com estas palavras (Ctrl+F)</translation>
     </message>
     <message>
         <source>Findings</source>
-        <translation type="unfinished"></translation>
+        <translation>Constatações</translation>
     </message>
     <message>
         <source>What is to be said of hand-overs, one by one</source>
-        <translation type="unfinished"></translation>
+        <translation>O que há a dizer das entregas, uma por uma</translation>
     </message>
     <message>
         <source>Charts</source>
-        <translation type="unfinished"></translation>
+        <translation>Gráficos</translation>
     </message>
     <message>
         <source>How often, by site, week and kind of pair</source>
-        <translation type="unfinished"></translation>
+        <translation>Com que frequência, por local, semana e tipo de óculos</translation>
     </message>
     <message>
         <source>Bench</source>
-        <translation type="unfinished"></translation>
+        <translation>Bancada</translation>
     </message>
     <message>
         <source>Lots read again, who is to be seen again, the report</source>
-        <translation type="unfinished"></translation>
+        <translation>Lotes lidos de novo, quem há a ver de novo, o relatório</translation>
     </message>
     <message>
         <source>Findings of the audit</source>
-        <translation type="unfinished"></translation>
+        <translation>Constatações da auditoria</translation>
     </message>
     <message>
         <source>Choose a finding to see need, pair and slips beside</source>
-        <translation type="unfinished"></translation>
+        <translation>Escolha uma constatação para ver ao lado necessidade, óculos e lapsos</translation>
     </message>
     <message>
         <source>Chart</source>
-        <translation type="unfinished"></translation>
+        <translation>Gráfico</translation>
     </message>
     <message>
         <source>Funnel: shares against the size of the group</source>
-        <translation type="unfinished"></translation>
+        <translation>Funil: proporções face ao tamanho do grupo</translation>
     </message>
     <message>
         <source>Runs of good hand-overs (g-chart)</source>
-        <translation type="unfinished"></translation>
+        <translation>Sequências de entregas boas (gráfico g)</translation>
     </message>
     <message>
         <source>Weeks (p-chart)</source>
-        <translation type="unfinished"></translation>
+        <translation>Semanas (gráfico p)</translation>
     </message>
     <message>
         <source>Which picture is drawn</source>
-        <translation type="unfinished"></translation>
+        <translation>Que imagem se desenha</translation>
     </message>
     <message>
         <source>Groups</source>
-        <translation type="unfinished"></translation>
+        <translation>Grupos</translation>
     </message>
     <message>
         <source>What the groups of the funnel are</source>
-        <translation type="unfinished"></translation>
+        <translation>O que são os grupos do funil</translation>
     </message>
     <message>
         <source>Solid: the share of all · dashed: inner limit, 95 % · dotted: outer limit. Circle: inside · triangle: beyond the inner limit · diamond: beyond the outer. Nothing is ranked.</source>
-        <translation type="unfinished"></translation>
+        <translation>Contínua: a proporção de todas · tracejada: limite interior, 95 % · ponteada: limite exterior. Círculo: dentro · triângulo: além do limite interior · losango: além do exterior. Nada é classificado.</translation>
     </message>
     <message>
         <source>The numbers of the chart</source>
-        <translation type="unfinished"></translation>
+        <translation>Os números do gráfico</translation>
     </message>
     <message>
         <source>The same numbers as in the picture</source>
-        <translation type="unfinished"></translation>
+        <translation>Os mesmos números da imagem</translation>
     </message>
     <message>
         <source>Why, criterion by criterion:</source>
-        <translation type="unfinished"></translation>
+        <translation>Porquê, critério a critério:</translation>
     </message>
     <message>
         <source>Pair given</source>
-        <translation type="unfinished"></translation>
+        <translation>Óculos dados</translation>
     </message>
     <message>
         <source>How the pair that was given is judged</source>
-        <translation type="unfinished"></translation>
+        <translation>Como se avaliam os óculos dados</translation>
     </message>
     <message>
         <source>Better pair</source>
-        <translation type="unfinished"></translation>
+        <translation>Óculos melhores</translation>
     </message>
     <message>
         <source>How the pair that lay in the box is judged</source>
-        <translation type="unfinished"></translation>
+        <translation>Como se avaliam os óculos que estavam na caixa</translation>
     </message>
     <message>
         <source>Criteria of the pair</source>
-        <translation type="unfinished"></translation>
+        <translation>Critérios dos óculos</translation>
     </message>
     <message>
         <source>Each criterion with its value, its limit and the source of the limit</source>
-        <translation type="unfinished"></translation>
+        <translation>Cada critério com o valor, o limite e a fonte do limite</translation>
     </message>
     <message>
         <source>Slips that the record allows. It speaks of the record; a person decides.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lapsos que o anotado permite. Fala-se do anotado; uma pessoa decide.</translation>
     </message>
     <message>
         <source>Slips and their arithmetic</source>
-        <translation type="unfinished"></translation>
+        <translation>Lapsos e o seu cálculo</translation>
     </message>
     <message>
         <source>Probability of each slip, and how it comes about</source>
-        <translation type="unfinished"></translation>
+        <translation>Probabilidade de cada lapso, e como se obtém</translation>
     </message>
     <message>
         <source>Judging hand-overs again…</source>
-        <translation type="unfinished"></translation>
+        <translation>A avaliar de novo as entregas…</translation>
     </message>
     <message>
         <source>Reading the ledger …</source>
-        <translation type="unfinished"></translation>
+        <translation>A ler o registo …</translation>
     </message>
     <message>
         <source>Other work is going on; audit again when it has ended (F5).</source>
-        <translation type="unfinished"></translation>
+        <translation>Há outro trabalho em curso; audite de novo quando terminar (F5).</translation>
     </message>
     <message>
         <source>Stopped. Nothing was written; audit again with F5.</source>
-        <translation type="unfinished"></translation>
+        <translation>Parado. Nada foi escrito; audite de novo com F5.</translation>
     </message>
     <message>
         <source>The audit ended before its time; the reason stands above.</source>
-        <translation type="unfinished"></translation>
+        <translation>A auditoria acabou antes do tempo; o motivo está em cima.</translation>
     </message>
     <message>
         <source>hand-overs %1, judged again %2</source>
-        <translation type="unfinished"></translation>
+        <translation>entregas %1, avaliadas de novo %2</translation>
     </message>
     <message>
         <source>pair and record at odds: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>óculos e anotado em desacordo: %1</translation>
     </message>
     <message>
         <source>findings %1</source>
-        <translation type="unfinished"></translation>
+        <translation>constatações %1</translation>
     </message>
     <message>
         <source>%1 more are counted and not listed</source>
-        <translation type="unfinished"></translation>
+        <translation>mais %1 são contadas e não listadas</translation>
     </message>
     <message>
         <source>The record is whole: %1 entries, each follows the one before.</source>
-        <translation type="unfinished"></translation>
+        <translation>O registo está íntegro: %1 inscrições, cada uma segue a anterior.</translation>
     </message>
     <message>
         <source>The record is NOT whole: %1 entries could be read, up to the first bad one. Keep the folder and compare it with a copy.</source>
-        <translation type="unfinished"></translation>
+        <translation>O registo NÃO está íntegro: puderam ler-se %1 inscrições, até à primeira má. Guarde a pasta e compare-a com uma cópia.</translation>
     </message>
     <message>
         <source>Every finding</source>
-        <translation type="unfinished"></translation>
+        <translation>Todas as constatações</translation>
     </message>
     <message>
         <source>by site</source>
-        <translation type="unfinished"></translation>
+        <translation>por local</translation>
     </message>
     <message>
         <source>by who handed over</source>
-        <translation type="unfinished"></translation>
+        <translation>por quem entregou</translation>
     </message>
     <message>
         <source>by week</source>
-        <translation type="unfinished"></translation>
+        <translation>por semana</translation>
     </message>
     <message>
         <source>by profile</source>
-        <translation type="unfinished"></translation>
+        <translation>por perfil</translation>
     </message>
     <message>
         <source>by purpose</source>
-        <translation type="unfinished"></translation>
+        <translation>por uso</translation>
     </message>
     <message>
         <source>by kind of pair</source>
-        <translation type="unfinished"></translation>
+        <translation>por tipo de óculos</translation>
     </message>
     <message>
         <source>Right</source>
-        <translation type="unfinished">Direito</translation>
+        <translation>Direito</translation>
     </message>
     <message>
         <source>Left</source>
-        <translation type="unfinished">Esquerdo</translation>
+        <translation>Esquerdo</translation>
     </message>
     <message>
         <source>%1: not judged</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: não avaliado</translation>
     </message>
     <message>
         <source>%1: needs %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: precisa de %2</translation>
     </message>
     <message>
         <source>, was given %1</source>
-        <translation type="unfinished"></translation>
+        <translation>, recebeu %1</translation>
     </message>
     <message>
         <source>Pair %1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Óculos %1: %2</translation>
     </message>
     <message>
         <source>In the box lay %1 (bin %2): %3</source>
-        <translation type="unfinished"></translation>
+        <translation>Na caixa estava %1 (divisão %2): %3</translation>
     </message>
     <message>
         <source>No slip was looked for: record, pair and witnesses agree.</source>
-        <translation type="unfinished"></translation>
+        <translation>Não se procurou nenhum lapso: anotado, óculos e testemunhos concordam.</translation>
     </message>
     <message>
         <source>%1  %2: %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1  %2: %3</translation>
     </message>
     <message>
         <source>Below each: prior × witnesses × pair; the probability is its part of the sum.</source>
-        <translation type="unfinished"></translation>
+        <translation>Por baixo de cada um: prévia × testemunhos × óculos; a probabilidade é a sua parte da soma.</translation>
     </message>
     <message>
         <source>Slips of the record cannot be tested here: nothing was measured beside it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Os lapsos no anotado não se podem testar aqui: nada foi medido ao lado.</translation>
     </message>
     <message>
         <source>No finding is chosen</source>
-        <translation type="unfinished"></translation>
+        <translation>Nenhuma constatação escolhida</translation>
     </message>
     <message>
         <source>Choose a finding in the list: what was needed, what was given and what lay in the box stand here.</source>
-        <translation type="unfinished"></translation>
+        <translation>Escolha uma constatação na lista: aqui está o que era preciso, o que se deu e o que estava na caixa.</translation>
     </message>
     <message>
         <source>About the course of events</source>
-        <translation type="unfinished"></translation>
+        <translation>Sobre o curso dos acontecimentos</translation>
     </message>
     <message>
         <source>%1, %2, entry %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, %2, inscrição %3</translation>
     </message>
     <message>
         <source>Need, pair and findings</source>
-        <translation type="unfinished"></translation>
+        <translation>Necessidade, óculos e constatações</translation>
     </message>
     <message>
         <source>What was needed, what was given, what lay in the box; the text can be copied</source>
-        <translation type="unfinished"></translation>
+        <translation>O que era preciso, o que se deu, o que estava na caixa; o texto pode ser copiado</translation>
     </message>
     <message>
         <source>Nothing was handed over in this camp yet, so there is nothing to audit.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ainda nada foi entregue neste acampamento, por isso não há nada a auditar.</translation>
     </message>
 </context>
 <context>
     <name>quarterstep::BenchPanel</name>
     <message>
         <source>Lots read again at the bench</source>
-        <translation type="unfinished"></translation>
+        <translation>Lotes lidos de novo na bancada</translation>
     </message>
     <message>
         <source>Pairs to read:</source>
-        <translation type="unfinished"></translation>
+        <translation>Óculos a ler:</translation>
     </message>
     <message>
         <source>Pairs to read</source>
-        <translation type="unfinished"></translation>
+        <translation>Óculos a ler</translation>
     </message>
     <message>
         <source>How many pairs are drawn; “as few as will do” keeps the risks of a wrong decision small</source>
-        <translation type="unfinished"></translation>
+        <translation>Quantos óculos se sorteiam; «os menos possíveis» mantém pequeno o risco de decidir mal</translation>
     </message>
     <message>
         <source>as few as will do</source>
-        <translation type="unfinished"></translation>
+        <translation>os menos possíveis</translation>
     </message>
     <message>
         <source>Draw a lot…</source>
-        <translation type="unfinished"></translation>
+        <translation>Sortear um lote…</translation>
     </message>
     <message>
         <source>Draws hand-overs by lot, enters the draw and writes the sheet for the bench</source>
-        <translation type="unfinished"></translation>
+        <translation>Sorteia entregas, inscreve o sorteio e escreve a folha para a bancada</translation>
     </message>
     <message>
         <source>Sheet for the bench</source>
-        <translation type="unfinished"></translation>
+        <translation>Folha para a bancada</translation>
     </message>
     <message>
         <source>Tables (*.csv)</source>
-        <translation type="unfinished"></translation>
+        <translation>Tabelas (*.csv)</translation>
     </message>
     <message>
         <source>Take in a sheet…</source>
-        <translation type="unfinished"></translation>
+        <translation>Receber uma folha…</translation>
     </message>
     <message>
         <source>Reads a filled-in sheet, judges it and enters results and decision</source>
-        <translation type="unfinished"></translation>
+        <translation>Lê uma folha preenchida, avalia-a e inscreve resultados e decisão</translation>
     </message>
     <message>
         <source>Sheet from the bench</source>
-        <translation type="unfinished"></translation>
+        <translation>Folha da bancada</translation>
     </message>
     <message>
         <source>Drawn</source>
-        <translation type="unfinished"></translation>
+        <translation>Sorteado</translation>
     </message>
     <message>
         <source>Pairs</source>
-        <translation type="unfinished"></translation>
+        <translation>Óculos</translation>
     </message>
     <message>
         <source>May fail</source>
-        <translation type="unfinished"></translation>
+        <translation>Podem falhar</translation>
     </message>
     <message>
         <source>Decision</source>
-        <translation type="unfinished"></translation>
+        <translation>Decisão</translation>
     </message>
     <message>
         <source>Lots drawn in this camp</source>
-        <translation type="unfinished"></translation>
+        <translation>Lotes sorteados neste acampamento</translation>
     </message>
     <message>
         <source>To be seen again</source>
-        <translation type="unfinished"></translation>
+        <translation>A ver de novo</translation>
     </message>
     <message>
         <source>Person</source>
-        <translation type="unfinished">Pessoa</translation>
+        <translation>Pessoa</translation>
     </message>
     <message>
         <source>Given</source>
-        <translation type="unfinished"></translation>
+        <translation>Dados</translation>
     </message>
     <message>
         <source>Pair</source>
-        <translation type="unfinished"></translation>
+        <translation>Óculos</translation>
     </message>
     <message>
         <source>When</source>
-        <translation type="unfinished">Quando</translation>
+        <translation>Quando</translation>
     </message>
     <message>
         <source>State</source>
-        <translation type="unfinished">Estado</translation>
+        <translation>Estado</translation>
     </message>
     <message>
         <source>Persons to be seen again</source>
-        <translation type="unfinished"></translation>
+        <translation>Pessoas a ver de novo</translation>
     </message>
     <message>
         <source>Report: no names and no initials; small counts are hidden on the page for the site.</source>
-        <translation type="unfinished"></translation>
+        <translation>Relatório: sem nomes nem iniciais; os números pequenos escondem-se na página para o local.</translation>
     </message>
     <message>
         <source>Page for the site…</source>
-        <translation type="unfinished"></translation>
+        <translation>Página para o local…</translation>
     </message>
     <message>
         <source>One page for a browser, to be read by everybody at the site</source>
-        <translation type="unfinished"></translation>
+        <translation>Uma página para um navegador, a ler por todos no local</translation>
     </message>
     <message>
         <source>In detail…</source>
-        <translation type="unfinished"></translation>
+        <translation>Em pormenor…</translation>
     </message>
     <message>
         <source>Everything, for the supervisor</source>
-        <translation type="unfinished"></translation>
+        <translation>Tudo, para o supervisor</translation>
     </message>
     <message>
         <source>Report</source>
-        <translation type="unfinished"></translation>
+        <translation>Relatório</translation>
     </message>
     <message>
         <source>Pages (*.html)</source>
-        <translation type="unfinished"></translation>
+        <translation>Páginas (*.html)</translation>
     </message>
     <message>
         <source>Nothing happened in this camp yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ainda nada aconteceu neste acampamento.</translation>
     </message>
     <message>
         <source>%1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 de %2</translation>
     </message>
     <message>
         <source>not read yet</source>
-        <translation type="unfinished"></translation>
+        <translation>ainda não lido</translation>
     </message>
     <message>
         <source>wearers %1</source>
-        <translation type="unfinished"></translation>
+        <translation>usam óculos %1</translation>
     </message>
     <message>
         <source>met %1, of them wearing %2</source>
-        <translation type="unfinished"></translation>
+        <translation>encontrados %1, destes usam óculos %2</translation>
     </message>
     <message>
         <source>effective coverage of those who came %1 %</source>
-        <translation type="unfinished"></translation>
+        <translation>cobertura efetiva de quem veio %1 %</translation>
     </message>
     <message>
         <source>soon</source>
-        <translation type="unfinished"></translation>
+        <translation>em breve</translation>
     </message>
     <message>
         <source>due</source>
-        <translation type="unfinished"></translation>
+        <translation>a ver</translation>
     </message>
     <message>
         <source>late</source>
-        <translation type="unfinished"></translation>
+        <translation>atrasado</translation>
     </message>
     <message>
         <source>Drawn: %1 of %2 hand-overs; the sheet is %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sorteado: %1 de %2 entregas; a folha é %3.</translation>
     </message>
     <message>
         <source>The report is %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>O relatório é %1.</translation>
     </message>
     <message>
         <source>Writing the report…</source>
-        <translation type="unfinished"></translation>
+        <translation>A escrever o relatório…</translation>
     </message>
     <message>
         <source>Other work is going on; try again when it has ended.</source>
-        <translation type="unfinished"></translation>
+        <translation>Há outro trabalho em curso; tente de novo quando terminar.</translation>
     </message>
 </context>
 <context>
@@ -4440,7 +4440,7 @@
     </message>
     <message>
         <source>bin %1, %2, available %3</source>
-        <translation>caixa %1, %2, disponível %3</translation>
+        <translation>divisão %1, %2, disponível %3</translation>
     </message>
     <message>
         <source>no row</source>
@@ -4486,38 +4486,38 @@
     <name>quarterstep::ChartModel</name>
     <message>
         <source>inside the limits</source>
-        <translation type="unfinished"></translation>
+        <translation>dentro dos limites</translation>
     </message>
     <message>
         <source>beyond the inner limit</source>
-        <translation type="unfinished"></translation>
+        <translation>além do limite interior</translation>
     </message>
     <message>
         <source>beyond the outer limit</source>
-        <translation type="unfinished"></translation>
+        <translation>além do limite exterior</translation>
     </message>
     <message>
         <source>Group or run</source>
-        <translation type="unfinished"></translation>
+        <translation>Grupo ou sequência</translation>
     </message>
     <message>
         <source>Figures</source>
-        <translation type="unfinished"></translation>
+        <translation>Números</translation>
     </message>
     <message>
         <source>Limits</source>
-        <translation type="unfinished"></translation>
+        <translation>Limites</translation>
     </message>
 </context>
 <context>
     <name>quarterstep::ChartView</name>
     <message>
         <source>Chart of the audit</source>
-        <translation type="unfinished"></translation>
+        <translation>Gráfico da auditoria</translation>
     </message>
     <message>
         <source>The same numbers stand in the table beside it</source>
-        <translation type="unfinished"></translation>
+        <translation>Os mesmos números estão na tabela ao lado</translation>
     </message>
 </context>
 <context>
@@ -4563,74 +4563,74 @@
     <name>quarterstep::CrossModel</name>
     <message>
         <source>right, need</source>
-        <translation type="unfinished"></translation>
+        <translation>direito, necessidade</translation>
     </message>
     <message>
         <source>left, need</source>
-        <translation type="unfinished"></translation>
+        <translation>esquerdo, necessidade</translation>
     </message>
     <message>
         <source>right, pair</source>
-        <translation type="unfinished"></translation>
+        <translation>direito, óculos</translation>
     </message>
     <message>
         <source>left, pair</source>
-        <translation type="unfinished"></translation>
+        <translation>esquerdo, óculos</translation>
     </message>
     <message>
         <source>right, left over</source>
-        <translation type="unfinished"></translation>
+        <translation>direito, resto</translation>
     </message>
     <message>
         <source>left, left over</source>
-        <translation type="unfinished"></translation>
+        <translation>esquerdo, resto</translation>
     </message>
     <message>
         <source>%1 along %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ao longo de %2</translation>
     </message>
     <message>
         <source>What</source>
-        <translation type="unfinished">O quê</translation>
+        <translation>O quê</translation>
     </message>
     <message>
         <source>Power (D)</source>
-        <translation type="unfinished">Potência (D)</translation>
+        <translation>Potência (D)</translation>
     </message>
     <message>
         <source>Higher (D)</source>
-        <translation type="unfinished"></translation>
+        <translation>Maior (D)</translation>
     </message>
     <message>
         <source>Lower (D)</source>
-        <translation type="unfinished"></translation>
+        <translation>Menor (D)</translation>
     </message>
 </context>
 <context>
     <name>quarterstep::CrossView</name>
     <message>
         <source>Optical crosses</source>
-        <translation type="unfinished"></translation>
+        <translation>Cruzes óticas</translation>
     </message>
     <message>
         <source>A picture of need, pair and what is left; the same values stand in the table</source>
-        <translation type="unfinished"></translation>
+        <translation>Uma imagem da necessidade, dos óculos e do que resta; os mesmos valores estão na tabela</translation>
     </message>
     <message>
         <source>Powers in dioptres on the meridians they act in, as the examiner sees the eyes</source>
-        <translation type="unfinished"></translation>
+        <translation>Potências em dioptrias nos meridianos em que atuam, como o examinador vê os olhos</translation>
     </message>
     <message>
         <source>need</source>
-        <translation type="unfinished"></translation>
+        <translation>necessidade</translation>
     </message>
     <message>
         <source>pair</source>
-        <translation type="unfinished"></translation>
+        <translation>óculos</translation>
     </message>
     <message>
         <source>left over</source>
-        <translation type="unfinished"></translation>
+        <translation>resto</translation>
     </message>
 </context>
 <context>
@@ -4661,7 +4661,7 @@
     </message>
     <message>
         <source>Empties the card</source>
-        <translation type="unfinished"></translation>
+        <translation>Esvazia a ficha</translation>
     </message>
     <message>
         <source>New person</source>
@@ -4669,7 +4669,7 @@
     </message>
     <message>
         <source>Puts the people of a prescription table into the waiting list</source>
-        <translation type="unfinished"></translation>
+        <translation>Põe as pessoas de uma tabela de prescrições na lista de espera</translation>
     </message>
     <message>
         <source>Load people…</source>
@@ -4677,7 +4677,7 @@
     </message>
     <message>
         <source>Opens another camp, the sample, or starts one</source>
-        <translation type="unfinished"></translation>
+        <translation>Abre outro acampamento, o de exemplo, ou começa um</translation>
     </message>
     <message>
         <source>Camps…</source>
@@ -4685,11 +4685,11 @@
     </message>
     <message>
         <source>Look, language, printer, camp, PINs</source>
-        <translation type="unfinished"></translation>
+        <translation>Aspeto, língua, impressora, acampamento, PIN</translation>
     </message>
     <message>
         <source>The manual, at the page for where you are</source>
-        <translation type="unfinished"></translation>
+        <translation>O manual, na página do lugar onde está</translation>
     </message>
     <message>
         <source>Help</source>
@@ -4701,7 +4701,7 @@
     </message>
     <message>
         <source>Light, dark, or sun: black on white and large, for outdoors</source>
-        <translation type="unfinished"></translation>
+        <translation>Claro, escuro ou sol: preto sobre branco e grande, para o exterior</translation>
     </message>
     <message>
         <source>Light</source>
@@ -4717,11 +4717,11 @@
     </message>
     <message>
         <source>Who is served, and with what</source>
-        <translation type="unfinished"></translation>
+        <translation>Quem é atendido, e com quê</translation>
     </message>
     <message>
         <source>What lies in the box, and what happened to it</source>
-        <translation type="unfinished"></translation>
+        <translation>O que está na caixa, e o que lhe aconteceu</translation>
     </message>
     <message>
         <source>Every key of the window</source>
@@ -4753,7 +4753,7 @@
     </message>
     <message>
         <source>Quarterstep</source>
-        <translation type="unfinished"></translation>
+        <translation>Quarterstep</translation>
     </message>
     <message>
         <source>Reading %1…</source>
@@ -4796,15 +4796,15 @@
     </message>
     <message>
         <source>%1: Quarterstep</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: Quarterstep</translation>
     </message>
     <message>
         <source>Audit</source>
-        <translation type="unfinished"></translation>
+        <translation>Auditoria</translation>
     </message>
     <message>
         <source>Which pairs went wrong, and what slip did it</source>
-        <translation type="unfinished"></translation>
+        <translation>Que óculos correram mal, e por que lapso</translation>
     </message>
 </context>
 <context>
@@ -4834,7 +4834,7 @@
     </message>
     <message>
         <source>Choose a person: the card fills and pairs are suggested</source>
-        <translation type="unfinished"></translation>
+        <translation>Escolha uma pessoa: a ficha preenche-se e sugerem-se óculos</translation>
     </message>
     <message>
         <source>Prescription</source>
@@ -4846,7 +4846,7 @@
     </message>
     <message>
         <source>Searches the stock for this prescription (Enter in any field)</source>
-        <translation type="unfinished"></translation>
+        <translation>Procura no stock para esta prescrição (Enter em qualquer campo)</translation>
     </message>
     <message>
         <source>Pairs to pull</source>
@@ -4854,7 +4854,7 @@
     </message>
     <message>
         <source>Best first: power in dioptres, where to fetch it, what it leaves in each eye, prism</source>
-        <translation type="unfinished"></translation>
+        <translation>Os melhores primeiro: potência em dioptrias, onde os ir buscar, o que deixam em cada olho, prisma</translation>
     </message>
     <message>
         <source>This folder has no people.csv. Type a prescription below, or load a table.</source>
@@ -4862,9 +4862,9 @@
     </message>
     <message numerus="yes">
         <source>Counts in stock.yaml were edited by hand in %n line(s). The ledger&apos;s counts are used until the edits are accepted or discarded in Stock.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Mudaram-se à mão números de stock.yaml em %n linha. Usam-se os números do registo até as mudanças serem aceites ou descartadas em Stock.</numerusform>
+            <numerusform>Mudaram-se à mão números de stock.yaml em %n linhas. Usam-se os números do registo até as mudanças serem aceites ou descartadas em Stock.</numerusform>
         </translation>
     </message>
     <message>
@@ -4877,7 +4877,7 @@
     </message>
     <message>
         <source>The pairs to pull will stand here, best first, with their bins.</source>
-        <translation>Aqui aparecerão os óculos a tirar, os melhores primeiro, com a sua caixa.</translation>
+        <translation>Aqui aparecerão os óculos a tirar, os melhores primeiro, com a sua divisão.</translation>
     </message>
     <message>
         <source>Nothing to pull for this purpose.</source>
@@ -4893,121 +4893,121 @@
     </message>
     <message>
         <source>Taken back from %1: %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Desfeito de %1: %2.</translation>
     </message>
     <message>
         <source>Who is served: people of the table, or custom orders</source>
-        <translation type="unfinished"></translation>
+        <translation>Quem é atendido: pessoas da tabela, ou encomendas por medida</translation>
     </message>
     <message>
         <source>People</source>
-        <translation type="unfinished"></translation>
+        <translation>Pessoas</translation>
     </message>
     <message>
         <source>Line</source>
-        <translation type="unfinished">Linha</translation>
+        <translation>Linha</translation>
     </message>
     <message>
         <source>Orders</source>
-        <translation type="unfinished"></translation>
+        <translation>Encomendas</translation>
     </message>
     <message>
         <source>The whole prescription, or the short way for plain readers</source>
-        <translation type="unfinished"></translation>
+        <translation>A prescrição completa, ou a via curta para simples óculos de leitura</translation>
     </message>
     <message>
         <source>Plain reader</source>
-        <translation type="unfinished"></translation>
+        <translation>Leitura simples</translation>
     </message>
     <message>
         <source>%1 stands in the line.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 está na fila.</translation>
     </message>
     <message>
         <source>%1 is entered as referred.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 fica inscrito como encaminhado.</translation>
     </message>
     <message>
         <source>A custom order for %1 is entered; it stands under Orders.</source>
-        <translation type="unfinished"></translation>
+        <translation>Inscreveu-se uma encomenda por medida para %1; está em Encomendas.</translation>
     </message>
     <message>
         <source>This stands in the ledger already: %1, %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Isto já está no registo: %1, %2.</translation>
     </message>
     <message>
         <source>%1: %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2.</translation>
     </message>
 </context>
 <context>
     <name>quarterstep::FindingsModel</name>
     <message>
         <source>a slip is likely</source>
-        <translation type="unfinished"></translation>
+        <translation>é provável um lapso</translation>
     </message>
     <message>
         <source>When</source>
-        <translation type="unfinished">Quando</translation>
+        <translation>Quando</translation>
     </message>
     <message>
         <source>Person</source>
-        <translation type="unfinished">Pessoa</translation>
+        <translation>Pessoa</translation>
     </message>
     <message>
         <source>Purpose</source>
-        <translation type="unfinished"></translation>
+        <translation>Uso</translation>
     </message>
     <message>
         <source>Pair given</source>
-        <translation type="unfinished"></translation>
+        <translation>Óculos dados</translation>
     </message>
     <message>
         <source>What</source>
-        <translation type="unfinished">O quê</translation>
+        <translation>O quê</translation>
     </message>
     <message>
         <source>In detail</source>
-        <translation type="unfinished"></translation>
+        <translation>Em pormenor</translation>
     </message>
     <message>
         <source>Likeliest slip</source>
-        <translation type="unfinished"></translation>
+        <translation>Lapso mais provável</translation>
     </message>
 </context>
 <context>
     <name>quarterstep::FocimeterRow</name>
     <message>
         <source>Read, R</source>
-        <translation type="unfinished"></translation>
+        <translation>Lido, D</translation>
     </message>
     <message>
         <source>L</source>
-        <translation type="unfinished">E</translation>
+        <translation>E</translation>
     </message>
     <message>
         <source>Right lens as the focimeter reads it</source>
-        <translation type="unfinished"></translation>
+        <translation>Lente direita como a lê o focímetro</translation>
     </message>
     <message>
         <source>Left lens as the focimeter reads it</source>
-        <translation type="unfinished"></translation>
+        <translation>Lente esquerda como a lê o focímetro</translation>
     </message>
     <message>
         <source>Right lens as the focimeter reads it, dioptres: -1.25 -0.50 x 90</source>
-        <translation type="unfinished"></translation>
+        <translation>Lente direita como a lê o focímetro, dioptrias: -1.25 -0.50 x 90</translation>
     </message>
     <message>
         <source>Left lens as the focimeter reads it, dioptres: -1.25 -0.50 x 90</source>
-        <translation type="unfinished"></translation>
+        <translation>Lente esquerda como a lê o focímetro, dioptrias: -1.25 -0.50 x 90</translation>
     </message>
     <message>
         <source>right lens: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>lente direita: %1</translation>
     </message>
     <message>
         <source>left lens: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>lente esquerda: %1</translation>
     </message>
 </context>
 <context>
@@ -5022,11 +5022,11 @@
     </message>
     <message>
         <source>Gives the chosen pair to this person and counts it down (Ctrl+Return)</source>
-        <translation type="unfinished"></translation>
+        <translation>Dá os óculos escolhidos a esta pessoa e desconta-os (Ctrl+Enter)</translation>
     </message>
     <message>
         <source>The power of this very pair was read</source>
-        <translation type="unfinished"></translation>
+        <translation>A potência destes mesmos óculos foi lida</translation>
     </message>
     <message>
         <source>Fit on the face</source>
@@ -5034,7 +5034,7 @@
     </message>
     <message>
         <source>Sits well at nose and ears, pupils behind the centres</source>
-        <translation type="unfinished"></translation>
+        <translation>Assentam bem no nariz e nas orelhas, pupilas atrás dos centros</translation>
     </message>
     <message>
         <source>Acuity with the pair</source>
@@ -5042,7 +5042,7 @@
     </message>
     <message>
         <source>Each eye read the chart with this pair on</source>
-        <translation type="unfinished"></translation>
+        <translation>Cada olho leu a tabela com estes óculos postos</translation>
     </message>
     <message>
         <source>Instructions given</source>
@@ -5050,7 +5050,7 @@
     </message>
     <message>
         <source>What it is for, how to care for it, when to come back</source>
-        <translation type="unfinished"></translation>
+        <translation>Para que são, como cuidar deles, quando voltar</translation>
     </message>
     <message>
         <source>With pair, R</source>
@@ -5058,7 +5058,7 @@
     </message>
     <message>
         <source>Right eye: acuity with this pair on, for example 6/9</source>
-        <translation type="unfinished"></translation>
+        <translation>Olho direito: acuidade com estes óculos postos, por exemplo 6/9</translation>
     </message>
     <message>
         <source>L</source>
@@ -5066,7 +5066,7 @@
     </message>
     <message>
         <source>Left eye: acuity with this pair on, for example 6/9</source>
-        <translation type="unfinished"></translation>
+        <translation>Olho esquerdo: acuidade com estes óculos postos, por exemplo 6/9</translation>
     </message>
     <message>
         <source>near</source>
@@ -5074,7 +5074,7 @@
     </message>
     <message>
         <source>Smallest print read with this pair on, for example N8</source>
-        <translation type="unfinished"></translation>
+        <translation>Letra mais pequena lida com estes óculos postos, por exemplo N8</translation>
     </message>
     <message>
         <source>Reason</source>
@@ -5082,7 +5082,7 @@
     </message>
     <message>
         <source>Why this pair is given all the same; kept with the entry</source>
-        <translation type="unfinished"></translation>
+        <translation>Porque se dão estes óculos apesar de tudo; guarda-se com a inscrição</translation>
     </message>
     <message>
         <source>Your initials</source>
@@ -5090,59 +5090,59 @@
     </message>
     <message>
         <source>Who hands over; kept with the entry, may stay empty</source>
-        <translation type="unfinished"></translation>
+        <translation>Quem entrega; guarda-se com a inscrição, pode ficar vazio</translation>
     </message>
     <message>
         <source>Hand over, print</source>
-        <translation type="unfinished"></translation>
+        <translation>Entregar, imprimir</translation>
     </message>
     <message>
         <source>Hands over and prints the note (Ctrl+Shift+Return)</source>
-        <translation type="unfinished"></translation>
+        <translation>Entrega e imprime a nota (Ctrl+Shift+Enter)</translation>
     </message>
     <message>
         <source>Takes back what was entered last for this person today (Ctrl+Z)</source>
-        <translation type="unfinished"></translation>
+        <translation>Desfaz o que se inscreveu por último hoje para esta pessoa (Ctrl+Z)</translation>
     </message>
     <message>
         <source>Note</source>
-        <translation type="unfinished"></translation>
+        <translation>Nota</translation>
     </message>
     <message>
         <source>Prints what this person takes home (Ctrl+P)</source>
-        <translation type="unfinished"></translation>
+        <translation>Imprime o que esta pessoa leva para casa (Ctrl+P)</translation>
     </message>
     <message>
         <source>Letter</source>
-        <translation type="unfinished"></translation>
+        <translation>Carta</translation>
     </message>
     <message>
         <source>Enters the referral and prints the letter to the clinic (Ctrl+Shift+L)</source>
-        <translation type="unfinished"></translation>
+        <translation>Inscreve o encaminhamento e imprime a carta à clínica (Ctrl+Shift+L)</translation>
     </message>
     <message>
         <source>Order</source>
-        <translation type="unfinished"></translation>
+        <translation>Encomenda</translation>
     </message>
     <message>
         <source>Enters a custom order and prints it for the laboratory (Ctrl+Shift+O)</source>
-        <translation type="unfinished"></translation>
+        <translation>Inscreve uma encomenda por medida e imprime-a para o laboratório (Ctrl+Shift+O)</translation>
     </message>
     <message>
         <source>Without</source>
-        <translation type="unfinished"></translation>
+        <translation>Sem óculos</translation>
     </message>
     <message>
         <source>Enters that this person goes without a pair, and why (Ctrl+Shift+W)</source>
-        <translation type="unfinished"></translation>
+        <translation>Inscreve que esta pessoa fica sem óculos, e porquê (Ctrl+Shift+W)</translation>
     </message>
     <message>
         <source>Power by focimeter</source>
-        <translation type="unfinished"></translation>
+        <translation>Potência com focímetro</translation>
     </message>
     <message>
         <source>Each eye by focimeter</source>
-        <translation type="unfinished"></translation>
+        <translation>Cada olho com focímetro</translation>
     </message>
 </context>
 <context>
@@ -5157,7 +5157,7 @@
     </message>
     <message>
         <source>Chooses a page of the manual</source>
-        <translation type="unfinished"></translation>
+        <translation>Escolhe uma página do manual</translation>
     </message>
     <message>
         <source>Text of the page</source>
@@ -5165,7 +5165,7 @@
     </message>
     <message>
         <source>The manual; links lead to other pages</source>
-        <translation type="unfinished"></translation>
+        <translation>O manual; as ligações levam a outras páginas</translation>
     </message>
     <message>
         <source>Close</source>
@@ -5184,7 +5184,7 @@
     </message>
     <message>
         <source>All keys of the window; Escape closes it</source>
-        <translation type="unfinished"></translation>
+        <translation>Todas as teclas da janela; Escape fecha-a</translation>
     </message>
     <message>
         <source>Close</source>
@@ -5207,7 +5207,7 @@
     </message>
     <message>
         <source>A picture of how many pieces of each power there are; the same numbers stand in the table of lines</source>
-        <translation type="unfinished"></translation>
+        <translation>Uma imagem de quantas peças há de cada potência; os mesmos números estão na tabela das linhas</translation>
     </message>
     <message>
         <source>power (D)</source>
@@ -5219,153 +5219,153 @@
     </message>
     <message>
         <source>%1: available %2, kept aside %3, keep at least %4</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: disponível %2, posto de lado %3, manter pelo menos %4</translation>
     </message>
 </context>
 <context>
     <name>quarterstep::LineModel</name>
     <message>
         <source>none: waits</source>
-        <translation type="unfinished"></translation>
+        <translation>nenhuns: espera</translation>
     </message>
     <message>
         <source>not in the line</source>
-        <translation type="unfinished"></translation>
+        <translation>não está na fila</translation>
     </message>
     <message>
         <source>none left: look before saying it again</source>
-        <translation type="unfinished"></translation>
+        <translation>não resta nenhum: veja antes de o dizer outra vez</translation>
     </message>
     <message>
         <source>with caution</source>
-        <translation type="unfinished"></translation>
+        <translation>com cautela</translation>
     </message>
     <message>
         <source>by hand: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>à mão: %1</translation>
     </message>
     <message>
         <source>promised; %1</source>
-        <translation type="unfinished"></translation>
+        <translation>prometido; %1</translation>
     </message>
     <message>
         <source>Person</source>
-        <translation type="unfinished">Pessoa</translation>
+        <translation>Pessoa</translation>
     </message>
     <message>
         <source>For</source>
-        <translation type="unfinished">Para</translation>
+        <translation>Para</translation>
     </message>
     <message>
         <source>Gets</source>
-        <translation type="unfinished"></translation>
+        <translation>Recebe</translation>
     </message>
     <message>
         <source>Why</source>
-        <translation type="unfinished"></translation>
+        <translation>Porquê</translation>
     </message>
 </context>
 <context>
     <name>quarterstep::LinePanel</name>
     <message>
         <source>Waiting line</source>
-        <translation type="unfinished"></translation>
+        <translation>Fila de espera</translation>
     </message>
     <message>
         <source>Who gets which pair and why. Drop a pair on a person to pick it by hand</source>
-        <translation type="unfinished"></translation>
+        <translation>Quem recebe que óculos e porquê. Largue uns óculos sobre uma pessoa para os escolher à mão</translation>
     </message>
     <message>
         <source>Reason for a pair picked by hand</source>
-        <translation type="unfinished"></translation>
+        <translation>Motivo de uns óculos escolhidos à mão</translation>
     </message>
     <message>
         <source>Reason, for a pair by hand</source>
-        <translation type="unfinished"></translation>
+        <translation>Motivo, para óculos à mão</translation>
     </message>
     <message>
         <source>Why this person gets another pair than planned; kept with the promise</source>
-        <translation type="unfinished"></translation>
+        <translation>Porque esta pessoa recebe outros óculos que não os planeados; guarda-se com a promessa</translation>
     </message>
     <message>
         <source>All arrive</source>
-        <translation type="unfinished"></translation>
+        <translation>Chegam todos</translation>
     </message>
     <message>
         <source>Everybody of the table who has nothing yet</source>
-        <translation type="unfinished"></translation>
+        <translation>Todos os da tabela que ainda não têm nada</translation>
     </message>
     <message>
         <source>Card arrives</source>
-        <translation type="unfinished"></translation>
+        <translation>Chega a ficha</translation>
     </message>
     <message>
         <source>The person on the card (Ctrl+J)</source>
-        <translation type="unfinished"></translation>
+        <translation>A pessoa da ficha (Ctrl+J)</translation>
     </message>
     <message>
         <source>Plan again</source>
-        <translation type="unfinished"></translation>
+        <translation>Planear de novo</translation>
     </message>
     <message>
         <source>Plans anew, or stops planning</source>
-        <translation type="unfinished"></translation>
+        <translation>Planeia de novo, ou para de planear</translation>
     </message>
     <message>
         <source>Promise</source>
-        <translation type="unfinished"></translation>
+        <translation>Prometer</translation>
     </message>
     <message>
         <source>The person was told: no plan takes it back</source>
-        <translation type="unfinished"></translation>
+        <translation>A pessoa foi informada: nenhum plano o desfaz</translation>
     </message>
     <message>
         <source>Give chosen pair</source>
-        <translation type="unfinished"></translation>
+        <translation>Dar os escolhidos</translation>
     </message>
     <message>
         <source>The pair chosen in the list, by hand and with a reason (Ctrl+G)</source>
-        <translation type="unfinished"></translation>
+        <translation>Os óculos escolhidos na lista, à mão e com um motivo (Ctrl+G)</translation>
     </message>
     <message>
         <source>Gone</source>
-        <translation type="unfinished"></translation>
+        <translation>Saiu</translation>
     </message>
     <message>
         <source>The person left the line</source>
-        <translation type="unfinished"></translation>
+        <translation>A pessoa deixou a fila</translation>
     </message>
     <message>
         <source>Stop</source>
-        <translation type="unfinished">Parar</translation>
+        <translation>Parar</translation>
     </message>
     <message>
         <source>Planning …</source>
-        <translation type="unfinished"></translation>
+        <translation>A planear …</translation>
     </message>
     <message>
         <source>Nobody waits yet. Let the people of the table stand in line, or the one on the card.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ainda ninguém espera. Ponha na fila as pessoas da tabela, ou a da ficha.</translation>
     </message>
     <message>
         <source>%1 of %2 get a pair; first come, first served would be %3. %4</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 de %2 recebem óculos; por ordem de chegada seriam %3. %4</translation>
     </message>
     <message>
         <source>No plan serves more.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nenhum plano atende mais.</translation>
     </message>
     <message>
         <source>Good, not proved best.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bom, sem prova de ser o melhor.</translation>
     </message>
     <message>
         <source>Unpromise</source>
-        <translation type="unfinished"></translation>
+        <translation>Tirar promessa</translation>
     </message>
     <message>
         <source>Why this pair for %1? Type the reason and press Enter.</source>
-        <translation type="unfinished"></translation>
+        <translation>Porquê estes óculos para %1? Escreva o motivo e prima Enter.</translation>
     </message>
 </context>
 <context>
@@ -5396,26 +5396,26 @@
     </message>
     <message>
         <source>keep at least %1, at most %2</source>
-        <translation type="unfinished"></translation>
+        <translation>manter pelo menos %1, no máximo %2</translation>
     </message>
     <message numerus="yes">
         <source>reorder %n</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>encomendar %n</numerusform>
+            <numerusform>encomendar %n</numerusform>
         </translation>
     </message>
     <message>
         <source>lasts %1 camp days as used so far</source>
-        <translation type="unfinished"></translation>
+        <translation>dura %1 dias de acampamento ao ritmo atual</translation>
     </message>
     <message>
         <source>How many camps of 100 people the available pieces last, as used so far</source>
-        <translation type="unfinished"></translation>
+        <translation>Para quantos acampamentos de 100 pessoas chegam as peças disponíveis, ao ritmo atual</translation>
     </message>
     <message>
         <source>Bin</source>
-        <translation>Caixa</translation>
+        <translation>Divisão</translation>
     </message>
     <message>
         <source>Line</source>
@@ -5454,11 +5454,11 @@
     </message>
     <message>
         <source>How far it is</source>
-        <translation type="unfinished"></translation>
+        <translation>Até onde chegou</translation>
     </message>
     <message>
         <source>Ends this work; nothing is changed by it</source>
-        <translation type="unfinished"></translation>
+        <translation>Termina este trabalho; nada muda com isso</translation>
     </message>
     <message>
         <source>Stopping…</source>
@@ -5473,7 +5473,7 @@
     </message>
     <message>
         <source>Copies the code of this message, to look it up in the help</source>
-        <translation type="unfinished"></translation>
+        <translation>Copia o código desta mensagem, para o procurar na ajuda</translation>
     </message>
     <message>
         <source>Close</source>
@@ -5481,7 +5481,7 @@
     </message>
     <message>
         <source>Puts this message away</source>
-        <translation type="unfinished"></translation>
+        <translation>Tira esta mensagem</translation>
     </message>
     <message>
         <source>Done</source>
@@ -5520,7 +5520,7 @@
     </message>
     <message>
         <source>Opens the sample and tells each step beside the work</source>
-        <translation type="unfinished"></translation>
+        <translation>Abre o exemplo e explica cada passo ao lado do trabalho</translation>
     </message>
     <message>
         <source>Open the sample camp</source>
@@ -5528,7 +5528,7 @@
     </message>
     <message>
         <source>Opens your copy of the sample as you left it</source>
-        <translation type="unfinished"></translation>
+        <translation>Abre a sua cópia do exemplo como a deixou</translation>
     </message>
     <message>
         <source>Begin the sample anew</source>
@@ -5536,7 +5536,7 @@
     </message>
     <message>
         <source>Throws away what was done in your copy of the sample</source>
-        <translation type="unfinished"></translation>
+        <translation>Deita fora o que se fez na sua cópia do exemplo</translation>
     </message>
     <message>
         <source>Start my own camp</source>
@@ -5552,7 +5552,7 @@
     </message>
     <message>
         <source>A page where you type the trays and see the lines they make</source>
-        <translation type="unfinished"></translation>
+        <translation>Uma página onde escreve os tabuleiros e vê as linhas que resultam</translation>
     </message>
     <message>
         <source>Open a camp</source>
@@ -5568,7 +5568,7 @@
     </message>
     <message>
         <source>Chooses the folder with stock.yaml</source>
-        <translation type="unfinished"></translation>
+        <translation>Escolhe a pasta com stock.yaml</translation>
     </message>
     <message>
         <source>Back to the open camp</source>
@@ -5576,7 +5576,7 @@
     </message>
     <message>
         <source>Leaves everything as it is</source>
-        <translation type="unfinished"></translation>
+        <translation>Deixa tudo como está</translation>
     </message>
     <message>
         <source>What was found, with file, line and column</source>
@@ -5584,7 +5584,7 @@
     </message>
     <message>
         <source>File, line and column of everything found; can be copied</source>
-        <translation type="unfinished"></translation>
+        <translation>Ficheiro, linha e coluna de tudo o que se encontrou; pode ser copiado</translation>
     </message>
     <message>
         <source>Start a camp in this folder…</source>
@@ -5592,7 +5592,7 @@
     </message>
     <message>
         <source>Describe the trays; the stock file is written into this folder</source>
-        <translation type="unfinished"></translation>
+        <translation>Descreva os tabuleiros; o ficheiro de stock escreve-se nesta pasta</translation>
     </message>
     <message>
         <source>%1 was not opened</source>
@@ -5615,113 +5615,113 @@
     <name>quarterstep::OrdersModel</name>
     <message numerus="yes">
         <source>remade %n time(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>refeito %n vez</numerusform>
+            <numerusform>refeito %n vezes</numerusform>
         </translation>
     </message>
     <message>
         <source>ordered %1</source>
-        <translation type="unfinished"></translation>
+        <translation>encomendado %1</translation>
     </message>
     <message>
         <source>frame held: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>armação reservada: %1</translation>
     </message>
     <message>
         <source>Person</source>
-        <translation type="unfinished">Pessoa</translation>
+        <translation>Pessoa</translation>
     </message>
     <message>
         <source>State</source>
-        <translation type="unfinished">Estado</translation>
+        <translation>Estado</translation>
     </message>
     <message>
         <source>Since</source>
-        <translation type="unfinished"></translation>
+        <translation>Desde</translation>
     </message>
     <message>
         <source>Ordered</source>
-        <translation type="unfinished"></translation>
+        <translation>Encomendado</translation>
     </message>
 </context>
 <context>
     <name>quarterstep::OrdersPanel</name>
     <message>
         <source>Find an order by the code of the person</source>
-        <translation type="unfinished"></translation>
+        <translation>Procurar uma encomenda pelo código da pessoa</translation>
     </message>
     <message>
         <source>Part of a camp code; empty shows the open orders</source>
-        <translation type="unfinished"></translation>
+        <translation>Parte de um código de acampamento; vazio mostra as encomendas em aberto</translation>
     </message>
     <message>
         <source>Code</source>
-        <translation type="unfinished"></translation>
+        <translation>Código</translation>
     </message>
     <message>
         <source>Custom orders</source>
-        <translation type="unfinished"></translation>
+        <translation>Encomendas por medida</translation>
     </message>
     <message>
         <source>Custom orders, newest change first</source>
-        <translation type="unfinished"></translation>
+        <translation>Encomendas por medida, a mudança mais recente primeiro</translation>
     </message>
     <message>
         <source>Reason or note for this step</source>
-        <translation type="unfinished"></translation>
+        <translation>Motivo ou nota para este passo</translation>
     </message>
     <message>
         <source>Kept with the step; making again needs a reason</source>
-        <translation type="unfinished"></translation>
+        <translation>Guarda-se com o passo; refazer pede um motivo</translation>
     </message>
     <message>
         <source>Reason or note</source>
-        <translation type="unfinished"></translation>
+        <translation>Motivo ou nota</translation>
     </message>
     <message>
         <source>Arrived</source>
-        <translation type="unfinished"></translation>
+        <translation>Chegado</translation>
     </message>
     <message>
         <source>It came from the laboratory</source>
-        <translation type="unfinished"></translation>
+        <translation>Chegou do laboratório</translation>
     </message>
     <message>
         <source>Checked</source>
-        <translation type="unfinished"></translation>
+        <translation>Verificado</translation>
     </message>
     <message>
         <source>Power, axis and centres were read and agree with the order</source>
-        <translation type="unfinished"></translation>
+        <translation>Potência, eixo e centros foram lidos e concordam com a encomenda</translation>
     </message>
     <message>
         <source>Collected</source>
-        <translation type="unfinished"></translation>
+        <translation>Levantado</translation>
     </message>
     <message>
         <source>The person has it and was checked with it on</source>
-        <translation type="unfinished"></translation>
+        <translation>A pessoa tem-nos e foram verificados postos</translation>
     </message>
     <message>
         <source>Make again</source>
-        <translation type="unfinished"></translation>
+        <translation>Refazer</translation>
     </message>
     <message>
         <source>Back to the laboratory; a reason is needed</source>
-        <translation type="unfinished"></translation>
+        <translation>De volta ao laboratório; é preciso um motivo</translation>
     </message>
     <message>
         <source>Not collected</source>
-        <translation type="unfinished"></translation>
+        <translation>Não levantado</translation>
     </message>
     <message>
         <source>The person did not come for it</source>
-        <translation type="unfinished"></translation>
+        <translation>A pessoa não os veio buscar</translation>
     </message>
     <message>
         <source>%1: %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2.</translation>
     </message>
 </context>
 <context>
@@ -5747,7 +5747,7 @@
     </message>
     <message>
         <source>Pull</source>
-        <translation type="unfinished"></translation>
+        <translation>Tirar</translation>
     </message>
     <message>
         <source>Right eye (D)</source>
@@ -5771,30 +5771,30 @@
     </message>
     <message>
         <source>R and L %1 · prism %2</source>
-        <translation type="unfinished"></translation>
+        <translation>D e E %1 · prisma %2</translation>
     </message>
     <message>
         <source>R %1 · L %2 · prism %3</source>
-        <translation type="unfinished"></translation>
+        <translation>D %1 · E %2 · prisma %3</translation>
     </message>
     <message>
         <source> · chance %1</source>
-        <translation type="unfinished"></translation>
+        <translation> · probabilidade %1</translation>
     </message>
     <message>
         <source>Chance within</source>
-        <translation type="unfinished"></translation>
+        <translation>Probabilidade dentro</translation>
     </message>
 </context>
 <context>
     <name>quarterstep::PaperWorker</name>
     <message>
         <source>%1: sent to %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: enviado para %2.</translation>
     </message>
     <message>
         <source>%1: written to %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: escrito em %2.</translation>
     </message>
 </context>
 <context>
@@ -5813,11 +5813,11 @@
     </message>
     <message>
         <source>chosen pair, right eye</source>
-        <translation type="unfinished"></translation>
+        <translation>óculos escolhidos, olho direito</translation>
     </message>
     <message>
         <source>chosen pair, left eye</source>
-        <translation type="unfinished"></translation>
+        <translation>óculos escolhidos, olho esquerdo</translation>
     </message>
     <message>
         <source>lenses</source>
@@ -5833,11 +5833,11 @@
     </message>
     <message>
         <source>Mean (D)</source>
-        <translation type="unfinished"></translation>
+        <translation>Média (D)</translation>
     </message>
     <message>
         <source>Half cylinder (D)</source>
-        <translation type="unfinished"></translation>
+        <translation>Meio cilindro (D)</translation>
     </message>
     <message>
         <source>Available</source>
@@ -5848,31 +5848,31 @@
     <name>quarterstep::PlanePanel</name>
     <message>
         <source>Table</source>
-        <translation type="unfinished">Tabela</translation>
+        <translation>Tabela</translation>
     </message>
     <message>
         <source>Power plane</source>
-        <translation type="unfinished">Plano de potências</translation>
+        <translation>Plano de potências</translation>
     </message>
     <message>
         <source>Shows the same values as a table (Ctrl+T)</source>
-        <translation type="unfinished"></translation>
+        <translation>Mostra os mesmos valores em tabela (Ctrl+T)</translation>
     </message>
     <message>
         <source>Power plane as a table</source>
-        <translation type="unfinished">Plano de potências em tabela</translation>
+        <translation>Plano de potências em tabela</translation>
     </message>
     <message>
         <source>Powers in dioptres and how many can be given</source>
-        <translation type="unfinished"></translation>
+        <translation>Potências em dioptrias e quantos se podem dar</translation>
     </message>
     <message>
         <source>R, L: the person&apos;s eyes · disc: pairs · diamond: lenses · cross: none left · dot: ranks · open ring: chosen pair. The larger, the more there are.</source>
-        <translation type="unfinished"></translation>
+        <translation>D, E: os olhos da pessoa · disco: óculos · losango: lentes · cruz: esgotado · ponto: lugares na lista · anel aberto: óculos escolhidos. Quanto maior, mais há.</translation>
     </message>
     <message>
         <source>Picture</source>
-        <translation type="unfinished">Imagem</translation>
+        <translation>Imagem</translation>
     </message>
 </context>
 <context>
@@ -5883,7 +5883,7 @@
     </message>
     <message>
         <source>A picture of the stock around this person&apos;s eyes; the same values stand in the table</source>
-        <translation type="unfinished"></translation>
+        <translation>Uma imagem do stock à volta dos olhos desta pessoa; os mesmos valores estão na tabela</translation>
     </message>
     <message>
         <source>mean power (D)</source>
@@ -5903,24 +5903,24 @@
     </message>
     <message>
         <source>R %1 D</source>
-        <translation type="unfinished"></translation>
+        <translation>D %1 D</translation>
     </message>
     <message>
         <source>L %1 D</source>
-        <translation type="unfinished"></translation>
+        <translation>E %1 D</translation>
     </message>
     <message numerus="yes">
         <source>lenses %1: %n available</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>lentes %1: %n disponível</numerusform>
+            <numerusform>lentes %1: %n disponíveis</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>pairs %1: %n available</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>óculos %1: %n disponível</numerusform>
+            <numerusform>óculos %1: %n disponíveis</numerusform>
         </translation>
     </message>
 </context>
@@ -5928,39 +5928,39 @@
     <name>quarterstep::PowerFields</name>
     <message>
         <source>Right eye, sphere</source>
-        <translation type="unfinished"></translation>
+        <translation>Olho direito, esfera</translation>
     </message>
     <message>
         <source>Left eye, sphere</source>
-        <translation type="unfinished"></translation>
+        <translation>Olho esquerdo, esfera</translation>
     </message>
     <message>
         <source>Sphere in dioptres, with its sign. Up and Down step 0.25, Page Up and Page Down 1.00</source>
-        <translation type="unfinished"></translation>
+        <translation>Esfera em dioptrias, com o sinal. Seta acima e abaixo mudam 0.25; Page Up e Page Down, 1.00</translation>
     </message>
     <message>
         <source>Right eye, cylinder</source>
-        <translation type="unfinished"></translation>
+        <translation>Olho direito, cilindro</translation>
     </message>
     <message>
         <source>Left eye, cylinder</source>
-        <translation type="unfinished"></translation>
+        <translation>Olho esquerdo, cilindro</translation>
     </message>
     <message>
         <source>Cylinder in dioptres, with its sign. Up and Down step 0.25, Page Up and Page Down 1.00</source>
-        <translation type="unfinished"></translation>
+        <translation>Cilindro em dioptrias, com o sinal. Seta acima e abaixo mudam 0.25; Page Up e Page Down, 1.00</translation>
     </message>
     <message>
         <source>Right eye, axis</source>
-        <translation type="unfinished"></translation>
+        <translation>Olho direito, eixo</translation>
     </message>
     <message>
         <source>Left eye, axis</source>
-        <translation type="unfinished"></translation>
+        <translation>Olho esquerdo, eixo</translation>
     </message>
     <message>
         <source>Axis in degrees. Up and Down step 1, with Shift 5</source>
-        <translation type="unfinished"></translation>
+        <translation>Eixo em graus. Seta acima e abaixo mudam 1, com Shift 5</translation>
     </message>
 </context>
 <context>
@@ -5975,11 +5975,11 @@
     </message>
     <message>
         <source>Goes on without this step</source>
-        <translation type="unfinished"></translation>
+        <translation>Continua sem este passo</translation>
     </message>
     <message>
         <source>Ends the practice; the sample stays open</source>
-        <translation type="unfinished"></translation>
+        <translation>Termina a prática; o exemplo continua aberto</translation>
     </message>
     <message>
         <source>Somebody sits down. Press Ctrl+N for an empty card, and type the code %1 under Person.</source>
@@ -5999,7 +5999,7 @@
     </message>
     <message>
         <source>The best pair stands first, with its bin. You would fetch it, and one neighbour. Tick the four checks once the pair is on the face.</source>
-        <translation>Os melhores óculos estão primeiro, com a caixa. Iria buscá-los, com uns vizinhos. Marque as quatro verificações com os óculos postos.</translation>
+        <translation>Os melhores óculos estão primeiro, com a divisão. Iria buscá-los, com uns vizinhos. Marque as quatro verificações com os óculos postos.</translation>
     </message>
     <message>
         <source>Ctrl+Enter hands it over: the count goes down.</source>
@@ -6030,7 +6030,7 @@
     </message>
     <message>
         <source>What the spectacles are for; left open, the prescription decides</source>
-        <translation type="unfinished"></translation>
+        <translation>Para que são os óculos; se ficar em aberto, decide a prescrição</translation>
     </message>
     <message>
         <source>open</source>
@@ -6094,7 +6094,7 @@
     </message>
     <message>
         <source>Tick when this was seen or told; it decides about a letter to the clinic</source>
-        <translation type="unfinished"></translation>
+        <translation>Marque quando isto foi visto ou contado; decide sobre uma carta à clínica</translation>
     </message>
     <message>
         <source>%1 is empty; a person, the right and the left eye are needed</source>
@@ -6102,90 +6102,90 @@
     </message>
     <message>
         <source>Measured besides</source>
-        <translation type="unfinished"></translation>
+        <translation>Medido além disso</translation>
     </message>
     <message>
         <source>Three fields an eye</source>
-        <translation type="unfinished"></translation>
+        <translation>Três campos por olho</translation>
     </message>
     <message>
         <source>Sphere, cylinder and axis in fields of their own (Ctrl+E)</source>
-        <translation type="unfinished"></translation>
+        <translation>Esfera, cilindro e eixo em campos próprios (Ctrl+E)</translation>
     </message>
 </context>
 <context>
     <name>quarterstep::ReaderCard</name>
     <message>
         <source>Age</source>
-        <translation type="unfinished">Idade</translation>
+        <translation>Idade</translation>
     </message>
     <message>
         <source>Age in years; unknown age is judged by the strictest rules</source>
-        <translation type="unfinished"></translation>
+        <translation>Idade em anos; se não se sabe, avalia-se pelas regras mais estritas</translation>
     </message>
     <message>
         <source>Distance fine?</source>
-        <translation type="unfinished"></translation>
+        <translation>Longe bem?</translation>
     </message>
     <message>
         <source>Does the person see well far away without spectacles? + is yes, - is no</source>
-        <translation type="unfinished"></translation>
+        <translation>A pessoa vê bem ao longe sem óculos? + é sim, - é não</translation>
     </message>
     <message>
         <source>not asked</source>
-        <translation type="unfinished"></translation>
+        <translation>não perguntado</translation>
     </message>
     <message>
         <source>yes (+)</source>
-        <translation type="unfinished"></translation>
+        <translation>sim (+)</translation>
     </message>
     <message>
         <source>no (-)</source>
-        <translation type="unfinished"></translation>
+        <translation>não (-)</translation>
     </message>
     <message>
         <source>Near power by trial</source>
-        <translation type="unfinished"></translation>
+        <translation>Potência de perto por prova</translation>
     </message>
     <message>
         <source>Power with which the person read best, the same in both eyes, dioptres: 2.25 or 225</source>
-        <translation type="unfinished"></translation>
+        <translation>Potência com que a pessoa leu melhor, a mesma nos dois olhos, dioptrias: 2.25 ou 225</translation>
     </message>
     <message>
         <source>PD near</source>
-        <translation type="unfinished">DP perto</translation>
+        <translation>DP perto</translation>
     </message>
     <message>
         <source>Distance between the pupils looking near, millimetres; without it the worst that is plausible is judged</source>
-        <translation type="unfinished"></translation>
+        <translation>Distância entre as pupilas a olhar ao perto, milímetros; sem ela avalia-se o pior plausível</translation>
     </message>
     <message>
         <source>Person</source>
-        <translation type="unfinished">Pessoa</translation>
+        <translation>Pessoa</translation>
     </message>
     <message>
         <source>Camp code of the person; one is offered, the paper card&apos;s may be typed over it</source>
-        <translation type="unfinished"></translation>
+        <translation>Código de acampamento da pessoa; é oferecido um, pode escrever por cima o da ficha de papel</translation>
     </message>
     <message>
         <source>%1 in each eye</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 em cada olho</translation>
     </message>
     <message>
         <source>Ask first whether the person sees well far away.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pergunte primeiro se a pessoa vê bem ao longe.</translation>
     </message>
     <message>
         <source>Then a reader alone is not enough: refract, and use the full card.</source>
-        <translation type="unfinished"></translation>
+        <translation>Então não bastam óculos de leitura: faça a refração, e use a ficha completa.</translation>
     </message>
     <message>
         <source>Type the near power in quarters of a dioptre: 2.25 or 225.</source>
-        <translation type="unfinished"></translation>
+        <translation>Escreva a potência de perto em quartos de dioptria: 2.25 ou 225.</translation>
     </message>
     <message>
         <source>A hand-over needs a code for the person.</source>
-        <translation type="unfinished"></translation>
+        <translation>Uma entrega precisa de um código da pessoa.</translation>
     </message>
 </context>
 <context>
@@ -6216,7 +6216,7 @@
     </message>
     <message>
         <source>Light, dark, or sun: black on white and large, for outdoors</source>
-        <translation type="unfinished"></translation>
+        <translation>Claro, escuro ou sol: preto sobre branco e grande, para o exterior</translation>
     </message>
     <message>
         <source>Light</source>
@@ -6236,7 +6236,7 @@
     </message>
     <message>
         <source>In per cent of the usual; also Ctrl++ and Ctrl+-</source>
-        <translation type="unfinished"></translation>
+        <translation>Em percentagem do normal; também Ctrl++ e Ctrl+-</translation>
     </message>
     <message>
         <source>%1 %</source>
@@ -6248,7 +6248,7 @@
     </message>
     <message>
         <source>Language of the window, at once</source>
-        <translation type="unfinished"></translation>
+        <translation>Língua da janela, de imediato</translation>
     </message>
     <message>
         <source>Printer</source>
@@ -6256,7 +6256,7 @@
     </message>
     <message>
         <source>Printer for cards and letters of this laptop</source>
-        <translation type="unfinished"></translation>
+        <translation>Impressora deste portátil para fichas e cartas</translation>
     </message>
     <message>
         <source>This camp</source>
@@ -6272,7 +6272,7 @@
     </message>
     <message>
         <source>Form in which pairs and orders show a cylinder; typed prescriptions stay as typed</source>
-        <translation type="unfinished"></translation>
+        <translation>Forma em que óculos e encomendas mostram um cilindro; as prescrições escritas ficam como estão</translation>
     </message>
     <message>
         <source>minus</source>
@@ -6288,7 +6288,7 @@
     </message>
     <message>
         <source>Notation on the card; the record keeps what was typed</source>
-        <translation type="unfinished"></translation>
+        <translation>Notação na ficha; o registo guarda o que foi escrito</translation>
     </message>
     <message>
         <source>as recorded</source>
@@ -6304,7 +6304,7 @@
     </message>
     <message>
         <source>Profile of limits for everybody; by itself the desk chooses by age and purpose</source>
-        <translation type="unfinished"></translation>
+        <translation>Perfil de limites para todos; por si a mesa escolhe por idade e uso</translation>
     </message>
     <message>
         <source>PINs</source>
@@ -6320,7 +6320,7 @@
     </message>
     <message>
         <source>Whose PIN is set or taken away</source>
-        <translation type="unfinished"></translation>
+        <translation>De quem é o PIN que se define ou tira</translation>
     </message>
     <message>
         <source>PIN that is needed now</source>
@@ -6328,7 +6328,7 @@
     </message>
     <message>
         <source>The supervisor&apos;s PIN when there is one, else the present one of this role</source>
-        <translation type="unfinished"></translation>
+        <translation>O PIN do supervisor quando há um; senão, o atual desta função</translation>
     </message>
     <message>
         <source>New PIN</source>
@@ -6336,7 +6336,7 @@
     </message>
     <message>
         <source>%1 to %2 characters</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 a %2 caracteres</translation>
     </message>
     <message>
         <source>Take the PIN away</source>
@@ -6344,7 +6344,7 @@
     </message>
     <message>
         <source>This role is asked for no PIN any more</source>
-        <translation type="unfinished"></translation>
+        <translation>Já não se pede nenhum PIN a esta função</translation>
     </message>
     <message>
         <source>Set the PIN</source>
@@ -6352,7 +6352,7 @@
     </message>
     <message>
         <source>This role is asked for this PIN from now on</source>
-        <translation type="unfinished"></translation>
+        <translation>A partir de agora pede-se este PIN a esta função</translation>
     </message>
     <message>
         <source>as the system</source>
@@ -6380,7 +6380,7 @@
     </message>
     <message>
         <source>, </source>
-        <translation type="unfinished"></translation>
+        <translation>, </translation>
     </message>
     <message>
         <source>The PIN was taken away.</source>
@@ -6403,11 +6403,11 @@
     </message>
     <message>
         <source>Look for a line, a power, a bin</source>
-        <translation>Procurar linha, potência, caixa</translation>
+        <translation>Procurar linha, potência, divisão</translation>
     </message>
     <message>
         <source>Shows only lines in which these words stand (Ctrl+F)</source>
-        <translation type="unfinished"></translation>
+        <translation>Mostra só linhas com estas palavras (Ctrl+F)</translation>
     </message>
     <message>
         <source>Table</source>
@@ -6415,7 +6415,7 @@
     </message>
     <message>
         <source>The lines one below the other</source>
-        <translation type="unfinished"></translation>
+        <translation>As linhas umas por baixo das outras</translation>
     </message>
     <message>
         <source>Ladder</source>
@@ -6423,7 +6423,7 @@
     </message>
     <message>
         <source>How many pieces of each power</source>
-        <translation type="unfinished"></translation>
+        <translation>Quantas peças de cada potência</translation>
     </message>
     <message>
         <source>Box</source>
@@ -6431,7 +6431,7 @@
     </message>
     <message>
         <source>The bins as they stand in the box</source>
-        <translation type="unfinished"></translation>
+        <translation>As divisões como estão na caixa</translation>
     </message>
     <message>
         <source>Lines of the stock</source>
@@ -6439,7 +6439,7 @@
     </message>
     <message>
         <source>Choose a line to see its card and to enter what happened</source>
-        <translation type="unfinished"></translation>
+        <translation>Escolha uma linha para ver a ficha e inscrever o que aconteceu</translation>
     </message>
     <message>
         <source>Bins of the box</source>
@@ -6447,7 +6447,7 @@
     </message>
     <message>
         <source>Choose a bin: its line is shown beside</source>
-        <translation type="unfinished"></translation>
+        <translation>Escolha uma divisão: a sua linha mostra-se ao lado</translation>
     </message>
     <message>
         <source>Ready-made pairs</source>
@@ -6459,7 +6459,7 @@
     </message>
     <message>
         <source>Bar: available · hatched: kept aside · line across: keep at least this many. A click looks for that power.</source>
-        <translation type="unfinished"></translation>
+        <translation>Barra: disponível · tracejado: posto de lado · risco: manter pelo menos estas. Um clique procura essa potência.</translation>
     </message>
     <message>
         <source>Stock card of the line</source>
@@ -6467,15 +6467,15 @@
     </message>
     <message>
         <source>Everything that happened to this line, newest first</source>
-        <translation type="unfinished"></translation>
+        <translation>Tudo o que aconteceu a esta linha, o mais recente primeiro</translation>
     </message>
     <message>
         <source>A count is blind: what the book says comes back into sight once the count is entered.</source>
-        <translation type="unfinished"></translation>
+        <translation>Uma contagem é cega: o que diz o registo volta a ver-se depois de inscrita a contagem.</translation>
     </message>
     <message>
         <source>Counts edited in stock.yaml by hand</source>
-        <translation type="unfinished"></translation>
+        <translation>Números mudados à mão em stock.yaml</translation>
     </message>
     <message>
         <source>Reason</source>
@@ -6483,27 +6483,27 @@
     </message>
     <message>
         <source>Reason, for taking them over</source>
-        <translation type="unfinished"></translation>
+        <translation>Motivo, para os aceitar</translation>
     </message>
     <message>
         <source>Why the counts in the file are the right ones; kept with the entry</source>
-        <translation type="unfinished"></translation>
+        <translation>Porque os números do ficheiro são os certos; guarda-se com a inscrição</translation>
     </message>
     <message>
         <source>Put the ledger&apos;s counts back</source>
-        <translation type="unfinished"></translation>
+        <translation>Repor os números do registo</translation>
     </message>
     <message>
         <source>The file gets the counts of the ledger again</source>
-        <translation type="unfinished"></translation>
+        <translation>O ficheiro recebe de novo os números do registo</translation>
     </message>
     <message>
         <source>Take the file&apos;s counts over</source>
-        <translation type="unfinished"></translation>
+        <translation>Aceitar os números do ficheiro</translation>
     </message>
     <message>
         <source>The ledger gets an entry with the difference and the reason</source>
-        <translation type="unfinished"></translation>
+        <translation>O registo recebe uma inscrição com a diferença e o motivo</translation>
     </message>
     <message>
         <source>No line is chosen</source>
@@ -6515,7 +6515,7 @@
     </message>
     <message>
         <source>bin %1</source>
-        <translation>caixa %1</translation>
+        <translation>divisão %1</translation>
     </message>
     <message>
         <source>lines %1</source>
@@ -6539,7 +6539,7 @@
     </message>
     <message>
         <source>Nothing matches “%1”; empty the field to see all %2 lines.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nada corresponde a «%1»; esvazie o campo para ver todas as %2 linhas.</translation>
     </message>
     <message>
         <source>%1 of %2 lines</source>
@@ -6547,11 +6547,11 @@
     </message>
     <message>
         <source>on hand %1, was %2</source>
-        <translation type="unfinished"></translation>
+        <translation>em stock %1, antes %2</translation>
     </message>
     <message>
         <source>%1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2</translation>
     </message>
     <message>
         <source>taken back at the desk</source>
@@ -6563,24 +6563,24 @@
     </message>
     <message>
         <source>%1: the file says %2, the ledger %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: o ficheiro diz %2, o registo %3</translation>
     </message>
     <message>
         <source>Write why the counts in the file are the right ones.</source>
-        <translation type="unfinished"></translation>
+        <translation>Escreva porque os números do ficheiro são os certos.</translation>
     </message>
     <message numerus="yes">
         <source>%n count(s) taken over from the file.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n número aceite do ficheiro.</numerusform>
+            <numerusform>%n números aceites do ficheiro.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n count(s) put back to the ledger&apos;s.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n número reposto pelo do registo.</numerusform>
+            <numerusform>%n números repostos pelos do registo.</numerusform>
         </translation>
     </message>
 </context>
@@ -6600,7 +6600,7 @@
     </message>
     <message>
         <source>What is entered about the chosen line</source>
-        <translation type="unfinished"></translation>
+        <translation>O que se inscreve sobre a linha escolhida</translation>
     </message>
     <message>
         <source>Received</source>
@@ -6636,7 +6636,7 @@
     </message>
     <message>
         <source>Why the count changes</source>
-        <translation type="unfinished"></translation>
+        <translation>Porque muda o número</translation>
     </message>
     <message>
         <source>not said</source>
@@ -6648,7 +6648,7 @@
     </message>
     <message>
         <source>How many pieces</source>
-        <translation type="unfinished"></translation>
+        <translation>Quantas peças</translation>
     </message>
     <message>
         <source>For</source>
@@ -6656,7 +6656,7 @@
     </message>
     <message>
         <source>Camp code of the person they are kept for; may stay empty</source>
-        <translation type="unfinished"></translation>
+        <translation>Código de acampamento da pessoa para quem se guardam; pode ficar vazio</translation>
     </message>
     <message>
         <source>Words</source>
@@ -6664,7 +6664,7 @@
     </message>
     <message>
         <source>The reason, or from whom they came; kept with the entry</source>
-        <translation type="unfinished"></translation>
+        <translation>O motivo, ou de quem vieram; guarda-se com a inscrição</translation>
     </message>
     <message>
         <source>Your initials</source>
@@ -6672,7 +6672,7 @@
     </message>
     <message>
         <source>Who enters this; stays for the next entry</source>
-        <translation type="unfinished"></translation>
+        <translation>Quem inscreve isto; fica para a próxima inscrição</translation>
     </message>
     <message>
         <source>Second initials</source>
@@ -6680,15 +6680,15 @@
     </message>
     <message>
         <source>The other person who counted; stays for the next entry</source>
-        <translation type="unfinished"></translation>
+        <translation>A outra pessoa que contou; fica para a próxima inscrição</translation>
     </message>
     <message>
         <source>Takes the last entry of this place back (Ctrl+Z)</source>
-        <translation type="unfinished"></translation>
+        <translation>Desfaz a última inscrição deste lugar (Ctrl+Z)</translation>
     </message>
     <message>
         <source>Writes it into the ledger (Enter in a field)</source>
-        <translation type="unfinished"></translation>
+        <translation>Escreve-o no registo (Enter num campo)</translation>
     </message>
     <message>
         <source>From</source>
@@ -6716,7 +6716,7 @@
     </message>
     <message>
         <source>Nothing happens with 0 pieces.</source>
-        <translation type="unfinished"></translation>
+        <translation>Com 0 peças nada acontece.</translation>
     </message>
     <message>
         <source>A count needs the initials of two persons.</source>
@@ -6743,7 +6743,7 @@
     </message>
     <message>
         <source>Stands on every paper and at the top of the window</source>
-        <translation type="unfinished"></translation>
+        <translation>Está em cada papel e no cimo da janela</translation>
     </message>
     <message>
         <source>The trays, one a line: powers, a colon, how many in each bin</source>
@@ -6755,7 +6755,7 @@
     </message>
     <message>
         <source>Powers in dioptres with their sign, from … to … by a step; then a colon and the count. After the count: centres in mm, bin, round lens size in mm</source>
-        <translation type="unfinished"></translation>
+        <translation>Potências em dioptrias com o sinal, de … a … (to) por um passo (by); depois dois pontos e o número. Depois do número: centros em mm (centres), divisão (bin), tamanho de lente redonda em mm (round)</translation>
     </message>
     <message>
         <source>Folder it goes into</source>
@@ -6763,7 +6763,7 @@
     </message>
     <message>
         <source>Made when it is missing; a stock.yaml that is there is never overwritten</source>
-        <translation type="unfinished"></translation>
+        <translation>Cria-se se faltar; um stock.yaml que já lá está nunca é reescrito</translation>
     </message>
     <message>
         <source>Choose the folder…</source>
@@ -6771,7 +6771,7 @@
     </message>
     <message>
         <source>Looks for a folder on this laptop</source>
-        <translation type="unfinished"></translation>
+        <translation>Procura uma pasta neste portátil</translation>
     </message>
     <message>
         <source>Add readers</source>
@@ -6787,7 +6787,7 @@
     </message>
     <message>
         <source>Writes an example below the trays, to be changed</source>
-        <translation type="unfinished"></translation>
+        <translation>Escreve um exemplo por baixo dos tabuleiros, para mudar</translation>
     </message>
     <message>
         <source>The stock it makes</source>
@@ -6795,7 +6795,7 @@
     </message>
     <message>
         <source>Bin, line, power in dioptres and count of every line</source>
-        <translation type="unfinished"></translation>
+        <translation>Divisão, linha, potência em dioptrias e número de cada linha</translation>
     </message>
     <message>
         <source>Back</source>
@@ -6803,7 +6803,7 @@
     </message>
     <message>
         <source>Leaves this page; what is typed stays while the window is open</source>
-        <translation type="unfinished"></translation>
+        <translation>Sai desta página; o que se escreveu fica enquanto a janela estiver aberta</translation>
     </message>
     <message>
         <source>Make this camp</source>
@@ -6811,7 +6811,7 @@
     </message>
     <message>
         <source>Writes stock.yaml into the folder and opens it</source>
-        <translation type="unfinished"></translation>
+        <translation>Escreve stock.yaml na pasta e abre-a</translation>
     </message>
     <message>
         <source>my camp</source>
@@ -6881,222 +6881,222 @@
     <name>quarterstep::WhyPanel</name>
     <message>
         <source>Clear from %1 cm on.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nítido a partir de %1 cm.</translation>
     </message>
     <message>
         <source>Clear from %1 to %2 cm.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nítido de %1 a %2 cm.</translation>
     </message>
     <message>
         <source>Why this pair</source>
-        <translation type="unfinished">Porquê estes óculos</translation>
+        <translation>Porquê estes óculos</translation>
     </message>
     <message>
         <source>Cross</source>
-        <translation type="unfinished"></translation>
+        <translation>Cruz</translation>
     </message>
     <message>
         <source>Above another</source>
-        <translation type="unfinished"></translation>
+        <translation>Acima de outros</translation>
     </message>
     <message>
         <source>Table</source>
-        <translation type="unfinished">Tabela</translation>
+        <translation>Tabela</translation>
     </message>
     <message>
         <source>Shows the same values as a table</source>
-        <translation type="unfinished"></translation>
+        <translation>Mostra os mesmos valores em tabela</translation>
     </message>
     <message>
         <source>Picture</source>
-        <translation type="unfinished">Imagem</translation>
+        <translation>Imagem</translation>
     </message>
     <message>
         <source>Why: criteria of the chosen pair</source>
-        <translation type="unfinished"></translation>
+        <translation>Porquê: critérios dos óculos escolhidos</translation>
     </message>
     <message>
         <source>Measured values and limits, each with its unit and source</source>
-        <translation type="unfinished"></translation>
+        <translation>Valores medidos e limites, cada um com a unidade e a fonte</translation>
     </message>
     <message>
         <source>Optical crosses as a table</source>
-        <translation type="unfinished"></translation>
+        <translation>Cruzes óticas em tabela</translation>
     </message>
     <message>
         <source>Powers in dioptres along their meridians, degrees</source>
-        <translation type="unfinished"></translation>
+        <translation>Potências em dioptrias ao longo dos meridianos, graus</translation>
     </message>
     <message>
         <source>The chosen pair and</source>
-        <translation type="unfinished"></translation>
+        <translation>Os óculos escolhidos e</translation>
     </message>
     <message>
         <source>Pair to compare with</source>
-        <translation type="unfinished"></translation>
+        <translation>Óculos com que comparar</translation>
     </message>
     <message>
         <source>The other pair of the list that the chosen one is compared with</source>
-        <translation type="unfinished"></translation>
+        <translation>Os outros óculos da lista com que se comparam os escolhidos</translation>
     </message>
     <message>
         <source>Choose a pair: why it stands above or below another is said here.</source>
-        <translation type="unfinished"></translation>
+        <translation>Escolha uns óculos: aqui diz-se porque estão acima ou abaixo de outros.</translation>
     </message>
     <message>
         <source>There is no other pair to compare with.</source>
-        <translation type="unfinished"></translation>
+        <translation>Não há outros óculos com que comparar.</translation>
     </message>
 </context>
 <context>
     <name>words</name>
     <message>
         <source>note</source>
-        <translation type="unfinished"></translation>
+        <translation>nota</translation>
     </message>
     <message>
         <source>caution</source>
-        <translation type="unfinished"></translation>
+        <translation>cautela</translation>
     </message>
     <message>
         <source>error</source>
-        <translation type="unfinished"></translation>
+        <translation>erro</translation>
     </message>
     <message>
         <source>from stock</source>
-        <translation type="unfinished"></translation>
+        <translation>do stock</translation>
     </message>
     <message>
         <source>custom order</source>
-        <translation type="unfinished"></translation>
+        <translation>encomenda por medida</translation>
     </message>
     <message>
         <source>none needed</source>
-        <translation type="unfinished"></translation>
+        <translation>não são precisos</translation>
     </message>
     <message>
         <source>incomplete</source>
-        <translation type="unfinished"></translation>
+        <translation>incompleto</translation>
     </message>
     <message>
         <source>refer</source>
-        <translation type="unfinished"></translation>
+        <translation>encaminhar</translation>
     </message>
     <message>
         <source>no referral</source>
-        <translation type="unfinished"></translation>
+        <translation>sem encaminhamento</translation>
     </message>
     <message>
         <source>with a referral letter</source>
-        <translation type="unfinished"></translation>
+        <translation>com carta de encaminhamento</translation>
     </message>
     <message>
         <source>refer before any glasses</source>
-        <translation type="unfinished"></translation>
+        <translation>encaminhar antes de dar óculos</translation>
     </message>
     <message>
         <source>routine</source>
-        <translation type="unfinished"></translation>
+        <translation>normal</translation>
     </message>
     <message>
         <source>soon</source>
-        <translation type="unfinished"></translation>
+        <translation>em breve</translation>
     </message>
     <message>
         <source>same day</source>
-        <translation type="unfinished"></translation>
+        <translation>mesmo dia</translation>
     </message>
     <message>
         <source>not stated</source>
-        <translation type="unfinished"></translation>
+        <translation>não indicado</translation>
     </message>
     <message>
         <source>distance</source>
-        <translation type="unfinished"></translation>
+        <translation>longe</translation>
     </message>
     <message>
         <source>near</source>
-        <translation type="unfinished">perto</translation>
+        <translation>perto</translation>
     </message>
     <message>
         <source>intermediate</source>
-        <translation type="unfinished"></translation>
+        <translation>intermédia</translation>
     </message>
     <message>
         <source>bifocal</source>
-        <translation type="unfinished"></translation>
+        <translation>bifocais</translation>
     </message>
     <message>
         <source>distance and near</source>
-        <translation type="unfinished"></translation>
+        <translation>longe e perto</translation>
     </message>
     <message>
         <source>fits</source>
-        <translation type="unfinished"></translation>
+        <translation>serve</translation>
     </message>
     <message>
         <source>fits with caution</source>
-        <translation type="unfinished"></translation>
+        <translation>serve com cautela</translation>
     </message>
     <message>
         <source>on trial</source>
-        <translation type="unfinished"></translation>
+        <translation>em prova</translation>
     </message>
     <message>
         <source>outside limit</source>
-        <translation type="unfinished"></translation>
+        <translation>fora do limite</translation>
     </message>
     <message>
         <source>shown only</source>
-        <translation type="unfinished"></translation>
+        <translation>só mostrado</translation>
     </message>
     <message>
         <source>not measured</source>
-        <translation type="unfinished">não medido</translation>
+        <translation>não medido</translation>
     </message>
     <message>
         <source>ready-made</source>
-        <translation type="unfinished"></translation>
+        <translation>prontos</translation>
     </message>
     <message>
         <source>lens</source>
-        <translation type="unfinished"></translation>
+        <translation>lente</translation>
     </message>
     <message>
         <source>frame</source>
-        <translation type="unfinished"></translation>
+        <translation>armação</translation>
     </message>
     <message>
         <source>other</source>
-        <translation type="unfinished"></translation>
+        <translation>outro</translation>
     </message>
     <message>
         <source>%1 in</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 int.</translation>
     </message>
     <message>
         <source>%1 out</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ext.</translation>
     </message>
     <message>
         <source>no bin</source>
-        <translation type="unfinished"></translation>
+        <translation>sem divisão</translation>
     </message>
     <message>
         <source>%1 bin %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 divisão %2</translation>
     </message>
     <message>
         <source>RIGHT %1 bin %2</source>
-        <translation type="unfinished"></translation>
+        <translation>DIREITO %1 divisão %2</translation>
     </message>
     <message>
         <source>LEFT %1 bin %2</source>
-        <translation type="unfinished"></translation>
+        <translation>ESQUERDO %1 divisão %2</translation>
     </message>
     <message>
         <source>frame %1 bin %2</source>
-        <translation type="unfinished"></translation>
+        <translation>armação %1 divisão %2</translation>
     </message>
 </context>
 </TS>

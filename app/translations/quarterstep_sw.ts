@@ -5,35 +5,35 @@
     <name>ChartData</name>
     <message>
         <source>%1 of %2 at odds, %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 kati ya %2 hayalingani, %3</translation>
     </message>
     <message>
         <source>hand-overs judged</source>
-        <translation type="unfinished"></translation>
+        <translation>makabidhiano yaliyopimwa</translation>
     </message>
     <message>
         <source>pair and record at odds</source>
-        <translation type="unfinished"></translation>
+        <translation>miwani na rekodi havilingani</translation>
     </message>
     <message>
         <source>No hand-over was judged yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bado hakuna makabidhiano yaliyopimwa.</translation>
     </message>
     <message>
         <source>mismatches in order</source>
-        <translation type="unfinished"></translation>
+        <translation>yasiyolingana, kwa mpangilio</translation>
     </message>
     <message>
         <source>good hand-overs before it</source>
-        <translation type="unfinished"></translation>
+        <translation>makabidhiano mazuri kabla yake</translation>
     </message>
     <message>
         <source>%1 good hand-overs before it</source>
-        <translation type="unfinished"></translation>
+        <translation>makabidhiano mazuri %1 kabla yake</translation>
     </message>
     <message>
         <source>weeks in order</source>
-        <translation type="unfinished"></translation>
+        <translation>wiki, kwa mpangilio</translation>
     </message>
 </context>
 <context>
@@ -51,97 +51,97 @@
     </message>
     <message>
         <source>The program met something it does not know: %1. Nothing was written; close the program and open the folder again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Programu imekutana na kitu isichokijua: %1. Hakuna kilichoandikwa; funga programu kisha fungua folda tena.</translation>
     </message>
 </context>
 <context>
     <name>DeskOptions</name>
     <message>
         <source>Matches final spectacle prescriptions with a stock of ready-made spectacles and lenses.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hulinganisha maagizo ya mwisho ya miwani na akiba ya miwani iliyo tayari na lenzi.</translation>
     </message>
     <message>
         <source>light, dark or sun (black on white, large)</source>
-        <translation type="unfinished"></translation>
+        <translation>light, dark au sun (nyeusi juu ya nyeupe, kubwa)</translation>
     </message>
     <message>
         <source>mirrors the window; prescriptions stay left-to-right</source>
-        <translation type="unfinished"></translation>
+        <translation>hugeuza upande wa dirisha; maagizo hubaki kushoto kwenda kulia</translation>
     </message>
     <message>
         <source>language of the window, for example ar</source>
-        <translation type="unfinished"></translation>
+        <translation>lugha ya dirisha, kwa mfano ar</translation>
     </message>
     <message>
         <source>size of the letters in per cent, 100 to 200</source>
-        <translation type="unfinished"></translation>
+        <translation>ukubwa wa herufi kwa asilimia, 100 hadi 200</translation>
     </message>
     <message>
         <source>paints the window into a PNG file and leaves</source>
-        <translation type="unfinished"></translation>
+        <translation>huchora dirisha kwenye faili ya PNG kisha huondoka</translation>
     </message>
     <message>
         <source>size of the window in pixels, for example 1366x768</source>
-        <translation type="unfinished"></translation>
+        <translation>ukubwa wa dirisha kwa pikseli, kwa mfano 1366x768</translation>
     </message>
     <message>
         <source>loads this person of people.csv at the start</source>
-        <translation type="unfinished"></translation>
+        <translation>hupakia mtu huyu wa people.csv mwanzoni</translation>
     </message>
     <message>
         <source>chooses this line of the stock at the start</source>
-        <translation type="unfinished"></translation>
+        <translation>huchagua mstari huu wa akiba mwanzoni</translation>
     </message>
     <message>
         <source>camp folder to open (stock.yaml, rules.yaml, ledger.sqlite)</source>
-        <translation type="unfinished"></translation>
+        <translation>folda ya kambi ya kufungua (stock.yaml, rules.yaml, ledger.sqlite)</translation>
     </message>
     <message>
         <source>--size %1 is not a size; write for example 1366x768</source>
-        <translation type="unfinished"></translation>
+        <translation>--size %1 si ukubwa; andika kwa mfano 1366x768</translation>
     </message>
     <message>
         <source>--text-scale %1 is not from 100 to 200</source>
-        <translation type="unfinished"></translation>
+        <translation>--text-scale %1 si kati ya 100 na 200</translation>
     </message>
     <message>
         <source>--place %1 is not known; write one of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>--place %1 haijulikani; andika mojawapo ya %2</translation>
     </message>
     <message>
         <source>--theme %1 is not known; write light, dark or sun</source>
-        <translation type="unfinished"></translation>
+        <translation>--theme %1 haijulikani; andika light, dark au sun</translation>
     </message>
     <message>
         <source>one camp folder at a time, not %1</source>
-        <translation type="unfinished"></translation>
+        <translation>folda moja ya kambi kwa wakati, si %1</translation>
     </message>
     <message>
         <source>no readable person %1 in people.csv</source>
-        <translation type="unfinished"></translation>
+        <translation>hakuna mtu %1 anayesomeka katika people.csv</translation>
     </message>
     <message>
         <source>no line %1 in this stock</source>
-        <translation type="unfinished"></translation>
+        <translation>hakuna mstari %1 katika akiba hii</translation>
     </message>
     <message>
         <source>cannot write %1</source>
-        <translation type="unfinished"></translation>
+        <translation>haiwezi kuandika %1</translation>
     </message>
     <message>
         <source>page to show at the start: dispense, stock, stock-ladder, stock-box, audit, audit-charts, audit-bench, opening, trays, settings, help or keys</source>
-        <translation type="unfinished"></translation>
+        <translation>ukurasa wa kuonyesha mwanzoni: dispense, stock, stock-ladder, stock-box, audit, audit-charts, audit-bench, opening, trays, settings, help au keys</translation>
     </message>
 </context>
 <context>
     <name>DeskWords</name>
     <message>
         <source>R %1</source>
-        <translation type="unfinished"></translation>
+        <translation>K %1</translation>
     </message>
     <message>
         <source>L %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Ks %1</translation>
     </message>
     <message>
         <source>%1 add %2</source>
@@ -177,7 +177,7 @@
     </message>
     <message>
         <source>, </source>
-        <translation type="unfinished"></translation>
+        <translation>, </translation>
     </message>
     <message>
         <source>Suggested</source>
@@ -205,42 +205,42 @@
     </message>
     <message>
         <source>Tried on: acceptable</source>
-        <translation type="unfinished"></translation>
+        <translation>Imejaribiwa: inakubalika</translation>
     </message>
     <message>
         <source>Tried on: outside limit</source>
-        <translation type="unfinished"></translation>
+        <translation>Imejaribiwa: nje ya kikomo</translation>
     </message>
 </context>
 <context>
     <name>FieldForm</name>
     <message>
         <source>whole degrees up to 180</source>
-        <translation type="unfinished"></translation>
+        <translation>digrii kamili hadi 180</translation>
     </message>
     <message>
         <source>quarters of a dioptre up to 6.75</source>
-        <translation type="unfinished"></translation>
+        <translation>robo za dioptri hadi 6.75</translation>
     </message>
     <message>
         <source>years up to 120</source>
-        <translation type="unfinished"></translation>
+        <translation>miaka hadi 120</translation>
     </message>
     <message>
         <source>millimetres, or right and left as 31/30.5</source>
-        <translation type="unfinished"></translation>
+        <translation>milimita, au kulia na kushoto kama 31/30.5</translation>
     </message>
     <message>
         <source>quarters of a dioptre, plus</source>
-        <translation type="unfinished"></translation>
+        <translation>robo za dioptri, plus</translation>
     </message>
     <message>
         <source>a sign first, then quarters of a dioptre, the axis up to 180</source>
-        <translation type="unfinished"></translation>
+        <translation>alama kwanza, kisha robo za dioptri, mhimili hadi 180</translation>
     </message>
     <message>
         <source>“%1” was not taken: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>“%1” haikukubaliwa: %2</translation>
     </message>
 </context>
 <context>
@@ -251,7 +251,7 @@
     </message>
     <message>
         <source>Camp code of the person, as on the paper card</source>
-        <translation type="unfinished"></translation>
+        <translation>Msimbo wa kambi wa mtu, kama ulivyo kwenye kadi ya karatasi</translation>
     </message>
     <message>
         <source>Age</source>
@@ -259,7 +259,7 @@
     </message>
     <message>
         <source>Age in years; unknown age is judged by the strictest rules</source>
-        <translation type="unfinished"></translation>
+        <translation>Umri kwa miaka; umri usiojulikana hupimwa kwa kanuni kali zaidi</translation>
     </message>
     <message>
         <source>Right</source>
@@ -267,7 +267,7 @@
     </message>
     <message>
         <source>Right eye: sphere, cylinder (dioptres) and axis (degrees). Up and Down step the sphere by 0.25, Page Up and Page Down by 1.00</source>
-        <translation type="unfinished"></translation>
+        <translation>Jicho la kulia: sfia, silinda (dioptri) na mhimili (digrii). Up na Down hubadilisha sfia kwa 0.25, Page Up na Page Down kwa 1.00</translation>
     </message>
     <message>
         <source>Left</source>
@@ -279,7 +279,7 @@
     </message>
     <message>
         <source>Near addition of both eyes, dioptres</source>
-        <translation type="unfinished"></translation>
+        <translation>Nyongeza ya karibu ya macho yote, dioptri</translation>
     </message>
     <message>
         <source>PD far</source>
@@ -291,7 +291,7 @@
     </message>
     <message>
         <source>Distance between the pupils looking near, millimetres; worked out from the far one when empty</source>
-        <translation type="unfinished"></translation>
+        <translation>Umbali kati ya mboni ukitazama karibu, milimita; hukokotolewa kutoka ule wa mbali ukiachwa wazi</translation>
     </message>
     <message>
         <source>Near, R</source>
@@ -299,7 +299,7 @@
     </message>
     <message>
         <source>Right eye: whole near power found by trial, dioptres, instead of an addition</source>
-        <translation type="unfinished"></translation>
+        <translation>Jicho la kulia: nguvu yote ya karibu iliyopatikana kwa majaribio, dioptri, badala ya nyongeza</translation>
     </message>
     <message>
         <source>Near, L</source>
@@ -307,7 +307,7 @@
     </message>
     <message>
         <source>Left eye: whole near power found by trial, dioptres, instead of an addition</source>
-        <translation type="unfinished"></translation>
+        <translation>Jicho la kushoto: nguvu yote ya karibu iliyopatikana kwa majaribio, dioptri, badala ya nyongeza</translation>
     </message>
     <message>
         <source>Unaided, R</source>
@@ -315,7 +315,7 @@
     </message>
     <message>
         <source>Right eye: acuity without spectacles, for example 6/18</source>
-        <translation type="unfinished"></translation>
+        <translation>Jicho la kulia: uwezo wa kuona bila miwani, kwa mfano 6/18</translation>
     </message>
     <message>
         <source>Unaided, L</source>
@@ -323,7 +323,7 @@
     </message>
     <message>
         <source>Left eye: acuity without spectacles, for example 6/18</source>
-        <translation type="unfinished"></translation>
+        <translation>Jicho la kushoto: uwezo wa kuona bila miwani, kwa mfano 6/18</translation>
     </message>
     <message>
         <source>Best, R</source>
@@ -331,7 +331,7 @@
     </message>
     <message>
         <source>Right eye: acuity with this prescription, for example 6/6</source>
-        <translation type="unfinished"></translation>
+        <translation>Jicho la kulia: uwezo wa kuona na agizo hili, kwa mfano 6/6</translation>
     </message>
     <message>
         <source>Best, L</source>
@@ -339,7 +339,7 @@
     </message>
     <message>
         <source>Left eye: acuity with this prescription, for example 6/6</source>
-        <translation type="unfinished"></translation>
+        <translation>Jicho la kushoto: uwezo wa kuona na agizo hili, kwa mfano 6/6</translation>
     </message>
     <message>
         <source>Prescriber</source>
@@ -347,3572 +347,3572 @@
     </message>
     <message>
         <source>Who signed the prescription; needed under 16 years</source>
-        <translation type="unfinished"></translation>
+        <translation>Aliyesaini agizo; huhitajika chini ya miaka 16</translation>
     </message>
     <message>
         <source>Left eye: sphere, cylinder (dioptres) and axis (degrees); = takes the right eye’s. Up and Down step the sphere by 0.25, Page Up and Page Down by 1.00</source>
-        <translation type="unfinished"></translation>
+        <translation>Jicho la kushoto: sfia, silinda (dioptri) na mhimili (digrii); = huchukua ya jicho la kulia. Up na Down hubadilisha sfia kwa 0.25, Page Up na Page Down kwa 1.00</translation>
     </message>
     <message>
         <source>Distance between the pupils looking far, millimetres; or right and left of the nose: 31/30.5</source>
-        <translation type="unfinished"></translation>
+        <translation>Umbali kati ya mboni ukitazama mbali, milimita; au kulia na kushoto kwa pua: 31/30.5</translation>
     </message>
     <message>
         <source>Objective, R</source>
-        <translation type="unfinished"></translation>
+        <translation>Mashine, K</translation>
     </message>
     <message>
         <source>Right eye: reading of the instrument, dioptres; several readings separated by ; are averaged and their scatter is told</source>
-        <translation type="unfinished"></translation>
+        <translation>Jicho la kulia: usomaji wa mashine, dioptri; masomo kadhaa yaliyotenganishwa kwa ; hupewa wastani na mtawanyiko wake husemwa</translation>
     </message>
     <message>
         <source>Objective, L</source>
-        <translation type="unfinished"></translation>
+        <translation>Mashine, Ks</translation>
     </message>
     <message>
         <source>Left eye: reading of the instrument, dioptres; several readings separated by ; are averaged and their scatter is told</source>
-        <translation type="unfinished"></translation>
+        <translation>Jicho la kushoto: usomaji wa mashine, dioptri; masomo kadhaa yaliyotenganishwa kwa ; hupewa wastani na mtawanyiko wake husemwa</translation>
     </message>
     <message>
         <source>Own pair, R</source>
-        <translation type="unfinished"></translation>
+        <translation>Miwani yake, K</translation>
     </message>
     <message>
         <source>Right eye: power of the pair worn now, read by focimeter, dioptres</source>
-        <translation type="unfinished"></translation>
+        <translation>Jicho la kulia: nguvu ya miwani inayovaliwa sasa, iliyosomwa kwa fosimita, dioptri</translation>
     </message>
     <message>
         <source>Own pair, L</source>
-        <translation type="unfinished"></translation>
+        <translation>Miwani yake, Ks</translation>
     </message>
     <message>
         <source>Left eye: power of the pair worn now, read by focimeter, dioptres</source>
-        <translation type="unfinished"></translation>
+        <translation>Jicho la kushoto: nguvu ya miwani inayovaliwa sasa, iliyosomwa kwa fosimita, dioptri</translation>
     </message>
     <message>
         <source>Pinhole, R</source>
-        <translation type="unfinished"></translation>
+        <translation>Tundu dogo, K</translation>
     </message>
     <message>
         <source>Right eye: acuity through a pinhole, for example 6/9</source>
-        <translation type="unfinished"></translation>
+        <translation>Jicho la kulia: uwezo wa kuona kupitia tundu dogo, kwa mfano 6/9</translation>
     </message>
     <message>
         <source>Pinhole, L</source>
-        <translation type="unfinished"></translation>
+        <translation>Tundu dogo, Ks</translation>
     </message>
     <message>
         <source>Left eye: acuity through a pinhole, for example 6/9</source>
-        <translation type="unfinished"></translation>
+        <translation>Jicho la kushoto: uwezo wa kuona kupitia tundu dogo, kwa mfano 6/9</translation>
     </message>
     <message>
         <source>With own, R</source>
-        <translation type="unfinished"></translation>
+        <translation>Na miwani yake, K</translation>
     </message>
     <message>
         <source>Right eye: acuity with the pair worn now, for example 6/12</source>
-        <translation type="unfinished"></translation>
+        <translation>Jicho la kulia: uwezo wa kuona na miwani inayovaliwa sasa, kwa mfano 6/12</translation>
     </message>
     <message>
         <source>With own, L</source>
-        <translation type="unfinished"></translation>
+        <translation>Na miwani yake, Ks</translation>
     </message>
     <message>
         <source>Left eye: acuity with the pair worn now, for example 6/12</source>
-        <translation type="unfinished"></translation>
+        <translation>Jicho la kushoto: uwezo wa kuona na miwani inayovaliwa sasa, kwa mfano 6/12</translation>
     </message>
     <message>
         <source>Near, bare</source>
-        <translation type="unfinished"></translation>
+        <translation>Karibu, bila miwani</translation>
     </message>
     <message>
         <source>Smallest print read without spectacles, for example N12</source>
-        <translation type="unfinished"></translation>
+        <translation>Maandishi madogo zaidi yaliyosomwa bila miwani, kwa mfano N12</translation>
     </message>
     <message>
         <source>Near, best</source>
-        <translation type="unfinished"></translation>
+        <translation>Karibu, bora</translation>
     </message>
     <message>
         <source>Smallest print read with this prescription, for example N6</source>
-        <translation type="unfinished"></translation>
+        <translation>Maandishi madogo zaidi yaliyosomwa na agizo hili, kwa mfano N6</translation>
     </message>
     <message>
         <source>Vertex</source>
-        <translation type="unfinished"></translation>
+        <translation>Vertex</translation>
     </message>
     <message>
         <source>Distance from the trial lens to the eye, millimetres; needed above 4.00 D</source>
-        <translation type="unfinished"></translation>
+        <translation>Umbali kutoka lenzi ya majaribio hadi jicho, milimita; huhitajika juu ya 4.00 D</translation>
     </message>
     <message>
         <source>Working</source>
-        <translation type="unfinished"></translation>
+        <translation>Umbali wa kazi</translation>
     </message>
     <message>
         <source>Distance of near work from the spectacles, millimetres; 400 when empty</source>
-        <translation type="unfinished"></translation>
+        <translation>Umbali wa kazi ya karibu kutoka miwani, milimita; 400 ukiachwa wazi</translation>
     </message>
     <message>
         <source>Complaints</source>
-        <translation type="unfinished"></translation>
+        <translation>Malalamiko</translation>
     </message>
     <message>
         <source>What the person complains of, in a few words</source>
-        <translation type="unfinished"></translation>
+        <translation>Anacholalamikia mtu, kwa maneno machache</translation>
     </message>
     <message>
         <source>Guardian</source>
-        <translation type="unfinished"></translation>
+        <translation>Mlezi</translation>
     </message>
     <message>
         <source>Who was told about a child’s prescription</source>
-        <translation type="unfinished"></translation>
+        <translation>Aliyeambiwa kuhusu agizo la mtoto</translation>
     </message>
     <message>
         <source>Right eye: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Jicho la kulia: %1</translation>
     </message>
     <message>
         <source>Left eye: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Jicho la kushoto: %1</translation>
     </message>
 </context>
 <context>
     <name>core</name>
     <message>
         <source>the folder %1 for the sample cannot be made; check rights and free space</source>
-        <translation type="unfinished"></translation>
+        <translation>folda %1 ya mfano haiwezi kutengenezwa; angalia ruhusa na nafasi iliyobaki</translation>
     </message>
     <message>
         <source>this is not the PIN; nothing was changed</source>
-        <translation type="unfinished"></translation>
+        <translation>hii si PIN sahihi; hakuna kilichobadilishwa</translation>
     </message>
     <message>
         <source>write both parts of the PD, right then left: 31/30.5</source>
-        <translation type="unfinished"></translation>
+        <translation>andika sehemu zote mbili za PD, kulia kisha kushoto: 31/30.5</translation>
     </message>
     <message>
         <source>the folder %1 cannot be made</source>
-        <translation type="unfinished"></translation>
+        <translation>folda %1 haiwezi kutengenezwa</translation>
     </message>
     <message>
         <source>the prescription of %1 is not complete; there is no order to print</source>
-        <translation type="unfinished"></translation>
+        <translation>agizo la %1 halijakamilika; hakuna oda ya kuchapisha</translation>
     </message>
     <message>
         <source>%1 is not under 16; print the note for the person instead</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 hayuko chini ya miaka 16; chapisha karatasi ya mtu badala yake</translation>
     </message>
     <message>
         <source>this person has no camp code; give one before anything is printed</source>
-        <translation type="unfinished"></translation>
+        <translation>mtu huyu hana msimbo wa kambi; mpe kabla ya kuchapisha chochote</translation>
     </message>
     <message>
         <source>nothing of %1 asks for a referral; there is no letter to print</source>
-        <translation type="unfinished"></translation>
+        <translation>hakuna chochote cha %1 kinachohitaji rufaa; hakuna barua ya kuchapisha</translation>
     </message>
     <message>
         <source>a label of this size does not hold its text; choose a larger one with --label-size, or a shorter name: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>lebo ya ukubwa huu haitoshi maandishi yake; chagua kubwa zaidi kwa --label-size, au jina fupi zaidi: %1</translation>
     </message>
     <message>
         <source>there is no printer %1, and no other is set up here; write a PDF with --output and print it where there is one</source>
-        <translation type="unfinished"></translation>
+        <translation>hakuna printa %1, na hakuna nyingine hapa; andika PDF kwa --output na uichapishe palipo na printa</translation>
     </message>
     <message>
         <source>there is no printer %1; there are %2</source>
-        <translation type="unfinished"></translation>
+        <translation>hakuna printa %1; zipo %2</translation>
     </message>
     <message>
         <source>the printer %1 does not take the paper</source>
-        <translation type="unfinished"></translation>
+        <translation>printa %1 haipokei karatasi hiyo</translation>
     </message>
     <message>
         <source>printing was stopped</source>
-        <translation type="unfinished"></translation>
+        <translation>uchapishaji umesimamishwa</translation>
     </message>
     <message>
         <source>no font here has the script of %1; install the package %2 and print again</source>
-        <translation type="unfinished"></translation>
+        <translation>hakuna fonti hapa yenye hati ya %1; sakinisha kifurushi %2 kisha chapisha tena</translation>
     </message>
     <message>
         <source>%1 does not wait in this table for that purpose, or stands in the list twice; take the row out</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 hasubiri katika jedwali hili kwa matumizi hayo, au yuko mara mbili kwenye orodha; ondoa safu hiyo</translation>
     </message>
     <message>
         <source>there is no line %1 in this box</source>
-        <translation type="unfinished"></translation>
+        <translation>hakuna mstari %1 katika sanduku hili</translation>
     </message>
     <message>
         <source>more people were told %1 than there are pieces of it; take a row out of the list</source>
-        <translation type="unfinished"></translation>
+        <translation>watu walioahidiwa %1 ni wengi kuliko vipande vilivyopo; ondoa safu moja kwenye orodha</translation>
     </message>
     <message>
         <source>not drawn: counts under %1 are hidden on this page</source>
-        <translation type="unfinished"></translation>
+        <translation>haikuchorwa: hesabu chini ya %1 hufichwa kwenye ukurasa huu</translation>
     </message>
     <message>
         <source>there is no rules.yaml; the rules built in apply</source>
-        <translation type="unfinished"></translation>
+        <translation>hakuna rules.yaml; kanuni za ndani ya programu zinatumika</translation>
     </message>
     <message>
         <source>this ledger was last written at another place and is open for reading only; if the folder moved here for good, say so, and do not use the other copy any more</source>
-        <translation type="unfinished"></translation>
+        <translation>daftari hili liliandikwa mwisho mahali pengine na limefunguliwa kusomwa tu; ikiwa folda imehamia hapa kabisa, sema hivyo, na usitumie tena nakala nyingine</translation>
     </message>
     <message>
         <source>this ledger had an older form and was brought up; as it was it stands in %1</source>
-        <translation type="unfinished"></translation>
+        <translation>daftari hili lilikuwa la muundo wa zamani na limesasishwa; lilivyokuwa liko katika %1</translation>
     </message>
     <message>
         <source>ledger entry %1 is not as it was written: %2; keep the folder as it is and compare it with a copy</source>
-        <translation type="unfinished"></translation>
+        <translation>ingizo %1 la daftari haliko kama lilivyoandikwa: %2; acha folda kama ilivyo na uilinganishe na nakala</translation>
     </message>
     <message>
         <source>there is no ledger here yet</source>
-        <translation type="unfinished"></translation>
+        <translation>bado hakuna daftari hapa</translation>
     </message>
     <message>
         <source>the ledger has the entry, but stock.yaml could not be brought up to date; that is made good at the next opening</source>
-        <translation type="unfinished"></translation>
+        <translation>daftari lina ingizo hilo, lakini stock.yaml haikuweza kusasishwa; itarekebishwa itakapofunguliwa tena</translation>
     </message>
     <message>
         <source>nothing that was handed over to %1 stands here; look at the code, or enter the look at the site that gave the pair</source>
-        <translation type="unfinished"></translation>
+        <translation>hakuna kilichokabidhiwa kwa %1 hapa; angalia msimbo, au ingiza ziara hiyo kwenye kituo kilichotoa miwani</translation>
     </message>
     <message>
         <source>to be referred before any glasses are given</source>
-        <translation type="unfinished"></translation>
+        <translation>apewe rufaa kabla ya miwani yoyote</translation>
     </message>
     <message>
         <source>nothing is needed for this purpose</source>
-        <translation type="unfinished"></translation>
+        <translation>hakuna kinachohitajika kwa matumizi haya</translation>
     </message>
     <message>
         <source>these lines do not make a pair</source>
-        <translation type="unfinished"></translation>
+        <translation>mistari hii haitengenezi miwani</translation>
     </message>
     <message>
         <source>on trial: type the acuity with this pair first</source>
-        <translation type="unfinished"></translation>
+        <translation>majaribio: kwanza andika uwezo wa kuona na miwani hii</translation>
     </message>
     <message>
         <source>an unequal pair: read each eye with the focimeter first</source>
-        <translation type="unfinished"></translation>
+        <translation>miwani isiyolingana: kwanza soma kila jicho kwa fosimita</translation>
     </message>
     <message>
         <source>none left of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>hakuna iliyobaki ya %1</translation>
     </message>
     <message>
         <source>no pair chosen</source>
-        <translation type="unfinished"></translation>
+        <translation>hakuna miwani iliyochaguliwa</translation>
     </message>
     <message>
         <source>no hand-over with the id %1</source>
-        <translation type="unfinished"></translation>
+        <translation>hakuna makabidhiano yenye kitambulisho %1</translation>
     </message>
     <message>
         <source>stopped as asked; nothing was written</source>
-        <translation type="unfinished"></translation>
+        <translation>imesimamishwa kama ulivyoomba; hakuna kilichoandikwa</translation>
     </message>
     <message>
         <source>line %1 has %2 on hand, %3 held and %4 in quarantine, too few for this; nothing was written</source>
-        <translation type="unfinished"></translation>
+        <translation>mstari %1 una %2 zilizopo, %3 zilizoshikiliwa na %4 karantini, hazitoshi kwa hili; hakuna kilichoandikwa</translation>
     </message>
     <message>
         <source>line %1 is not in the ledger of %2; nothing was written</source>
-        <translation type="unfinished"></translation>
+        <translation>mstari %1 haupo katika daftari la %2; hakuna kilichoandikwa</translation>
     </message>
     <message>
         <source>line %1 stands here by its name and by its code; write one row with the whole number</source>
-        <translation type="unfinished"></translation>
+        <translation>mstari %1 upo hapa kwa jina na kwa msimbo; andika safu moja yenye idadi yote</translation>
     </message>
     <message>
         <source>there is no line %1 in stock.yaml of %2; add it there with on hand: 0, or mend the name</source>
-        <translation type="unfinished"></translation>
+        <translation>hakuna mstari %1 katika stock.yaml ya %2; uongeze huko na on hand: 0, au rekebisha jina</translation>
     </message>
     <message>
         <source>a count needs two persons; %1 cannot be both</source>
-        <translation type="unfinished"></translation>
+        <translation>hesabu inahitaji watu wawili; %1 hawezi kuwa wote wawili</translation>
     </message>
     <message>
         <source>line %1: counted %2, the book says %3; say why, in the row or with --reason</source>
-        <translation type="unfinished"></translation>
+        <translation>mstari %1: zilizohesabiwa %2, daftari linasema %3; sema kwa nini, kwenye safu au kwa --reason</translation>
     </message>
     <message>
         <source>line %1: %2 were sent, %3 arrived; the sender should know</source>
-        <translation type="unfinished"></translation>
+        <translation>mstari %1: zilitumwa %2, zimefika %3; mtumaji ajulishwe</translation>
     </message>
     <message>
         <source>this order is “%1” already; take back its last step %2 first</source>
-        <translation type="unfinished"></translation>
+        <translation>oda hii tayari ni “%1”; kwanza rudisha hatua yake ya mwisho %2</translation>
     </message>
     <message>
         <source>nothing that was received of lot %1 is available</source>
-        <translation type="unfinished"></translation>
+        <translation>hakuna kilichopokelewa cha shehena %1 kinachopatikana</translation>
     </message>
     <message>
         <source>there is no entry %1 to take back</source>
-        <translation type="unfinished"></translation>
+        <translation>hakuna ingizo %1 la kurudisha</translation>
     </message>
     <message>
         <source>this hand-over is of %1; a hand-over is taken back on its day only; if the pair came back, enter it as returned</source>
-        <translation type="unfinished"></translation>
+        <translation>makabidhiano haya ni ya %1; makabidhiano hurudishwa siku yake tu; ikiwa miwani imerudi, ingiza kuwa imerejeshwa</translation>
     </message>
     <message>
         <source>nothing was handed over to %1 today</source>
-        <translation type="unfinished"></translation>
+        <translation>hakuna kilichokabidhiwa kwa %1 leo</translation>
     </message>
     <message>
         <source>%1 was given %2 pairs today; say which with --entry %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 amepewa miwani %2 leo; sema ipi kwa --entry %3</translation>
     </message>
     <message>
         <source>there is no order %1</source>
-        <translation type="unfinished"></translation>
+        <translation>hakuna oda %1</translation>
     </message>
     <message>
         <source>this order is “%1”; “%2” cannot follow</source>
-        <translation type="unfinished"></translation>
+        <translation>oda hii ni “%1”; “%2” haiwezi kufuata</translation>
     </message>
     <message>
         <source>%1 has no open order</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 hana oda iliyo wazi</translation>
     </message>
     <message>
         <source>%1 has %2 open orders; say which with --order %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ana oda %2 zilizo wazi; sema ipi kwa --order %3</translation>
     </message>
     <message>
         <source>the file cannot be written: %1; check rights and free space</source>
-        <translation type="unfinished"></translation>
+        <translation>faili haiwezi kuandikwa: %1; angalia ruhusa na nafasi iliyobaki</translation>
     </message>
     <message>
         <source>something has this name already; name a place that is free</source>
-        <translation type="unfinished"></translation>
+        <translation>jina hili limeshatumika; taja mahali palipo wazi</translation>
     </message>
     <message>
         <source>this is the ledger of the camp itself; name another one</source>
-        <translation type="unfinished"></translation>
+        <translation>hili ni daftari la kambi yenyewe; taja lingine</translation>
     </message>
     <message>
         <source>nothing in the box is better for this person</source>
-        <translation type="unfinished"></translation>
+        <translation>hakuna kilicho bora zaidi kwa mtu huyu ndani ya sanduku</translation>
     </message>
     <message>
         <source>loses no more than the best for this person; others need that one more</source>
-        <translation type="unfinished"></translation>
+        <translation>hapotezi zaidi kuliko kwa ile bora; wengine wanaihitaji zaidi ile nyingine</translation>
     </message>
     <message>
         <source>%1 was promised to %2 before</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ilishaahidiwa %2</translation>
     </message>
     <message>
         <source>%1 goes to %2, for whom nothing else will do</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 inakwenda kwa %2, ambaye hakuna kingine kinachomfaa</translation>
     </message>
     <message>
         <source>%1 goes to %2, so that most are served and all together lose least</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 inakwenda kwa %2, ili wengi wahudumiwe na wote wapoteze kidogo zaidi</translation>
     </message>
     <message>
         <source>nothing that would do is left</source>
-        <translation type="unfinished"></translation>
+        <translation>hakuna kinachofaa kilichobaki</translation>
     </message>
     <message>
         <source>what would do goes to others</source>
-        <translation type="unfinished"></translation>
+        <translation>kinachofaa kinakwenda kwa wengine</translation>
     </message>
     <message>
         <source>what would do goes to %1</source>
-        <translation type="unfinished"></translation>
+        <translation>kinachofaa kinakwenda kwa %1</translation>
     </message>
     <message>
         <source>told before, but none is left now</source>
-        <translation type="unfinished"></translation>
+        <translation>iliahidiwa awali, lakini sasa hakuna iliyobaki</translation>
     </message>
     <message>
         <source>told before; not planned again</source>
-        <translation type="unfinished"></translation>
+        <translation>iliahidiwa awali; haikupangwa tena</translation>
     </message>
     <message>
         <source>picked by hand: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>imechaguliwa kwa mkono: %1</translation>
     </message>
     <message>
         <source>no sample up to %1 tells these shares apart at this risk; allow a larger risk, or take shares that lie further apart</source>
-        <translation type="unfinished"></translation>
+        <translation>hakuna sampuli hadi %1 inayotofautisha sehemu hizi kwa hatari hii; ruhusu hatari kubwa zaidi, au chukua sehemu zilizo mbali zaidi</translation>
     </message>
     <message>
         <source>no lot %1 was drawn in this ledger; this is the worksheet of another camp, or its draw was taken back</source>
-        <translation type="unfinished"></translation>
+        <translation>hakuna fungu %1 lililochaguliwa katika daftari hili; hii ni karatasi ya kambi nyingine, au uchaguzi wake umerudishwa</translation>
     </message>
     <message>
         <source>the results of this lot are in already, entry %1; to enter them anew take that one back first with `quarterstep record entered-in-error --entry`</source>
-        <translation type="unfinished"></translation>
+        <translation>matokeo ya fungu hili yameshaingizwa, ingizo %1; kuyaingiza upya kwanza rudisha hilo kwa `quarterstep record entered-in-error --entry`</translation>
     </message>
     <message>
         <source>this row is of the lot %1, the first one of %2; enter each lot by itself</source>
-        <translation type="unfinished"></translation>
+        <translation>safu hii ni ya fungu %1, ya kwanza ni ya %2; ingiza kila fungu peke yake</translation>
     </message>
     <message>
         <source>this lot has %1 rows, spares included; there is no row %2</source>
-        <translation type="unfinished"></translation>
+        <translation>fungu hili lina safu %1, pamoja na za ziada; hakuna safu %2</translation>
     </message>
     <message>
         <source>nothing was handed over here in those days whose pair is recorded; there is nothing to draw from</source>
-        <translation type="unfinished"></translation>
+        <translation>siku hizo hakuna kilichokabidhiwa hapa ambacho miwani yake iko kwenye rekodi; hakuna cha kuchagua</translation>
     </message>
     <message>
         <source>the plan reads %1 pairs and only %2 were handed over; read all of them (--sample %2), or take more days into the lot</source>
-        <translation type="unfinished"></translation>
+        <translation>mpango unasoma miwani %1 na ni %2 tu zilizokabidhiwa; soma zote (--sample %2), au ongeza siku kwenye fungu</translation>
     </message>
     <message>
         <source>no lot was drawn here yet; `quarterstep audit draw` does</source>
-        <translation type="unfinished"></translation>
+        <translation>bado hakuna fungu lililochaguliwa hapa; `quarterstep audit draw` hufanya hivyo</translation>
     </message>
     <message>
         <source>no lot %1 was drawn in this ledger</source>
-        <translation type="unfinished"></translation>
+        <translation>hakuna fungu %1 lililochaguliwa katika daftari hili</translation>
     </message>
     <message>
         <source>no row of the worksheet is filled in</source>
-        <translation type="unfinished"></translation>
+        <translation>hakuna safu ya karatasi iliyojazwa</translation>
     </message>
     <message>
         <source>the demand is %1 person; plan from more: nothing can be said of who comes next</source>
-        <translation type="unfinished"></translation>
+        <translation>mahitaji ni ya mtu %1; panga kutoka kwa wengi zaidi: hakuna kinachoweza kusemwa kuhusu anayefuata</translation>
     </message>
     <message>
         <source>the budget is 0: nothing is bought; give --budget</source>
-        <translation type="unfinished"></translation>
+        <translation>bajeti ni 0: hakuna kinachonunuliwa; toa --budget</translation>
     </message>
     <message>
         <source>nobody of this demand can be served by any line on offer; nothing is bought</source>
-        <translation type="unfinished"></translation>
+        <translation>hakuna mtu wa mahitaji haya anayeweza kuhudumiwa na mstari wowote unaopatikana; hakuna kinachonunuliwa</translation>
     </message>
     <message>
         <source>no pack on offer is within the budget, the weight and the boxes; nothing is bought</source>
-        <translation type="unfinished"></translation>
+        <translation>hakuna pakiti iliyo ndani ya bajeti, uzito na masanduku; hakuna kinachonunuliwa</translation>
     </message>
     <message>
         <source>what is on hand serves whoever can be served; nothing is bought</source>
-        <translation type="unfinished"></translation>
+        <translation>zilizopo zinawahudumia wote wanaoweza kuhudumiwa; hakuna kinachonunuliwa</translation>
     </message>
     <message>
         <source>the library for PINs cannot be used here</source>
-        <translation type="unfinished"></translation>
+        <translation>maktaba ya PIN haiwezi kutumika hapa</translation>
     </message>
     <message>
         <source>a PIN has %1 to %2 characters; nothing was written</source>
-        <translation type="unfinished"></translation>
+        <translation>PIN ina herufi %1 hadi %2; hakuna kilichoandikwa</translation>
     </message>
     <message>
         <source>there is not enough memory to keep a PIN; close other programs</source>
-        <translation type="unfinished"></translation>
+        <translation>hakuna kumbukumbu ya kutosha kuhifadhi PIN; funga programu nyingine</translation>
     </message>
     <message>
         <source>nobody of this demand can be served from this box; no day was simulated</source>
-        <translation type="unfinished"></translation>
+        <translation>hakuna mtu wa mahitaji haya anayeweza kuhudumiwa kutoka sanduku hili; hakuna siku iliyoigizwa</translation>
     </message>
     <message>
         <source>after the colon stands how many lie in each bin, then centres, bin or round: write for example &quot;: 10 centres 62 bin A&quot;</source>
-        <translation type="unfinished"></translation>
+        <translation>baada ya nukta mbili ni idadi katika kila kisanduku, kisha centres, bin au round: andika kwa mfano &quot;: 10 centres 62 bin A&quot;</translation>
     </message>
     <message>
         <source>%1 is not a size in millimetres; write for example 62</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 si ukubwa kwa milimita; andika kwa mfano 62</translation>
     </message>
     <message>
         <source>a ready-made pair with a cylinder needs its axis; write for example -1.00 -0.50 x 90</source>
-        <translation type="unfinished"></translation>
+        <translation>miwani iliyo tayari yenye silinda inahitaji mhimili wake; andika kwa mfano -1.00 -0.50 x 90</translation>
     </message>
     <message>
         <source>from %1 to %2 is no whole number of steps of %3; write spheres and a step that meets the last one</source>
-        <translation type="unfinished"></translation>
+        <translation>kutoka %1 hadi %2 si idadi kamili ya hatua za %3; andika sfia na hatua inayofikia ya mwisho</translation>
     </message>
     <message>
         <source>%1 stands in an earlier tray already; put the counts together, or give the two different centres</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 iko tayari kwenye trei ya awali; jumlisha hesabu, au zipe zote mbili vitovu tofauti</translation>
     </message>
     <message>
         <source>a frame is given by its lens and bridge in millimetres; write for example frame 44-18: 12</source>
-        <translation type="unfinished"></translation>
+        <translation>fremu huandikwa kwa lenzi na daraja lake kwa milimita; andika kwa mfano frame 44-18: 12</translation>
     </message>
     <message>
         <source>a tray is written as powers, a colon and a count: for example &quot;near +1.00 to +3.50 by 0.50: 10&quot;</source>
-        <translation type="unfinished"></translation>
+        <translation>trei huandikwa kama nguvu, nukta mbili na idadi: kwa mfano &quot;near +1.00 to +3.50 by 0.50: 10&quot;</translation>
     </message>
     <message>
         <source>these trays make more than %1 lines of stock</source>
-        <translation type="unfinished"></translation>
+        <translation>trei hizi hutengeneza zaidi ya mistari %1 ya akiba</translation>
     </message>
     <message>
         <source>the camp has no name yet; give it one</source>
-        <translation type="unfinished"></translation>
+        <translation>kambi bado haina jina; ipe jina</translation>
     </message>
     <message>
         <source>nothing is described yet; write a tray a line</source>
-        <translation type="unfinished"></translation>
+        <translation>bado hakuna kilichoelezwa; andika trei moja kwa mstari</translation>
     </message>
     <message>
         <source>this folder cannot be made: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>folda hii haiwezi kutengenezwa: %1</translation>
     </message>
     <message>
         <source>this folder has a stock.yaml already; nothing was written: open the folder, or choose another one</source>
-        <translation type="unfinished"></translation>
+        <translation>folda hii ina stock.yaml tayari; hakuna kilichoandikwa: fungua folda, au chagua nyingine</translation>
     </message>
     <message>
         <source>%1 does not wait for that purpose</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 hasubiri kwa matumizi hayo</translation>
     </message>
     <message>
         <source>this box has no such lines any more</source>
-        <translation type="unfinished"></translation>
+        <translation>sanduku hili halina tena mistari hiyo</translation>
     </message>
     <message>
         <source>say why another pair than the one planned</source>
-        <translation type="unfinished"></translation>
+        <translation>sema kwa nini miwani tofauti na iliyopangwa</translation>
     </message>
     <message>
         <source>none is left, or what is left was promised to others</source>
-        <translation type="unfinished"></translation>
+        <translation>hakuna iliyobaki, au iliyobaki imeahidiwa wengine</translation>
     </message>
     <message>
         <source>no mismatch, so there is no run between two of them to draw</source>
-        <translation type="unfinished"></translation>
+        <translation>hakuna kutolingana, kwa hiyo hakuna mfululizo wa kuchora kati ya mawili</translation>
     </message>
     <message>
         <source>every hand-over is a mismatch; there is no run of good ones to draw</source>
-        <translation type="unfinished"></translation>
+        <translation>kila makabidhiano hayalingani; hakuna mfululizo wa mazuri wa kuchora</translation>
     </message>
     <message>
         <source>every hand-over is a mismatch; a p-chart has no limits then</source>
-        <translation type="unfinished"></translation>
+        <translation>kila makabidhiano hayalingani; chati ya p haina vikomo hapo</translation>
     </message>
     <message>
         <source>no mismatch; a p-chart has no limits then</source>
-        <translation type="unfinished"></translation>
+        <translation>hakuna kutolingana; chati ya p haina vikomo hapo</translation>
     </message>
     <message>
         <source>a p-chart compares groups over time, and there are not two yet</source>
-        <translation type="unfinished"></translation>
+        <translation>chati ya p hulinganisha makundi kwa wakati, na bado hakuna mawili</translation>
     </message>
     <message>
         <source>%1 of %2 groups have fewer than the %3 hand-overs from which a p-chart could show at this share that things got better; look at the g-chart</source>
-        <translation type="unfinished"></translation>
+        <translation>makundi %1 kati ya %2 yana chini ya makabidhiano %3 ambayo chati ya p ingeweza kuonyesha kwa sehemu hii kuwa mambo yameboreka; tazama chati ya g</translation>
     </message>
     <message>
         <source>%1 of %2 groups have no mismatch, a quarter or more; look at the g-chart</source>
-        <translation type="unfinished"></translation>
+        <translation>makundi %1 kati ya %2 hayana kutolingana, robo au zaidi; tazama chati ya g</translation>
     </message>
     <message>
         <source>worn when seen</source>
-        <translation type="unfinished"></translation>
+        <translation>amevaa alipoonwa</translation>
     </message>
     <message>
         <source>carried, not worn when seen</source>
-        <translation type="unfinished"></translation>
+        <translation>anayo, hajavaa alipoonwa</translation>
     </message>
     <message>
         <source>left at home</source>
-        <translation type="unfinished"></translation>
+        <translation>imeachwa nyumbani</translation>
     </message>
     <message>
         <source>broken</source>
-        <translation type="unfinished"></translation>
+        <translation>imevunjika</translation>
     </message>
     <message>
         <source>lost</source>
-        <translation type="unfinished"></translation>
+        <translation>imepotea</translation>
     </message>
     <message>
         <source>not worn any more</source>
-        <translation type="unfinished"></translation>
+        <translation>haivaliwi tena</translation>
     </message>
     <message>
         <source>the person was not met</source>
-        <translation type="unfinished"></translation>
+        <translation>mtu hakupatikana</translation>
     </message>
     <message>
         <source>after some weeks</source>
-        <translation type="unfinished"></translation>
+        <translation>baada ya wiki kadhaa</translation>
     </message>
     <message>
         <source>after three to four months</source>
-        <translation type="unfinished"></translation>
+        <translation>baada ya miezi mitatu hadi minne</translation>
     </message>
     <message>
         <source>after six months</source>
-        <translation type="unfinished"></translation>
+        <translation>baada ya miezi sita</translation>
     </message>
     <message>
         <source>the same person had a pair for %1 by entry %2 already</source>
-        <translation type="unfinished"></translation>
+        <translation>mtu yule yule alishapata miwani ya %1 kwa ingizo %2</translation>
     </message>
     <message>
         <source>%1 entries were taken back at one place on one day</source>
-        <translation type="unfinished"></translation>
+        <translation>maingizo %1 yalirudishwa mahali pamoja siku moja</translation>
     </message>
     <message>
         <source>line %1: counted %2 against the book</source>
-        <translation type="unfinished"></translation>
+        <translation>mstari %1: zilizohesabiwa %2, tofauti na daftari</translation>
     </message>
     <message>
         <source>line %1 was later put aside (%2); this pair was given before</source>
-        <translation type="unfinished"></translation>
+        <translation>mstari %1 uliwekwa kando baadaye (%2); miwani hii ilitolewa kabla</translation>
     </message>
     <message>
         <source>the time of this entry is later than now</source>
-        <translation type="unfinished"></translation>
+        <translation>wakati wa ingizo hili ni baada ya sasa</translation>
     </message>
     <message>
         <source>entered as not collected</source>
-        <translation type="unfinished"></translation>
+        <translation>imeingizwa kuwa haikuchukuliwa</translation>
     </message>
     <message>
         <source>a letter was to be written beside this hand-over; none is recorded</source>
-        <translation type="unfinished"></translation>
+        <translation>barua ilipaswa kuandikwa pamoja na makabidhiano haya; hakuna iliyorekodiwa</translation>
     </message>
     <message>
         <source>checked and waiting for more than %1 days</source>
-        <translation type="unfinished"></translation>
+        <translation>imekaguliwa na inasubiri kwa zaidi ya siku %1</translation>
     </message>
     <message>
         <source>given until the order %1 comes, more than %2 days ago</source>
-        <translation type="unfinished"></translation>
+        <translation>imetolewa hadi oda %1 ifike, zaidi ya siku %2 zilizopita</translation>
     </message>
     <message>
         <source>refused: %1 of %2 read failed, more than the %4 allowed among %3</source>
-        <translation type="unfinished"></translation>
+        <translation>limekataliwa: %1 kati ya %2 zilizosomwa zimeshindwa, zaidi ya %4 zinazoruhusiwa kati ya %3</translation>
     </message>
     <message>
         <source>accepted: %1 of %2 read failed; even if the %5 not read failed too, it would be no more than the %4 allowed among %3</source>
-        <translation type="unfinished"></translation>
+        <translation>limekubaliwa: %1 kati ya %2 zilizosomwa zimeshindwa; hata kama %5 ambazo hazijasomwa zingeshindwa pia, zisingezidi %4 zinazoruhusiwa kati ya %3</translation>
     </message>
     <message>
         <source>accepted: %1 of %2 read failed, no more than the %4 allowed among %3</source>
-        <translation type="unfinished"></translation>
+        <translation>limekubaliwa: %1 kati ya %2 zilizosomwa zimeshindwa, si zaidi ya %4 zinazoruhusiwa kati ya %3</translation>
     </message>
     <message>
         <source>open: %1 of %2 read failed, %4 are allowed among %3; %5 pairs are still to be read</source>
-        <translation type="unfinished"></translation>
+        <translation>liko wazi: %1 kati ya %2 zilizosomwa zimeshindwa, %4 zinaruhusiwa kati ya %3; miwani %5 bado kusomwa</translation>
     </message>
     <message>
         <source>this pair may be given only with the acuity read with it; none was recorded</source>
-        <translation type="unfinished"></translation>
+        <translation>miwani hii hutolewa tu baada ya kupima uwezo wa kuona nayo; hakuna kipimo kilichorekodiwa</translation>
     </message>
     <message>
         <source>by the record nothing was needed for this purpose</source>
-        <translation type="unfinished"></translation>
+        <translation>kwa rekodi hakuna kilichohitajika kwa matumizi haya</translation>
     </message>
     <message>
         <source>the centres of this pair were assumed, not measured</source>
-        <translation type="unfinished"></translation>
+        <translation>vitovu vya miwani hii vilikadiriwa, havikupimwa</translation>
     </message>
     <message>
         <source>the PD was not measured; prism is judged at its worst likely value</source>
-        <translation type="unfinished"></translation>
+        <translation>PD haikupimwa; prizimu hupimwa kwa thamani mbaya zaidi inayowezekana</translation>
     </message>
     <message>
         <source>the entry says %1, judged again it is %2; the cost was %3 and is %4 thousandths</source>
-        <translation type="unfinished"></translation>
+        <translation>ingizo linasema %1, ikipimwa tena ni %2; gharama ilikuwa %3 na sasa ni %4 kwa elfu</translation>
     </message>
     <message>
         <source>right eye: %1 with this pair, %2 logMAR worse than predicted</source>
-        <translation type="unfinished"></translation>
+        <translation>jicho la kulia: %1 na miwani hii, logMAR %2 mbaya kuliko ilivyotarajiwa</translation>
     </message>
     <message>
         <source>left eye: %1 with this pair, %2 logMAR worse than predicted</source>
-        <translation type="unfinished"></translation>
+        <translation>jicho la kushoto: %1 na miwani hii, logMAR %2 mbaya kuliko ilivyotarajiwa</translation>
     </message>
     <message>
         <source>right eye: read %1, recorded %2</source>
-        <translation type="unfinished"></translation>
+        <translation>jicho la kulia: imesomwa %1, imerekodiwa %2</translation>
     </message>
     <message>
         <source>left eye: read %1, recorded %2</source>
-        <translation type="unfinished"></translation>
+        <translation>jicho la kushoto: imesomwa %1, imerekodiwa %2</translation>
     </message>
     <message>
         <source>%1 was in the box (bin %2) and would have cost %3 logMAR less</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ilikuwa ndani ya sanduku (kisanduku %2) na ingepoteza logMAR %3 pungufu</translation>
     </message>
     <message>
         <source>outside a limit, no reason given</source>
-        <translation type="unfinished"></translation>
+        <translation>nje ya kikomo, bila sababu</translation>
     </message>
     <message>
         <source>see the person again; read the pair with the focimeter</source>
-        <translation type="unfinished"></translation>
+        <translation>mwone mtu tena; soma miwani kwa fosimita</translation>
     </message>
     <message>
         <source>outside a limit, with a reason</source>
-        <translation type="unfinished"></translation>
+        <translation>nje ya kikomo, na sababu</translation>
     </message>
     <message>
         <source>read the reasons together; where one repeats, change stock or rules</source>
-        <translation type="unfinished"></translation>
+        <translation>someni sababu pamoja; inayojirudia, badilisheni akiba au kanuni</translation>
     </message>
     <message>
         <source>a clearly better pair was in the box</source>
-        <translation type="unfinished"></translation>
+        <translation>miwani bora waziwazi ilikuwa ndani ya sanduku</translation>
     </message>
     <message>
         <source>look at the bin named: is it reachable, labelled, in its place?</source>
-        <translation type="unfinished"></translation>
+        <translation>angalia kisanduku kilichotajwa: kinafikika, kina lebo, kiko mahali pake?</translation>
     </message>
     <message>
         <source>the pair is off its label</source>
-        <translation type="unfinished"></translation>
+        <translation>miwani haiendani na lebo yake</translation>
     </message>
     <message>
         <source>quarantine the line, read ten pieces, tell the supplier</source>
-        <translation type="unfinished"></translation>
+        <translation>weka mstari karantini, soma vipande kumi, mwambie msambazaji</translation>
     </message>
     <message>
         <source>acuity with the pair worse than predicted</source>
-        <translation type="unfinished"></translation>
+        <translation>uwezo wa kuona na miwani ni mbaya kuliko ilivyotarajiwa</translation>
     </message>
     <message>
         <source>refract again; where it repeats, look at the refraction of the day</source>
-        <translation type="unfinished"></translation>
+        <translation>pima macho tena; ikijirudia, angalia upimaji wa macho wa siku hiyo</translation>
     </message>
     <message>
         <source>on trial, no acuity recorded</source>
-        <translation type="unfinished"></translation>
+        <translation>majaribio, uwezo wa kuona haukurekodiwa</translation>
     </message>
     <message>
         <source>call the person back and read the acuity with the pair</source>
-        <translation type="unfinished"></translation>
+        <translation>mwite mtu tena na upime uwezo wa kuona na miwani</translation>
     </message>
     <message>
         <source>nothing was needed by the record</source>
-        <translation type="unfinished"></translation>
+        <translation>hakuna kilichohitajika kwa rekodi</translation>
     </message>
     <message>
         <source>look at what is prescribed to whom; a pair not needed is one that somebody lacks</source>
-        <translation type="unfinished"></translation>
+        <translation>angalia nani anaandikiwa nini; miwani isiyohitajika ni ile anayoikosa mwingine</translation>
     </message>
     <message>
         <source>no check recorded</source>
-        <translation type="unfinished"></translation>
+        <translation>hakuna ukaguzi uliorekodiwa</translation>
     </message>
     <message>
         <source>record the four checks at hand-over; draw a sample of these for the bench</source>
-        <translation type="unfinished"></translation>
+        <translation>rekodi ukaguzi wote minne wakati wa kukabidhi; chagua sampuli yake kwa meza ya vipimo</translation>
     </message>
     <message>
         <source>PD or centres not measured</source>
-        <translation type="unfinished"></translation>
+        <translation>PD au vitovu havikupimwa</translation>
     </message>
     <message>
         <source>measure the PD of everybody and the centres of every line from 1.50 D up</source>
-        <translation type="unfinished"></translation>
+        <translation>pima PD ya kila mtu na vitovu vya kila mstari kuanzia 1.50 D</translation>
     </message>
     <message>
         <source>given from a line in quarantine</source>
-        <translation type="unfinished"></translation>
+        <translation>imetolewa kutoka mstari ulio karantini</translation>
     </message>
     <message>
         <source>read the pair with the focimeter, or exchange it</source>
-        <translation type="unfinished"></translation>
+        <translation>soma miwani kwa fosimita, au ibadilishe</translation>
     </message>
     <message>
         <source>a temporary pair never replaced</source>
-        <translation type="unfinished"></translation>
+        <translation>miwani ya muda ambayo haikubadilishwa</translation>
     </message>
     <message>
         <source>ask the laboratory for the order, and the person to come</source>
-        <translation type="unfinished"></translation>
+        <translation>uliza maabara kuhusu oda, na umwite mtu</translation>
     </message>
     <message>
         <source>an order not collected</source>
-        <translation type="unfinished"></translation>
+        <translation>oda ambayo haikuchukuliwa</translation>
     </message>
     <message>
         <source>send word to the person; bring the pair to the next visit</source>
-        <translation type="unfinished"></translation>
+        <translation>mpelekee mtu ujumbe; leta miwani kwenye ziara ijayo</translation>
     </message>
     <message>
         <source>a letter of referral not written</source>
-        <translation type="unfinished"></translation>
+        <translation>barua ya rufaa haikuandikwa</translation>
     </message>
     <message>
         <source>write it now</source>
-        <translation type="unfinished"></translation>
+        <translation>iandike sasa</translation>
     </message>
     <message>
         <source>handed over twice for one purpose</source>
-        <translation type="unfinished"></translation>
+        <translation>imekabidhiwa mara mbili kwa matumizi mamoja</translation>
     </message>
     <message>
         <source>count the line; where one piece is too many, take the second entry back</source>
-        <translation type="unfinished"></translation>
+        <translation>hesabu mstari; palipo na kipande kimoja cha ziada, rudisha ingizo la pili</translation>
     </message>
     <message>
         <source>many corrections on one day</source>
-        <translation type="unfinished"></translation>
+        <translation>masahihisho mengi siku moja</translation>
     </message>
     <message>
         <source>ask what was difficult that day: light, queue, a new hand</source>
-        <translation type="unfinished"></translation>
+        <translation>uliza nini kilikuwa kigumu siku hiyo: mwanga, foleni, mfanyakazi mpya</translation>
     </message>
     <message>
         <source>a count differed from the book</source>
-        <translation type="unfinished"></translation>
+        <translation>hesabu ilitofautiana na daftari</translation>
     </message>
     <message>
         <source>look for a line that differs the other way; it is likely beside it</source>
-        <translation type="unfinished"></translation>
+        <translation>tafuta mstari wenye tofauti ya upande mwingine; huenda uko karibu yake</translation>
     </message>
     <message>
         <source>the record disagrees with what was measured beside it</source>
-        <translation type="unfinished"></translation>
+        <translation>rekodi haikubaliani na kilichopimwa pamoja nayo</translation>
     </message>
     <message>
         <source>have the card read again by somebody who has not seen the record</source>
-        <translation type="unfinished"></translation>
+        <translation>kadi isomwe tena na mtu ambaye hajaona rekodi</translation>
     </message>
     <message>
         <source>judged again, the entry says something else</source>
-        <translation type="unfinished"></translation>
+        <translation>ikipimwa tena, ingizo linasema kitu kingine</translation>
     </message>
     <message>
         <source>keep this ledger as it is and tell the makers of the program</source>
-        <translation type="unfinished"></translation>
+        <translation>acha daftari hili kama lilivyo na uwaambie watengenezaji wa programu</translation>
     </message>
     <message>
         <source>the rules of the time are missing</source>
-        <translation type="unfinished"></translation>
+        <translation>kanuni za wakati huo hazipo</translation>
     </message>
     <message>
         <source>put the rules.yaml of that time into a copy of the camp and audit there</source>
-        <translation type="unfinished"></translation>
+        <translation>weka rules.yaml ya wakati huo kwenye nakala ya kambi na ufanye ukaguzi huko</translation>
     </message>
     <message>
         <source>the record is not there to judge by</source>
-        <translation type="unfinished"></translation>
+        <translation>rekodi ya kupimia haipo</translation>
     </message>
     <message>
         <source>nothing: the person was forgotten, or the entry was written before records were kept</source>
-        <translation type="unfinished"></translation>
+        <translation>hakuna: taarifa za mtu zilifutwa, au ingizo liliandikwa kabla ya rekodi kuanza kuhifadhiwa</translation>
     </message>
     <message>
         <source>an entry from the future</source>
-        <translation type="unfinished"></translation>
+        <translation>ingizo la wakati ujao</translation>
     </message>
     <message>
         <source>set the clock of that station right</source>
-        <translation type="unfinished"></translation>
+        <translation>rekebisha saa ya kituo hicho</translation>
     </message>
     <message>
         <source>neither power, fit, acuity nor instructions are recorded</source>
-        <translation type="unfinished"></translation>
+        <translation>nguvu, kukaa usoni, uwezo wa kuona wala maelezo havikurekodiwa</translation>
     </message>
     <message>
         <source>the rules with the hash %1 (profile %2) are neither in the ledger nor in rules.yaml</source>
-        <translation type="unfinished"></translation>
+        <translation>kanuni zenye hashi %1 (wasifu %2) hazipo kwenye daftari wala katika rules.yaml</translation>
     </message>
     <message>
         <source>the pair as it was judged, or part of the prescription, is not recorded</source>
-        <translation type="unfinished"></translation>
+        <translation>miwani kama ilivyopimwa, au sehemu ya agizo, haikurekodiwa</translation>
     </message>
     <message>
         <source>the prescription is not recorded or was forgotten</source>
-        <translation type="unfinished"></translation>
+        <translation>agizo halikurekodiwa au lilifutwa</translation>
     </message>
     <message>
         <source>recorded %1; what was measured beside it fits %2</source>
-        <translation type="unfinished"></translation>
+        <translation>imerekodiwa %1; kilichopimwa pamoja nayo kinafaa %2</translation>
     </message>
     <message>
         <source>recorded %1; what was measured beside it does not fit</source>
-        <translation type="unfinished"></translation>
+        <translation>imerekodiwa %1; kilichopimwa pamoja nayo hakifai</translation>
     </message>
     <message>
         <source>meant as it is</source>
-        <translation type="unfinished"></translation>
+        <translation>ilikusudiwa hivyo</translation>
     </message>
     <message>
         <source>the sign of a sphere</source>
-        <translation type="unfinished"></translation>
+        <translation>alama ya sfia</translation>
     </message>
     <message>
         <source>the sign of a cylinder</source>
-        <translation type="unfinished"></translation>
+        <translation>alama ya silinda</translation>
     </message>
     <message>
         <source>a transposition without the axis</source>
-        <translation type="unfinished"></translation>
+        <translation>ubadilishaji bila mhimili</translation>
     </message>
     <message>
         <source>a transposition without the sphere</source>
-        <translation type="unfinished"></translation>
+        <translation>ubadilishaji bila sfia</translation>
     </message>
     <message>
         <source>an axis off by 90 degrees</source>
-        <translation type="unfinished"></translation>
+        <translation>mhimili umekosea kwa digrii 90</translation>
     </message>
     <message>
         <source>an axis read as its mirror image</source>
-        <translation type="unfinished"></translation>
+        <translation>mhimili umesomwa kinyume kama kwenye kioo</translation>
     </message>
     <message>
         <source>digits of an axis</source>
-        <translation type="unfinished"></translation>
+        <translation>tarakimu za mhimili</translation>
     </message>
     <message>
         <source>sphere and cylinder exchanged</source>
-        <translation type="unfinished"></translation>
+        <translation>sfia na silinda zimebadilishana</translation>
     </message>
     <message>
         <source>a decimal point in another place</source>
-        <translation type="unfinished"></translation>
+        <translation>nukta ya desimali mahali pengine</translation>
     </message>
     <message>
         <source>a power misread by a step or two</source>
-        <translation type="unfinished"></translation>
+        <translation>nguvu imesomwa vibaya kwa hatua moja au mbili</translation>
     </message>
     <message>
         <source>the addition put on the distance power</source>
-        <translation type="unfinished"></translation>
+        <translation>nyongeza imewekwa kwenye nguvu ya mbali</translation>
     </message>
     <message>
         <source>right and left exchanged in the record</source>
-        <translation type="unfinished"></translation>
+        <translation>kulia na kushoto vimebadilishana kwenye rekodi</translation>
     </message>
     <message>
         <source>the right eye written for the left as well</source>
-        <translation type="unfinished"></translation>
+        <translation>jicho la kulia limeandikwa na kwa la kushoto pia</translation>
     </message>
     <message>
         <source>the prescription of the person before</source>
-        <translation type="unfinished"></translation>
+        <translation>agizo la mtu aliyetangulia</translation>
     </message>
     <message>
         <source>the addition left out</source>
-        <translation type="unfinished"></translation>
+        <translation>nyongeza imeachwa</translation>
     </message>
     <message>
         <source>the addition taken as the whole near power</source>
-        <translation type="unfinished"></translation>
+        <translation>nyongeza imechukuliwa kama nguvu yote ya karibu</translation>
     </message>
     <message>
         <source>the PD of one eye recorded as that of both</source>
-        <translation type="unfinished"></translation>
+        <translation>PD ya jicho moja imerekodiwa kama ya yote mawili</translation>
     </message>
     <message>
         <source>the near PD recorded as distance PD</source>
-        <translation type="unfinished"></translation>
+        <translation>PD ya karibu imerekodiwa kama PD ya mbali</translation>
     </message>
     <message>
         <source>the record, in a way that is none of those listed</source>
-        <translation type="unfinished"></translation>
+        <translation>rekodi, kwa namna isiyo kwenye orodha</translation>
     </message>
     <message>
         <source>a pair from a bin beside the one meant</source>
-        <translation type="unfinished"></translation>
+        <translation>miwani ya kisanduku kilicho kando ya kilichokusudiwa</translation>
     </message>
     <message>
         <source>the power meant, other centres or size</source>
-        <translation type="unfinished"></translation>
+        <translation>nguvu iliyokusudiwa, vitovu au ukubwa mwingine</translation>
     </message>
     <message>
         <source>picked by the sphere, the cylinder left out</source>
-        <translation type="unfinished"></translation>
+        <translation>imechaguliwa kwa sfia, silinda imeachwa</translation>
     </message>
     <message>
         <source>picked by sphere and whole cylinder</source>
-        <translation type="unfinished"></translation>
+        <translation>imechaguliwa kwa sfia na silinda nzima</translation>
     </message>
     <message>
         <source>picked by the sphere less half the cylinder</source>
-        <translation type="unfinished"></translation>
+        <translation>imechaguliwa kwa sfia kutoa nusu ya silinda</translation>
     </message>
     <message>
         <source>the pair for the person&apos;s other purpose</source>
-        <translation type="unfinished"></translation>
+        <translation>miwani ya matumizi mengine ya mtu huyo</translation>
     </message>
     <message>
         <source>the pairs of two persons exchanged</source>
-        <translation type="unfinished"></translation>
+        <translation>miwani ya watu wawili imebadilishana</translation>
     </message>
     <message>
         <source>right and left lens exchanged</source>
-        <translation type="unfinished"></translation>
+        <translation>lenzi ya kulia na ya kushoto zimebadilishana</translation>
     </message>
     <message>
         <source>a lens turned when it was mounted</source>
-        <translation type="unfinished"></translation>
+        <translation>lenzi iligeuka ilipowekwa</translation>
     </message>
     <message>
         <source>a piece that lay in another line&apos;s bin</source>
-        <translation type="unfinished"></translation>
+        <translation>kipande kilichokuwa kwenye kisanduku cha mstari mwingine</translation>
     </message>
     <message>
         <source>another line recorded than given</source>
-        <translation type="unfinished"></translation>
+        <translation>mstari uliorekodiwa si uliotolewa</translation>
     </message>
     <message>
         <source>the piece or its lot off the label</source>
-        <translation type="unfinished"></translation>
+        <translation>kipande au shehena yake haiendani na lebo</translation>
     </message>
     <message>
         <source>one pair recorded twice</source>
-        <translation type="unfinished"></translation>
+        <translation>miwani moja imerekodiwa mara mbili</translation>
     </message>
     <message>
         <source>another pair than the one meant, in a way not listed</source>
-        <translation type="unfinished"></translation>
+        <translation>miwani tofauti na iliyokusudiwa, kwa namna isiyo kwenye orodha</translation>
     </message>
     <message>
         <source>record and pair meant as they are</source>
-        <translation type="unfinished"></translation>
+        <translation>rekodi na miwani vilikusudiwa hivyo</translation>
     </message>
     <message>
         <source>entry %1 records the same pair for the same purpose</source>
-        <translation type="unfinished"></translation>
+        <translation>ingizo %1 limerekodi miwani ile ile kwa matumizi yale yale</translation>
     </message>
     <message>
         <source>recorded %1; what was read fits %2</source>
-        <translation type="unfinished"></translation>
+        <translation>imerekodiwa %1; kilichosomwa kinafaa %2</translation>
     </message>
     <message>
         <source>what was read fits %1; the record says %2</source>
-        <translation type="unfinished"></translation>
+        <translation>kilichosomwa kinafaa %1; rekodi inasema %2</translation>
     </message>
     <message>
         <source>%1 may have been given and another line recorded</source>
-        <translation type="unfinished"></translation>
+        <translation>huenda %1 ilitolewa na mstari mwingine ukarekodiwa</translation>
     </message>
     <message>
         <source>line %1 may be off its label</source>
-        <translation type="unfinished"></translation>
+        <translation>huenda mstari %1 hauendani na lebo yake</translation>
     </message>
     <message>
         <source>%1 would be suggested by this record</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ingependekezwa na rekodi hii</translation>
     </message>
     <message>
         <source>the pair given fits this person&apos;s near need</source>
-        <translation type="unfinished"></translation>
+        <translation>miwani iliyotolewa inafaa hitaji la karibu la mtu huyu</translation>
     </message>
     <message>
         <source>the pair given fits this person&apos;s distance need</source>
-        <translation type="unfinished"></translation>
+        <translation>miwani iliyotolewa inafaa hitaji la mbali la mtu huyu</translation>
     </message>
     <message>
         <source>the pair given is a reader of the addition alone</source>
-        <translation type="unfinished"></translation>
+        <translation>miwani iliyotolewa ni ya kusomea ya nyongeza peke yake</translation>
     </message>
     <message>
         <source>with right and left lens exchanged the pair fits</source>
-        <translation type="unfinished"></translation>
+        <translation>lenzi ya kulia na kushoto zikibadilishwa miwani inafaa</translation>
     </message>
     <message>
         <source>the pair given fits the person of entry %1, and that one fits here</source>
-        <translation type="unfinished"></translation>
+        <translation>miwani iliyotolewa inamfaa mtu wa ingizo %1, na ya huyo inafaa hapa</translation>
     </message>
     <message>
         <source>%1 costs less sight than %2: %3 against %4 logMAR over the eyes</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 inapunguza kuona kidogo kuliko %2: logMAR %3 dhidi ya %4 kwa macho yote</translation>
     </message>
     <message>
         <source>%1 is within the limits, or may be tried; %2 is outside one</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 iko ndani ya vikomo, au inaweza kujaribiwa; %2 iko nje ya kimoja</translation>
     </message>
     <message>
         <source>%1 is acceptable as it is; %2 is on trial until the acuity with it is typed</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 inakubalika kama ilivyo; %2 iko majaribio hadi uwezo wa kuona nayo uandikwe</translation>
     </message>
     <message>
         <source>equal in sight; %1 has fewer cautions than %2: %3 against %4</source>
-        <translation type="unfinished"></translation>
+        <translation>sawa kwa kuona; %1 ina tahadhari chache kuliko %2: %3 dhidi ya %4</translation>
     </message>
     <message>
         <source>equal in sight and cautions; %1 errs to the side that people reject in fewer eyes than %2: %3 against %4</source>
-        <translation type="unfinished"></translation>
+        <translation>sawa kwa kuona na tahadhari; %1 inakosea upande ambao watu huukataa kwa macho machache kuliko %2: %3 dhidi ya %4</translation>
     </message>
     <message>
         <source>equal so far; %1 keeps the eyes in better balance than %2: %3 against %4 D apart</source>
-        <translation type="unfinished"></translation>
+        <translation>sawa hadi hapa; %1 inaweka macho katika usawa bora kuliko %2: tofauti ya %3 dhidi ya %4 D</translation>
     </message>
     <message>
         <source>equal so far; %1 has less horizontal prism than %2: %3 against %4 prism dioptres</source>
-        <translation type="unfinished"></translation>
+        <translation>sawa hadi hapa; %1 ina prizimu ya mlalo kidogo kuliko %2: dioptri za prizimu %3 dhidi ya %4</translation>
     </message>
     <message>
         <source>equal so far; at near, base in (%1) comes before base out (%2)</source>
-        <translation type="unfinished"></translation>
+        <translation>sawa hadi hapa; kwa karibu, base in (%1) hutangulia base out (%2)</translation>
     </message>
     <message>
         <source>equal so far; the frame of %1 suits the size wanted better than %2: %3 against %4 classes off</source>
-        <translation type="unfinished"></translation>
+        <translation>sawa hadi hapa; fremu ya %1 inafaa ukubwa unaotakiwa kuliko %2: tofauti ya madaraja %3 dhidi ya %4</translation>
     </message>
     <message>
         <source>equal so far; %1 is less scarce in the box than %2</source>
-        <translation type="unfinished"></translation>
+        <translation>sawa hadi hapa; %1 si adimu sana kwenye sanduku kama %2</translation>
     </message>
     <message>
         <source>equal in all that is judged; %1 is fewer pieces than %2: %3 against %4</source>
-        <translation type="unfinished"></translation>
+        <translation>sawa kwa vyote vinavyopimwa; %1 ni vipande vichache kuliko %2: %3 dhidi ya %4</translation>
     </message>
     <message>
         <source>equal in all that is judged; %1 comes before %2 by name</source>
-        <translation type="unfinished"></translation>
+        <translation>sawa kwa vyote vinavyopimwa; %1 hutangulia %2 kwa jina</translation>
     </message>
     <message>
         <source>%1 and %2 are the same</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 na %2 ni sawa</translation>
     </message>
     <message>
         <source>above %1 D the vertex distance must be recorded</source>
-        <translation type="unfinished"></translation>
+        <translation>juu ya %1 D umbali wa vertex lazima urekodiwe</translation>
     </message>
     <message>
         <source>a sphere would leave less cylinder than this lens does</source>
-        <translation type="unfinished"></translation>
+        <translation>sfia pekee ingeacha silinda kidogo kuliko lenzi hii</translation>
     </message>
     <message>
         <source>prism by decentration is the prescriber&apos;s decision</source>
-        <translation type="unfinished"></translation>
+        <translation>prizimu kwa kusogeza vitovu ni uamuzi wa aliyeandika agizo</translation>
     </message>
     <message>
         <source>PD not taken: judged at the worst end of what is plausible</source>
-        <translation type="unfinished"></translation>
+        <translation>PD haikuchukuliwa: imepimwa kwa hali mbaya zaidi inayowezekana</translation>
     </message>
     <message>
         <source>the centres of this pair are assumed, not measured</source>
-        <translation type="unfinished"></translation>
+        <translation>vitovu vya miwani hii vimekadiriwa, havikupimwa</translation>
     </message>
     <message>
         <source>heights of the centres not measured</source>
-        <translation type="unfinished"></translation>
+        <translation>urefu wa vitovu haukupimwa</translation>
     </message>
     <message>
         <source>cylinder left over</source>
-        <translation type="unfinished"></translation>
+        <translation>silinda iliyobaki</translation>
     </message>
     <message>
         <source>cylinder left over %1 D, limit %2 D</source>
-        <translation type="unfinished"></translation>
+        <translation>silinda iliyobaki %1 D, kikomo %2 D</translation>
     </message>
     <message>
         <source>%1 D of cylinder left over</source>
-        <translation type="unfinished"></translation>
+        <translation>silinda %1 D imebaki</translation>
     </message>
     <message>
         <source>difference between the eyes&apos; needs</source>
-        <translation type="unfinished"></translation>
+        <translation>tofauti ya mahitaji ya macho</translation>
     </message>
     <message>
         <source>the eyes differ by %1 D, limit %2 D for one power in both lenses</source>
-        <translation type="unfinished"></translation>
+        <translation>macho yanatofautiana kwa %1 D, kikomo %2 D kwa nguvu moja katika lenzi zote mbili</translation>
     </message>
     <message>
         <source>the eyes differ by %1 D</source>
-        <translation type="unfinished"></translation>
+        <translation>macho yanatofautiana kwa %1 D</translation>
     </message>
     <message>
         <source>size of the power</source>
-        <translation type="unfinished"></translation>
+        <translation>ukubwa wa nguvu</translation>
     </message>
     <message>
         <source>power %1 D, limit %2 D</source>
-        <translation type="unfinished"></translation>
+        <translation>nguvu %1 D, kikomo %2 D</translation>
     </message>
     <message>
         <source>high power: %1 D</source>
-        <translation type="unfinished"></translation>
+        <translation>nguvu kubwa: %1 D</translation>
     </message>
     <message>
         <source>blur strength</source>
-        <translation type="unfinished"></translation>
+        <translation>kiasi cha ukungu</translation>
     </message>
     <message>
         <source>blur strength %1 D, limit %2 D</source>
-        <translation type="unfinished"></translation>
+        <translation>kiasi cha ukungu %1 D, kikomo %2 D</translation>
     </message>
     <message>
         <source>blur strength %1 D</source>
-        <translation type="unfinished"></translation>
+        <translation>kiasi cha ukungu %1 D</translation>
     </message>
     <message>
         <source>too much plus</source>
-        <translation type="unfinished"></translation>
+        <translation>plus imezidi</translation>
     </message>
     <message>
         <source>%1 D too much plus, limit %2 D</source>
-        <translation type="unfinished"></translation>
+        <translation>plus imezidi kwa %1 D, kikomo %2 D</translation>
     </message>
     <message>
         <source>%1 D too much plus</source>
-        <translation type="unfinished"></translation>
+        <translation>plus imezidi kwa %1 D</translation>
     </message>
     <message>
         <source>too much minus or too little plus</source>
-        <translation type="unfinished"></translation>
+        <translation>minus imezidi au plus imepungua</translation>
     </message>
     <message>
         <source>%1 D too much minus or too little plus, limit %2 D</source>
-        <translation type="unfinished"></translation>
+        <translation>minus imezidi au plus imepungua kwa %1 D, kikomo %2 D</translation>
     </message>
     <message>
         <source>%1 D too much minus or too little plus</source>
-        <translation type="unfinished"></translation>
+        <translation>minus imezidi au plus imepungua kwa %1 D</translation>
     </message>
     <message>
         <source>difference between the two lenses</source>
-        <translation type="unfinished"></translation>
+        <translation>tofauti kati ya lenzi mbili</translation>
     </message>
     <message>
         <source>the two lenses differ by %1 D, limit %2 D</source>
-        <translation type="unfinished"></translation>
+        <translation>lenzi mbili zinatofautiana kwa %1 D, kikomo %2 D</translation>
     </message>
     <message>
         <source>the two lenses differ by %1 D</source>
-        <translation type="unfinished"></translation>
+        <translation>lenzi mbili zinatofautiana kwa %1 D</translation>
     </message>
     <message>
         <source>balance between the eyes</source>
-        <translation type="unfinished"></translation>
+        <translation>usawa kati ya macho</translation>
     </message>
     <message>
         <source>one eye %1 D off against the other, limit %2 D</source>
-        <translation type="unfinished"></translation>
+        <translation>jicho moja liko tofauti na lingine kwa %1 D, kikomo %2 D</translation>
     </message>
     <message>
         <source>one eye %1 D off against the other</source>
-        <translation type="unfinished"></translation>
+        <translation>jicho moja liko tofauti na lingine kwa %1 D</translation>
     </message>
     <message>
         <source>cylinder of the lens beyond the need</source>
-        <translation type="unfinished"></translation>
+        <translation>silinda ya lenzi inayozidi hitaji</translation>
     </message>
     <message>
         <source>the lens has %1 D more cylinder than needed, limit %2 D</source>
-        <translation type="unfinished"></translation>
+        <translation>lenzi ina silinda %1 D zaidi ya inayohitajika, kikomo %2 D</translation>
     </message>
     <message>
         <source>%1 D more cylinder than needed</source>
-        <translation type="unfinished"></translation>
+        <translation>silinda %1 D zaidi ya inayohitajika</translation>
     </message>
     <message>
         <source>axis off</source>
-        <translation type="unfinished"></translation>
+        <translation>tofauti ya mhimili</translation>
     </message>
     <message>
         <source>axis off by %1 degrees, limit %2</source>
-        <translation type="unfinished"></translation>
+        <translation>mhimili una tofauti ya digrii %1, kikomo %2</translation>
     </message>
     <message>
         <source>axis off by %1 degrees</source>
-        <translation type="unfinished"></translation>
+        <translation>mhimili una tofauti ya digrii %1</translation>
     </message>
     <message>
         <source>horizontal prism</source>
-        <translation type="unfinished"></translation>
+        <translation>prizimu ya mlalo</translation>
     </message>
     <message>
         <source>horizontal prism %1, limit %2</source>
-        <translation type="unfinished"></translation>
+        <translation>prizimu ya mlalo %1, kikomo %2</translation>
     </message>
     <message>
         <source>horizontal prism %1</source>
-        <translation type="unfinished"></translation>
+        <translation>prizimu ya mlalo %1</translation>
     </message>
     <message>
         <source>vertical prism</source>
-        <translation type="unfinished"></translation>
+        <translation>prizimu ya wima</translation>
     </message>
     <message>
         <source>vertical prism %1, limit %2</source>
-        <translation type="unfinished"></translation>
+        <translation>prizimu ya wima %1, kikomo %2</translation>
     </message>
     <message>
         <source>vertical prism %1</source>
-        <translation type="unfinished"></translation>
+        <translation>prizimu ya wima %1</translation>
     </message>
     <message>
         <source>centres against PD</source>
-        <translation type="unfinished"></translation>
+        <translation>vitovu dhidi ya PD</translation>
     </message>
     <message>
         <source>centres %1 mm off the PD, limit %2 mm</source>
-        <translation type="unfinished"></translation>
+        <translation>vitovu viko mm %1 mbali na PD, kikomo mm %2</translation>
     </message>
     <message>
         <source>centres %1 mm off the PD</source>
-        <translation type="unfinished"></translation>
+        <translation>vitovu viko mm %1 mbali na PD</translation>
     </message>
     <message>
         <source>vertical imbalance at the reading level</source>
-        <translation type="unfinished"></translation>
+        <translation>kutolingana kwa wima kwenye usawa wa kusoma</translation>
     </message>
     <message>
         <source>vertical imbalance %1 at the reading level, limit %2</source>
-        <translation type="unfinished"></translation>
+        <translation>kutolingana kwa wima %1 kwenye usawa wa kusoma, kikomo %2</translation>
     </message>
     <message>
         <source>vertical imbalance %1 at the reading level</source>
-        <translation type="unfinished"></translation>
+        <translation>kutolingana kwa wima %1 kwenye usawa wa kusoma</translation>
     </message>
     <message>
         <source>frame size class</source>
-        <translation type="unfinished"></translation>
+        <translation>daraja la ukubwa wa fremu</translation>
     </message>
     <message>
         <source>frame size off by %1 class, limit %2</source>
-        <translation type="unfinished"></translation>
+        <translation>ukubwa wa fremu una tofauti ya daraja %1, kikomo %2</translation>
     </message>
     <message>
         <source>frame size off by %1 class</source>
-        <translation type="unfinished"></translation>
+        <translation>ukubwa wa fremu una tofauti ya daraja %1</translation>
     </message>
     <message>
         <source>blur strength at near</source>
-        <translation type="unfinished"></translation>
+        <translation>kiasi cha ukungu karibu</translation>
     </message>
     <message>
         <source>blur strength at near %1 D, limit %2 D</source>
-        <translation type="unfinished"></translation>
+        <translation>kiasi cha ukungu karibu %1 D, kikomo %2 D</translation>
     </message>
     <message>
         <source>blur strength at near %1 D</source>
-        <translation type="unfinished"></translation>
+        <translation>kiasi cha ukungu karibu %1 D</translation>
     </message>
     <message>
         <source>near power too strong</source>
-        <translation type="unfinished"></translation>
+        <translation>nguvu ya karibu kali mno</translation>
     </message>
     <message>
         <source>near power %1 D too strong, limit %2 D</source>
-        <translation type="unfinished"></translation>
+        <translation>nguvu ya karibu kali mno kwa %1 D, kikomo %2 D</translation>
     </message>
     <message>
         <source>near power %1 D too strong</source>
-        <translation type="unfinished"></translation>
+        <translation>nguvu ya karibu kali mno kwa %1 D</translation>
     </message>
     <message>
         <source>near power too weak</source>
-        <translation type="unfinished"></translation>
+        <translation>nguvu ya karibu dhaifu mno</translation>
     </message>
     <message>
         <source>near power %1 D too weak, limit %2 D</source>
-        <translation type="unfinished"></translation>
+        <translation>nguvu ya karibu dhaifu mno kwa %1 D, kikomo %2 D</translation>
     </message>
     <message>
         <source>near power %1 D too weak</source>
-        <translation type="unfinished"></translation>
+        <translation>nguvu ya karibu dhaifu mno kwa %1 D</translation>
     </message>
     <message>
         <source>sphere off</source>
-        <translation type="unfinished"></translation>
+        <translation>tofauti ya sfia</translation>
     </message>
     <message>
         <source>sphere off by %1 D, limit %2 D</source>
-        <translation type="unfinished"></translation>
+        <translation>sfia ina tofauti ya %1 D, kikomo %2 D</translation>
     </message>
     <message>
         <source>sphere off by %1 D</source>
-        <translation type="unfinished"></translation>
+        <translation>sfia ina tofauti ya %1 D</translation>
     </message>
     <message>
         <source>cylinder off</source>
-        <translation type="unfinished"></translation>
+        <translation>tofauti ya silinda</translation>
     </message>
     <message>
         <source>cylinder off by %1 D, limit %2 D</source>
-        <translation type="unfinished"></translation>
+        <translation>silinda ina tofauti ya %1 D, kikomo %2 D</translation>
     </message>
     <message>
         <source>cylinder off by %1 D</source>
-        <translation type="unfinished"></translation>
+        <translation>silinda ina tofauti ya %1 D</translation>
     </message>
     <message>
         <source>axis against the prescription</source>
-        <translation type="unfinished"></translation>
+        <translation>mhimili dhidi ya agizo</translation>
     </message>
     <message>
         <source>axis %1 degrees off the prescription, limit %2</source>
-        <translation type="unfinished"></translation>
+        <translation>mhimili uko digrii %1 mbali na agizo, kikomo %2</translation>
     </message>
     <message>
         <source>axis %1 degrees off the prescription</source>
-        <translation type="unfinished"></translation>
+        <translation>mhimili uko digrii %1 mbali na agizo</translation>
     </message>
     <message>
         <source>acuity with the mean sphere</source>
-        <translation type="unfinished"></translation>
+        <translation>uwezo wa kuona na sfia ya wastani</translation>
     </message>
     <message>
         <source>acuity with the mean sphere %1 logMAR below the full correction, limit %2</source>
-        <translation type="unfinished"></translation>
+        <translation>uwezo wa kuona na sfia ya wastani uko logMAR %1 chini ya agizo kamili, kikomo %2</translation>
     </message>
     <message>
         <source>acuity with the mean sphere %1 logMAR lower</source>
-        <translation type="unfinished"></translation>
+        <translation>uwezo wa kuona na sfia ya wastani uko chini kwa logMAR %1</translation>
     </message>
     <message>
         <source>acuity with this pair</source>
-        <translation type="unfinished"></translation>
+        <translation>uwezo wa kuona na miwani hii</translation>
     </message>
     <message>
         <source>acuity with this pair is %1 logMAR beyond what is asked, limit %2</source>
-        <translation type="unfinished"></translation>
+        <translation>uwezo wa kuona na miwani hii umepungua kwa logMAR %1 kuliko unaotakiwa, kikomo %2</translation>
     </message>
     <message>
         <source>tried: acuity %1 logMAR short</source>
-        <translation type="unfinished"></translation>
+        <translation>imejaribiwa: uwezo wa kuona umepungua kwa logMAR %1</translation>
     </message>
     <message>
         <source>the chance that the true error lies within its limit is %1 %: repeat the readings</source>
-        <translation type="unfinished"></translation>
+        <translation>uwezekano kwamba tofauti halisi iko ndani ya kikomo chake ni %1 %: rudia usomaji</translation>
     </message>
     <message>
         <source>sudden loss of sight: eye clinic the same day</source>
-        <translation type="unfinished"></translation>
+        <translation>kupoteza kuona ghafla: kliniki ya macho siku hiyo hiyo</translation>
     </message>
     <message>
         <source>painful eye: eye clinic the same day</source>
-        <translation type="unfinished"></translation>
+        <translation>jicho linauma: kliniki ya macho siku hiyo hiyo</translation>
     </message>
     <message>
         <source>red eye: eye clinic the same day</source>
-        <translation type="unfinished"></translation>
+        <translation>jicho jekundu: kliniki ya macho siku hiyo hiyo</translation>
     </message>
     <message>
         <source>new flashes or floaters: eye clinic the same day</source>
-        <translation type="unfinished"></translation>
+        <translation>mimweko au madoa mapya: kliniki ya macho siku hiyo hiyo</translation>
     </message>
     <message>
         <source>double vision: eye clinic the same day</source>
-        <translation type="unfinished"></translation>
+        <translation>kuona maradufu: kliniki ya macho siku hiyo hiyo</translation>
     </message>
     <message>
         <source>white pupil: eye clinic the same day</source>
-        <translation type="unfinished"></translation>
+        <translation>mboni nyeupe: kliniki ya macho siku hiyo hiyo</translation>
     </message>
     <message>
         <source>a child&apos;s squint: refer before glasses are given</source>
-        <translation type="unfinished"></translation>
+        <translation>makengeza ya mtoto: toa rufaa kabla ya kutoa miwani</translation>
     </message>
     <message>
         <source>refraction under cycloplegia was asked for: refer before glasses are given</source>
-        <translation type="unfinished"></translation>
+        <translation>upimaji kwa matone uliombwa: toa rufaa kabla ya kutoa miwani</translation>
     </message>
     <message>
         <source>lines look bent or broken: eye clinic soon</source>
-        <translation type="unfinished"></translation>
+        <translation>mistari inaonekana imepinda au imekatika: kliniki ya macho hivi karibuni</translation>
     </message>
     <message>
         <source>part of the field of view is missing: eye clinic soon</source>
-        <translation type="unfinished"></translation>
+        <translation>sehemu ya uoni haipo: kliniki ya macho hivi karibuni</translation>
     </message>
     <message>
         <source>halos around lights: eye clinic soon</source>
-        <translation type="unfinished"></translation>
+        <translation>miviringo kwenye taa: kliniki ya macho hivi karibuni</translation>
     </message>
     <message>
         <source>does not reach 6/9 in each eye with the final prescription</source>
-        <translation type="unfinished"></translation>
+        <translation>hafikii 6/9 kwa kila jicho na agizo la mwisho</translation>
     </message>
     <message>
         <source>presents worse than 6/60 in an eye, even if glasses help</source>
-        <translation type="unfinished"></translation>
+        <translation>amekuja na chini ya 6/60 kwa jicho moja, hata kama miwani inasaidia</translation>
     </message>
     <message>
         <source>a child with +3.50 D or more, or 1.50 D of cylinder or more</source>
-        <translation type="unfinished"></translation>
+        <translation>mtoto mwenye +3.50 D au zaidi, au silinda ya 1.50 D au zaidi</translation>
     </message>
     <message>
         <source>under 8 years and the eyes differ by 1.50 D or more</source>
-        <translation type="unfinished"></translation>
+        <translation>chini ya miaka 8 na macho yanatofautiana kwa 1.50 D au zaidi</translation>
     </message>
     <message>
         <source>under 8 years and the eyes differ by 1.00 D or more</source>
-        <translation type="unfinished"></translation>
+        <translation>chini ya miaka 8 na macho yanatofautiana kwa 1.00 D au zaidi</translation>
     </message>
     <message>
         <source>mean sphere beyond 6.00 D</source>
-        <translation type="unfinished"></translation>
+        <translation>sfia ya wastani zaidi ya 6.00 D</translation>
     </message>
     <message>
         <source>may be without its lens (aphakia): vertex distance needed</source>
-        <translation type="unfinished"></translation>
+        <translation>huenda jicho halina lenzi yake (aphakia): umbali wa vertex unahitajika</translation>
     </message>
     <message>
         <source>worse than 6/12 with the best prescription and no gain through the pinhole</source>
-        <translation type="unfinished"></translation>
+        <translation>chini ya 6/12 na agizo bora, na tundu dogo halisaidii</translation>
     </message>
     <message>
         <source>worse than 6/12 with the best prescription; pinhole not taken</source>
-        <translation type="unfinished"></translation>
+        <translation>chini ya 6/12 na agizo bora; tundu dogo halikupimwa</translation>
     </message>
     <message>
         <source>the pinhole sees two lines or more better than the final prescription: refract again</source>
-        <translation type="unfinished"></translation>
+        <translation>tundu dogo linaona mistari miwili au zaidi kuliko agizo la mwisho: pima macho tena</translation>
     </message>
     <message>
         <source>objective reading and final prescription are %1 D apart in mean sphere</source>
-        <translation type="unfinished"></translation>
+        <translation>usomaji wa mashine na agizo la mwisho vinatofautiana kwa %1 D katika sfia ya wastani</translation>
     </message>
     <message>
         <source>the final prescription repeats the objective reading in all six numbers: was it refined?</source>
-        <translation type="unfinished"></translation>
+        <translation>agizo la mwisho linarudia usomaji wa mashine katika namba zote sita: je, liliboreshwa?</translation>
     </message>
     <message>
         <source>under 16: the prescriber&apos;s name stays with the pair, and the guardian is told</source>
-        <translation type="unfinished"></translation>
+        <translation>chini ya miaka 16: jina la aliyeandika agizo hubaki na miwani, na mlezi huambiwa</translation>
     </message>
     <message>
         <source>age not recorded: the strictest limits that could apply are used</source>
-        <translation type="unfinished"></translation>
+        <translation>umri haukurekodiwa: vikomo vikali zaidi vinavyoweza kuhusika vinatumika</translation>
     </message>
     <message>
         <source>only one seeing eye: impact-resistant lenses and protective wear are advised</source>
-        <translation type="unfinished"></translation>
+        <translation>jicho moja tu linaona: lenzi zinazohimili pigo na kinga ya macho vinashauriwa</translation>
     </message>
     <message>
         <source>an objective reading only: a subjective refraction should follow</source>
-        <translation type="unfinished"></translation>
+        <translation>usomaji wa mashine tu: upimaji wa kuuliza ufuate</translation>
     </message>
     <message>
         <source>the prescription is %1 months old</source>
-        <translation type="unfinished"></translation>
+        <translation>agizo lina miezi %1</translation>
     </message>
     <message>
         <source>symptoms recorded: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>dalili zilizorekodiwa: %1</translation>
     </message>
     <message>
         <source>PD not taken</source>
-        <translation type="unfinished"></translation>
+        <translation>PD haikuchukuliwa</translation>
     </message>
     <message>
         <source>near PD computed from the distance PD, not measured</source>
-        <translation type="unfinished"></translation>
+        <translation>PD ya karibu imekokotolewa kutoka PD ya mbali, haikupimwa</translation>
     </message>
     <message>
         <source>an eye with a lens implant: additions differ between the eyes</source>
-        <translation type="unfinished"></translation>
+        <translation>jicho lenye lenzi ya kupandikizwa: nyongeza hutofautiana kati ya macho</translation>
     </message>
     <message>
         <source>above 4.00 D the vertex distance matters: record it</source>
-        <translation type="unfinished"></translation>
+        <translation>juu ya 4.00 D umbali wa vertex una athari: urekodi</translation>
     </message>
     <message>
         <source>the PD of each eye</source>
-        <translation type="unfinished"></translation>
+        <translation>PD ya kila jicho</translation>
     </message>
     <message>
         <source>the heights in the chosen frame</source>
-        <translation type="unfinished"></translation>
+        <translation>urefu katika fremu iliyochaguliwa</translation>
     </message>
     <message>
         <source>the vertex distance of the refraction</source>
-        <translation type="unfinished"></translation>
+        <translation>umbali wa vertex wa upimaji wa macho</translation>
     </message>
     <message>
         <source>the frame</source>
-        <translation type="unfinished"></translation>
+        <translation>fremu</translation>
     </message>
     <message>
         <source>the prescriber&apos;s name, for a child</source>
-        <translation type="unfinished"></translation>
+        <translation>jina la aliyeandika agizo, kwa mtoto</translation>
     </message>
     <message>
         <source>single vision for %1 mm: whole power, nothing to be added</source>
-        <translation type="unfinished"></translation>
+        <translation>lenzi ya umbali mmoja kwa mm %1: nguvu yote, hakuna cha kuongeza</translation>
     </message>
     <message>
         <source>centration computed from the distance PD, not measured</source>
-        <translation type="unfinished"></translation>
+        <translation>vitovu vimekokotolewa kutoka PD ya mbali, havikupimwa</translation>
     </message>
     <message>
         <source>each eye&apos;s PD is half of the binocular one</source>
-        <translation type="unfinished"></translation>
+        <translation>PD ya kila jicho ni nusu ya ile ya macho yote</translation>
     </message>
     <message>
         <source>balance lens: as its fellow, for looks and weight</source>
-        <translation type="unfinished"></translation>
+        <translation>lenzi ya usawa: kama mwenzake, kwa mwonekano na uzito</translation>
     </message>
     <message>
         <source>only one seeing eye: impact-resistant lenses are advised</source>
-        <translation type="unfinished"></translation>
+        <translation>jicho moja tu linaona: lenzi zinazohimili pigo zinashauriwa</translation>
     </message>
     <message>
         <source>for a child: impact-resistant lenses are advised</source>
-        <translation type="unfinished"></translation>
+        <translation>kwa mtoto: lenzi zinazohimili pigo zinashauriwa</translation>
     </message>
     <message>
         <source>prism as prescribed, each eye its own</source>
-        <translation type="unfinished"></translation>
+        <translation>prizimu kama ilivyoandikwa, kila jicho yake</translation>
     </message>
     <message>
         <source>refracted at a vertex distance of %1 mm</source>
-        <translation type="unfinished"></translation>
+        <translation>macho yamepimwa kwa umbali wa vertex wa mm %1</translation>
     </message>
     <message>
         <source>from an objective reading only</source>
-        <translation type="unfinished"></translation>
+        <translation>kutoka usomaji wa mashine tu</translation>
     </message>
     <message>
         <source>the digits %1 do not go together: the last would be %2, not %3; scan again, or type what stands below the bars</source>
-        <translation type="unfinished"></translation>
+        <translation>tarakimu %1 hazilingani: ya mwisho ingekuwa %2, si %3; skani tena, au andika kilicho chini ya mistari</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is not a code; write its thirteen digits (twelve take a 0 before them), or leave the code out</source>
-        <translation type="unfinished"></translation>
+        <translation>&quot;%1&quot; si msimbo; andika tarakimu zake kumi na tatu (zikiwa kumi na mbili weka 0 mbele), au acha msimbo</translation>
     </message>
     <message>
         <source>there is no line %1 in this camp</source>
-        <translation type="unfinished"></translation>
+        <translation>hakuna mstari %1 katika kambi hii</translation>
     </message>
     <message>
         <source>near glasses need an addition, or a near power found by trial</source>
-        <translation type="unfinished"></translation>
+        <translation>miwani ya karibu inahitaji nyongeza, au nguvu ya karibu iliyopatikana kwa majaribio</translation>
     </message>
     <message>
         <source>this purpose needs an addition, or a near power found by trial</source>
-        <translation type="unfinished"></translation>
+        <translation>matumizi haya yanahitaji nyongeza, au nguvu ya karibu iliyopatikana kwa majaribio</translation>
     </message>
     <message>
         <source>a subjective refraction: a child is never given glasses from an objective reading alone</source>
-        <translation type="unfinished"></translation>
+        <translation>upimaji wa kuuliza: mtoto hapewi kamwe miwani kwa usomaji wa mashine peke yake</translation>
     </message>
     <message>
         <source>an addition under 35 years must be confirmed: near acuity with it, or a near power by trial</source>
-        <translation type="unfinished"></translation>
+        <translation>nyongeza chini ya miaka 35 lazima ithibitishwe: uwezo wa kuona karibu nayo, au nguvu ya karibu kwa majaribio</translation>
     </message>
     <message>
         <source>small error and 6/9 or better without glasses</source>
-        <translation type="unfinished"></translation>
+        <translation>kasoro ndogo na 6/9 au bora zaidi bila miwani</translation>
     </message>
     <message>
         <source>glasses gain the better eye less than two lines</source>
-        <translation type="unfinished"></translation>
+        <translation>miwani inaongeza chini ya mistari miwili kwa jicho bora</translation>
     </message>
     <message>
         <source>reads without spectacles</source>
-        <translation type="unfinished"></translation>
+        <translation>anasoma bila miwani</translation>
     </message>
     <message>
         <source>reads N6 without spectacles</source>
-        <translation type="unfinished"></translation>
+        <translation>anasoma N6 bila miwani</translation>
     </message>
     <message>
         <source>the own pair still fits: a spare only</source>
-        <translation type="unfinished"></translation>
+        <translation>miwani yake bado inafaa: ya akiba tu</translation>
     </message>
     <message>
         <source>the PD: measure it</source>
-        <translation type="unfinished"></translation>
+        <translation>PD: ipime</translation>
     </message>
     <message>
         <source>the vertex distance of this prescription: measure it</source>
-        <translation type="unfinished"></translation>
+        <translation>umbali wa vertex wa agizo hili: upime</translation>
     </message>
     <message>
         <source>nothing in the box for this purpose</source>
-        <translation type="unfinished"></translation>
+        <translation>hakuna kitu kwenye sanduku kwa matumizi haya</translation>
     </message>
     <message>
         <source>nothing in the box comes near</source>
-        <translation type="unfinished"></translation>
+        <translation>hakuna kitu kwenye sanduku kinachokaribia</translation>
     </message>
     <message>
         <source>if the prescriber marks the left eye balance, %1 would fit</source>
-        <translation type="unfinished"></translation>
+        <translation>ikiwa aliyeandika agizo ataweka jicho la kushoto kuwa la usawa (balance), %1 ingefaa</translation>
     </message>
     <message>
         <source>if the prescriber marks the right eye balance, %1 would fit</source>
-        <translation type="unfinished"></translation>
+        <translation>ikiwa aliyeandika agizo ataweka jicho la kulia kuwa la usawa (balance), %1 ingefaa</translation>
     </message>
     <message>
         <source>%1 is used: clean it and read its power before it is given</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 imetumika: isafishe na usome nguvu yake kabla ya kuitoa</translation>
     </message>
     <message>
         <source>%1 fits</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 inafaa</translation>
     </message>
     <message>
         <source>try %1 and type the acuity with it</source>
-        <translation type="unfinished"></translation>
+        <translation>jaribu %1 na uandike uwezo wa kuona nayo</translation>
     </message>
     <message>
         <source>a rules profile named %1</source>
-        <translation type="unfinished"></translation>
+        <translation>wasifu wa kanuni uitwao %1</translation>
     </message>
     <message>
         <source>a final prescription for at least one eye</source>
-        <translation type="unfinished"></translation>
+        <translation>agizo la mwisho kwa angalau jicho moja</translation>
     </message>
     <message>
         <source>from 65 years a change of %1 D in one step is much: falls; ask the prescriber</source>
-        <translation type="unfinished"></translation>
+        <translation>kuanzia miaka 65 badiliko la %1 D kwa mara moja ni kubwa: kuanguka; muulize aliyeandika agizo</translation>
     </message>
     <message>
         <source>%1 D away from the own pair: where that came within months, the eye clinic looks for the cause</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 D mbali na miwani yake: ikiwa ilitokea ndani ya miezi, kliniki ya macho itafute sababu</translation>
     </message>
     <message>
         <source>from 65 years an oblique axis turned by more than 10 degrees is hard to get used to; ask the prescriber</source>
-        <translation type="unfinished"></translation>
+        <translation>kuanzia miaka 65 ni vigumu kuzoea mhimili wa mshazari uliogeuka zaidi ya digrii 10; muulize aliyeandika agizo</translation>
     </message>
     <message>
         <source>addition %1 is more than 0.75 D away from every table for this age: was it measured at %2 mm?</source>
-        <translation type="unfinished"></translation>
+        <translation>nyongeza %1 iko zaidi ya 0.75 D mbali na kila jedwali la umri huu: je, ilipimwa kwa mm %2?</translation>
     </message>
     <message>
         <source>does not read N8 with the near correction: see where the rest is lost</source>
-        <translation type="unfinished"></translation>
+        <translation>hasomi N8 na nguvu ya karibu: angalia sehemu nyingine inapotea wapi</translation>
     </message>
     <message>
         <source>half the addition is used: no distance was stated for this work</source>
-        <translation type="unfinished"></translation>
+        <translation>nusu ya nyongeza imetumika: umbali wa kazi hii haukutajwa</translation>
     </message>
     <message>
         <source>the own pair is within the limits for this purpose: perhaps a spare only</source>
-        <translation type="unfinished"></translation>
+        <translation>miwani yake iko ndani ya vikomo kwa matumizi haya: labda ya akiba tu</translation>
     </message>
     <message>
         <source>a hyperopic child without cycloplegia: the reading may hide about 3 D more; the prescriber decides</source>
-        <translation type="unfinished"></translation>
+        <translation>mtoto mwenye hyperopia bila matone: usomaji unaweza kuficha kama 3 D zaidi; aliyeandika agizo huamua</translation>
     </message>
     <message>
         <source>a child without cycloplegia: such readings lie about 0.4 D on the minus side in myopes, more in others</source>
-        <translation type="unfinished"></translation>
+        <translation>mtoto bila matone: usomaji kama huo huwa kama 0.4 D upande wa minus kwa wenye myopia, zaidi kwa wengine</translation>
     </message>
     <message>
         <source>under 8 years and myopia beyond 3.00 D: at risk of amblyopia</source>
-        <translation type="unfinished"></translation>
+        <translation>chini ya miaka 8 na myopia zaidi ya 3.00 D: hatari ya jicho vivu (amblyopia)</translation>
     </message>
     <message>
         <source>a child&apos;s eyes differ by 1.00 D or more on the plus side: at risk of amblyopia</source>
-        <translation type="unfinished"></translation>
+        <translation>macho ya mtoto yanatofautiana kwa 1.00 D au zaidi upande wa plus: hatari ya jicho vivu (amblyopia)</translation>
     </message>
     <message>
         <source>a child&apos;s cylinders differ by 2.00 D or more: at risk of amblyopia</source>
-        <translation type="unfinished"></translation>
+        <translation>silinda za mtoto zinatofautiana kwa 2.00 D au zaidi: hatari ya jicho vivu (amblyopia)</translation>
     </message>
     <message>
         <source>would need better acuity with this very pair</source>
-        <translation type="unfinished"></translation>
+        <translation>ingehitaji uwezo bora wa kuona na miwani hii hii</translation>
     </message>
     <message>
         <source>would do once the vertex distance is recorded</source>
-        <translation type="unfinished"></translation>
+        <translation>ingefaa umbali wa vertex ukirekodiwa</translation>
     </message>
     <message>
         <source>would do if the PD, once measured, is near %1 mm</source>
-        <translation type="unfinished"></translation>
+        <translation>ingefaa ikiwa PD, ikipimwa, iko karibu na mm %1</translation>
     </message>
     <message>
         <source>would do if the prescriber allows prism by decentration</source>
-        <translation type="unfinished"></translation>
+        <translation>ingefaa ikiwa aliyeandika agizo ataruhusu prizimu kwa kusogeza vitovu</translation>
     </message>
     <message>
         <source>would do with centres %1 mm apart</source>
-        <translation type="unfinished"></translation>
+        <translation>ingefaa vitovu vikiwa mm %1 kati yake</translation>
     </message>
     <message>
         <source>would do with both centres at the same height</source>
-        <translation type="unfinished"></translation>
+        <translation>ingefaa vitovu vyote vikiwa urefu mmoja</translation>
     </message>
     <message>
         <source>would do with %1 in both lenses instead of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>ingefaa kwa %1 katika lenzi zote mbili badala ya %2</translation>
     </message>
     <message>
         <source>would do with %1 D in both lenses</source>
-        <translation type="unfinished"></translation>
+        <translation>ingefaa kwa %1 D katika lenzi zote mbili</translation>
     </message>
     <message>
         <source>would do with sphere %1 in the right lens</source>
-        <translation type="unfinished"></translation>
+        <translation>ingefaa kwa sfia %1 katika lenzi ya kulia</translation>
     </message>
     <message>
         <source>would do with sphere %1 in the left lens</source>
-        <translation type="unfinished"></translation>
+        <translation>ingefaa kwa sfia %1 katika lenzi ya kushoto</translation>
     </message>
     <message>
         <source>would do with addition %1</source>
-        <translation type="unfinished"></translation>
+        <translation>ingefaa kwa nyongeza %1</translation>
     </message>
     <message>
         <source>would do with a lens of its own for each eye: right %1, left %2</source>
-        <translation type="unfinished"></translation>
+        <translation>ingefaa kwa lenzi yake kila jicho: kulia %1, kushoto %2</translation>
     </message>
     <message>
         <source>would do with lenses made to the prescription, cylinder included</source>
-        <translation type="unfinished"></translation>
+        <translation>ingefaa kwa lenzi zilizotengenezwa kwa agizo, pamoja na silinda</translation>
     </message>
     <message>
         <source>“%1” is not part of an acuity; write it as 6/9, 0.67 decimal or logMAR 0.2</source>
-        <translation type="unfinished"></translation>
+        <translation>“%1” si sehemu ya uwezo wa kuona; andika kama 6/9, 0.67 decimal au logMAR 0.2</translation>
     </message>
     <message>
         <source>“%1” is not an acuity; write 6/9, 20/30, 0.67 decimal, logMAR 0.2, CF, HM, PL or NPL</source>
-        <translation type="unfinished"></translation>
+        <translation>“%1” si uwezo wa kuona; andika 6/9, 20/30, 0.67 decimal, logMAR 0.2, CF, HM, PL au NPL</translation>
     </message>
     <message>
         <source>“%1” would be logMAR %2; acuity lies between logMAR -0.5 and 3: check it</source>
-        <translation type="unfinished"></translation>
+        <translation>“%1” ingekuwa logMAR %2; uwezo wa kuona uko kati ya logMAR -0.5 na 3: uhakiki</translation>
     </message>
     <message>
         <source>no chart is read at %1; write the test distance first, as 6/9 or 20/30</source>
-        <translation type="unfinished"></translation>
+        <translation>hakuna chati inayosomwa kwa %1; andika kwanza umbali wa kipimo, kama 6/9 au 20/30</translation>
     </message>
     <message>
         <source>“%1” does not say its scale; write “%1 decimal” or “logMAR %1”</source>
-        <translation type="unfinished"></translation>
+        <translation>“%1” haisemi kipimo chake; andika “%1 decimal” au “logMAR %1”</translation>
     </message>
     <message>
         <source>no acuity is written; write 6/9 or leave it out</source>
-        <translation type="unfinished"></translation>
+        <translation>hakuna uwezo wa kuona ulioandikwa; andika 6/9 au uache</translation>
     </message>
     <message>
         <source>“%1” is not a near acuity; write N8, M 1.0 or 1.0M, and “at 40 cm” after it</source>
-        <translation type="unfinished"></translation>
+        <translation>“%1” si uwezo wa kuona karibu; andika N8, M 1.0 au 1.0M, na “at 40 cm” baada yake</translation>
     </message>
     <message>
         <source>the distance in “%1” is not read; write it as “at 40 cm”, 5 to 200 cm</source>
-        <translation type="unfinished"></translation>
+        <translation>umbali katika “%1” hausomeki; uandike kama “at 40 cm”, cm 5 hadi 200</translation>
     </message>
     <message>
         <source>log10(1 + b²): low blur of any kind; no axis and no pupil in it</source>
-        <translation type="unfinished"></translation>
+        <translation>log10(1 + b²): ukungu mdogo wa aina yoyote; bila mhimili wala mboni</translation>
     </message>
     <message>
         <source>0.017 C² + 0.125 C: left-over cylinder C in presbyopes, mean sphere in place</source>
-        <translation type="unfinished"></translation>
+        <translation>0.017 C² + 0.125 C: silinda iliyobaki C kwa wenye presbyopia, sfia ya wastani ikiwa sawa</translation>
     </message>
     <message>
         <source>0.18 to 0.22 logMAR a dioptre of cylinder, mean sphere in place, far</source>
-        <translation type="unfinished"></translation>
+        <translation>logMAR 0.18 hadi 0.22 kwa dioptri ya silinda, sfia ya wastani ikiwa sawa, mbali</translation>
     </message>
     <message>
         <source>one line lost for every 0.25 to 0.5 D of blur</source>
-        <translation type="unfinished"></translation>
+        <translation>mstari mmoja hupotea kwa kila 0.25 hadi 0.5 D ya ukungu</translation>
     </message>
     <message>
         <source>%1 lies outside the powers the set %2 was made for</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 iko nje ya nguvu ambazo seti %2 ilitengenezewa</translation>
     </message>
     <message>
         <source>sphere meridian off by %1, limit %2</source>
-        <translation type="unfinished"></translation>
+        <translation>meridiani ya sfia ina tofauti ya %1, kikomo %2</translation>
     </message>
     <message>
         <source>sphere meridian off by %1, limit %2: %3 too much</source>
-        <translation type="unfinished"></translation>
+        <translation>meridiani ya sfia ina tofauti ya %1, kikomo %2: imezidi kwa %3</translation>
     </message>
     <message>
         <source>sphere meridian off by %1: shown only, the set has no limit for it</source>
-        <translation type="unfinished"></translation>
+        <translation>meridiani ya sfia ina tofauti ya %1: inaonyeshwa tu, seti haina kikomo chake</translation>
     </message>
     <message>
         <source>more plus principal meridian off by %1, limit %2</source>
-        <translation type="unfinished"></translation>
+        <translation>meridiani kuu yenye plus zaidi ina tofauti ya %1, kikomo %2</translation>
     </message>
     <message>
         <source>more plus principal meridian off by %1, limit %2: %3 too much</source>
-        <translation type="unfinished"></translation>
+        <translation>meridiani kuu yenye plus zaidi ina tofauti ya %1, kikomo %2: imezidi kwa %3</translation>
     </message>
     <message>
         <source>more plus principal meridian off by %1: shown only, the set has no limit for it</source>
-        <translation type="unfinished"></translation>
+        <translation>meridiani kuu yenye plus zaidi ina tofauti ya %1: inaonyeshwa tu, seti haina kikomo chake</translation>
     </message>
     <message>
         <source>more minus principal meridian off by %1, limit %2</source>
-        <translation type="unfinished"></translation>
+        <translation>meridiani kuu yenye minus zaidi ina tofauti ya %1, kikomo %2</translation>
     </message>
     <message>
         <source>more minus principal meridian off by %1, limit %2: %3 too much</source>
-        <translation type="unfinished"></translation>
+        <translation>meridiani kuu yenye minus zaidi ina tofauti ya %1, kikomo %2: imezidi kwa %3</translation>
     </message>
     <message>
         <source>more minus principal meridian off by %1: shown only, the set has no limit for it</source>
-        <translation type="unfinished"></translation>
+        <translation>meridiani kuu yenye minus zaidi ina tofauti ya %1: inaonyeshwa tu, seti haina kikomo chake</translation>
     </message>
     <message>
         <source>cylinder off by %1, limit %2</source>
-        <translation type="unfinished"></translation>
+        <translation>silinda ina tofauti ya %1, kikomo %2</translation>
     </message>
     <message>
         <source>cylinder off by %1, limit %2: %3 too much</source>
-        <translation type="unfinished"></translation>
+        <translation>silinda ina tofauti ya %1, kikomo %2: imezidi kwa %3</translation>
     </message>
     <message>
         <source>cylinder off by %1: shown only, the set has no limit for it</source>
-        <translation type="unfinished"></translation>
+        <translation>silinda ina tofauti ya %1: inaonyeshwa tu, seti haina kikomo chake</translation>
     </message>
     <message>
         <source>axis off by %1, limit %2</source>
-        <translation type="unfinished"></translation>
+        <translation>mhimili una tofauti ya %1, kikomo %2</translation>
     </message>
     <message>
         <source>axis off by %1, limit %2: %3 too much</source>
-        <translation type="unfinished"></translation>
+        <translation>mhimili una tofauti ya %1, kikomo %2: umezidi kwa %3</translation>
     </message>
     <message>
         <source>axis off by %1: shown only, the set has no limit for it</source>
-        <translation type="unfinished"></translation>
+        <translation>mhimili una tofauti ya %1: unaonyeshwa tu, seti haina kikomo chake</translation>
     </message>
     <message>
         <source>addition off by %1, limit %2</source>
-        <translation type="unfinished"></translation>
+        <translation>nyongeza ina tofauti ya %1, kikomo %2</translation>
     </message>
     <message>
         <source>addition off by %1, limit %2: %3 too much</source>
-        <translation type="unfinished"></translation>
+        <translation>nyongeza ina tofauti ya %1, kikomo %2: imezidi kwa %3</translation>
     </message>
     <message>
         <source>addition off by %1: shown only, the set has no limit for it</source>
-        <translation type="unfinished"></translation>
+        <translation>nyongeza ina tofauti ya %1: inaonyeshwa tu, seti haina kikomo chake</translation>
     </message>
     <message>
         <source>horizontal prism off by %1, limit %2</source>
-        <translation type="unfinished"></translation>
+        <translation>prizimu ya mlalo ina tofauti ya %1, kikomo %2</translation>
     </message>
     <message>
         <source>horizontal prism off by %1, limit %2: %3 too much</source>
-        <translation type="unfinished"></translation>
+        <translation>prizimu ya mlalo ina tofauti ya %1, kikomo %2: imezidi kwa %3</translation>
     </message>
     <message>
         <source>horizontal prism off by %1: shown only, the set has no limit for it</source>
-        <translation type="unfinished"></translation>
+        <translation>prizimu ya mlalo ina tofauti ya %1: inaonyeshwa tu, seti haina kikomo chake</translation>
     </message>
     <message>
         <source>vertical prism off by %1, limit %2</source>
-        <translation type="unfinished"></translation>
+        <translation>prizimu ya wima ina tofauti ya %1, kikomo %2</translation>
     </message>
     <message>
         <source>vertical prism off by %1, limit %2: %3 too much</source>
-        <translation type="unfinished"></translation>
+        <translation>prizimu ya wima ina tofauti ya %1, kikomo %2: imezidi kwa %3</translation>
     </message>
     <message>
         <source>vertical prism off by %1: shown only, the set has no limit for it</source>
-        <translation type="unfinished"></translation>
+        <translation>prizimu ya wima ina tofauti ya %1: inaonyeshwa tu, seti haina kikomo chake</translation>
     </message>
     <message>
         <source>there is no tolerance set “%1”; there are: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>hakuna seti ya vikomo “%1”; zipo: %2</translation>
     </message>
     <message>
         <source>the tolerance set “%1” is not enabled: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>seti ya vikomo “%1” haijawashwa: %2</translation>
     </message>
     <message>
         <source>distance %1 and near %2 differ in cylinder; no addition joins them</source>
-        <translation type="unfinished"></translation>
+        <translation>mbali %1 na karibu %2 zina silinda tofauti; hakuna nyongeza inayoziunganisha</translation>
     </message>
     <message>
         <source>near %2 has less plus than distance %1; were they exchanged?</source>
-        <translation type="unfinished"></translation>
+        <translation>karibu %2 ina plus kidogo kuliko mbali %1; je, zilibadilishana?</translation>
     </message>
     <message>
         <source>this text says it is the left eye, and stands for the right</source>
-        <translation type="unfinished"></translation>
+        <translation>maandishi haya yanasema ni jicho la kushoto, na yako mahali pa la kulia</translation>
     </message>
     <message>
         <source>this text says it is the right eye, and stands for the left</source>
-        <translation type="unfinished"></translation>
+        <translation>maandishi haya yanasema ni jicho la kulia, na yako mahali pa la kushoto</translation>
     </message>
     <message>
         <source>nothing is written for this eye; write its power, or balance, artificial, blind or not measured</source>
-        <translation type="unfinished"></translation>
+        <translation>hakuna kilichoandikwa kwa jicho hili; andika nguvu yake, au balance, artificial, blind au not measured</translation>
     </message>
     <message>
         <source>no power is written; write it as +2.00, -0.75 or 0.00</source>
-        <translation type="unfinished"></translation>
+        <translation>hakuna nguvu iliyoandikwa; andika kama +2.00, -0.75 au 0.00</translation>
     </message>
     <message>
         <source>%1 has no decimal point; write %2 or %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 haina nukta ya desimali; andika %2 au %3</translation>
     </message>
     <message>
         <source>%1 has no decimal point; write %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 haina nukta ya desimali; andika %2</translation>
     </message>
     <message>
         <source>%1 is beyond %2 D; check the figure and write it again</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 imezidi %2 D; hakiki namba na uiandike tena</translation>
     </message>
     <message>
         <source>no power is read at “%1”; write it as +2.00, -0.75 or 0.00</source>
-        <translation type="unfinished"></translation>
+        <translation>hakuna nguvu inayosomeka kwenye “%1”; andika kama +2.00, -0.75 au 0.00</translation>
     </message>
     <message>
         <source>cylinder %1 has no sign; write +%1 or -%1</source>
-        <translation type="unfinished"></translation>
+        <translation>silinda %1 haina alama; andika +%1 au -%1</translation>
     </message>
     <message>
         <source>%1 has no sign; write +%1 or -%1</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 haina alama; andika +%1 au -%1</translation>
     </message>
     <message>
         <source>addition -%1 is negative; an addition is plus: check it</source>
-        <translation type="unfinished"></translation>
+        <translation>nyongeza -%1 ni hasi; nyongeza ni plus: ihakiki</translation>
     </message>
     <message>
         <source>axis %1 stands without a cylinder; write sphere, cylinder and axis, as -1.00 -0.50 x %1</source>
-        <translation type="unfinished"></translation>
+        <translation>mhimili %1 uko bila silinda; andika sfia, silinda na mhimili, kama -1.00 -0.50 x %1</translation>
     </message>
     <message>
         <source>axis %1 is outside 1..180 degrees; the same meridian would be %2: check and write it again</source>
-        <translation type="unfinished"></translation>
+        <translation>mhimili %1 uko nje ya digrii 1..180; meridiani hiyo hiyo ingekuwa %2: hakiki na uandike tena</translation>
     </message>
     <message>
         <source>cylinder %1 has no axis; write it with its axis, as %1 x 90</source>
-        <translation type="unfinished"></translation>
+        <translation>silinda %1 haina mhimili; iandike na mhimili wake, kama %1 x 90</translation>
     </message>
     <message>
         <source>“%1” is not part of a prescription that can be read; write it as -1.25 -0.50 x 90</source>
-        <translation type="unfinished"></translation>
+        <translation>“%1” si sehemu ya agizo linalosomeka; andika kama -1.25 -0.50 x 90</translation>
     </message>
     <message>
         <source>two prisms lie in one direction; write their sum once, as 1.5 base in</source>
-        <translation type="unfinished"></translation>
+        <translation>prizimu mbili ziko upande mmoja; andika jumla yake mara moja, kama 1.5 base in</translation>
     </message>
     <message>
         <source>the base of the prism is not read; write base in, out, up or down, or base 0..360</source>
-        <translation type="unfinished"></translation>
+        <translation>base ya prizimu haisomeki; andika base in, out, up au down, au base 0..360</translation>
     </message>
     <message>
         <source>prism %1 is not between 0 and %2; write its size and its base, as 2 base in</source>
-        <translation type="unfinished"></translation>
+        <translation>prizimu %1 haiko kati ya 0 na %2; andika ukubwa na base yake, kama 2 base in</translation>
     </message>
     <message>
         <source>too few (%1 read): three or more tell how steady they are</source>
-        <translation type="unfinished"></translation>
+        <translation>chache mno (zimesomwa %1): tatu au zaidi huonyesha uthabiti wake</translation>
     </message>
     <message>
         <source>scattered: readings lie %1 D from their mean, the limit is %2 D; %3 of %4 left out</source>
-        <translation type="unfinished"></translation>
+        <translation>zimetawanyika: masomo yako %1 D kutoka wastani wake, kikomo ni %2 D; %3 kati ya %4 yameachwa</translation>
     </message>
     <message>
         <source>steady: readings lie %1 D from their mean, the limit is %2 D; %3 of %4 left out</source>
-        <translation type="unfinished"></translation>
+        <translation>ni thabiti: masomo yako %1 D kutoka wastani wake, kikomo ni %2 D; %3 kati ya %4 yameachwa</translation>
     </message>
     <message>
         <source>take readings until there are three or more; until then a published scatter is used</source>
-        <translation type="unfinished"></translation>
+        <translation>chukua masomo hadi yawe matatu au zaidi; hadi hapo mtawanyiko uliochapishwa hutumika</translation>
     </message>
     <message>
         <source>scattered again: look at the eye&apos;s health (cornea, lens, tears, fixation) before prescribing</source>
-        <translation type="unfinished"></translation>
+        <translation>yametawanyika tena: angalia afya ya jicho (konea, lenzi, machozi, kukaza macho) kabla ya kuandika agizo</translation>
     </message>
     <message>
         <source>repeat the readings, with blinks and steady fixation</source>
-        <translation type="unfinished"></translation>
+        <translation>rudia masomo, kwa kupepesa na kukaza macho</translation>
     </message>
     <message>
         <source>use the mean of the readings kept; the ones left out are shown</source>
-        <translation type="unfinished"></translation>
+        <translation>tumia wastani wa masomo yaliyobakizwa; yaliyoachwa yanaonyeshwa</translation>
     </message>
     <message>
         <source>use the mean as the start of the subjective refraction</source>
-        <translation type="unfinished"></translation>
+        <translation>tumia wastani kama mwanzo wa upimaji wa kuuliza</translation>
     </message>
     <message>
         <source>objective and final are %1 D apart in mean sphere (limit 1) and %2 D in astigmatism (limit 0.5): confirm the final</source>
-        <translation type="unfinished"></translation>
+        <translation>mashine na la mwisho vinatofautiana kwa %1 D katika sfia ya wastani (kikomo 1) na %2 D katika astigmatism (kikomo 0.5): thibitisha la mwisho</translation>
     </message>
     <message>
         <source>objective and final are %1 D apart in mean sphere; up to 0.5 is usual</source>
-        <translation type="unfinished"></translation>
+        <translation>mashine na la mwisho vinatofautiana kwa %1 D katika sfia ya wastani; hadi 0.5 ni kawaida</translation>
     </message>
     <message>
         <source>objective and final agree: %1 D apart in mean sphere, %2 D in astigmatism</source>
-        <translation type="unfinished"></translation>
+        <translation>mashine na la mwisho vinakubaliana: tofauti ya %1 D katika sfia ya wastani, %2 D katika astigmatism</translation>
     </message>
     <message>
         <source>a movement of an entry “%1” names no line</source>
-        <translation type="unfinished"></translation>
+        <translation>badiliko la ingizo “%1” halitaji mstari</translation>
     </message>
     <message>
         <source>an entry “%1” cannot move line %2 by %3 on hand, %4 held, %5 quarantined</source>
-        <translation type="unfinished"></translation>
+        <translation>ingizo “%1” haliwezi kubadilisha mstari %2 kwa %3 zilizopo, %4 zilizoshikiliwa, %5 karantini</translation>
     </message>
     <message>
         <source>an entry “%1” moves at least one line</source>
-        <translation type="unfinished"></translation>
+        <translation>ingizo “%1” hubadilisha angalau mstari mmoja</translation>
     </message>
     <message>
         <source>an entry “%1” names a person by the camp code</source>
-        <translation type="unfinished"></translation>
+        <translation>ingizo “%1” humtaja mtu kwa msimbo wa kambi</translation>
     </message>
     <message>
         <source>“entered-in-error” names the entry it takes back, other kinds none</source>
-        <translation type="unfinished"></translation>
+        <translation>“entered-in-error” hutaja ingizo linalorudishwa, aina nyingine hazitaji</translation>
     </message>
     <message>
         <source>an entry “%1” needs “%2”</source>
-        <translation type="unfinished"></translation>
+        <translation>ingizo “%1” linahitaji “%2”</translation>
     </message>
 </context>
 <context>
     <name>entry</name>
     <message>
         <source>opened</source>
-        <translation type="unfinished"></translation>
+        <translation>limefunguliwa</translation>
     </message>
     <message>
         <source>received</source>
-        <translation type="unfinished"></translation>
+        <translation>imepokelewa</translation>
     </message>
     <message>
         <source>handed over</source>
-        <translation type="unfinished"></translation>
+        <translation>imekabidhiwa</translation>
     </message>
     <message>
         <source>returned</source>
-        <translation type="unfinished"></translation>
+        <translation>imerejeshwa</translation>
     </message>
     <message>
         <source>exchanged</source>
-        <translation type="unfinished"></translation>
+        <translation>imebadilishwa</translation>
     </message>
     <message>
         <source>counted</source>
-        <translation type="unfinished"></translation>
+        <translation>imehesabiwa</translation>
     </message>
     <message>
         <source>written off</source>
-        <translation type="unfinished"></translation>
+        <translation>imefutwa</translation>
     </message>
     <message>
         <source>held</source>
-        <translation type="unfinished"></translation>
+        <translation>imeshikiliwa</translation>
     </message>
     <message>
         <source>quarantined</source>
-        <translation type="unfinished"></translation>
+        <translation>imewekwa karantini</translation>
     </message>
     <message>
         <source>released</source>
-        <translation type="unfinished"></translation>
+        <translation>imetolewa karantini</translation>
     </message>
     <message>
         <source>transferred out</source>
-        <translation type="unfinished"></translation>
+        <translation>imehamishwa nje</translation>
     </message>
     <message>
         <source>transferred in</source>
-        <translation type="unfinished"></translation>
+        <translation>imehamishwa ndani</translation>
     </message>
     <message>
         <source>no spectacles needed</source>
-        <translation type="unfinished"></translation>
+        <translation>miwani haihitajiki</translation>
     </message>
     <message>
         <source>declined</source>
-        <translation type="unfinished"></translation>
+        <translation>amekataa</translation>
     </message>
     <message>
         <source>incomplete</source>
-        <translation type="unfinished"></translation>
+        <translation>haijakamilika</translation>
     </message>
     <message>
         <source>repaired or adjusted</source>
-        <translation type="unfinished"></translation>
+        <translation>imetengenezwa au kurekebishwa</translation>
     </message>
     <message>
         <source>ordered</source>
-        <translation type="unfinished"></translation>
+        <translation>imeagizwa</translation>
     </message>
     <message>
         <source>order arrived</source>
-        <translation type="unfinished"></translation>
+        <translation>oda imefika</translation>
     </message>
     <message>
         <source>order checked</source>
-        <translation type="unfinished"></translation>
+        <translation>oda imekaguliwa</translation>
     </message>
     <message>
         <source>delivered</source>
-        <translation type="unfinished"></translation>
+        <translation>imewasilishwa</translation>
     </message>
     <message>
         <source>sent back to be remade</source>
-        <translation type="unfinished"></translation>
+        <translation>imerudishwa itengenezwe upya</translation>
     </message>
     <message>
         <source>not collected</source>
-        <translation type="unfinished"></translation>
+        <translation>haikuchukuliwa</translation>
     </message>
     <message>
         <source>referred</source>
-        <translation type="unfinished"></translation>
+        <translation>amepewa rufaa</translation>
     </message>
     <message>
         <source>not served from stock</source>
-        <translation type="unfinished"></translation>
+        <translation>hakuhudumiwa kutoka akiba</translation>
     </message>
     <message>
         <source>exported</source>
-        <translation type="unfinished"></translation>
+        <translation>imesafirishwa</translation>
     </message>
     <message>
         <source>drawn for the bench</source>
-        <translation type="unfinished"></translation>
+        <translation>imechaguliwa kwa meza ya vipimo</translation>
     </message>
     <message>
         <source>read at the bench</source>
-        <translation type="unfinished"></translation>
+        <translation>imesomwa kwenye meza ya vipimo</translation>
     </message>
     <message>
         <source>seen again</source>
-        <translation type="unfinished"></translation>
+        <translation>ameonwa tena</translation>
     </message>
     <message>
         <source>entered in error</source>
-        <translation type="unfinished"></translation>
+        <translation>imeingizwa kimakosa</translation>
     </message>
     <message>
         <source>damaged</source>
-        <translation type="unfinished"></translation>
+        <translation>imeharibika</translation>
     </message>
     <message>
         <source>missing</source>
-        <translation type="unfinished"></translation>
+        <translation>haipo</translation>
     </message>
     <message>
         <source>stolen</source>
-        <translation type="unfinished"></translation>
+        <translation>imeibiwa</translation>
     </message>
     <message>
         <source>found</source>
-        <translation type="unfinished"></translation>
+        <translation>imepatikana</translation>
     </message>
     <message>
         <source>miscounted</source>
-        <translation type="unfinished"></translation>
+        <translation>imehesabiwa vibaya</translation>
     </message>
     <message>
         <source>off its label</source>
-        <translation type="unfinished"></translation>
+        <translation>haiendani na lebo</translation>
     </message>
     <message>
         <source>mislabelled</source>
-        <translation type="unfinished"></translation>
+        <translation>lebo si sahihi</translation>
     </message>
     <message>
         <source>sample</source>
-        <translation type="unfinished"></translation>
+        <translation>sampuli</translation>
     </message>
     <message>
         <source>given away</source>
-        <translation type="unfinished"></translation>
+        <translation>imetolewa bure</translation>
     </message>
     <message>
         <source>recalled</source>
-        <translation type="unfinished"></translation>
+        <translation>imerudishwa na mtengenezaji</translation>
     </message>
 </context>
 <context>
     <name>paper</name>
     <message>
         <source>The child was given glasses: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mtoto amepewa miwani: %1.</translation>
     </message>
     <message>
         <source>Glasses are suggested for the child: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Miwani imependekezwa kwa mtoto: %1.</translation>
     </message>
     <message>
         <source>Glasses are to be made for the child.</source>
-        <translation type="unfinished"></translation>
+        <translation>Miwani itatengenezwa kwa ajili ya mtoto.</translation>
     </message>
     <message>
         <source>The child needs no glasses for this.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mtoto hahitaji miwani kwa hili.</translation>
     </message>
     <message>
         <source>The eye test is not finished; the child comes again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Upimaji wa macho haujakamilika; mtoto aje tena.</translation>
     </message>
     <message>
         <source>The child should see the eye clinic before any glasses.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mtoto aonwe na kliniki ya macho kabla ya miwani yoyote.</translation>
     </message>
     <message>
         <source>Please take the child and the letter to the eye clinic today.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tafadhali mpeleke mtoto na barua kwenye kliniki ya macho leo.</translation>
     </message>
     <message>
         <source>Please take the child and the letter to the eye clinic in the next days.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tafadhali mpeleke mtoto na barua kwenye kliniki ya macho siku chache zijazo.</translation>
     </message>
     <message>
         <source>Please take the child and the letter to the eye clinic when it next receives people.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tafadhali mpeleke mtoto na barua kwenye kliniki ya macho itakapopokea watu tena.</translation>
     </message>
     <message>
         <source>The eyes of your child were tested.</source>
-        <translation type="unfinished"></translation>
+        <translation>Macho ya mtoto wako yamepimwa.</translation>
     </message>
     <message>
         <source>To be worn (as the prescriber told)</source>
-        <translation type="unfinished"></translation>
+        <translation>Wakati wa kuvaa (kama alivyosema aliyeandika)</translation>
     </message>
     <message>
         <source>The glasses may feel strange for a week. Double vision, pain or sudden loss of sight: take them off and go to an eye clinic the same day.</source>
-        <translation type="unfinished"></translation>
+        <translation>Miwani inaweza kuhisiwa tofauti kwa wiki moja. Kuona maradufu, maumivu au kupoteza kuona ghafla: ivue na uende kliniki ya macho siku hiyo hiyo.</translation>
     </message>
     <message>
         <source>Come back in 6 to 12 months, or at once if an eye turns or sees worse.</source>
-        <translation type="unfinished"></translation>
+        <translation>Rudi baada ya miezi 6 hadi 12, au mara moja jicho likigeuka au likiona vibaya zaidi.</translation>
     </message>
     <message>
         <source>Told to (guardian), by</source>
-        <translation type="unfinished"></translation>
+        <translation>Aliyeambiwa (mlezi), na nani</translation>
     </message>
     <message>
         <source>Please help the child to wear them, and to keep them clean and in their case.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tafadhali msaidie mtoto kuivaa, na kuiweka safi na ndani ya kifuko chake.</translation>
     </message>
     <message>
         <source>Please let the child sit where the board is read easily.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tafadhali mkalishe mtoto mahali ambapo ubao unasomeka kwa urahisi.</translation>
     </message>
     <message>
         <source>Tell the guardian at once if an eye turns or hurts, or if the child sees worse.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mwambie mlezi mara moja jicho likigeuka au likiuma, au mtoto akiona vibaya zaidi.</translation>
     </message>
     <message>
         <source>Your glasses</source>
-        <translation type="unfinished"></translation>
+        <translation>Miwani yako</translation>
     </message>
     <message>
         <source>Glasses suggested for you</source>
-        <translation type="unfinished"></translation>
+        <translation>Miwani uliyopendekezewa</translation>
     </message>
     <message>
         <source>Glasses to be made for you</source>
-        <translation type="unfinished"></translation>
+        <translation>Miwani utakayotengenezewa</translation>
     </message>
     <message>
         <source>No glasses needed</source>
-        <translation type="unfinished"></translation>
+        <translation>Miwani haihitajiki</translation>
     </message>
     <message>
         <source>Not finished yet</source>
-        <translation type="unfinished"></translation>
+        <translation>Bado haijakamilika</translation>
     </message>
     <message>
         <source>Please go to the eye clinic first</source>
-        <translation type="unfinished"></translation>
+        <translation>Tafadhali nenda kwanza kliniki ya macho</translation>
     </message>
     <message>
         <source>Go to the eye clinic today, and take the letter.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nenda kliniki ya macho leo, na uchukue barua.</translation>
     </message>
     <message>
         <source>Go to the eye clinic in the next days, and take the letter.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nenda kliniki ya macho siku chache zijazo, na uchukue barua.</translation>
     </message>
     <message>
         <source>Go to the eye clinic when it next receives people, and take the letter.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nenda kliniki ya macho itakapopokea watu tena, na uchukue barua.</translation>
     </message>
     <message>
         <source>right lens %1</source>
-        <translation type="unfinished"></translation>
+        <translation>lenzi ya kulia %1</translation>
     </message>
     <message>
         <source>left lens %1</source>
-        <translation type="unfinished"></translation>
+        <translation>lenzi ya kushoto %1</translation>
     </message>
     <message>
         <source>frame %1</source>
-        <translation type="unfinished"></translation>
+        <translation>fremu %1</translation>
     </message>
     <message>
         <source>What you were given</source>
-        <translation type="unfinished"></translation>
+        <translation>Ulichopewa</translation>
     </message>
     <message>
         <source>What is suggested</source>
-        <translation type="unfinished"></translation>
+        <translation>Kinachopendekezwa</translation>
     </message>
     <message>
         <source>add %1</source>
-        <translation type="unfinished"></translation>
+        <translation>nyongeza %1</translation>
     </message>
     <message>
         <source>Line</source>
-        <translation type="unfinished">Mstari</translation>
+        <translation>Mstari</translation>
     </message>
     <message>
         <source>Frame</source>
-        <translation type="unfinished"></translation>
+        <translation>Fremu</translation>
     </message>
     <message>
         <source>What is left</source>
-        <translation type="unfinished"></translation>
+        <translation>Kinachobaki</translation>
     </message>
     <message>
         <source>Outside limit: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nje ya kikomo: %1.</translation>
     </message>
     <message>
         <source>Given because</source>
-        <translation type="unfinished"></translation>
+        <translation>Imetolewa kwa sababu</translation>
     </message>
     <message>
         <source>Please mind</source>
-        <translation type="unfinished"></translation>
+        <translation>Tafadhali zingatia</translation>
     </message>
     <message>
         <source>This pair was worn by somebody before.</source>
-        <translation type="unfinished"></translation>
+        <translation>Miwani hii ilivaliwa na mtu mwingine awali.</translation>
     </message>
     <message>
         <source>You see with one eye: ask for lenses that do not break, and wear eye protection.</source>
-        <translation type="unfinished"></translation>
+        <translation>Unaona kwa jicho moja: omba lenzi zisizovunjika, na vaa kinga ya macho.</translation>
     </message>
     <message>
         <source>New glasses may feel strange for a week. Double vision, pain or sudden loss of sight: stop wearing them and go to an eye clinic the same day.</source>
-        <translation type="unfinished"></translation>
+        <translation>Miwani mipya inaweza kuhisiwa tofauti kwa wiki moja. Kuona maradufu, maumivu au kupoteza kuona ghafla: acha kuivaa na uende kliniki ya macho siku hiyo hiyo.</translation>
     </message>
     <message>
         <source>Wear them as the prescriber told. Come back in 6 to 12 months, or at once if an eye turns or sees worse.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ivae kama alivyosema aliyeandika. Rudi baada ya miezi 6 hadi 12, au mara moja jicho likigeuka au likiona vibaya zaidi.</translation>
     </message>
     <message>
         <source>Come back if your sight changes, and for a new eye test in two years.</source>
-        <translation type="unfinished"></translation>
+        <translation>Rudi ikiwa kuona kwako kutabadilika, na kwa upimaji mpya wa macho baada ya miaka miwili.</translation>
     </message>
     <message>
         <source>Nothing in the box comes near enough, so glasses are to be made.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hakuna kwenye sanduku kinachokaribia vya kutosha, kwa hiyo miwani itatengenezwa.</translation>
     </message>
     <message>
         <source>For the optician</source>
-        <translation type="unfinished"></translation>
+        <translation>Kwa mtaalamu wa miwani</translation>
     </message>
     <message>
         <source>Collect at</source>
-        <translation type="unfinished"></translation>
+        <translation>Chukulia</translation>
     </message>
     <message>
         <source>On or after</source>
-        <translation type="unfinished"></translation>
+        <translation>Tarehe hii au baadaye</translation>
     </message>
     <message>
         <source>Until then: temporary pair. Not for driving.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hadi hapo: miwani ya muda. Si ya kuendesha gari.</translation>
     </message>
     <message>
         <source>Something is missing before glasses can be given:</source>
-        <translation type="unfinished"></translation>
+        <translation>Kuna kitu kinakosekana kabla miwani haijatolewa:</translation>
     </message>
     <message>
         <source>Come back on</source>
-        <translation type="unfinished"></translation>
+        <translation>Rudi tarehe</translation>
     </message>
     <message>
         <source>Because</source>
-        <translation type="unfinished"></translation>
+        <translation>Kwa sababu</translation>
     </message>
     <message>
         <source>Glasses wait until the clinic has seen your eyes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Miwani inasubiri hadi kliniki ione macho yako.</translation>
     </message>
     <message>
         <source>Your prescription</source>
-        <translation type="unfinished"></translation>
+        <translation>Agizo lako</translation>
     </message>
     <message>
         <source>Your eyes should be measured once more.</source>
-        <translation type="unfinished"></translation>
+        <translation>Macho yako yapimwe mara moja tena.</translation>
     </message>
     <message>
         <source>RIGHT</source>
-        <translation type="unfinished"></translation>
+        <translation>KULIA</translation>
     </message>
     <message>
         <source>LEFT</source>
-        <translation type="unfinished"></translation>
+        <translation>KUSHOTO</translation>
     </message>
     <message>
         <source>NEAR</source>
-        <translation type="unfinished"></translation>
+        <translation>KARIBU</translation>
     </message>
     <message>
         <source>DISTANCE</source>
-        <translation type="unfinished"></translation>
+        <translation>MBALI</translation>
     </message>
     <message>
         <source>ARM&apos;S LENGTH</source>
-        <translation type="unfinished"></translation>
+        <translation>UREFU WA MKONO</translation>
     </message>
     <message>
         <source>BIFOCAL</source>
-        <translation type="unfinished"></translation>
+        <translation>BIFOKALI</translation>
     </message>
     <message>
         <source>centres %1 mm (assumed)</source>
-        <translation type="unfinished"></translation>
+        <translation>vitovu mm %1 (vimekadiriwa)</translation>
     </message>
     <message>
         <source>centres %1 mm</source>
-        <translation type="unfinished"></translation>
+        <translation>vitovu mm %1</translation>
     </message>
     <message>
         <source>size S</source>
-        <translation type="unfinished"></translation>
+        <translation>ukubwa mdogo</translation>
     </message>
     <message>
         <source>size M</source>
-        <translation type="unfinished"></translation>
+        <translation>ukubwa wa kati</translation>
     </message>
     <message>
         <source>size L</source>
-        <translation type="unfinished"></translation>
+        <translation>ukubwa mkubwa</translation>
     </message>
     <message>
         <source>axis set when mounted</source>
-        <translation type="unfinished"></translation>
+        <translation>mhimili hupangwa wakati wa kuweka</translation>
     </message>
     <message>
         <source>used pair</source>
-        <translation type="unfinished"></translation>
+        <translation>miwani iliyotumika</translation>
     </message>
     <message>
         <source>Rules %1, program %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kanuni %1, programu %2.</translation>
     </message>
     <message>
         <source>For near work only.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kwa kazi ya karibu tu.</translation>
     </message>
     <message>
         <source>Day and place</source>
-        <translation type="unfinished"></translation>
+        <translation>Siku na mahali</translation>
     </message>
     <message>
         <source>Box %1: %2 pieces</source>
-        <translation type="unfinished"></translation>
+        <translation>Sanduku %1: vipande %2</translation>
     </message>
     <message>
         <source>Bin</source>
-        <translation type="unfinished">Kisanduku</translation>
+        <translation>Kisanduku</translation>
     </message>
     <message>
         <source>Power</source>
-        <translation type="unfinished">Nguvu</translation>
+        <translation>Nguvu</translation>
     </message>
     <message>
         <source>Pieces</source>
-        <translation type="unfinished">Vipande</translation>
+        <translation>Vipande</translation>
     </message>
     <message>
         <source>Packed</source>
-        <translation type="unfinished"></translation>
+        <translation>Vilivyofungwa</translation>
     </message>
     <message>
         <source>Packed by</source>
-        <translation type="unfinished"></translation>
+        <translation>Aliyefunga</translation>
     </message>
     <message>
         <source>Counted again by</source>
-        <translation type="unfinished"></translation>
+        <translation>Aliyehesabu tena</translation>
     </message>
     <message>
         <source>Count what lies there. Two persons; what the book says is not asked before the end.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hesabu kilichopo. Watu wawili; kilichoandikwa kwenye daftari hakiulizwi kabla ya mwisho.</translation>
     </message>
     <message>
         <source>Counted</source>
-        <translation type="unfinished"></translation>
+        <translation>Zilizohesabiwa</translation>
     </message>
     <message>
         <source>Remark</source>
-        <translation type="unfinished"></translation>
+        <translation>Maoni</translation>
     </message>
     <message>
         <source>Counted by (initials)</source>
-        <translation type="unfinished"></translation>
+        <translation>Aliyehesabu (herufi)</translation>
     </message>
     <message>
         <source>Second person (initials)</source>
-        <translation type="unfinished"></translation>
+        <translation>Mtu wa pili (herufi)</translation>
     </message>
     <message>
         <source>Read the pair with the focimeter, take the acuity with it, then compare with the record. Where they differ write: the record does not match the pair.</source>
-        <translation type="unfinished"></translation>
+        <translation>Soma miwani kwa fosimita, pima uwezo wa kuona nayo, kisha linganisha na rekodi. Vikitofautiana andika: rekodi hailingani na miwani.</translation>
     </message>
     <message>
         <source>Entry</source>
-        <translation type="unfinished"></translation>
+        <translation>Ingizo</translation>
     </message>
     <message>
         <source>Code</source>
-        <translation type="unfinished"></translation>
+        <translation>Msimbo</translation>
     </message>
     <message>
         <source>Recorded</source>
-        <translation type="unfinished"></translation>
+        <translation>Iliyorekodiwa</translation>
     </message>
     <message>
         <source>Read right</source>
-        <translation type="unfinished"></translation>
+        <translation>Kulia iliyosomwa</translation>
     </message>
     <message>
         <source>Read left</source>
-        <translation type="unfinished"></translation>
+        <translation>Kushoto iliyosomwa</translation>
     </message>
     <message>
         <source>Acuity</source>
-        <translation type="unfinished"></translation>
+        <translation>Uwezo wa kuona</translation>
     </message>
     <message>
         <source>Finding</source>
-        <translation type="unfinished"></translation>
+        <translation>Matokeo</translation>
     </message>
     <message>
         <source>Read by</source>
-        <translation type="unfinished"></translation>
+        <translation>Aliyesoma</translation>
     </message>
     <message>
         <source>no power</source>
-        <translation type="unfinished"></translation>
+        <translation>bila nguvu</translation>
     </message>
     <message>
         <source>Eye</source>
-        <translation type="unfinished"></translation>
+        <translation>Jicho</translation>
     </message>
     <message>
         <source>Addition</source>
-        <translation type="unfinished">Nyongeza</translation>
+        <translation>Nyongeza</translation>
     </message>
     <message>
         <source>Prism</source>
-        <translation type="unfinished"></translation>
+        <translation>Prizimu</translation>
     </message>
     <message>
         <source>Centre, mm</source>
-        <translation type="unfinished"></translation>
+        <translation>Kitovu, mm</translation>
     </message>
     <message>
         <source>Height, mm</source>
-        <translation type="unfinished"></translation>
+        <translation>Urefu, mm</translation>
     </message>
     <message>
         <source>minus cylinders</source>
-        <translation type="unfinished"></translation>
+        <translation>silinda za minus</translation>
     </message>
     <message>
         <source>plus cylinders</source>
-        <translation type="unfinished"></translation>
+        <translation>silinda za plus</translation>
     </message>
     <message>
         <source>as written</source>
-        <translation type="unfinished"></translation>
+        <translation>kama ilivyoandikwa</translation>
     </message>
     <message>
         <source>Size</source>
-        <translation type="unfinished"></translation>
+        <translation>Ukubwa</translation>
     </message>
     <message>
         <source>Vertex distance, mm</source>
-        <translation type="unfinished"></translation>
+        <translation>Umbali wa vertex, mm</translation>
     </message>
     <message>
         <source>Working distance, mm</source>
-        <translation type="unfinished"></translation>
+        <translation>Umbali wa kazi, mm</translation>
     </message>
     <message>
         <source>Prescriber</source>
-        <translation type="unfinished">Aliyeandika</translation>
+        <translation>Aliyeandika agizo</translation>
     </message>
     <message>
         <source>Purpose</source>
-        <translation type="unfinished"></translation>
+        <translation>Matumizi</translation>
     </message>
     <message>
         <source>Form</source>
-        <translation type="unfinished"></translation>
+        <translation>Muundo</translation>
     </message>
     <message>
         <source>* half of the distance between both eyes, not measured for this eye</source>
-        <translation type="unfinished"></translation>
+        <translation>* nusu ya umbali kati ya macho yote, haukupimwa kwa jicho hili</translation>
     </message>
     <message>
         <source>Not to be sent before these are measured:</source>
-        <translation type="unfinished"></translation>
+        <translation>Isitumwe kabla ya kupima haya:</translation>
     </message>
     <message>
         <source>Wanted by, signature</source>
-        <translation type="unfinished"></translation>
+        <translation>Inatakiwa lini, saini</translation>
     </message>
     <message>
         <source>Glasses are being made for you: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Miwani yako inatengenezwa: %1.</translation>
     </message>
     <message>
         <source>Ordered on</source>
-        <translation type="unfinished"></translation>
+        <translation>Tarehe ya kuagiza</translation>
     </message>
     <message>
         <source>Bring this paper. The glasses are measured and tried on you before you take them home.</source>
-        <translation type="unfinished"></translation>
+        <translation>Leta karatasi hii. Miwani hupimwa na kujaribiwa usoni mwako kabla ya kuipeleka nyumbani.</translation>
     </message>
     <message>
         <source>If you cannot come, send somebody to tell us. Your sight gets worse, hurts or is suddenly lost: do not wait, go to an eye clinic the same day.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ukishindwa kuja, tuma mtu atuambie. Kuona kukipungua, jicho likiuma au ukipoteza kuona ghafla: usisubiri, nenda kliniki ya macho siku hiyo hiyo.</translation>
     </message>
     <message>
         <source>Rules %1, program version %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kanuni %1, toleo la programu %2.</translation>
     </message>
     <message>
         <source>balance lens</source>
-        <translation type="unfinished"></translation>
+        <translation>lenzi ya usawa</translation>
     </message>
     <message>
         <source>artificial eye</source>
-        <translation type="unfinished"></translation>
+        <translation>jicho la bandia</translation>
     </message>
     <message>
         <source>does not see</source>
-        <translation type="unfinished"></translation>
+        <translation>haoni</translation>
     </message>
     <message>
         <source>not measured</source>
-        <translation type="unfinished">haijapimwa</translation>
+        <translation>haijapimwa</translation>
     </message>
     <message>
         <source>Note for the person</source>
-        <translation type="unfinished"></translation>
+        <translation>Karatasi ya mtu</translation>
     </message>
     <message>
         <source>Label of a line</source>
-        <translation type="unfinished"></translation>
+        <translation>Lebo ya mstari</translation>
     </message>
     <message>
         <source>Label of a bin</source>
-        <translation type="unfinished"></translation>
+        <translation>Lebo ya kisanduku</translation>
     </message>
     <message>
         <source>Packing list</source>
-        <translation type="unfinished"></translation>
+        <translation>Orodha ya kufungasha</translation>
     </message>
     <message>
         <source>Count sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>Karatasi ya kuhesabu</translation>
     </message>
     <message>
         <source>Audit worksheet</source>
-        <translation type="unfinished"></translation>
+        <translation>Karatasi ya ukaguzi</translation>
     </message>
     <message>
         <source>Order to the laboratory</source>
-        <translation type="unfinished"></translation>
+        <translation>Oda kwa maabara</translation>
     </message>
     <message>
         <source>Letter to the eye clinic</source>
-        <translation type="unfinished"></translation>
+        <translation>Barua kwa kliniki ya macho</translation>
     </message>
     <message>
         <source>Glasses to collect</source>
-        <translation type="unfinished"></translation>
+        <translation>Miwani ya kuchukua</translation>
     </message>
     <message>
         <source>Note for the guardian</source>
-        <translation type="unfinished"></translation>
+        <translation>Karatasi ya mlezi</translation>
     </message>
     <message>
         <source>Note for the teacher</source>
-        <translation type="unfinished"></translation>
+        <translation>Karatasi ya mwalimu</translation>
     </message>
     <message>
         <source>Quick card</source>
-        <translation type="unfinished"></translation>
+        <translation>Kadi ya haraka</translation>
     </message>
     <message>
         <source>Audit of hand-overs</source>
-        <translation type="unfinished"></translation>
+        <translation>Ukaguzi wa makabidhiano</translation>
     </message>
     <message>
         <source>Right eye</source>
-        <translation type="unfinished"></translation>
+        <translation>Jicho la kulia</translation>
     </message>
     <message>
         <source>Left eye</source>
-        <translation type="unfinished"></translation>
+        <translation>Jicho la kushoto</translation>
     </message>
     <message>
         <source>Distance, as written</source>
-        <translation type="unfinished"></translation>
+        <translation>Mbali, kama ilivyoandikwa</translation>
     </message>
     <message>
         <source>Near</source>
-        <translation type="unfinished"></translation>
+        <translation>Karibu</translation>
     </message>
     <message>
         <source>for near: reading, sewing, telephone</source>
-        <translation type="unfinished"></translation>
+        <translation>kwa karibu: kusoma, kushona, simu</translation>
     </message>
     <message>
         <source>for work at arm&apos;s length</source>
-        <translation type="unfinished"></translation>
+        <translation>kwa kazi ya urefu wa mkono</translation>
     </message>
     <message>
         <source>for far (upper part) and near (lower part)</source>
-        <translation type="unfinished"></translation>
+        <translation>kwa mbali (sehemu ya juu) na karibu (sehemu ya chini)</translation>
     </message>
     <message>
         <source>for far: walking, school board, faces</source>
-        <translation type="unfinished"></translation>
+        <translation>kwa mbali: kutembea, ubao wa shule, nyuso</translation>
     </message>
     <message>
         <source>For near work only. Not for walking, riding or driving.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kwa kazi ya karibu tu. Si ya kutembea, kupanda chombo au kuendesha.</translation>
     </message>
     <message>
         <source>For work at arm&apos;s length only. Not for walking, riding or driving.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kwa kazi ya urefu wa mkono tu. Si ya kutembea, kupanda chombo au kuendesha.</translation>
     </message>
     <message>
         <source>The lower part is for near: take care on steps and kerbs. Drive only if your sight with these meets the law where you live.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sehemu ya chini ni ya karibu: kuwa mwangalifu kwenye ngazi na kingo. Endesha tu ikiwa kuona kwako nayo kunatimiza sheria ya unapoishi.</translation>
     </message>
     <message>
         <source>Drive only if your sight with these meets the law where you live.</source>
-        <translation type="unfinished"></translation>
+        <translation>Endesha tu ikiwa kuona kwako nayo kunatimiza sheria ya unapoishi.</translation>
     </message>
     <message>
         <source>Suggested from the prescription of %1 of %2 by rules %3, version %4. This is not an eye examination.</source>
-        <translation type="unfinished"></translation>
+        <translation>Imependekezwa kutoka agizo la %1 la %2 kwa kanuni %3, toleo %4. Huu si uchunguzi wa macho.</translation>
     </message>
     <message>
         <source>(prescriber not named)</source>
-        <translation type="unfinished"></translation>
+        <translation>(aliyeandika hakutajwa)</translation>
     </message>
     <message>
         <source>(no date)</source>
-        <translation type="unfinished"></translation>
+        <translation>(bila tarehe)</translation>
     </message>
     <message>
         <source>within</source>
-        <translation type="unfinished"></translation>
+        <translation>ndani</translation>
     </message>
     <message>
         <source>beyond 95 %</source>
-        <translation type="unfinished"></translation>
+        <translation>zaidi ya 95 %</translation>
     </message>
     <message>
         <source>beyond 99.9 %</source>
-        <translation type="unfinished"></translation>
+        <translation>zaidi ya 99.9 %</translation>
     </message>
     <message>
         <source>Judged</source>
-        <translation type="unfinished"></translation>
+        <translation>Yaliyopimwa</translation>
     </message>
     <message>
         <source>At odds</source>
-        <translation type="unfinished"></translation>
+        <translation>Yasiyolingana</translation>
     </message>
     <message>
         <source>Share</source>
-        <translation type="unfinished"></translation>
+        <translation>Sehemu</translation>
     </message>
     <message>
         <source>95 % limits</source>
-        <translation type="unfinished"></translation>
+        <translation>Vikomo vya 95 %</translation>
     </message>
     <message>
         <source>Funnel</source>
-        <translation type="unfinished"></translation>
+        <translation>Faneli</translation>
     </message>
     <message>
         <source>Share at odds against the number judged; lines: the share of all %1, the limits of chance at 95 % (dashed) and 99.9 % (solid)</source>
-        <translation type="unfinished"></translation>
+        <translation>Sehemu isiyolingana dhidi ya idadi iliyopimwa; mistari: sehemu ya yote %1, vikomo vya bahati kwa 95 % (vistari) na 99.9 % (mstari mzima)</translation>
     </message>
     <message>
         <source>hand-overs judged</source>
-        <translation type="unfinished"></translation>
+        <translation>makabidhiano yaliyopimwa</translation>
     </message>
     <message>
         <source>Good ones before it</source>
-        <translation type="unfinished"></translation>
+        <translation>Mazuri kabla yake</translation>
     </message>
     <message>
         <source>Chart</source>
-        <translation type="unfinished"></translation>
+        <translation>Chati</translation>
     </message>
     <message>
         <source>Run</source>
-        <translation type="unfinished"></translation>
+        <translation>Mfululizo</translation>
     </message>
     <message>
         <source>Good hand-overs between two at odds, in their order; centre %1, a run longer than %2 is better than the share says</source>
-        <translation type="unfinished"></translation>
+        <translation>Makabidhiano mazuri kati ya mawili yasiyolingana, kwa mpangilio; katikati %1, mfululizo mrefu kuliko %2 ni bora kuliko sehemu inavyosema</translation>
     </message>
     <message>
         <source>runs, the last one still open</source>
-        <translation type="unfinished"></translation>
+        <translation>mifululizo, wa mwisho bado wazi</translation>
     </message>
     <message>
         <source>better than the share says</source>
-        <translation type="unfinished"></translation>
+        <translation>bora kuliko sehemu inavyosema</translation>
     </message>
     <message>
         <source>open</source>
-        <translation type="unfinished">wazi</translation>
+        <translation>wazi</translation>
     </message>
     <message>
         <source>Limits</source>
-        <translation type="unfinished"></translation>
+        <translation>Vikomo</translation>
     </message>
     <message>
         <source>Week from</source>
-        <translation type="unfinished"></translation>
+        <translation>Wiki kuanzia</translation>
     </message>
     <message>
         <source>Share at odds by week; centre %1, limits at three standard deviations, which step with the volume</source>
-        <translation type="unfinished"></translation>
+        <translation>Sehemu isiyolingana kwa wiki; katikati %1, vikomo kwa mikengeuko sanifu mitatu, ambavyo hubadilika na idadi</translation>
     </message>
     <message>
         <source>weeks</source>
-        <translation type="unfinished"></translation>
+        <translation>wiki</translation>
     </message>
     <message>
         <source>beyond</source>
-        <translation type="unfinished"></translation>
+        <translation>zaidi ya kikomo</translation>
     </message>
     <message>
         <source>Large lot accepted</source>
-        <translation type="unfinished"></translation>
+        <translation>Fungu kubwa limekubaliwa</translation>
     </message>
     <message>
         <source>This lot accepted</source>
-        <translation type="unfinished"></translation>
+        <translation>Fungu hili limekubaliwa</translation>
     </message>
     <message>
         <source>Failing</source>
-        <translation type="unfinished"></translation>
+        <translation>Zinazoshindwa</translation>
     </message>
     <message>
         <source>How likely a lot is accepted by the share that fails in it: %1 read, at most %2 may fail</source>
-        <translation type="unfinished"></translation>
+        <translation>Uwezekano wa fungu kukubaliwa kwa sehemu inayoshindwa ndani yake: zimesomwa %1, zisizozidi %2 zinaweza kushindwa</translation>
     </message>
     <message>
         <source>failing</source>
-        <translation type="unfinished"></translation>
+        <translation>zinazoshindwa</translation>
     </message>
     <message>
         <source>Tell what the glasses are for, what is left, and when to come back; give the note.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eleza miwani ni ya nini, nini kinabaki, na arudi lini; toa karatasi.</translation>
     </message>
     <message>
         <source>Close the program, then copy the whole folder to a stick at the end of the day.</source>
-        <translation type="unfinished"></translation>
+        <translation>Funga programu, kisha nakili folda nzima kwenye kifaa cha USB mwisho wa siku.</translation>
     </message>
     <message>
         <source>Take a sample of pairs, read them, and look for the slip, not for somebody to blame.</source>
-        <translation type="unfinished"></translation>
+        <translation>Chukua sampuli ya miwani, isome, na utafute kosa, si mtu wa kulaumu.</translation>
     </message>
     <message>
         <source>Type the camp code and the final prescription as written; signs always.</source>
-        <translation type="unfinished"></translation>
+        <translation>Andika msimbo wa kambi na agizo la mwisho kama lilivyoandikwa; alama daima.</translation>
     </message>
     <message>
         <source>Pain, red eye, sudden loss, flashes, double vision: the clinic first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Maumivu, jicho jekundu, kupoteza kuona ghafla, mimweko, kuona maradufu: kliniki kwanza.</translation>
     </message>
     <message>
         <source>Measure the distance between the eyes; for reading the near one.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pima umbali kati ya macho; kwa kusoma ule wa karibu.</translation>
     </message>
     <message>
         <source>Fetch what is suggested from its bin and scan the label.</source>
-        <translation type="unfinished"></translation>
+        <translation>Leta iliyopendekezwa kutoka kisanduku chake na uskani lebo.</translation>
     </message>
     <message>
         <source>Read the pair with the focimeter: does it hold what the label says?</source>
-        <translation type="unfinished"></translation>
+        <translation>Soma miwani kwa fosimita: je, ni kama lebo inavyosema?</translation>
     </message>
     <message>
         <source>Try it on the face; take the acuity of each eye with it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ijaribu usoni; pima uwezo wa kuona wa kila jicho nayo.</translation>
     </message>
     <message>
         <source>Outside a limit: say no, or write the reason in your own words.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nje ya kikomo: kataa, au andika sababu kwa maneno yako.</translation>
     </message>
     <message>
         <source>Put back what was tried and not taken, each into the bin of its label.</source>
-        <translation type="unfinished"></translation>
+        <translation>Rudisha iliyojaribiwa na haikuchukuliwa, kila moja kwenye kisanduku cha lebo yake.</translation>
     </message>
     <message>
         <source>Take in a delivery by scanning it; a new lot waits until samples are read.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pokea mzigo kwa kuuskani; shehena mpya husubiri hadi sampuli zisomwe.</translation>
     </message>
     <message>
         <source>Print labels for what came; one on each case, one on each bin.</source>
-        <translation type="unfinished"></translation>
+        <translation>Chapisha lebo za zilizofika; moja kwa kila kifuko, moja kwa kila kisanduku.</translation>
     </message>
     <message>
         <source>A pair off its label goes into quarantine, never back into the bin.</source>
-        <translation type="unfinished"></translation>
+        <translation>Miwani isiyoendana na lebo huwekwa karantini, kamwe hairudi kisandukuni.</translation>
     </message>
     <message>
         <source>Returned pairs are cleaned and read before they are given again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Miwani iliyorejeshwa husafishwa na kusomwa kabla ya kutolewa tena.</translation>
     </message>
     <message>
         <source>Count by two persons on the blind sheet; every difference has a reason.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hesabuni watu wawili kwenye karatasi isiyoonyesha idadi; kila tofauti ina sababu.</translation>
     </message>
     <message>
         <source>Send to another site with a list; what arrives is counted there.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tuma kwenye kituo kingine pamoja na orodha; kinachofika huhesabiwa huko.</translation>
     </message>
     <message>
         <source>Choose the rules with the prescriber, and name them to the team.</source>
-        <translation type="unfinished"></translation>
+        <translation>Chagua kanuni pamoja na anayeandika maagizo, na uwaambie timu.</translation>
     </message>
     <message>
         <source>Look at what was given outside a limit, and at its reasons, each evening.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tazama kila jioni kilichotolewa nje ya kikomo, na sababu zake.</translation>
     </message>
     <message>
         <source>Every letter to the clinic is counted when its lower part comes back.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kila barua kwa kliniki huhesabiwa sehemu yake ya chini inaporudi.</translation>
     </message>
     <message>
         <source>Every pair that is ordered is followed until it is collected.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kila miwani iliyoagizwa hufuatiliwa hadi ichukuliwe.</translation>
     </message>
     <message>
         <source>Codes leave the camp, names do not.</source>
-        <translation type="unfinished"></translation>
+        <translation>Misimbo hutoka kambini, majina hayatoki.</translation>
     </message>
     <message>
         <source>Quick card: at the table</source>
-        <translation type="unfinished"></translation>
+        <translation>Kadi ya haraka: mezani</translation>
     </message>
     <message>
         <source>Quick card: keeper of the box</source>
-        <translation type="unfinished"></translation>
+        <translation>Kadi ya haraka: mtunza sanduku</translation>
     </message>
     <message>
         <source>Quick card: supervisor</source>
-        <translation type="unfinished"></translation>
+        <translation>Kadi ya haraka: msimamizi</translation>
     </message>
     <message>
         <source>Told with every pair</source>
-        <translation type="unfinished"></translation>
+        <translation>Huelezwa kwa kila miwani</translation>
     </message>
     <message>
         <source>A suggestion is not an eye examination. The prescriber and the optician decide.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pendekezo si uchunguzi wa macho. Aliyeandika agizo na mtaalamu wa miwani huamua.</translation>
     </message>
     <message>
         <source>Says that sight was lost suddenly.</source>
-        <translation type="unfinished"></translation>
+        <translation>Anasema alipoteza kuona ghafla.</translation>
     </message>
     <message>
         <source>Says that an eye hurts.</source>
-        <translation type="unfinished"></translation>
+        <translation>Anasema jicho linauma.</translation>
     </message>
     <message>
         <source>An eye is red.</source>
-        <translation type="unfinished"></translation>
+        <translation>Jicho ni jekundu.</translation>
     </message>
     <message>
         <source>Sees new flashes or floaters.</source>
-        <translation type="unfinished"></translation>
+        <translation>Anaona mimweko au madoa mapya.</translation>
     </message>
     <message>
         <source>Sees double.</source>
-        <translation type="unfinished"></translation>
+        <translation>Anaona maradufu.</translation>
     </message>
     <message>
         <source>A pupil looks white.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mboni inaonekana nyeupe.</translation>
     </message>
     <message>
         <source>A child; the eyes do not look the same way.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mtoto; macho hayatazami upande mmoja.</translation>
     </message>
     <message>
         <source>The prescriber asks for a refraction with drops.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aliyeandika agizo anaomba upimaji kwa matone.</translation>
     </message>
     <message>
         <source>Straight lines look bent or broken.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mistari iliyonyooka inaonekana imepinda au imekatika.</translation>
     </message>
     <message>
         <source>A part of the field of view is missing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sehemu ya uoni haipo.</translation>
     </message>
     <message>
         <source>Sees rings round lights.</source>
-        <translation type="unfinished"></translation>
+        <translation>Anaona miviringo kwenye taa.</translation>
     </message>
     <message>
         <source>A child who does not reach 6/9 in each eye with the final prescription.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mtoto asiyefikia 6/9 kwa kila jicho na agizo la mwisho.</translation>
     </message>
     <message>
         <source>A child who came with less than 6/60 in an eye.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mtoto aliyekuja na chini ya 6/60 kwa jicho moja.</translation>
     </message>
     <message>
         <source>A child with +3.50 D or more, or a cylinder of 1.50 D or more.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mtoto mwenye +3.50 D au zaidi, au silinda ya 1.50 D au zaidi.</translation>
     </message>
     <message>
         <source>Under 8 years; the eyes differ by 1.50 D or more.</source>
-        <translation type="unfinished"></translation>
+        <translation>Chini ya miaka 8; macho yanatofautiana kwa 1.50 D au zaidi.</translation>
     </message>
     <message>
         <source>Less than 6/12 in the better eye with the best prescription found.</source>
-        <translation type="unfinished"></translation>
+        <translation>Chini ya 6/12 kwa jicho bora na agizo bora lililopatikana.</translation>
     </message>
     <message>
         <source>A mean sphere beyond 6.00 D.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sfia ya wastani zaidi ya 6.00 D.</translation>
     </message>
     <message>
         <source>A sphere of +8.00 D or more.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sfia ya +8.00 D au zaidi.</translation>
     </message>
     <message>
         <source>What was observed</source>
-        <translation type="unfinished"></translation>
+        <translation>Kilichoonekana</translation>
     </message>
     <message>
         <source>In the person&apos;s words</source>
-        <translation type="unfinished"></translation>
+        <translation>Kwa maneno ya mtu</translation>
     </message>
     <message>
         <source>bare</source>
-        <translation type="unfinished"></translation>
+        <translation>bila miwani</translation>
     </message>
     <message>
         <source>own pair</source>
-        <translation type="unfinished"></translation>
+        <translation>miwani yake</translation>
     </message>
     <message>
         <source>pinhole</source>
-        <translation type="unfinished"></translation>
+        <translation>tundu dogo</translation>
     </message>
     <message>
         <source>best</source>
-        <translation type="unfinished"></translation>
+        <translation>bora</translation>
     </message>
     <message>
         <source>Please see this person today, and tell us on the part below.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tafadhali mwone mtu huyu leo, na utuambie kwenye sehemu ya chini.</translation>
     </message>
     <message>
         <source>Please see this person in the next days, and tell us on the part below.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tafadhali mwone mtu huyu siku chache zijazo, na utuambie kwenye sehemu ya chini.</translation>
     </message>
     <message>
         <source>Please see this person at a usual appointment, and tell us on the part below.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tafadhali mwone mtu huyu kwa miadi ya kawaida, na utuambie kwenye sehemu ya chini.</translation>
     </message>
     <message>
         <source>No glasses are given until you have seen the person.</source>
-        <translation type="unfinished"></translation>
+        <translation>Miwani haitatolewa hadi umwone mtu huyu.</translation>
     </message>
     <message>
         <source>Glasses were given today: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Miwani imetolewa leo: %1</translation>
     </message>
     <message>
         <source>No glasses are recorded as given yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bado hakuna miwani iliyorekodiwa kuwa imetolewa.</translation>
     </message>
     <message>
         <source>Please return this part</source>
-        <translation type="unfinished"></translation>
+        <translation>Tafadhali rudisha sehemu hii</translation>
     </message>
     <message>
         <source>Return to</source>
-        <translation type="unfinished"></translation>
+        <translation>Rudisha kwa</translation>
     </message>
     <message>
         <source>Seen on</source>
-        <translation type="unfinished"></translation>
+        <translation>Ameonwa tarehe</translation>
     </message>
     <message>
         <source>Found</source>
-        <translation type="unfinished"></translation>
+        <translation>Kilichopatikana</translation>
     </message>
     <message>
         <source>Done</source>
-        <translation type="unfinished">Imefanyika</translation>
+        <translation>Kilichofanyika</translation>
     </message>
     <message>
         <source>Glasses: may be given / wait / other prescription</source>
-        <translation type="unfinished"></translation>
+        <translation>Miwani: inaweza kutolewa / isubiri / agizo lingine</translation>
     </message>
     <message>
         <source>Signature</source>
-        <translation type="unfinished"></translation>
+        <translation>Saini</translation>
     </message>
     <message>
         <source>Age</source>
-        <translation type="unfinished">Umri</translation>
+        <translation>Umri</translation>
     </message>
     <message>
         <source>Name (write it in only if the person agrees)</source>
-        <translation type="unfinished"></translation>
+        <translation>Jina (liandike tu ikiwa mtu anakubali)</translation>
     </message>
     <message>
         <source>Prescription found</source>
-        <translation type="unfinished"></translation>
+        <translation>Agizo lililopatikana</translation>
     </message>
     <message>
         <source>What we ask</source>
-        <translation type="unfinished"></translation>
+        <translation>Tunachoomba</translation>
     </message>
     <message>
         <source>under %1</source>
-        <translation type="unfinished"></translation>
+        <translation>chini ya %1</translation>
     </message>
     <message>
         <source>none yet</source>
-        <translation type="unfinished"></translation>
+        <translation>bado hakuna</translation>
     </message>
     <message>
         <source>%1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 kati ya %2</translation>
     </message>
     <message>
         <source>%1 of %2, %3 (95 % limits %4 to %5)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 kati ya %2, %3 (vikomo vya 95 % %4 hadi %5)</translation>
     </message>
     <message>
         <source>Refraction</source>
-        <translation type="unfinished"></translation>
+        <translation>Upimaji wa macho</translation>
     </message>
     <message>
         <source>Dispensing</source>
-        <translation type="unfinished"></translation>
+        <translation>Kutoa miwani</translation>
     </message>
     <message>
         <source>Supplier</source>
-        <translation type="unfinished"></translation>
+        <translation>Msambazaji</translation>
     </message>
     <message>
         <source>Stock</source>
-        <translation type="unfinished">Akiba</translation>
+        <translation>Akiba</translation>
     </message>
     <message>
         <source>Follow-up</source>
-        <translation type="unfinished"></translation>
+        <translation>Ufuatiliaji</translation>
     </message>
     <message>
         <source>Record</source>
-        <translation type="unfinished"></translation>
+        <translation>Rekodi</translation>
     </message>
     <message>
         <source>Site</source>
-        <translation type="unfinished"></translation>
+        <translation>Kituo</translation>
     </message>
     <message>
         <source>Rules</source>
-        <translation type="unfinished"></translation>
+        <translation>Kanuni</translation>
     </message>
     <message>
         <source>Kind of pair</source>
-        <translation type="unfinished"></translation>
+        <translation>Aina ya miwani</translation>
     </message>
     <message>
         <source>Desk (numbers of this report)</source>
-        <translation type="unfinished"></translation>
+        <translation>Dawati (namba za ripoti hii)</translation>
     </message>
     <message>
         <source>By site</source>
-        <translation type="unfinished"></translation>
+        <translation>Kwa kituo</translation>
     </message>
     <message>
         <source>By week</source>
-        <translation type="unfinished"></translation>
+        <translation>Kwa wiki</translation>
     </message>
     <message>
         <source>By rules</source>
-        <translation type="unfinished"></translation>
+        <translation>Kwa kanuni</translation>
     </message>
     <message>
         <source>By purpose</source>
-        <translation type="unfinished"></translation>
+        <translation>Kwa matumizi</translation>
     </message>
     <message>
         <source>By kind of pair</source>
-        <translation type="unfinished"></translation>
+        <translation>Kwa aina ya miwani</translation>
     </message>
     <message>
         <source>By desk</source>
-        <translation type="unfinished"></translation>
+        <translation>Kwa dawati</translation>
     </message>
     <message>
         <source>ready-made</source>
-        <translation type="unfinished"></translation>
+        <translation>iliyo tayari</translation>
     </message>
     <message>
         <source>bifocal</source>
-        <translation type="unfinished"></translation>
+        <translation>bifokali</translation>
     </message>
     <message>
         <source>lenses in a frame</source>
-        <translation type="unfinished"></translation>
+        <translation>lenzi ndani ya fremu</translation>
     </message>
     <message>
         <source>nobody has looked yet</source>
-        <translation type="unfinished"></translation>
+        <translation>bado hakuna aliyetazama</translation>
     </message>
     <message>
         <source>met</source>
-        <translation type="unfinished"></translation>
+        <translation>limetimizwa</translation>
     </message>
     <message>
         <source>under-met</source>
-        <translation type="unfinished"></translation>
+        <translation>limetimizwa kiasi</translation>
     </message>
     <message>
         <source>unmet</source>
-        <translation type="unfinished"></translation>
+        <translation>halijatimizwa</translation>
     </message>
     <message>
         <source>no need</source>
-        <translation type="unfinished"></translation>
+        <translation>hakuna hitaji</translation>
     </message>
     <message>
         <source>another cause</source>
-        <translation type="unfinished"></translation>
+        <translation>sababu nyingine</translation>
     </message>
     <message>
         <source>not known</source>
-        <translation type="unfinished"></translation>
+        <translation>haijulikani</translation>
     </message>
     <message>
         <source>At odds: by the record, the pair is not one that the rules would call acceptable, or what was measured beside the record speaks against it. This page is about records; a person decides what they mean. Nothing here is a ranking.</source>
-        <translation type="unfinished"></translation>
+        <translation>Yasiyolingana: kwa rekodi, miwani si ile ambayo kanuni zingeikubali, au kilichopimwa pamoja na rekodi kinaipinga. Ukurasa huu unahusu rekodi; mtu huamua maana yake. Hakuna upangaji wa nafasi hapa.</translation>
     </message>
     <message>
         <source>Hand-overs</source>
-        <translation type="unfinished"></translation>
+        <translation>Makabidhiano</translation>
     </message>
     <message>
         <source>%1 from %2 to %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 kuanzia %2 hadi %3</translation>
     </message>
     <message>
         <source>Judged by</source>
-        <translation type="unfinished">Hupimwa kwa</translation>
+        <translation>Hupimwa kwa</translation>
     </message>
     <message>
         <source>Record and pair at odds</source>
-        <translation type="unfinished"></translation>
+        <translation>Rekodi na miwani hazilingani</translation>
     </message>
     <message>
         <source>Entry %1 is not as it was written; only what stands before it was judged.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ingizo %1 haliko kama lilivyoandikwa; yaliyo kabla yake tu ndiyo yaliyopimwa.</translation>
     </message>
     <message>
         <source>What to do next</source>
-        <translation type="unfinished"></translation>
+        <translation>Cha kufanya baadaye</translation>
     </message>
     <message>
         <source>Nothing was found.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hakuna kilichopatikana.</translation>
     </message>
     <message>
         <source>Where</source>
-        <translation type="unfinished"></translation>
+        <translation>Wapi</translation>
     </message>
     <message>
         <source>What the records show</source>
-        <translation type="unfinished"></translation>
+        <translation>Rekodi zinaonyesha nini</translation>
     </message>
     <message>
         <source>Times</source>
-        <translation type="unfinished"></translation>
+        <translation>Mara</translation>
     </message>
     <message>
         <source>Next</source>
-        <translation type="unfinished">Endelea</translation>
+        <translation>Kinachofuata</translation>
     </message>
     <message>
         <source>Kinds found less often, in the detail: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Aina zinazopatikana mara chache, kwa undani: %1</translation>
     </message>
     <message>
         <source>Over time</source>
-        <translation type="unfinished"></translation>
+        <translation>Kwa wakati</translation>
     </message>
     <message>
         <source>p-chart by week</source>
-        <translation type="unfinished"></translation>
+        <translation>chati ya p kwa wiki</translation>
     </message>
     <message>
         <source>p-chart: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>chati ya p: %1</translation>
     </message>
     <message>
         <source>g-chart: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>chati ya g: %1</translation>
     </message>
     <message>
         <source>g-chart</source>
-        <translation type="unfinished"></translation>
+        <translation>chati ya g</translation>
     </message>
     <message>
         <source>g-chart: half of the runs between two at odds are %1 good ones or fewer; one longer than %2 is better than the share says</source>
-        <translation type="unfinished"></translation>
+        <translation>chati ya g: nusu ya mifululizo kati ya mawili yasiyolingana ina mazuri %1 au pungufu; mrefu kuliko %2 ni bora kuliko sehemu inavyosema</translation>
     </message>
     <message>
         <source>Read again at the bench</source>
-        <translation type="unfinished"></translation>
+        <translation>Zilizosomwa tena kwenye meza ya vipimo</translation>
     </message>
     <message>
         <source>No lot was drawn yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bado hakuna fungu lililochaguliwa.</translation>
     </message>
     <message>
         <source>%1 of %2 hand-overs, at most %3 may fail</source>
-        <translation type="unfinished"></translation>
+        <translation>makabidhiano %1 kati ya %2, yasiyozidi %3 yanaweza kushindwa</translation>
     </message>
     <message>
         <source>Operating curve</source>
-        <translation type="unfinished"></translation>
+        <translation>Mkunjo wa kukubali</translation>
     </message>
     <message>
         <source>no results yet</source>
-        <translation type="unfinished"></translation>
+        <translation>bado hakuna matokeo</translation>
     </message>
     <message>
         <source>accepted</source>
-        <translation type="unfinished"></translation>
+        <translation>limekubaliwa</translation>
     </message>
     <message>
         <source>refused: read every pair of these days</source>
-        <translation type="unfinished"></translation>
+        <translation>limekataliwa: soma kila miwani ya siku hizi</translation>
     </message>
     <message>
         <source>Seen again</source>
-        <translation type="unfinished"></translation>
+        <translation>Walioonwa tena</translation>
     </message>
     <message>
         <source>With the pair when seen</source>
-        <translation type="unfinished"></translation>
+        <translation>Walio na miwani walipoonwa</translation>
     </message>
     <message>
         <source>Due</source>
-        <translation type="unfinished"></translation>
+        <translation>Wakati umefika</translation>
     </message>
     <message>
         <source>Persons</source>
-        <translation type="unfinished"></translation>
+        <translation>Watu</translation>
     </message>
     <message>
         <source>Due now</source>
-        <translation type="unfinished"></translation>
+        <translation>Wakati umefika sasa</translation>
     </message>
     <message>
         <source>Effective coverage, distance, of %1 who came</source>
-        <translation type="unfinished"></translation>
+        <translation>Ufikiaji wenye ufanisi, mbali, kwa %1 waliokuja</translation>
     </message>
     <message>
         <source>Coverage</source>
-        <translation type="unfinished"></translation>
+        <translation>Ufikiaji</translation>
     </message>
     <message>
         <source>as they came</source>
-        <translation type="unfinished"></translation>
+        <translation>walivyokuja</translation>
     </message>
     <message>
         <source>as they are now</source>
-        <translation type="unfinished"></translation>
+        <translation>walivyo sasa</translation>
     </message>
     <message>
         <source>Met over met, under-met and unmet, better eye, 6/12 (World Health Organization, indicator 3154). It is defined for a sample of a population; here it is of those who came.</source>
-        <translation type="unfinished"></translation>
+        <translation>Yaliyotimizwa gawanya kwa yaliyotimizwa, yaliyotimizwa kiasi na yasiyotimizwa, jicho bora, 6/12 (Shirika la Afya Duniani, kiashiria 3154). Kimefafanuliwa kwa sampuli ya idadi ya watu; hapa ni cha waliokuja.</translation>
     </message>
     <message>
         <source>Findings</source>
-        <translation type="unfinished"></translation>
+        <translation>Yaliyobainika</translation>
     </message>
     <message>
         <source>In figures</source>
-        <translation type="unfinished"></translation>
+        <translation>Kwa namba</translation>
     </message>
     <message>
         <source>Likeliest slip</source>
-        <translation type="unfinished"></translation>
+        <translation>Kosa linalowezekana zaidi</translation>
     </message>
     <message>
         <source>None to be listed one by one.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hakuna la kuorodheshwa moja moja.</translation>
     </message>
     <message>
         <source>%1 more are not listed here; `audit --json` has them all.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 zaidi hayajaorodheshwa hapa; `audit --json` inayo yote.</translation>
     </message>
     <message>
         <source>A slip is a mistake in a record or in a pick, named by its likelihood and never proved by it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kosa ni dosari kwenye rekodi au katika kuchagua; hutajwa kwa uwezekano wake na halithibitishwi nao kamwe.</translation>
     </message>
     <message>
         <source>%1 stronger than written: hold things a little nearer</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 kali kuliko ilivyoandikwa: shika vitu karibu kidogo</translation>
     </message>
     <message>
         <source>%1 weaker than written: hold things a little further away</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 dhaifu kuliko ilivyoandikwa: shika vitu mbali kidogo</translation>
     </message>
     <message>
         <source>%1 more plus than written: far things are a little less sharp</source>
-        <translation type="unfinished"></translation>
+        <translation>plus %1 zaidi ya ilivyoandikwa: vitu vya mbali havitaonekana wazi sana</translation>
     </message>
     <message>
         <source>%1 more minus than written: the eye has to focus a little more</source>
-        <translation type="unfinished"></translation>
+        <translation>minus %1 zaidi ya ilivyoandikwa: jicho litajitahidi zaidi kidogo</translation>
     </message>
     <message>
         <source>%1 of the cylinder is not in the lens: fine lines are a little less sharp</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ya silinda haipo kwenye lenzi: mistari myembamba haitaonekana wazi sana</translation>
     </message>
     <message>
         <source>near part: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>sehemu ya karibu: %1</translation>
     </message>
     <message>
         <source>Both eyes</source>
-        <translation type="unfinished"></translation>
+        <translation>Macho yote</translation>
     </message>
     <message>
         <source>Things are clear from about %1 cm.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vitu vinaonekana wazi kuanzia karibu cm %1.</translation>
     </message>
     <message>
         <source>Things are clear from about %1 to %2 cm.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vitu vinaonekana wazi kuanzia karibu cm %1 hadi %2.</translation>
     </message>
     <message>
         <source>The lenses have the power that was written for you.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lenzi zina nguvu uliyoandikiwa.</translation>
     </message>
     <message>
         <source>The middle of the lenses is not quite before the middle of the eyes: the first days may feel odd.</source>
-        <translation type="unfinished"></translation>
+        <translation>Katikati ya lenzi haiko sawasawa mbele ya katikati ya macho: siku za kwanza zinaweza kuhisiwa tofauti.</translation>
     </message>
 </context>
 <context>
@@ -3935,7 +3935,7 @@
     </message>
     <message>
         <source>Each purpose is judged alone</source>
-        <translation type="unfinished"></translation>
+        <translation>Kila matumizi hupimwa peke yake</translation>
     </message>
     <message>
         <source>Rules: %1</source>
@@ -3950,474 +3950,474 @@
     <name>quarterstep::AuditPlace</name>
     <message>
         <source>Audit</source>
-        <translation type="unfinished"></translation>
+        <translation>Ukaguzi</translation>
     </message>
     <message>
         <source>Every hand-over is judged again by the rules and the stock of its moment.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kila makabidhiano hupimwa tena kwa kanuni na akiba ya wakati wake.</translation>
     </message>
     <message>
         <source>Audit again</source>
-        <translation type="unfinished"></translation>
+        <translation>Kagua tena</translation>
     </message>
     <message>
         <source>Reads the ledger from the first entry to the last (F5)</source>
-        <translation type="unfinished"></translation>
+        <translation>Husoma daftari kutoka ingizo la kwanza hadi la mwisho (F5)</translation>
     </message>
     <message>
         <source>What is shown</source>
-        <translation type="unfinished"></translation>
+        <translation>Kinachoonyeshwa</translation>
     </message>
     <message>
         <source>Shows findings of one class only</source>
-        <translation type="unfinished"></translation>
+        <translation>Huonyesha mambo ya daraja moja tu</translation>
     </message>
     <message>
         <source>Look for a finding</source>
-        <translation type="unfinished"></translation>
+        <translation>Tafuta jambo</translation>
     </message>
     <message>
         <source>Look for a person, a line, a word</source>
-        <translation type="unfinished"></translation>
+        <translation>Tafuta mtu, mstari, neno</translation>
     </message>
     <message>
         <source>Shows only findings in which these words stand (Ctrl+F)</source>
-        <translation type="unfinished"></translation>
+        <translation>Huonyesha tu mambo yenye maneno haya (Ctrl+F)</translation>
     </message>
     <message>
         <source>Findings</source>
-        <translation type="unfinished"></translation>
+        <translation>Yaliyobainika</translation>
     </message>
     <message>
         <source>What is to be said of hand-overs, one by one</source>
-        <translation type="unfinished"></translation>
+        <translation>Ya kusemwa kuhusu makabidhiano, moja moja</translation>
     </message>
     <message>
         <source>Charts</source>
-        <translation type="unfinished"></translation>
+        <translation>Chati</translation>
     </message>
     <message>
         <source>How often, by site, week and kind of pair</source>
-        <translation type="unfinished"></translation>
+        <translation>Mara ngapi, kwa kituo, wiki na aina ya miwani</translation>
     </message>
     <message>
         <source>Bench</source>
-        <translation type="unfinished"></translation>
+        <translation>Meza ya vipimo</translation>
     </message>
     <message>
         <source>Lots read again, who is to be seen again, the report</source>
-        <translation type="unfinished"></translation>
+        <translation>Mafungu yaliyosomwa tena, wa kuonwa tena, ripoti</translation>
     </message>
     <message>
         <source>Findings of the audit</source>
-        <translation type="unfinished"></translation>
+        <translation>Yaliyobainika kwenye ukaguzi</translation>
     </message>
     <message>
         <source>Choose a finding to see need, pair and slips beside</source>
-        <translation type="unfinished"></translation>
+        <translation>Chagua jambo uone hitaji, miwani na makosa kando yake</translation>
     </message>
     <message>
         <source>Chart</source>
-        <translation type="unfinished"></translation>
+        <translation>Chati</translation>
     </message>
     <message>
         <source>Funnel: shares against the size of the group</source>
-        <translation type="unfinished"></translation>
+        <translation>Faneli: sehemu dhidi ya ukubwa wa kundi</translation>
     </message>
     <message>
         <source>Runs of good hand-overs (g-chart)</source>
-        <translation type="unfinished"></translation>
+        <translation>Mifululizo ya makabidhiano mazuri (chati ya g)</translation>
     </message>
     <message>
         <source>Weeks (p-chart)</source>
-        <translation type="unfinished"></translation>
+        <translation>Wiki (chati ya p)</translation>
     </message>
     <message>
         <source>Which picture is drawn</source>
-        <translation type="unfinished"></translation>
+        <translation>Mchoro upi uchorwe</translation>
     </message>
     <message>
         <source>Groups</source>
-        <translation type="unfinished"></translation>
+        <translation>Makundi</translation>
     </message>
     <message>
         <source>What the groups of the funnel are</source>
-        <translation type="unfinished"></translation>
+        <translation>Makundi ya faneli ni yapi</translation>
     </message>
     <message>
         <source>Solid: the share of all · dashed: inner limit, 95 % · dotted: outer limit. Circle: inside · triangle: beyond the inner limit · diamond: beyond the outer. Nothing is ranked.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mstari mzima: sehemu ya yote · vistari: kikomo cha ndani, 95 % · vitone: kikomo cha nje. Duara: ndani · pembetatu: zaidi ya kikomo cha ndani · almasi: zaidi ya cha nje. Hakuna kinachopangwa kwa nafasi.</translation>
     </message>
     <message>
         <source>The numbers of the chart</source>
-        <translation type="unfinished"></translation>
+        <translation>Namba za chati</translation>
     </message>
     <message>
         <source>The same numbers as in the picture</source>
-        <translation type="unfinished"></translation>
+        <translation>Namba zile zile za kwenye mchoro</translation>
     </message>
     <message>
         <source>Why, criterion by criterion:</source>
-        <translation type="unfinished"></translation>
+        <translation>Kwa nini, kigezo kwa kigezo:</translation>
     </message>
     <message>
         <source>Pair given</source>
-        <translation type="unfinished"></translation>
+        <translation>Miwani iliyotolewa</translation>
     </message>
     <message>
         <source>How the pair that was given is judged</source>
-        <translation type="unfinished"></translation>
+        <translation>Jinsi miwani iliyotolewa inavyopimwa</translation>
     </message>
     <message>
         <source>Better pair</source>
-        <translation type="unfinished"></translation>
+        <translation>Miwani bora zaidi</translation>
     </message>
     <message>
         <source>How the pair that lay in the box is judged</source>
-        <translation type="unfinished"></translation>
+        <translation>Jinsi miwani iliyokuwa ndani ya sanduku inavyopimwa</translation>
     </message>
     <message>
         <source>Criteria of the pair</source>
-        <translation type="unfinished"></translation>
+        <translation>Vigezo vya miwani</translation>
     </message>
     <message>
         <source>Each criterion with its value, its limit and the source of the limit</source>
-        <translation type="unfinished"></translation>
+        <translation>Kila kigezo na thamani yake, kikomo chake na chanzo cha kikomo</translation>
     </message>
     <message>
         <source>Slips that the record allows. It speaks of the record; a person decides.</source>
-        <translation type="unfinished"></translation>
+        <translation>Makosa ambayo rekodi inaruhusu. Inahusu rekodi; mtu huamua.</translation>
     </message>
     <message>
         <source>Slips and their arithmetic</source>
-        <translation type="unfinished"></translation>
+        <translation>Makosa na hesabu zake</translation>
     </message>
     <message>
         <source>Probability of each slip, and how it comes about</source>
-        <translation type="unfinished"></translation>
+        <translation>Uwezekano wa kila kosa, na jinsi unavyopatikana</translation>
     </message>
     <message>
         <source>Judging hand-overs again…</source>
-        <translation type="unfinished"></translation>
+        <translation>Inapima makabidhiano tena…</translation>
     </message>
     <message>
         <source>Reading the ledger …</source>
-        <translation type="unfinished"></translation>
+        <translation>Inasoma daftari …</translation>
     </message>
     <message>
         <source>Other work is going on; audit again when it has ended (F5).</source>
-        <translation type="unfinished"></translation>
+        <translation>Kazi nyingine inaendelea; kagua tena itakapokwisha (F5).</translation>
     </message>
     <message>
         <source>Stopped. Nothing was written; audit again with F5.</source>
-        <translation type="unfinished"></translation>
+        <translation>Imesimamishwa. Hakuna kilichoandikwa; kagua tena kwa F5.</translation>
     </message>
     <message>
         <source>The audit ended before its time; the reason stands above.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ukaguzi uliisha kabla ya wakati; sababu iko juu.</translation>
     </message>
     <message>
         <source>hand-overs %1, judged again %2</source>
-        <translation type="unfinished"></translation>
+        <translation>makabidhiano %1, yaliyopimwa tena %2</translation>
     </message>
     <message>
         <source>pair and record at odds: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>miwani na rekodi havilingani: %1</translation>
     </message>
     <message>
         <source>findings %1</source>
-        <translation type="unfinished"></translation>
+        <translation>mambo %1</translation>
     </message>
     <message>
         <source>%1 more are counted and not listed</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 zaidi yamehesabiwa na hayajaorodheshwa</translation>
     </message>
     <message>
         <source>The record is whole: %1 entries, each follows the one before.</source>
-        <translation type="unfinished"></translation>
+        <translation>Rekodi ni kamili: maingizo %1, kila moja linafuata la kabla.</translation>
     </message>
     <message>
         <source>The record is NOT whole: %1 entries could be read, up to the first bad one. Keep the folder and compare it with a copy.</source>
-        <translation type="unfinished"></translation>
+        <translation>Rekodi SI kamili: maingizo %1 yalisomeka, hadi la kwanza baya. Hifadhi folda na uilinganishe na nakala.</translation>
     </message>
     <message>
         <source>Every finding</source>
-        <translation type="unfinished"></translation>
+        <translation>Kila jambo</translation>
     </message>
     <message>
         <source>by site</source>
-        <translation type="unfinished"></translation>
+        <translation>kwa kituo</translation>
     </message>
     <message>
         <source>by who handed over</source>
-        <translation type="unfinished"></translation>
+        <translation>kwa aliyekabidhi</translation>
     </message>
     <message>
         <source>by week</source>
-        <translation type="unfinished"></translation>
+        <translation>kwa wiki</translation>
     </message>
     <message>
         <source>by profile</source>
-        <translation type="unfinished"></translation>
+        <translation>kwa wasifu</translation>
     </message>
     <message>
         <source>by purpose</source>
-        <translation type="unfinished"></translation>
+        <translation>kwa matumizi</translation>
     </message>
     <message>
         <source>by kind of pair</source>
-        <translation type="unfinished"></translation>
+        <translation>kwa aina ya miwani</translation>
     </message>
     <message>
         <source>Right</source>
-        <translation type="unfinished">Kulia</translation>
+        <translation>Kulia</translation>
     </message>
     <message>
         <source>Left</source>
-        <translation type="unfinished">Kushoto</translation>
+        <translation>Kushoto</translation>
     </message>
     <message>
         <source>%1: not judged</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: haijapimwa</translation>
     </message>
     <message>
         <source>%1: needs %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: inahitaji %2</translation>
     </message>
     <message>
         <source>, was given %1</source>
-        <translation type="unfinished"></translation>
+        <translation>, imepewa %1</translation>
     </message>
     <message>
         <source>Pair %1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Miwani %1: %2</translation>
     </message>
     <message>
         <source>In the box lay %1 (bin %2): %3</source>
-        <translation type="unfinished"></translation>
+        <translation>Ndani ya sanduku kulikuwa na %1 (kisanduku %2): %3</translation>
     </message>
     <message>
         <source>No slip was looked for: record, pair and witnesses agree.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hakuna kosa lililotafutwa: rekodi, miwani na ushahidi vinakubaliana.</translation>
     </message>
     <message>
         <source>%1  %2: %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1  %2: %3</translation>
     </message>
     <message>
         <source>Below each: prior × witnesses × pair; the probability is its part of the sum.</source>
-        <translation type="unfinished"></translation>
+        <translation>Chini ya kila moja: uwezekano wa awali × ushahidi × miwani; uwezekano ni sehemu yake ya jumla.</translation>
     </message>
     <message>
         <source>Slips of the record cannot be tested here: nothing was measured beside it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Makosa ya rekodi hayawezi kujaribiwa hapa: hakuna kilichopimwa pamoja nayo.</translation>
     </message>
     <message>
         <source>No finding is chosen</source>
-        <translation type="unfinished"></translation>
+        <translation>Hakuna jambo lililochaguliwa</translation>
     </message>
     <message>
         <source>Choose a finding in the list: what was needed, what was given and what lay in the box stand here.</source>
-        <translation type="unfinished"></translation>
+        <translation>Chagua jambo kwenye orodha: kilichohitajika, kilichotolewa na kilichokuwa ndani ya sanduku vitaonekana hapa.</translation>
     </message>
     <message>
         <source>About the course of events</source>
-        <translation type="unfinished"></translation>
+        <translation>Kuhusu mfuatano wa matukio</translation>
     </message>
     <message>
         <source>%1, %2, entry %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, %2, ingizo %3</translation>
     </message>
     <message>
         <source>Need, pair and findings</source>
-        <translation type="unfinished"></translation>
+        <translation>Hitaji, miwani na yaliyobainika</translation>
     </message>
     <message>
         <source>What was needed, what was given, what lay in the box; the text can be copied</source>
-        <translation type="unfinished"></translation>
+        <translation>Kilichohitajika, kilichotolewa, kilichokuwa ndani ya sanduku; maandishi yanaweza kunakiliwa</translation>
     </message>
     <message>
         <source>Nothing was handed over in this camp yet, so there is nothing to audit.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bado hakuna kilichokabidhiwa katika kambi hii, kwa hiyo hakuna cha kukagua.</translation>
     </message>
 </context>
 <context>
     <name>quarterstep::BenchPanel</name>
     <message>
         <source>Lots read again at the bench</source>
-        <translation type="unfinished"></translation>
+        <translation>Mafungu yaliyosomwa tena kwenye meza ya vipimo</translation>
     </message>
     <message>
         <source>Pairs to read:</source>
-        <translation type="unfinished"></translation>
+        <translation>Idadi ya miwani ya kusomwa:</translation>
     </message>
     <message>
         <source>Pairs to read</source>
-        <translation type="unfinished"></translation>
+        <translation>Idadi ya miwani ya kusomwa</translation>
     </message>
     <message>
         <source>How many pairs are drawn; “as few as will do” keeps the risks of a wrong decision small</source>
-        <translation type="unfinished"></translation>
+        <translation>Miwani ngapi ichaguliwe; “chache zinazotosha” huweka hatari ya uamuzi mbaya kuwa ndogo</translation>
     </message>
     <message>
         <source>as few as will do</source>
-        <translation type="unfinished"></translation>
+        <translation>chache zinazotosha</translation>
     </message>
     <message>
         <source>Draw a lot…</source>
-        <translation type="unfinished"></translation>
+        <translation>Chagua fungu…</translation>
     </message>
     <message>
         <source>Draws hand-overs by lot, enters the draw and writes the sheet for the bench</source>
-        <translation type="unfinished"></translation>
+        <translation>Huchagua makabidhiano kwa kura, huingiza uchaguzi na huandika karatasi ya meza ya vipimo</translation>
     </message>
     <message>
         <source>Sheet for the bench</source>
-        <translation type="unfinished"></translation>
+        <translation>Karatasi ya meza ya vipimo</translation>
     </message>
     <message>
         <source>Tables (*.csv)</source>
-        <translation type="unfinished"></translation>
+        <translation>Majedwali (*.csv)</translation>
     </message>
     <message>
         <source>Take in a sheet…</source>
-        <translation type="unfinished"></translation>
+        <translation>Pokea karatasi…</translation>
     </message>
     <message>
         <source>Reads a filled-in sheet, judges it and enters results and decision</source>
-        <translation type="unfinished"></translation>
+        <translation>Husoma karatasi iliyojazwa, huipima na huingiza matokeo na uamuzi</translation>
     </message>
     <message>
         <source>Sheet from the bench</source>
-        <translation type="unfinished"></translation>
+        <translation>Karatasi kutoka meza ya vipimo</translation>
     </message>
     <message>
         <source>Drawn</source>
-        <translation type="unfinished"></translation>
+        <translation>Tarehe ya kuchagua</translation>
     </message>
     <message>
         <source>Pairs</source>
-        <translation type="unfinished"></translation>
+        <translation>Miwani</translation>
     </message>
     <message>
         <source>May fail</source>
-        <translation type="unfinished"></translation>
+        <translation>Zinazoruhusiwa kushindwa</translation>
     </message>
     <message>
         <source>Decision</source>
-        <translation type="unfinished"></translation>
+        <translation>Uamuzi</translation>
     </message>
     <message>
         <source>Lots drawn in this camp</source>
-        <translation type="unfinished"></translation>
+        <translation>Mafungu yaliyochaguliwa katika kambi hii</translation>
     </message>
     <message>
         <source>To be seen again</source>
-        <translation type="unfinished"></translation>
+        <translation>Wa kuonwa tena</translation>
     </message>
     <message>
         <source>Person</source>
-        <translation type="unfinished">Mtu</translation>
+        <translation>Mtu</translation>
     </message>
     <message>
         <source>Given</source>
-        <translation type="unfinished"></translation>
+        <translation>Imetolewa</translation>
     </message>
     <message>
         <source>Pair</source>
-        <translation type="unfinished"></translation>
+        <translation>Miwani</translation>
     </message>
     <message>
         <source>When</source>
-        <translation type="unfinished">Lini</translation>
+        <translation>Lini</translation>
     </message>
     <message>
         <source>State</source>
-        <translation type="unfinished">Hali</translation>
+        <translation>Hali</translation>
     </message>
     <message>
         <source>Persons to be seen again</source>
-        <translation type="unfinished"></translation>
+        <translation>Watu wa kuonwa tena</translation>
     </message>
     <message>
         <source>Report: no names and no initials; small counts are hidden on the page for the site.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ripoti: bila majina wala herufi; hesabu ndogo hufichwa kwenye ukurasa wa kituo.</translation>
     </message>
     <message>
         <source>Page for the site…</source>
-        <translation type="unfinished"></translation>
+        <translation>Ukurasa wa kituo…</translation>
     </message>
     <message>
         <source>One page for a browser, to be read by everybody at the site</source>
-        <translation type="unfinished"></translation>
+        <translation>Ukurasa mmoja wa kivinjari, wa kusomwa na kila mtu kituoni</translation>
     </message>
     <message>
         <source>In detail…</source>
-        <translation type="unfinished"></translation>
+        <translation>Kwa undani…</translation>
     </message>
     <message>
         <source>Everything, for the supervisor</source>
-        <translation type="unfinished"></translation>
+        <translation>Kila kitu, kwa msimamizi</translation>
     </message>
     <message>
         <source>Report</source>
-        <translation type="unfinished"></translation>
+        <translation>Ripoti</translation>
     </message>
     <message>
         <source>Pages (*.html)</source>
-        <translation type="unfinished"></translation>
+        <translation>Kurasa (*.html)</translation>
     </message>
     <message>
         <source>Nothing happened in this camp yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bado hakuna kilichotokea katika kambi hii.</translation>
     </message>
     <message>
         <source>%1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 kati ya %2</translation>
     </message>
     <message>
         <source>not read yet</source>
-        <translation type="unfinished"></translation>
+        <translation>bado haijasomwa</translation>
     </message>
     <message>
         <source>wearers %1</source>
-        <translation type="unfinished"></translation>
+        <translation>wanaovaa %1</translation>
     </message>
     <message>
         <source>met %1, of them wearing %2</source>
-        <translation type="unfinished"></translation>
+        <translation>waliopatikana %1, wanaovaa kati yao %2</translation>
     </message>
     <message>
         <source>effective coverage of those who came %1 %</source>
-        <translation type="unfinished"></translation>
+        <translation>ufikiaji wenye ufanisi wa waliokuja %1 %</translation>
     </message>
     <message>
         <source>soon</source>
-        <translation type="unfinished"></translation>
+        <translation>hivi karibuni</translation>
     </message>
     <message>
         <source>due</source>
-        <translation type="unfinished"></translation>
+        <translation>wakati umefika</translation>
     </message>
     <message>
         <source>late</source>
-        <translation type="unfinished"></translation>
+        <translation>imechelewa</translation>
     </message>
     <message>
         <source>Drawn: %1 of %2 hand-overs; the sheet is %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>Yamechaguliwa: makabidhiano %1 kati ya %2; karatasi ni %3.</translation>
     </message>
     <message>
         <source>The report is %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ripoti ni %1.</translation>
     </message>
     <message>
         <source>Writing the report…</source>
-        <translation type="unfinished"></translation>
+        <translation>Inaandika ripoti…</translation>
     </message>
     <message>
         <source>Other work is going on; try again when it has ended.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kazi nyingine inaendelea; jaribu tena itakapokwisha.</translation>
     </message>
 </context>
 <context>
@@ -4486,38 +4486,38 @@
     <name>quarterstep::ChartModel</name>
     <message>
         <source>inside the limits</source>
-        <translation type="unfinished"></translation>
+        <translation>ndani ya vikomo</translation>
     </message>
     <message>
         <source>beyond the inner limit</source>
-        <translation type="unfinished"></translation>
+        <translation>zaidi ya kikomo cha ndani</translation>
     </message>
     <message>
         <source>beyond the outer limit</source>
-        <translation type="unfinished"></translation>
+        <translation>zaidi ya kikomo cha nje</translation>
     </message>
     <message>
         <source>Group or run</source>
-        <translation type="unfinished"></translation>
+        <translation>Kundi au mfululizo</translation>
     </message>
     <message>
         <source>Figures</source>
-        <translation type="unfinished"></translation>
+        <translation>Namba</translation>
     </message>
     <message>
         <source>Limits</source>
-        <translation type="unfinished"></translation>
+        <translation>Vikomo</translation>
     </message>
 </context>
 <context>
     <name>quarterstep::ChartView</name>
     <message>
         <source>Chart of the audit</source>
-        <translation type="unfinished"></translation>
+        <translation>Chati ya ukaguzi</translation>
     </message>
     <message>
         <source>The same numbers stand in the table beside it</source>
-        <translation type="unfinished"></translation>
+        <translation>Namba zile zile ziko kwenye jedwali kando yake</translation>
     </message>
 </context>
 <context>
@@ -4563,74 +4563,74 @@
     <name>quarterstep::CrossModel</name>
     <message>
         <source>right, need</source>
-        <translation type="unfinished"></translation>
+        <translation>kulia, hitaji</translation>
     </message>
     <message>
         <source>left, need</source>
-        <translation type="unfinished"></translation>
+        <translation>kushoto, hitaji</translation>
     </message>
     <message>
         <source>right, pair</source>
-        <translation type="unfinished"></translation>
+        <translation>kulia, miwani</translation>
     </message>
     <message>
         <source>left, pair</source>
-        <translation type="unfinished"></translation>
+        <translation>kushoto, miwani</translation>
     </message>
     <message>
         <source>right, left over</source>
-        <translation type="unfinished"></translation>
+        <translation>kulia, kinachobaki</translation>
     </message>
     <message>
         <source>left, left over</source>
-        <translation type="unfinished"></translation>
+        <translation>kushoto, kinachobaki</translation>
     </message>
     <message>
         <source>%1 along %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 kwenye %2</translation>
     </message>
     <message>
         <source>What</source>
-        <translation type="unfinished">Nini</translation>
+        <translation>Nini</translation>
     </message>
     <message>
         <source>Power (D)</source>
-        <translation type="unfinished">Nguvu (D)</translation>
+        <translation>Nguvu (D)</translation>
     </message>
     <message>
         <source>Higher (D)</source>
-        <translation type="unfinished"></translation>
+        <translation>Kubwa (D)</translation>
     </message>
     <message>
         <source>Lower (D)</source>
-        <translation type="unfinished"></translation>
+        <translation>Ndogo (D)</translation>
     </message>
 </context>
 <context>
     <name>quarterstep::CrossView</name>
     <message>
         <source>Optical crosses</source>
-        <translation type="unfinished"></translation>
+        <translation>Misalaba ya nguvu</translation>
     </message>
     <message>
         <source>A picture of need, pair and what is left; the same values stand in the table</source>
-        <translation type="unfinished"></translation>
+        <translation>Mchoro wa hitaji, miwani na kinachobaki; thamani zile zile ziko kwenye jedwali</translation>
     </message>
     <message>
         <source>Powers in dioptres on the meridians they act in, as the examiner sees the eyes</source>
-        <translation type="unfinished"></translation>
+        <translation>Nguvu kwa dioptri kwenye meridiani zinapofanya kazi, kama mpimaji anavyoona macho</translation>
     </message>
     <message>
         <source>need</source>
-        <translation type="unfinished"></translation>
+        <translation>hitaji</translation>
     </message>
     <message>
         <source>pair</source>
-        <translation type="unfinished"></translation>
+        <translation>miwani</translation>
     </message>
     <message>
         <source>left over</source>
-        <translation type="unfinished"></translation>
+        <translation>kinachobaki</translation>
     </message>
 </context>
 <context>
@@ -4661,7 +4661,7 @@
     </message>
     <message>
         <source>Empties the card</source>
-        <translation type="unfinished"></translation>
+        <translation>Hufuta kadi</translation>
     </message>
     <message>
         <source>New person</source>
@@ -4669,7 +4669,7 @@
     </message>
     <message>
         <source>Puts the people of a prescription table into the waiting list</source>
-        <translation type="unfinished"></translation>
+        <translation>Huweka watu wa jedwali la maagizo kwenye orodha ya kusubiri</translation>
     </message>
     <message>
         <source>Load people…</source>
@@ -4677,7 +4677,7 @@
     </message>
     <message>
         <source>Opens another camp, the sample, or starts one</source>
-        <translation type="unfinished"></translation>
+        <translation>Hufungua kambi nyingine, mfano, au huanzisha kambi</translation>
     </message>
     <message>
         <source>Camps…</source>
@@ -4685,11 +4685,11 @@
     </message>
     <message>
         <source>Look, language, printer, camp, PINs</source>
-        <translation type="unfinished"></translation>
+        <translation>Sura, lugha, printa, kambi, PIN</translation>
     </message>
     <message>
         <source>The manual, at the page for where you are</source>
-        <translation type="unfinished"></translation>
+        <translation>Mwongozo, kwenye ukurasa wa hapo ulipo</translation>
     </message>
     <message>
         <source>Help</source>
@@ -4701,7 +4701,7 @@
     </message>
     <message>
         <source>Light, dark, or sun: black on white and large, for outdoors</source>
-        <translation type="unfinished"></translation>
+        <translation>Nuru, giza, au jua: nyeusi juu ya nyeupe na kubwa, kwa nje</translation>
     </message>
     <message>
         <source>Light</source>
@@ -4717,11 +4717,11 @@
     </message>
     <message>
         <source>Who is served, and with what</source>
-        <translation type="unfinished"></translation>
+        <translation>Anayehudumiwa, na anachopewa</translation>
     </message>
     <message>
         <source>What lies in the box, and what happened to it</source>
-        <translation type="unfinished"></translation>
+        <translation>Kilicho ndani ya sanduku, na kilichokipata</translation>
     </message>
     <message>
         <source>Every key of the window</source>
@@ -4753,7 +4753,7 @@
     </message>
     <message>
         <source>Quarterstep</source>
-        <translation type="unfinished"></translation>
+        <translation>Quarterstep</translation>
     </message>
     <message>
         <source>Reading %1…</source>
@@ -4796,15 +4796,15 @@
     </message>
     <message>
         <source>%1: Quarterstep</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: Quarterstep</translation>
     </message>
     <message>
         <source>Audit</source>
-        <translation type="unfinished"></translation>
+        <translation>Ukaguzi</translation>
     </message>
     <message>
         <source>Which pairs went wrong, and what slip did it</source>
-        <translation type="unfinished"></translation>
+        <translation>Miwani ipi ilikosewa, na kwa kosa gani</translation>
     </message>
 </context>
 <context>
@@ -4834,7 +4834,7 @@
     </message>
     <message>
         <source>Choose a person: the card fills and pairs are suggested</source>
-        <translation type="unfinished"></translation>
+        <translation>Chagua mtu: kadi hujazwa na miwani hupendekezwa</translation>
     </message>
     <message>
         <source>Prescription</source>
@@ -4846,7 +4846,7 @@
     </message>
     <message>
         <source>Searches the stock for this prescription (Enter in any field)</source>
-        <translation type="unfinished"></translation>
+        <translation>Hutafuta akiba kwa agizo hili (Enter katika sehemu yoyote)</translation>
     </message>
     <message>
         <source>Pairs to pull</source>
@@ -4854,7 +4854,7 @@
     </message>
     <message>
         <source>Best first: power in dioptres, where to fetch it, what it leaves in each eye, prism</source>
-        <translation type="unfinished"></translation>
+        <translation>Bora kwanza: nguvu kwa dioptri, mahali pa kuichukua, inachobakiza kwa kila jicho, prizimu</translation>
     </message>
     <message>
         <source>This folder has no people.csv. Type a prescription below, or load a table.</source>
@@ -4862,9 +4862,9 @@
     </message>
     <message numerus="yes">
         <source>Counts in stock.yaml were edited by hand in %n line(s). The ledger&apos;s counts are used until the edits are accepted or discarded in Stock.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Hesabu katika stock.yaml zimebadilishwa kwa mkono kwenye mstari %n. Hesabu za daftari hutumika hadi mabadiliko yakubaliwe au yatupwe kwenye Akiba.</numerusform>
+            <numerusform>Hesabu katika stock.yaml zimebadilishwa kwa mkono kwenye mistari %n. Hesabu za daftari hutumika hadi mabadiliko yakubaliwe au yatupwe kwenye Akiba.</numerusform>
         </translation>
     </message>
     <message>
@@ -4893,121 +4893,121 @@
     </message>
     <message>
         <source>Taken back from %1: %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Imerudishwa kutoka kwa %1: %2.</translation>
     </message>
     <message>
         <source>Who is served: people of the table, or custom orders</source>
-        <translation type="unfinished"></translation>
+        <translation>Anayehudumiwa: watu wa jedwali, au oda maalum</translation>
     </message>
     <message>
         <source>People</source>
-        <translation type="unfinished"></translation>
+        <translation>Watu</translation>
     </message>
     <message>
         <source>Line</source>
-        <translation type="unfinished">Mstari</translation>
+        <translation>Mstari</translation>
     </message>
     <message>
         <source>Orders</source>
-        <translation type="unfinished"></translation>
+        <translation>Oda</translation>
     </message>
     <message>
         <source>The whole prescription, or the short way for plain readers</source>
-        <translation type="unfinished"></translation>
+        <translation>Agizo lote, au njia fupi ya miwani ya kusomea tu</translation>
     </message>
     <message>
         <source>Plain reader</source>
-        <translation type="unfinished"></translation>
+        <translation>Miwani ya kusomea tu</translation>
     </message>
     <message>
         <source>%1 stands in the line.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 yuko kwenye foleni.</translation>
     </message>
     <message>
         <source>%1 is entered as referred.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ameingizwa kuwa amepewa rufaa.</translation>
     </message>
     <message>
         <source>A custom order for %1 is entered; it stands under Orders.</source>
-        <translation type="unfinished"></translation>
+        <translation>Oda maalum ya %1 imeingizwa; iko chini ya Oda.</translation>
     </message>
     <message>
         <source>This stands in the ledger already: %1, %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hii iko kwenye daftari tayari: %1, %2.</translation>
     </message>
     <message>
         <source>%1: %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2.</translation>
     </message>
 </context>
 <context>
     <name>quarterstep::FindingsModel</name>
     <message>
         <source>a slip is likely</source>
-        <translation type="unfinished"></translation>
+        <translation>huenda kuna kosa</translation>
     </message>
     <message>
         <source>When</source>
-        <translation type="unfinished">Lini</translation>
+        <translation>Lini</translation>
     </message>
     <message>
         <source>Person</source>
-        <translation type="unfinished">Mtu</translation>
+        <translation>Mtu</translation>
     </message>
     <message>
         <source>Purpose</source>
-        <translation type="unfinished"></translation>
+        <translation>Matumizi</translation>
     </message>
     <message>
         <source>Pair given</source>
-        <translation type="unfinished"></translation>
+        <translation>Miwani iliyotolewa</translation>
     </message>
     <message>
         <source>What</source>
-        <translation type="unfinished">Nini</translation>
+        <translation>Nini</translation>
     </message>
     <message>
         <source>In detail</source>
-        <translation type="unfinished"></translation>
+        <translation>Kwa undani</translation>
     </message>
     <message>
         <source>Likeliest slip</source>
-        <translation type="unfinished"></translation>
+        <translation>Kosa linalowezekana zaidi</translation>
     </message>
 </context>
 <context>
     <name>quarterstep::FocimeterRow</name>
     <message>
         <source>Read, R</source>
-        <translation type="unfinished"></translation>
+        <translation>Iliyosomwa, K</translation>
     </message>
     <message>
         <source>L</source>
-        <translation type="unfinished">Ks</translation>
+        <translation>Ks</translation>
     </message>
     <message>
         <source>Right lens as the focimeter reads it</source>
-        <translation type="unfinished"></translation>
+        <translation>Lenzi ya kulia kama fosimita inavyoisoma</translation>
     </message>
     <message>
         <source>Left lens as the focimeter reads it</source>
-        <translation type="unfinished"></translation>
+        <translation>Lenzi ya kushoto kama fosimita inavyoisoma</translation>
     </message>
     <message>
         <source>Right lens as the focimeter reads it, dioptres: -1.25 -0.50 x 90</source>
-        <translation type="unfinished"></translation>
+        <translation>Lenzi ya kulia kama fosimita inavyoisoma, dioptri: -1.25 -0.50 x 90</translation>
     </message>
     <message>
         <source>Left lens as the focimeter reads it, dioptres: -1.25 -0.50 x 90</source>
-        <translation type="unfinished"></translation>
+        <translation>Lenzi ya kushoto kama fosimita inavyoisoma, dioptri: -1.25 -0.50 x 90</translation>
     </message>
     <message>
         <source>right lens: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>lenzi ya kulia: %1</translation>
     </message>
     <message>
         <source>left lens: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>lenzi ya kushoto: %1</translation>
     </message>
 </context>
 <context>
@@ -5022,11 +5022,11 @@
     </message>
     <message>
         <source>Gives the chosen pair to this person and counts it down (Ctrl+Return)</source>
-        <translation type="unfinished"></translation>
+        <translation>Humpa mtu huyu miwani iliyochaguliwa na kupunguza hesabu (Ctrl+Return)</translation>
     </message>
     <message>
         <source>The power of this very pair was read</source>
-        <translation type="unfinished"></translation>
+        <translation>Nguvu ya miwani hii hii imesomwa</translation>
     </message>
     <message>
         <source>Fit on the face</source>
@@ -5034,7 +5034,7 @@
     </message>
     <message>
         <source>Sits well at nose and ears, pupils behind the centres</source>
-        <translation type="unfinished"></translation>
+        <translation>Inakaa vizuri puani na masikioni, mboni nyuma ya vitovu</translation>
     </message>
     <message>
         <source>Acuity with the pair</source>
@@ -5042,7 +5042,7 @@
     </message>
     <message>
         <source>Each eye read the chart with this pair on</source>
-        <translation type="unfinished"></translation>
+        <translation>Kila jicho limesoma chati na miwani hii usoni</translation>
     </message>
     <message>
         <source>Instructions given</source>
@@ -5050,7 +5050,7 @@
     </message>
     <message>
         <source>What it is for, how to care for it, when to come back</source>
-        <translation type="unfinished"></translation>
+        <translation>Ni ya nini, jinsi ya kuitunza, arudi lini</translation>
     </message>
     <message>
         <source>With pair, R</source>
@@ -5058,7 +5058,7 @@
     </message>
     <message>
         <source>Right eye: acuity with this pair on, for example 6/9</source>
-        <translation type="unfinished"></translation>
+        <translation>Jicho la kulia: uwezo wa kuona na miwani hii, kwa mfano 6/9</translation>
     </message>
     <message>
         <source>L</source>
@@ -5066,7 +5066,7 @@
     </message>
     <message>
         <source>Left eye: acuity with this pair on, for example 6/9</source>
-        <translation type="unfinished"></translation>
+        <translation>Jicho la kushoto: uwezo wa kuona na miwani hii, kwa mfano 6/9</translation>
     </message>
     <message>
         <source>near</source>
@@ -5074,7 +5074,7 @@
     </message>
     <message>
         <source>Smallest print read with this pair on, for example N8</source>
-        <translation type="unfinished"></translation>
+        <translation>Maandishi madogo zaidi yaliyosomwa na miwani hii, kwa mfano N8</translation>
     </message>
     <message>
         <source>Reason</source>
@@ -5082,7 +5082,7 @@
     </message>
     <message>
         <source>Why this pair is given all the same; kept with the entry</source>
-        <translation type="unfinished"></translation>
+        <translation>Kwa nini miwani hii inatolewa hata hivyo; huhifadhiwa na ingizo</translation>
     </message>
     <message>
         <source>Your initials</source>
@@ -5090,59 +5090,59 @@
     </message>
     <message>
         <source>Who hands over; kept with the entry, may stay empty</source>
-        <translation type="unfinished"></translation>
+        <translation>Anayekabidhi; huhifadhiwa na ingizo, inaweza kuachwa wazi</translation>
     </message>
     <message>
         <source>Hand over, print</source>
-        <translation type="unfinished"></translation>
+        <translation>Kabidhi, chapisha</translation>
     </message>
     <message>
         <source>Hands over and prints the note (Ctrl+Shift+Return)</source>
-        <translation type="unfinished"></translation>
+        <translation>Hukabidhi na kuchapisha karatasi (Ctrl+Shift+Return)</translation>
     </message>
     <message>
         <source>Takes back what was entered last for this person today (Ctrl+Z)</source>
-        <translation type="unfinished"></translation>
+        <translation>Hurudisha kilichoingizwa mwisho kwa mtu huyu leo (Ctrl+Z)</translation>
     </message>
     <message>
         <source>Note</source>
-        <translation type="unfinished"></translation>
+        <translation>Karatasi</translation>
     </message>
     <message>
         <source>Prints what this person takes home (Ctrl+P)</source>
-        <translation type="unfinished"></translation>
+        <translation>Huchapisha karatasi ambayo mtu huyu huipeleka nyumbani (Ctrl+P)</translation>
     </message>
     <message>
         <source>Letter</source>
-        <translation type="unfinished"></translation>
+        <translation>Barua</translation>
     </message>
     <message>
         <source>Enters the referral and prints the letter to the clinic (Ctrl+Shift+L)</source>
-        <translation type="unfinished"></translation>
+        <translation>Huingiza rufaa na kuchapisha barua kwa kliniki (Ctrl+Shift+L)</translation>
     </message>
     <message>
         <source>Order</source>
-        <translation type="unfinished"></translation>
+        <translation>Oda</translation>
     </message>
     <message>
         <source>Enters a custom order and prints it for the laboratory (Ctrl+Shift+O)</source>
-        <translation type="unfinished"></translation>
+        <translation>Huingiza oda maalum na kuichapisha kwa maabara (Ctrl+Shift+O)</translation>
     </message>
     <message>
         <source>Without</source>
-        <translation type="unfinished"></translation>
+        <translation>Bila miwani</translation>
     </message>
     <message>
         <source>Enters that this person goes without a pair, and why (Ctrl+Shift+W)</source>
-        <translation type="unfinished"></translation>
+        <translation>Huingiza kwamba mtu huyu anaondoka bila miwani, na kwa nini (Ctrl+Shift+W)</translation>
     </message>
     <message>
         <source>Power by focimeter</source>
-        <translation type="unfinished"></translation>
+        <translation>Nguvu kwa fosimita</translation>
     </message>
     <message>
         <source>Each eye by focimeter</source>
-        <translation type="unfinished"></translation>
+        <translation>Kila jicho kwa fosimita</translation>
     </message>
 </context>
 <context>
@@ -5157,7 +5157,7 @@
     </message>
     <message>
         <source>Chooses a page of the manual</source>
-        <translation type="unfinished"></translation>
+        <translation>Huchagua ukurasa wa mwongozo</translation>
     </message>
     <message>
         <source>Text of the page</source>
@@ -5165,7 +5165,7 @@
     </message>
     <message>
         <source>The manual; links lead to other pages</source>
-        <translation type="unfinished"></translation>
+        <translation>Mwongozo; viungo huelekeza kurasa nyingine</translation>
     </message>
     <message>
         <source>Close</source>
@@ -5184,7 +5184,7 @@
     </message>
     <message>
         <source>All keys of the window; Escape closes it</source>
-        <translation type="unfinished"></translation>
+        <translation>Vitufe vyote vya dirisha; Escape hulifunga</translation>
     </message>
     <message>
         <source>Close</source>
@@ -5207,7 +5207,7 @@
     </message>
     <message>
         <source>A picture of how many pieces of each power there are; the same numbers stand in the table of lines</source>
-        <translation type="unfinished"></translation>
+        <translation>Mchoro wa idadi ya vipande vya kila nguvu; namba zile zile ziko kwenye jedwali la mistari</translation>
     </message>
     <message>
         <source>power (D)</source>
@@ -5219,153 +5219,153 @@
     </message>
     <message>
         <source>%1: available %2, kept aside %3, keep at least %4</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: zinazopatikana %2, zilizowekwa kando %3, weka angalau %4</translation>
     </message>
 </context>
 <context>
     <name>quarterstep::LineModel</name>
     <message>
         <source>none: waits</source>
-        <translation type="unfinished"></translation>
+        <translation>hakuna: anasubiri</translation>
     </message>
     <message>
         <source>not in the line</source>
-        <translation type="unfinished"></translation>
+        <translation>hayuko kwenye foleni</translation>
     </message>
     <message>
         <source>none left: look before saying it again</source>
-        <translation type="unfinished"></translation>
+        <translation>hakuna iliyobaki: angalia kabla ya kusema tena</translation>
     </message>
     <message>
         <source>with caution</source>
-        <translation type="unfinished"></translation>
+        <translation>kwa tahadhari</translation>
     </message>
     <message>
         <source>by hand: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>kwa mkono: %1</translation>
     </message>
     <message>
         <source>promised; %1</source>
-        <translation type="unfinished"></translation>
+        <translation>imeahidiwa; %1</translation>
     </message>
     <message>
         <source>Person</source>
-        <translation type="unfinished">Mtu</translation>
+        <translation>Mtu</translation>
     </message>
     <message>
         <source>For</source>
-        <translation type="unfinished">Kwa</translation>
+        <translation>Kwa</translation>
     </message>
     <message>
         <source>Gets</source>
-        <translation type="unfinished"></translation>
+        <translation>Anapata</translation>
     </message>
     <message>
         <source>Why</source>
-        <translation type="unfinished"></translation>
+        <translation>Kwa nini</translation>
     </message>
 </context>
 <context>
     <name>quarterstep::LinePanel</name>
     <message>
         <source>Waiting line</source>
-        <translation type="unfinished"></translation>
+        <translation>Foleni ya kusubiri</translation>
     </message>
     <message>
         <source>Who gets which pair and why. Drop a pair on a person to pick it by hand</source>
-        <translation type="unfinished"></translation>
+        <translation>Nani anapata miwani ipi na kwa nini. Dondosha miwani juu ya mtu ili kuichagua kwa mkono</translation>
     </message>
     <message>
         <source>Reason for a pair picked by hand</source>
-        <translation type="unfinished"></translation>
+        <translation>Sababu ya miwani iliyochaguliwa kwa mkono</translation>
     </message>
     <message>
         <source>Reason, for a pair by hand</source>
-        <translation type="unfinished"></translation>
+        <translation>Sababu, kwa miwani ya mkono</translation>
     </message>
     <message>
         <source>Why this person gets another pair than planned; kept with the promise</source>
-        <translation type="unfinished"></translation>
+        <translation>Kwa nini mtu huyu anapata miwani tofauti na iliyopangwa; huhifadhiwa na ahadi</translation>
     </message>
     <message>
         <source>All arrive</source>
-        <translation type="unfinished"></translation>
+        <translation>Wote wamefika</translation>
     </message>
     <message>
         <source>Everybody of the table who has nothing yet</source>
-        <translation type="unfinished"></translation>
+        <translation>Kila mtu wa jedwali ambaye bado hana kitu</translation>
     </message>
     <message>
         <source>Card arrives</source>
-        <translation type="unfinished"></translation>
+        <translation>Wa kadi amefika</translation>
     </message>
     <message>
         <source>The person on the card (Ctrl+J)</source>
-        <translation type="unfinished"></translation>
+        <translation>Mtu aliye kwenye kadi (Ctrl+J)</translation>
     </message>
     <message>
         <source>Plan again</source>
-        <translation type="unfinished"></translation>
+        <translation>Panga tena</translation>
     </message>
     <message>
         <source>Plans anew, or stops planning</source>
-        <translation type="unfinished"></translation>
+        <translation>Hupanga upya, au huacha kupanga</translation>
     </message>
     <message>
         <source>Promise</source>
-        <translation type="unfinished"></translation>
+        <translation>Ahidi</translation>
     </message>
     <message>
         <source>The person was told: no plan takes it back</source>
-        <translation type="unfinished"></translation>
+        <translation>Mtu ameambiwa: hakuna mpango unaoirudisha</translation>
     </message>
     <message>
         <source>Give chosen pair</source>
-        <translation type="unfinished"></translation>
+        <translation>Toa iliyochaguliwa</translation>
     </message>
     <message>
         <source>The pair chosen in the list, by hand and with a reason (Ctrl+G)</source>
-        <translation type="unfinished"></translation>
+        <translation>Miwani iliyochaguliwa kwenye orodha, kwa mkono na kwa sababu (Ctrl+G)</translation>
     </message>
     <message>
         <source>Gone</source>
-        <translation type="unfinished"></translation>
+        <translation>Ameondoka</translation>
     </message>
     <message>
         <source>The person left the line</source>
-        <translation type="unfinished"></translation>
+        <translation>Mtu ameondoka kwenye foleni</translation>
     </message>
     <message>
         <source>Stop</source>
-        <translation type="unfinished">Simamisha</translation>
+        <translation>Simamisha</translation>
     </message>
     <message>
         <source>Planning …</source>
-        <translation type="unfinished"></translation>
+        <translation>Inapanga …</translation>
     </message>
     <message>
         <source>Nobody waits yet. Let the people of the table stand in line, or the one on the card.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bado hakuna anayesubiri. Weka watu wa jedwali kwenye foleni, au aliye kwenye kadi.</translation>
     </message>
     <message>
         <source>%1 of %2 get a pair; first come, first served would be %3. %4</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 kati ya %2 wanapata miwani; kwa anayewahi kuhudumiwa kwanza ingekuwa %3. %4</translation>
     </message>
     <message>
         <source>No plan serves more.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hakuna mpango unaohudumia wengi zaidi.</translation>
     </message>
     <message>
         <source>Good, not proved best.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ni mzuri, haujathibitishwa kuwa bora.</translation>
     </message>
     <message>
         <source>Unpromise</source>
-        <translation type="unfinished"></translation>
+        <translation>Ondoa ahadi</translation>
     </message>
     <message>
         <source>Why this pair for %1? Type the reason and press Enter.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kwa nini miwani hii kwa %1? Andika sababu na ubonyeze Enter.</translation>
     </message>
 </context>
 <context>
@@ -5396,22 +5396,22 @@
     </message>
     <message>
         <source>keep at least %1, at most %2</source>
-        <translation type="unfinished"></translation>
+        <translation>weka angalau %1, isiyozidi %2</translation>
     </message>
     <message numerus="yes">
         <source>reorder %n</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>agiza %n</numerusform>
+            <numerusform>agiza %n</numerusform>
         </translation>
     </message>
     <message>
         <source>lasts %1 camp days as used so far</source>
-        <translation type="unfinished"></translation>
+        <translation>inatosha siku %1 za kambi kwa matumizi ya hadi sasa</translation>
     </message>
     <message>
         <source>How many camps of 100 people the available pieces last, as used so far</source>
-        <translation type="unfinished"></translation>
+        <translation>Vipande vinavyopatikana vinatosha kambi ngapi za watu 100, kwa matumizi ya hadi sasa</translation>
     </message>
     <message>
         <source>Bin</source>
@@ -5454,11 +5454,11 @@
     </message>
     <message>
         <source>How far it is</source>
-        <translation type="unfinished"></translation>
+        <translation>Imefikia wapi</translation>
     </message>
     <message>
         <source>Ends this work; nothing is changed by it</source>
-        <translation type="unfinished"></translation>
+        <translation>Husimamisha kazi hii; hakuna kinachobadilika</translation>
     </message>
     <message>
         <source>Stopping…</source>
@@ -5473,7 +5473,7 @@
     </message>
     <message>
         <source>Copies the code of this message, to look it up in the help</source>
-        <translation type="unfinished"></translation>
+        <translation>Hunakili msimbo wa ujumbe huu, ili kuutafuta kwenye msaada</translation>
     </message>
     <message>
         <source>Close</source>
@@ -5481,7 +5481,7 @@
     </message>
     <message>
         <source>Puts this message away</source>
-        <translation type="unfinished"></translation>
+        <translation>Huondoa ujumbe huu</translation>
     </message>
     <message>
         <source>Done</source>
@@ -5520,7 +5520,7 @@
     </message>
     <message>
         <source>Opens the sample and tells each step beside the work</source>
-        <translation type="unfinished"></translation>
+        <translation>Hufungua mfano na kueleza kila hatua kando ya kazi</translation>
     </message>
     <message>
         <source>Open the sample camp</source>
@@ -5528,7 +5528,7 @@
     </message>
     <message>
         <source>Opens your copy of the sample as you left it</source>
-        <translation type="unfinished"></translation>
+        <translation>Hufungua nakala yako ya mfano kama ulivyoiacha</translation>
     </message>
     <message>
         <source>Begin the sample anew</source>
@@ -5536,7 +5536,7 @@
     </message>
     <message>
         <source>Throws away what was done in your copy of the sample</source>
-        <translation type="unfinished"></translation>
+        <translation>Hutupa yaliyofanywa kwenye nakala yako ya mfano</translation>
     </message>
     <message>
         <source>Start my own camp</source>
@@ -5552,7 +5552,7 @@
     </message>
     <message>
         <source>A page where you type the trays and see the lines they make</source>
-        <translation type="unfinished"></translation>
+        <translation>Ukurasa wa kuandika trei na kuona mistari inayotokana</translation>
     </message>
     <message>
         <source>Open a camp</source>
@@ -5568,7 +5568,7 @@
     </message>
     <message>
         <source>Chooses the folder with stock.yaml</source>
-        <translation type="unfinished"></translation>
+        <translation>Huchagua folda yenye stock.yaml</translation>
     </message>
     <message>
         <source>Back to the open camp</source>
@@ -5576,7 +5576,7 @@
     </message>
     <message>
         <source>Leaves everything as it is</source>
-        <translation type="unfinished"></translation>
+        <translation>Huacha kila kitu kama kilivyo</translation>
     </message>
     <message>
         <source>What was found, with file, line and column</source>
@@ -5584,7 +5584,7 @@
     </message>
     <message>
         <source>File, line and column of everything found; can be copied</source>
-        <translation type="unfinished"></translation>
+        <translation>Faili, mstari na safu ya kila kilichopatikana; inaweza kunakiliwa</translation>
     </message>
     <message>
         <source>Start a camp in this folder…</source>
@@ -5592,7 +5592,7 @@
     </message>
     <message>
         <source>Describe the trays; the stock file is written into this folder</source>
-        <translation type="unfinished"></translation>
+        <translation>Eleza trei; faili ya akiba huandikwa kwenye folda hii</translation>
     </message>
     <message>
         <source>%1 was not opened</source>
@@ -5615,113 +5615,113 @@
     <name>quarterstep::OrdersModel</name>
     <message numerus="yes">
         <source>remade %n time(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>imetengenezwa upya mara %n</numerusform>
+            <numerusform>imetengenezwa upya mara %n</numerusform>
         </translation>
     </message>
     <message>
         <source>ordered %1</source>
-        <translation type="unfinished"></translation>
+        <translation>imeagizwa %1</translation>
     </message>
     <message>
         <source>frame held: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>fremu imeshikiliwa: %1</translation>
     </message>
     <message>
         <source>Person</source>
-        <translation type="unfinished">Mtu</translation>
+        <translation>Mtu</translation>
     </message>
     <message>
         <source>State</source>
-        <translation type="unfinished">Hali</translation>
+        <translation>Hali</translation>
     </message>
     <message>
         <source>Since</source>
-        <translation type="unfinished"></translation>
+        <translation>Tangu</translation>
     </message>
     <message>
         <source>Ordered</source>
-        <translation type="unfinished"></translation>
+        <translation>Iliyoagizwa</translation>
     </message>
 </context>
 <context>
     <name>quarterstep::OrdersPanel</name>
     <message>
         <source>Find an order by the code of the person</source>
-        <translation type="unfinished"></translation>
+        <translation>Tafuta oda kwa msimbo wa mtu</translation>
     </message>
     <message>
         <source>Part of a camp code; empty shows the open orders</source>
-        <translation type="unfinished"></translation>
+        <translation>Sehemu ya msimbo wa kambi; ikiachwa wazi huonyesha oda zilizo wazi</translation>
     </message>
     <message>
         <source>Code</source>
-        <translation type="unfinished"></translation>
+        <translation>Msimbo</translation>
     </message>
     <message>
         <source>Custom orders</source>
-        <translation type="unfinished"></translation>
+        <translation>Oda maalum</translation>
     </message>
     <message>
         <source>Custom orders, newest change first</source>
-        <translation type="unfinished"></translation>
+        <translation>Oda maalum, badiliko jipya kwanza</translation>
     </message>
     <message>
         <source>Reason or note for this step</source>
-        <translation type="unfinished"></translation>
+        <translation>Sababu au maelezo ya hatua hii</translation>
     </message>
     <message>
         <source>Kept with the step; making again needs a reason</source>
-        <translation type="unfinished"></translation>
+        <translation>Huhifadhiwa na hatua; kutengeneza upya kunahitaji sababu</translation>
     </message>
     <message>
         <source>Reason or note</source>
-        <translation type="unfinished"></translation>
+        <translation>Sababu au maelezo</translation>
     </message>
     <message>
         <source>Arrived</source>
-        <translation type="unfinished"></translation>
+        <translation>Imefika</translation>
     </message>
     <message>
         <source>It came from the laboratory</source>
-        <translation type="unfinished"></translation>
+        <translation>Imetoka maabara</translation>
     </message>
     <message>
         <source>Checked</source>
-        <translation type="unfinished"></translation>
+        <translation>Imekaguliwa</translation>
     </message>
     <message>
         <source>Power, axis and centres were read and agree with the order</source>
-        <translation type="unfinished"></translation>
+        <translation>Nguvu, mhimili na vitovu vimesomwa na vinalingana na oda</translation>
     </message>
     <message>
         <source>Collected</source>
-        <translation type="unfinished"></translation>
+        <translation>Imechukuliwa</translation>
     </message>
     <message>
         <source>The person has it and was checked with it on</source>
-        <translation type="unfinished"></translation>
+        <translation>Mtu anayo na imekaguliwa akiwa ameivaa</translation>
     </message>
     <message>
         <source>Make again</source>
-        <translation type="unfinished"></translation>
+        <translation>Tengeneza upya</translation>
     </message>
     <message>
         <source>Back to the laboratory; a reason is needed</source>
-        <translation type="unfinished"></translation>
+        <translation>Irudi maabara; sababu inahitajika</translation>
     </message>
     <message>
         <source>Not collected</source>
-        <translation type="unfinished"></translation>
+        <translation>Haikuchukuliwa</translation>
     </message>
     <message>
         <source>The person did not come for it</source>
-        <translation type="unfinished"></translation>
+        <translation>Mtu hakuja kuichukua</translation>
     </message>
     <message>
         <source>%1: %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2.</translation>
     </message>
 </context>
 <context>
@@ -5747,7 +5747,7 @@
     </message>
     <message>
         <source>Pull</source>
-        <translation type="unfinished"></translation>
+        <translation>Toa</translation>
     </message>
     <message>
         <source>Right eye (D)</source>
@@ -5771,30 +5771,30 @@
     </message>
     <message>
         <source>R and L %1 · prism %2</source>
-        <translation type="unfinished"></translation>
+        <translation>K na Ks %1 · prizimu %2</translation>
     </message>
     <message>
         <source>R %1 · L %2 · prism %3</source>
-        <translation type="unfinished"></translation>
+        <translation>K %1 · Ks %2 · prizimu %3</translation>
     </message>
     <message>
         <source> · chance %1</source>
-        <translation type="unfinished"></translation>
+        <translation> · uwezekano %1</translation>
     </message>
     <message>
         <source>Chance within</source>
-        <translation type="unfinished"></translation>
+        <translation>Uwezekano wa kuwa ndani</translation>
     </message>
 </context>
 <context>
     <name>quarterstep::PaperWorker</name>
     <message>
         <source>%1: sent to %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: imetumwa kwa %2.</translation>
     </message>
     <message>
         <source>%1: written to %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: imeandikwa kwa %2.</translation>
     </message>
 </context>
 <context>
@@ -5813,11 +5813,11 @@
     </message>
     <message>
         <source>chosen pair, right eye</source>
-        <translation type="unfinished"></translation>
+        <translation>miwani iliyochaguliwa, jicho la kulia</translation>
     </message>
     <message>
         <source>chosen pair, left eye</source>
-        <translation type="unfinished"></translation>
+        <translation>miwani iliyochaguliwa, jicho la kushoto</translation>
     </message>
     <message>
         <source>lenses</source>
@@ -5833,11 +5833,11 @@
     </message>
     <message>
         <source>Mean (D)</source>
-        <translation type="unfinished"></translation>
+        <translation>Wastani (D)</translation>
     </message>
     <message>
         <source>Half cylinder (D)</source>
-        <translation type="unfinished"></translation>
+        <translation>Nusu ya silinda (D)</translation>
     </message>
     <message>
         <source>Available</source>
@@ -5848,31 +5848,31 @@
     <name>quarterstep::PlanePanel</name>
     <message>
         <source>Table</source>
-        <translation type="unfinished">Jedwali</translation>
+        <translation>Jedwali</translation>
     </message>
     <message>
         <source>Power plane</source>
-        <translation type="unfinished">Mchoro wa nguvu</translation>
+        <translation>Mchoro wa nguvu</translation>
     </message>
     <message>
         <source>Shows the same values as a table (Ctrl+T)</source>
-        <translation type="unfinished"></translation>
+        <translation>Huonyesha thamani zile zile kama jedwali (Ctrl+T)</translation>
     </message>
     <message>
         <source>Power plane as a table</source>
-        <translation type="unfinished">Mchoro wa nguvu kama jedwali</translation>
+        <translation>Mchoro wa nguvu kama jedwali</translation>
     </message>
     <message>
         <source>Powers in dioptres and how many can be given</source>
-        <translation type="unfinished"></translation>
+        <translation>Nguvu kwa dioptri na ngapi zinaweza kutolewa</translation>
     </message>
     <message>
         <source>R, L: the person&apos;s eyes · disc: pairs · diamond: lenses · cross: none left · dot: ranks · open ring: chosen pair. The larger, the more there are.</source>
-        <translation type="unfinished"></translation>
+        <translation>R, L: macho ya mtu · duara: miwani · almasi: lenzi · msalaba: hakuna iliyobaki · nukta: mpangilio · pete wazi: miwani iliyochaguliwa. Kubwa zaidi, zipo nyingi zaidi.</translation>
     </message>
     <message>
         <source>Picture</source>
-        <translation type="unfinished">Picha</translation>
+        <translation>Mchoro</translation>
     </message>
 </context>
 <context>
@@ -5883,7 +5883,7 @@
     </message>
     <message>
         <source>A picture of the stock around this person&apos;s eyes; the same values stand in the table</source>
-        <translation type="unfinished"></translation>
+        <translation>Mchoro wa akiba karibu na macho ya mtu huyu; thamani zile zile ziko kwenye jedwali</translation>
     </message>
     <message>
         <source>mean power (D)</source>
@@ -5903,24 +5903,24 @@
     </message>
     <message>
         <source>R %1 D</source>
-        <translation type="unfinished"></translation>
+        <translation>K %1 D</translation>
     </message>
     <message>
         <source>L %1 D</source>
-        <translation type="unfinished"></translation>
+        <translation>Ks %1 D</translation>
     </message>
     <message numerus="yes">
         <source>lenses %1: %n available</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>lenzi %1: inapatikana %n</numerusform>
+            <numerusform>lenzi %1: zinapatikana %n</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>pairs %1: %n available</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>miwani %1: inapatikana %n</numerusform>
+            <numerusform>miwani %1: zinapatikana %n</numerusform>
         </translation>
     </message>
 </context>
@@ -5928,39 +5928,39 @@
     <name>quarterstep::PowerFields</name>
     <message>
         <source>Right eye, sphere</source>
-        <translation type="unfinished"></translation>
+        <translation>Jicho la kulia, sfia</translation>
     </message>
     <message>
         <source>Left eye, sphere</source>
-        <translation type="unfinished"></translation>
+        <translation>Jicho la kushoto, sfia</translation>
     </message>
     <message>
         <source>Sphere in dioptres, with its sign. Up and Down step 0.25, Page Up and Page Down 1.00</source>
-        <translation type="unfinished"></translation>
+        <translation>Sfia kwa dioptri, na alama yake. Up na Down hubadilisha 0.25, Page Up na Page Down 1.00</translation>
     </message>
     <message>
         <source>Right eye, cylinder</source>
-        <translation type="unfinished"></translation>
+        <translation>Jicho la kulia, silinda</translation>
     </message>
     <message>
         <source>Left eye, cylinder</source>
-        <translation type="unfinished"></translation>
+        <translation>Jicho la kushoto, silinda</translation>
     </message>
     <message>
         <source>Cylinder in dioptres, with its sign. Up and Down step 0.25, Page Up and Page Down 1.00</source>
-        <translation type="unfinished"></translation>
+        <translation>Silinda kwa dioptri, na alama yake. Up na Down hubadilisha 0.25, Page Up na Page Down 1.00</translation>
     </message>
     <message>
         <source>Right eye, axis</source>
-        <translation type="unfinished"></translation>
+        <translation>Jicho la kulia, mhimili</translation>
     </message>
     <message>
         <source>Left eye, axis</source>
-        <translation type="unfinished"></translation>
+        <translation>Jicho la kushoto, mhimili</translation>
     </message>
     <message>
         <source>Axis in degrees. Up and Down step 1, with Shift 5</source>
-        <translation type="unfinished"></translation>
+        <translation>Mhimili kwa digrii. Up na Down hubadilisha 1, na Shift 5</translation>
     </message>
 </context>
 <context>
@@ -5975,11 +5975,11 @@
     </message>
     <message>
         <source>Goes on without this step</source>
-        <translation type="unfinished"></translation>
+        <translation>Huendelea bila hatua hii</translation>
     </message>
     <message>
         <source>Ends the practice; the sample stays open</source>
-        <translation type="unfinished"></translation>
+        <translation>Humaliza mazoezi; mfano hubaki wazi</translation>
     </message>
     <message>
         <source>Somebody sits down. Press Ctrl+N for an empty card, and type the code %1 under Person.</source>
@@ -6030,7 +6030,7 @@
     </message>
     <message>
         <source>What the spectacles are for; left open, the prescription decides</source>
-        <translation type="unfinished"></translation>
+        <translation>Miwani ni ya nini; ikiachwa wazi, agizo huamua</translation>
     </message>
     <message>
         <source>open</source>
@@ -6094,7 +6094,7 @@
     </message>
     <message>
         <source>Tick when this was seen or told; it decides about a letter to the clinic</source>
-        <translation type="unfinished"></translation>
+        <translation>Weka alama hili likionekana au kusemwa; huamua kuhusu barua kwa kliniki</translation>
     </message>
     <message>
         <source>%1 is empty; a person, the right and the left eye are needed</source>
@@ -6102,90 +6102,90 @@
     </message>
     <message>
         <source>Measured besides</source>
-        <translation type="unfinished"></translation>
+        <translation>Kingine kilichopimwa</translation>
     </message>
     <message>
         <source>Three fields an eye</source>
-        <translation type="unfinished"></translation>
+        <translation>Sehemu tatu kwa jicho</translation>
     </message>
     <message>
         <source>Sphere, cylinder and axis in fields of their own (Ctrl+E)</source>
-        <translation type="unfinished"></translation>
+        <translation>Sfia, silinda na mhimili kila moja sehemu yake (Ctrl+E)</translation>
     </message>
 </context>
 <context>
     <name>quarterstep::ReaderCard</name>
     <message>
         <source>Age</source>
-        <translation type="unfinished">Umri</translation>
+        <translation>Umri</translation>
     </message>
     <message>
         <source>Age in years; unknown age is judged by the strictest rules</source>
-        <translation type="unfinished"></translation>
+        <translation>Umri kwa miaka; umri usiojulikana hupimwa kwa kanuni kali zaidi</translation>
     </message>
     <message>
         <source>Distance fine?</source>
-        <translation type="unfinished"></translation>
+        <translation>Mbali sawa?</translation>
     </message>
     <message>
         <source>Does the person see well far away without spectacles? + is yes, - is no</source>
-        <translation type="unfinished"></translation>
+        <translation>Je, mtu anaona vizuri mbali bila miwani? + ni ndiyo, - ni hapana</translation>
     </message>
     <message>
         <source>not asked</source>
-        <translation type="unfinished"></translation>
+        <translation>haijaulizwa</translation>
     </message>
     <message>
         <source>yes (+)</source>
-        <translation type="unfinished"></translation>
+        <translation>ndiyo (+)</translation>
     </message>
     <message>
         <source>no (-)</source>
-        <translation type="unfinished"></translation>
+        <translation>hapana (-)</translation>
     </message>
     <message>
         <source>Near power by trial</source>
-        <translation type="unfinished"></translation>
+        <translation>Nguvu ya karibu kwa majaribio</translation>
     </message>
     <message>
         <source>Power with which the person read best, the same in both eyes, dioptres: 2.25 or 225</source>
-        <translation type="unfinished"></translation>
+        <translation>Nguvu ambayo mtu alisoma nayo vizuri zaidi, sawa kwa macho yote, dioptri: 2.25 au 225</translation>
     </message>
     <message>
         <source>PD near</source>
-        <translation type="unfinished">PD karibu</translation>
+        <translation>PD karibu</translation>
     </message>
     <message>
         <source>Distance between the pupils looking near, millimetres; without it the worst that is plausible is judged</source>
-        <translation type="unfinished"></translation>
+        <translation>Umbali kati ya mboni ukitazama karibu, milimita; bila huo hupimwa kwa hali mbaya zaidi inayowezekana</translation>
     </message>
     <message>
         <source>Person</source>
-        <translation type="unfinished">Mtu</translation>
+        <translation>Mtu</translation>
     </message>
     <message>
         <source>Camp code of the person; one is offered, the paper card&apos;s may be typed over it</source>
-        <translation type="unfinished"></translation>
+        <translation>Msimbo wa kambi wa mtu; mmoja unapendekezwa, wa kadi ya karatasi unaweza kuandikwa juu yake</translation>
     </message>
     <message>
         <source>%1 in each eye</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 katika kila jicho</translation>
     </message>
     <message>
         <source>Ask first whether the person sees well far away.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kwanza uliza kama mtu anaona vizuri mbali.</translation>
     </message>
     <message>
         <source>Then a reader alone is not enough: refract, and use the full card.</source>
-        <translation type="unfinished"></translation>
+        <translation>Basi miwani ya kusomea peke yake haitoshi: pima macho, na utumie kadi kamili.</translation>
     </message>
     <message>
         <source>Type the near power in quarters of a dioptre: 2.25 or 225.</source>
-        <translation type="unfinished"></translation>
+        <translation>Andika nguvu ya karibu kwa robo za dioptri: 2.25 au 225.</translation>
     </message>
     <message>
         <source>A hand-over needs a code for the person.</source>
-        <translation type="unfinished"></translation>
+        <translation>Makabidhiano yanahitaji msimbo wa mtu.</translation>
     </message>
 </context>
 <context>
@@ -6216,7 +6216,7 @@
     </message>
     <message>
         <source>Light, dark, or sun: black on white and large, for outdoors</source>
-        <translation type="unfinished"></translation>
+        <translation>Nuru, giza, au jua: nyeusi juu ya nyeupe na kubwa, kwa nje</translation>
     </message>
     <message>
         <source>Light</source>
@@ -6236,7 +6236,7 @@
     </message>
     <message>
         <source>In per cent of the usual; also Ctrl++ and Ctrl+-</source>
-        <translation type="unfinished"></translation>
+        <translation>Kwa asilimia ya kawaida; pia Ctrl++ na Ctrl+-</translation>
     </message>
     <message>
         <source>%1 %</source>
@@ -6248,7 +6248,7 @@
     </message>
     <message>
         <source>Language of the window, at once</source>
-        <translation type="unfinished"></translation>
+        <translation>Lugha ya dirisha, mara moja</translation>
     </message>
     <message>
         <source>Printer</source>
@@ -6256,7 +6256,7 @@
     </message>
     <message>
         <source>Printer for cards and letters of this laptop</source>
-        <translation type="unfinished"></translation>
+        <translation>Printa ya kadi na barua ya kompyuta hii</translation>
     </message>
     <message>
         <source>This camp</source>
@@ -6272,7 +6272,7 @@
     </message>
     <message>
         <source>Form in which pairs and orders show a cylinder; typed prescriptions stay as typed</source>
-        <translation type="unfinished"></translation>
+        <translation>Namna miwani na oda zinavyoonyesha silinda; maagizo yaliyoandikwa hubaki yalivyoandikwa</translation>
     </message>
     <message>
         <source>minus</source>
@@ -6288,7 +6288,7 @@
     </message>
     <message>
         <source>Notation on the card; the record keeps what was typed</source>
-        <translation type="unfinished"></translation>
+        <translation>Mwandiko kwenye kadi; rekodi huhifadhi kilichoandikwa</translation>
     </message>
     <message>
         <source>as recorded</source>
@@ -6304,7 +6304,7 @@
     </message>
     <message>
         <source>Profile of limits for everybody; by itself the desk chooses by age and purpose</source>
-        <translation type="unfinished"></translation>
+        <translation>Wasifu wa vikomo kwa kila mtu; usipochagua, huchaguliwa kwa umri na matumizi</translation>
     </message>
     <message>
         <source>PINs</source>
@@ -6320,7 +6320,7 @@
     </message>
     <message>
         <source>Whose PIN is set or taken away</source>
-        <translation type="unfinished"></translation>
+        <translation>PIN ya nani inawekwa au kuondolewa</translation>
     </message>
     <message>
         <source>PIN that is needed now</source>
@@ -6328,7 +6328,7 @@
     </message>
     <message>
         <source>The supervisor&apos;s PIN when there is one, else the present one of this role</source>
-        <translation type="unfinished"></translation>
+        <translation>PIN ya msimamizi ikiwepo, la sivyo ya sasa ya jukumu hili</translation>
     </message>
     <message>
         <source>New PIN</source>
@@ -6336,7 +6336,7 @@
     </message>
     <message>
         <source>%1 to %2 characters</source>
-        <translation type="unfinished"></translation>
+        <translation>herufi %1 hadi %2</translation>
     </message>
     <message>
         <source>Take the PIN away</source>
@@ -6344,7 +6344,7 @@
     </message>
     <message>
         <source>This role is asked for no PIN any more</source>
-        <translation type="unfinished"></translation>
+        <translation>Jukumu hili haliulizwi tena PIN</translation>
     </message>
     <message>
         <source>Set the PIN</source>
@@ -6352,7 +6352,7 @@
     </message>
     <message>
         <source>This role is asked for this PIN from now on</source>
-        <translation type="unfinished"></translation>
+        <translation>Jukumu hili litaulizwa PIN hii kuanzia sasa</translation>
     </message>
     <message>
         <source>as the system</source>
@@ -6380,7 +6380,7 @@
     </message>
     <message>
         <source>, </source>
-        <translation type="unfinished"></translation>
+        <translation>, </translation>
     </message>
     <message>
         <source>The PIN was taken away.</source>
@@ -6407,7 +6407,7 @@
     </message>
     <message>
         <source>Shows only lines in which these words stand (Ctrl+F)</source>
-        <translation type="unfinished"></translation>
+        <translation>Huonyesha tu mistari yenye maneno haya (Ctrl+F)</translation>
     </message>
     <message>
         <source>Table</source>
@@ -6415,7 +6415,7 @@
     </message>
     <message>
         <source>The lines one below the other</source>
-        <translation type="unfinished"></translation>
+        <translation>Mistari mmoja chini ya mwingine</translation>
     </message>
     <message>
         <source>Ladder</source>
@@ -6423,7 +6423,7 @@
     </message>
     <message>
         <source>How many pieces of each power</source>
-        <translation type="unfinished"></translation>
+        <translation>Vipande vingapi vya kila nguvu</translation>
     </message>
     <message>
         <source>Box</source>
@@ -6431,7 +6431,7 @@
     </message>
     <message>
         <source>The bins as they stand in the box</source>
-        <translation type="unfinished"></translation>
+        <translation>Visanduku kama vilivyo ndani ya sanduku</translation>
     </message>
     <message>
         <source>Lines of the stock</source>
@@ -6439,7 +6439,7 @@
     </message>
     <message>
         <source>Choose a line to see its card and to enter what happened</source>
-        <translation type="unfinished"></translation>
+        <translation>Chagua mstari uone kadi yake na uingize kilichotokea</translation>
     </message>
     <message>
         <source>Bins of the box</source>
@@ -6447,7 +6447,7 @@
     </message>
     <message>
         <source>Choose a bin: its line is shown beside</source>
-        <translation type="unfinished"></translation>
+        <translation>Chagua kisanduku: mstari wake huonyeshwa kando</translation>
     </message>
     <message>
         <source>Ready-made pairs</source>
@@ -6459,7 +6459,7 @@
     </message>
     <message>
         <source>Bar: available · hatched: kept aside · line across: keep at least this many. A click looks for that power.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pau: zinazopatikana · mistari ya mshazari: zilizowekwa kando · mstari wa kukata: weka angalau hizi. Kubofya hutafuta nguvu hiyo.</translation>
     </message>
     <message>
         <source>Stock card of the line</source>
@@ -6467,15 +6467,15 @@
     </message>
     <message>
         <source>Everything that happened to this line, newest first</source>
-        <translation type="unfinished"></translation>
+        <translation>Kila kilichotokea kwa mstari huu, kipya kwanza</translation>
     </message>
     <message>
         <source>A count is blind: what the book says comes back into sight once the count is entered.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hesabu hufanywa bila kuona: daftari linachosema huonekana tena hesabu ikishaingizwa.</translation>
     </message>
     <message>
         <source>Counts edited in stock.yaml by hand</source>
-        <translation type="unfinished"></translation>
+        <translation>Hesabu zilizobadilishwa kwa mkono katika stock.yaml</translation>
     </message>
     <message>
         <source>Reason</source>
@@ -6483,27 +6483,27 @@
     </message>
     <message>
         <source>Reason, for taking them over</source>
-        <translation type="unfinished"></translation>
+        <translation>Sababu ya kuzichukua</translation>
     </message>
     <message>
         <source>Why the counts in the file are the right ones; kept with the entry</source>
-        <translation type="unfinished"></translation>
+        <translation>Kwa nini hesabu za faili ndizo sahihi; huhifadhiwa na ingizo</translation>
     </message>
     <message>
         <source>Put the ledger&apos;s counts back</source>
-        <translation type="unfinished"></translation>
+        <translation>Rudisha hesabu za daftari</translation>
     </message>
     <message>
         <source>The file gets the counts of the ledger again</source>
-        <translation type="unfinished"></translation>
+        <translation>Faili hupata tena hesabu za daftari</translation>
     </message>
     <message>
         <source>Take the file&apos;s counts over</source>
-        <translation type="unfinished"></translation>
+        <translation>Chukua hesabu za faili</translation>
     </message>
     <message>
         <source>The ledger gets an entry with the difference and the reason</source>
-        <translation type="unfinished"></translation>
+        <translation>Daftari hupata ingizo lenye tofauti na sababu</translation>
     </message>
     <message>
         <source>No line is chosen</source>
@@ -6539,7 +6539,7 @@
     </message>
     <message>
         <source>Nothing matches “%1”; empty the field to see all %2 lines.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hakuna kinacholingana na “%1”; futa sehemu uone mistari yote %2.</translation>
     </message>
     <message>
         <source>%1 of %2 lines</source>
@@ -6547,11 +6547,11 @@
     </message>
     <message>
         <source>on hand %1, was %2</source>
-        <translation type="unfinished"></translation>
+        <translation>zilizopo %1, zilikuwa %2</translation>
     </message>
     <message>
         <source>%1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2</translation>
     </message>
     <message>
         <source>taken back at the desk</source>
@@ -6563,24 +6563,24 @@
     </message>
     <message>
         <source>%1: the file says %2, the ledger %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: faili inasema %2, daftari %3</translation>
     </message>
     <message>
         <source>Write why the counts in the file are the right ones.</source>
-        <translation type="unfinished"></translation>
+        <translation>Andika kwa nini hesabu za faili ndizo sahihi.</translation>
     </message>
     <message numerus="yes">
         <source>%n count(s) taken over from the file.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Hesabu %n imechukuliwa kutoka faili.</numerusform>
+            <numerusform>Hesabu %n zimechukuliwa kutoka faili.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n count(s) put back to the ledger&apos;s.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Hesabu %n imerudishwa kama ya daftari.</numerusform>
+            <numerusform>Hesabu %n zimerudishwa kama za daftari.</numerusform>
         </translation>
     </message>
 </context>
@@ -6600,7 +6600,7 @@
     </message>
     <message>
         <source>What is entered about the chosen line</source>
-        <translation type="unfinished"></translation>
+        <translation>Kinachoingizwa kuhusu mstari uliochaguliwa</translation>
     </message>
     <message>
         <source>Received</source>
@@ -6636,7 +6636,7 @@
     </message>
     <message>
         <source>Why the count changes</source>
-        <translation type="unfinished"></translation>
+        <translation>Kwa nini hesabu inabadilika</translation>
     </message>
     <message>
         <source>not said</source>
@@ -6648,7 +6648,7 @@
     </message>
     <message>
         <source>How many pieces</source>
-        <translation type="unfinished"></translation>
+        <translation>Vipande vingapi</translation>
     </message>
     <message>
         <source>For</source>
@@ -6656,7 +6656,7 @@
     </message>
     <message>
         <source>Camp code of the person they are kept for; may stay empty</source>
-        <translation type="unfinished"></translation>
+        <translation>Msimbo wa kambi wa mtu anayewekewa; unaweza kuachwa wazi</translation>
     </message>
     <message>
         <source>Words</source>
@@ -6664,7 +6664,7 @@
     </message>
     <message>
         <source>The reason, or from whom they came; kept with the entry</source>
-        <translation type="unfinished"></translation>
+        <translation>Sababu, au zilitoka kwa nani; huhifadhiwa na ingizo</translation>
     </message>
     <message>
         <source>Your initials</source>
@@ -6672,7 +6672,7 @@
     </message>
     <message>
         <source>Who enters this; stays for the next entry</source>
-        <translation type="unfinished"></translation>
+        <translation>Anayeingiza hii; hubaki kwa ingizo lijalo</translation>
     </message>
     <message>
         <source>Second initials</source>
@@ -6680,15 +6680,15 @@
     </message>
     <message>
         <source>The other person who counted; stays for the next entry</source>
-        <translation type="unfinished"></translation>
+        <translation>Mtu mwingine aliyehesabu; hubaki kwa ingizo lijalo</translation>
     </message>
     <message>
         <source>Takes the last entry of this place back (Ctrl+Z)</source>
-        <translation type="unfinished"></translation>
+        <translation>Hurudisha ingizo la mwisho la mahali hapa (Ctrl+Z)</translation>
     </message>
     <message>
         <source>Writes it into the ledger (Enter in a field)</source>
-        <translation type="unfinished"></translation>
+        <translation>Huiandika kwenye daftari (Enter katika sehemu)</translation>
     </message>
     <message>
         <source>From</source>
@@ -6716,7 +6716,7 @@
     </message>
     <message>
         <source>Nothing happens with 0 pieces.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hakuna kinachotokea kwa vipande 0.</translation>
     </message>
     <message>
         <source>A count needs the initials of two persons.</source>
@@ -6743,7 +6743,7 @@
     </message>
     <message>
         <source>Stands on every paper and at the top of the window</source>
-        <translation type="unfinished"></translation>
+        <translation>Huwa kwenye kila karatasi na juu ya dirisha</translation>
     </message>
     <message>
         <source>The trays, one a line: powers, a colon, how many in each bin</source>
@@ -6755,7 +6755,7 @@
     </message>
     <message>
         <source>Powers in dioptres with their sign, from … to … by a step; then a colon and the count. After the count: centres in mm, bin, round lens size in mm</source>
-        <translation type="unfinished"></translation>
+        <translation>Nguvu kwa dioptri na alama yake, … to … by hatua; kisha nukta mbili na idadi. Baada ya idadi: centres kwa mm, bin, round ukubwa wa lenzi kwa mm</translation>
     </message>
     <message>
         <source>Folder it goes into</source>
@@ -6763,7 +6763,7 @@
     </message>
     <message>
         <source>Made when it is missing; a stock.yaml that is there is never overwritten</source>
-        <translation type="unfinished"></translation>
+        <translation>Hutengenezwa ikiwa haipo; stock.yaml iliyopo haiandikwi juu yake kamwe</translation>
     </message>
     <message>
         <source>Choose the folder…</source>
@@ -6771,7 +6771,7 @@
     </message>
     <message>
         <source>Looks for a folder on this laptop</source>
-        <translation type="unfinished"></translation>
+        <translation>Hutafuta folda kwenye kompyuta hii</translation>
     </message>
     <message>
         <source>Add readers</source>
@@ -6787,7 +6787,7 @@
     </message>
     <message>
         <source>Writes an example below the trays, to be changed</source>
-        <translation type="unfinished"></translation>
+        <translation>Huandika mfano chini ya trei, wa kubadilisha</translation>
     </message>
     <message>
         <source>The stock it makes</source>
@@ -6795,7 +6795,7 @@
     </message>
     <message>
         <source>Bin, line, power in dioptres and count of every line</source>
-        <translation type="unfinished"></translation>
+        <translation>Kisanduku, mstari, nguvu kwa dioptri na idadi ya kila mstari</translation>
     </message>
     <message>
         <source>Back</source>
@@ -6803,7 +6803,7 @@
     </message>
     <message>
         <source>Leaves this page; what is typed stays while the window is open</source>
-        <translation type="unfinished"></translation>
+        <translation>Huondoka ukurasa huu; kilichoandikwa hubaki dirisha likiwa wazi</translation>
     </message>
     <message>
         <source>Make this camp</source>
@@ -6811,7 +6811,7 @@
     </message>
     <message>
         <source>Writes stock.yaml into the folder and opens it</source>
-        <translation type="unfinished"></translation>
+        <translation>Huandika stock.yaml kwenye folda na kuifungua</translation>
     </message>
     <message>
         <source>my camp</source>
@@ -6881,222 +6881,222 @@
     <name>quarterstep::WhyPanel</name>
     <message>
         <source>Clear from %1 cm on.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wazi kuanzia cm %1.</translation>
     </message>
     <message>
         <source>Clear from %1 to %2 cm.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wazi kuanzia cm %1 hadi %2.</translation>
     </message>
     <message>
         <source>Why this pair</source>
-        <translation type="unfinished">Kwa nini miwani hii</translation>
+        <translation>Kwa nini miwani hii</translation>
     </message>
     <message>
         <source>Cross</source>
-        <translation type="unfinished"></translation>
+        <translation>Msalaba</translation>
     </message>
     <message>
         <source>Above another</source>
-        <translation type="unfinished"></translation>
+        <translation>Juu ya nyingine</translation>
     </message>
     <message>
         <source>Table</source>
-        <translation type="unfinished">Jedwali</translation>
+        <translation>Jedwali</translation>
     </message>
     <message>
         <source>Shows the same values as a table</source>
-        <translation type="unfinished"></translation>
+        <translation>Huonyesha thamani zile zile kama jedwali</translation>
     </message>
     <message>
         <source>Picture</source>
-        <translation type="unfinished">Picha</translation>
+        <translation>Mchoro</translation>
     </message>
     <message>
         <source>Why: criteria of the chosen pair</source>
-        <translation type="unfinished"></translation>
+        <translation>Kwa nini: vigezo vya miwani iliyochaguliwa</translation>
     </message>
     <message>
         <source>Measured values and limits, each with its unit and source</source>
-        <translation type="unfinished"></translation>
+        <translation>Thamani zilizopimwa na vikomo, kila moja na kipimo na chanzo chake</translation>
     </message>
     <message>
         <source>Optical crosses as a table</source>
-        <translation type="unfinished"></translation>
+        <translation>Misalaba ya nguvu kama jedwali</translation>
     </message>
     <message>
         <source>Powers in dioptres along their meridians, degrees</source>
-        <translation type="unfinished"></translation>
+        <translation>Nguvu kwa dioptri kwenye meridiani zake, digrii</translation>
     </message>
     <message>
         <source>The chosen pair and</source>
-        <translation type="unfinished"></translation>
+        <translation>Miwani iliyochaguliwa na</translation>
     </message>
     <message>
         <source>Pair to compare with</source>
-        <translation type="unfinished"></translation>
+        <translation>Miwani ya kulinganisha</translation>
     </message>
     <message>
         <source>The other pair of the list that the chosen one is compared with</source>
-        <translation type="unfinished"></translation>
+        <translation>Miwani nyingine ya orodha inayolinganishwa na iliyochaguliwa</translation>
     </message>
     <message>
         <source>Choose a pair: why it stands above or below another is said here.</source>
-        <translation type="unfinished"></translation>
+        <translation>Chagua miwani: kwa nini iko juu au chini ya nyingine husemwa hapa.</translation>
     </message>
     <message>
         <source>There is no other pair to compare with.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hakuna miwani nyingine ya kulinganisha.</translation>
     </message>
 </context>
 <context>
     <name>words</name>
     <message>
         <source>note</source>
-        <translation type="unfinished"></translation>
+        <translation>maelezo</translation>
     </message>
     <message>
         <source>caution</source>
-        <translation type="unfinished"></translation>
+        <translation>tahadhari</translation>
     </message>
     <message>
         <source>error</source>
-        <translation type="unfinished"></translation>
+        <translation>kosa</translation>
     </message>
     <message>
         <source>from stock</source>
-        <translation type="unfinished"></translation>
+        <translation>kutoka akiba</translation>
     </message>
     <message>
         <source>custom order</source>
-        <translation type="unfinished"></translation>
+        <translation>oda maalum</translation>
     </message>
     <message>
         <source>none needed</source>
-        <translation type="unfinished"></translation>
+        <translation>haihitajiki</translation>
     </message>
     <message>
         <source>incomplete</source>
-        <translation type="unfinished"></translation>
+        <translation>haijakamilika</translation>
     </message>
     <message>
         <source>refer</source>
-        <translation type="unfinished"></translation>
+        <translation>toa rufaa</translation>
     </message>
     <message>
         <source>no referral</source>
-        <translation type="unfinished"></translation>
+        <translation>hakuna rufaa</translation>
     </message>
     <message>
         <source>with a referral letter</source>
-        <translation type="unfinished"></translation>
+        <translation>pamoja na barua ya rufaa</translation>
     </message>
     <message>
         <source>refer before any glasses</source>
-        <translation type="unfinished"></translation>
+        <translation>toa rufaa kabla ya miwani yoyote</translation>
     </message>
     <message>
         <source>routine</source>
-        <translation type="unfinished"></translation>
+        <translation>ya kawaida</translation>
     </message>
     <message>
         <source>soon</source>
-        <translation type="unfinished"></translation>
+        <translation>hivi karibuni</translation>
     </message>
     <message>
         <source>same day</source>
-        <translation type="unfinished"></translation>
+        <translation>siku hiyo hiyo</translation>
     </message>
     <message>
         <source>not stated</source>
-        <translation type="unfinished"></translation>
+        <translation>haikutajwa</translation>
     </message>
     <message>
         <source>distance</source>
-        <translation type="unfinished"></translation>
+        <translation>mbali</translation>
     </message>
     <message>
         <source>near</source>
-        <translation type="unfinished">karibu</translation>
+        <translation>karibu</translation>
     </message>
     <message>
         <source>intermediate</source>
-        <translation type="unfinished"></translation>
+        <translation>urefu wa mkono</translation>
     </message>
     <message>
         <source>bifocal</source>
-        <translation type="unfinished"></translation>
+        <translation>bifokali</translation>
     </message>
     <message>
         <source>distance and near</source>
-        <translation type="unfinished"></translation>
+        <translation>mbali na karibu</translation>
     </message>
     <message>
         <source>fits</source>
-        <translation type="unfinished"></translation>
+        <translation>inafaa</translation>
     </message>
     <message>
         <source>fits with caution</source>
-        <translation type="unfinished"></translation>
+        <translation>inafaa kwa tahadhari</translation>
     </message>
     <message>
         <source>on trial</source>
-        <translation type="unfinished"></translation>
+        <translation>majaribio</translation>
     </message>
     <message>
         <source>outside limit</source>
-        <translation type="unfinished"></translation>
+        <translation>nje ya kikomo</translation>
     </message>
     <message>
         <source>shown only</source>
-        <translation type="unfinished"></translation>
+        <translation>inaonyeshwa tu</translation>
     </message>
     <message>
         <source>not measured</source>
-        <translation type="unfinished">haijapimwa</translation>
+        <translation>haijapimwa</translation>
     </message>
     <message>
         <source>ready-made</source>
-        <translation type="unfinished"></translation>
+        <translation>iliyo tayari</translation>
     </message>
     <message>
         <source>lens</source>
-        <translation type="unfinished"></translation>
+        <translation>lenzi</translation>
     </message>
     <message>
         <source>frame</source>
-        <translation type="unfinished"></translation>
+        <translation>fremu</translation>
     </message>
     <message>
         <source>other</source>
-        <translation type="unfinished"></translation>
+        <translation>nyingine</translation>
     </message>
     <message>
         <source>%1 in</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ndani</translation>
     </message>
     <message>
         <source>%1 out</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 nje</translation>
     </message>
     <message>
         <source>no bin</source>
-        <translation type="unfinished"></translation>
+        <translation>hakuna kisanduku</translation>
     </message>
     <message>
         <source>%1 bin %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 kisanduku %2</translation>
     </message>
     <message>
         <source>RIGHT %1 bin %2</source>
-        <translation type="unfinished"></translation>
+        <translation>KULIA %1 kisanduku %2</translation>
     </message>
     <message>
         <source>LEFT %1 bin %2</source>
-        <translation type="unfinished"></translation>
+        <translation>KUSHOTO %1 kisanduku %2</translation>
     </message>
     <message>
         <source>frame %1 bin %2</source>
-        <translation type="unfinished"></translation>
+        <translation>fremu %1 kisanduku %2</translation>
     </message>
 </context>
 </TS>

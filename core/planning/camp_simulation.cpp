@@ -21,6 +21,7 @@ class Day
     {
         result.needs = static_cast<int>(arrivals.size());
         result.ranOutAt.assign(left_.size(), 0);
+        result.given.assign(arrivals.size(), false);
     }
 
     DayResult result;
@@ -77,6 +78,7 @@ class Day
     {
         take(choice, left_);
         ++result.served;
+        result.given[arrival] = true;
         for (const auto resource : choice.used())
             if (left_[resource] == 0)
                 result.ranOutAt[resource] = static_cast<int>(arrival) + 1;

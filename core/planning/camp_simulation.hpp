@@ -15,6 +15,7 @@ enum class DayRule {
 struct DayResult {
     int needs = 0; ///< that arrived
     int served = 0;
+    std::vector<bool> given; ///< of each arrival
     std::vector<int>
         ranOutAt; ///< of each resource: number of the arrival that took the last piece, 0 = never
 };

@@ -157,8 +157,9 @@ std::map<std::int64_t, Link> linksAt(Connection& connection, std::int64_t positi
 }
 
 /// Walks the entries after a position; counts are not looked at.
-ChainCheck walk(Connection& connection, std::int64_t after)
+ChainCheck walk(Connection& connection, std::int64_t after, const ChainWatch& watch = {})
 {
+    constexpr std::int64_t tellEach = 256; // entries between two words of progress
     ChainCheck check;
     auto links = linksAt(connection, after);
     std::string badStation;
@@ -170,7 +171,8 @@ ChainCheck walk(Connection& connection, std::int64_t after)
                                "entry.station WHERE position > ? ORDER BY position");
         rows.run({after});
         while (rows.next()) {
-            ++check.checked;
+            if (++check.checked % tellEach == 0 && watch)
+                watch(check.checked);
             const auto* fault = faultOf(rows, links[rows.whole(2)], beside, idText(rows.bytes(10)));
             if (fault != nullptr && check.ok) {
                 check.ok = false;
@@ -191,11 +193,11 @@ ChainCheck walk(Connection& connection, std::int64_t after)
 
 } // namespace
 
-ChainCheck Ledger::checkChain() const
+ChainCheck Ledger::checkChain(const ChainWatch& watch) const
 {
     auto& connection = inside_->live();
     const ReadTransaction transaction(connection);
-    auto check = walk(connection, 0);
+    auto check = walk(connection, 0, watch);
     check.entries = check.checked;
     if (const auto line = check.ok ? countsDiffer(connection) : std::string(); !line.empty()) {
         check.ok = false;

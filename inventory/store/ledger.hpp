@@ -36,6 +36,9 @@ struct ChainCheck {
     std::optional<std::int64_t> badPosition = {}; ///< of the first bad entry in the order of arrival
 };
 
+/// Told while a chain is walked: entries checked so far. What it throws ends the walk.
+using ChainWatch = std::function<void(std::int64_t checked)>;
+
 /// One entry as stored, for reading a whole ledger without holding it: see entryFrom.
 struct StoredEntry {
     std::int64_t position = 0;
@@ -153,7 +156,7 @@ class Ledger
     [[nodiscard]] std::vector<CardRow> card(const std::string& site, const std::string& line) const;
     /// Every hash, every number, every typed column against its payload, every text that is still there
     /// against its salted hash, and the counts against the movements.
-    [[nodiscard]] ChainCheck checkChain() const;
+    [[nodiscard]] ChainCheck checkChain(const ChainWatch& watch = {}) const;
     /// The same for the last entries alone, without the counts: what every opening can afford.
     [[nodiscard]] ChainCheck checkRecent(std::int64_t most = linksAtOpening) const;
     /// A consistent copy in a new file that only its owner reads. Throws Error file-exists (3),

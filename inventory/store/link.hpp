@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What a connection speaks through: SQLite's own interface (sqlite_link.cpp), so that a hand-over costs
-// little more than its statements, or the drivers of the SQL library (sql_link.cpp). Seen by connection.cpp
-// and the two engines alone.
+// What a connection speaks through: the interface of each database itself (sqlite_link.cpp, postgresql_link.cpp), so
+// that a hand-over costs little more than its statements. Seen by connection.cpp and the two engines alone.
 #pragma once
 
 #include "inventory/store/connection.hpp"

@@ -9,11 +9,7 @@
 #include "inventory/store/entry_id.hpp"
 #include "inventory/store/migrations.hpp"
 #include "inventory/store/place.hpp"
-#include "inventory/store/sql_link.hpp"
-
-#include <QString>
-
-#include <mutex>
+#include "inventory/store/postgresql_link.hpp"
 
 namespace quarterstep
 {
@@ -42,16 +38,6 @@ const State states[] = {{"23514", FailureKind::check},       {"23503", FailureKi
                         {"XX001", FailureKind::damaged},     // data corrupted
                         {"XX002", FailureKind::damaged}};    // index corrupted
 
-QtMessageHandler handlerBefore = nullptr;
-
-/// The driver complains to standard error about each statement it cannot free on the server because the
-/// connection was lost or the transaction had failed. That is told in our own words, once.
-void withoutComplaints(QtMsgType type, const QMessageLogContext& context, const QString& text)
-{
-    if (!text.startsWith(QLatin1String("Unable to free statement")) && handlerBefore != nullptr)
-        handlerBefore(type, context, text);
-}
-
 Error noLedger(const std::string& shown)
 {
     return errorAt(shown, "ledger-missing",
@@ -66,21 +52,23 @@ Error noLedger(const std::string& shown)
 std::unique_ptr<StoreLink> PostgresqlEngine::connect(Connection::Access /*access*/, int busyMs,
                                                      StoreFailure& failure)
 {
-    static std::once_flag once;
-    std::call_once(once, [] { handlerBefore = qInstallMessageHandler(withoutComplaints); });
     // A machine that falls asleep within a transaction must not hold the others up; a network that is gone is
     // noticed.
-    const std::string settings =
+    const std::string session =
         "-c search_path=quarterstep -c synchronous_commit=on -c client_min_messages=error "
-        "-c default_transaction_isolation=read\\\\ committed -c lock_timeout=" +
+        "-c default_transaction_isolation=read\\ committed -c lock_timeout=" +
         std::to_string(busyMs) + " -c idle_in_transaction_session_timeout=10000 -c statement_timeout=0";
-    const auto options =
-        address_.options +
-        "application_name=quarterstep keepalives_idle=5 keepalives_interval=2 keepalives_count=3 "
-        "tcp_user_timeout=10000 options='" +
-        settings + "'";
-    return openSqlLink("QPSQL", "libqt6sql6-psql", address_.shown,
-                       {address_.login, address_.host, address_.port, address_.database, options}, failure);
+    ServerSettings settings = address_.options;
+    if (address_.port != 0)
+        settings.emplace_back("port", std::to_string(address_.port));
+    const std::pair<const char*, std::string> others[] = {
+        {"user", address_.login},    {"host", address_.host},       {"dbname", address_.database},
+        {"client_encoding", "UTF8"}, {"keepalives_idle", "5"},      {"keepalives_interval", "2"},
+        {"keepalives_count", "3"},   {"tcp_user_timeout", "10000"}, {"application_name", "quarterstep"},
+        {"options", session}};
+    settings.insert(settings.end(), std::begin(others),
+                    std::end(others)); // an empty one is as if it were not there
+    return openPostgresqlLink(address_.shown, settings, failure);
 }
 
 FailureKind PostgresqlEngine::kindOf(const std::string& code) const

@@ -33,11 +33,6 @@ bool isKnownOption(const QString& name)
                        [&](const char* each) { return name == QLatin1String(each); });
 }
 
-std::string quoted(QString value)
-{
-    return "'" + value.replace('\\', "\\\\").replace('\'', "\\'").toStdString() + "'";
-}
-
 } // namespace
 
 LedgerAddress readLedgerAddress(const std::string& location)
@@ -69,13 +64,13 @@ LedgerAddress readLedgerAddress(const std::string& location)
         if (name == QLatin1String("host"))
             address.host = value.toStdString();
         else if (isKnownOption(name))
-            address.options += name.toStdString() + "=" + quoted(value) + " ";
+            address.options.emplace_back(name.toStdString(), value.toStdString());
         else
             throw badAddress(address.shown, name.toStdString());
         timeout = timeout || name == QLatin1String("connect_timeout");
     }
     if (!timeout)
-        address.options += "connect_timeout='5' ";
+        address.options.emplace_back("connect_timeout", "5");
     return address;
 }
 

@@ -14,9 +14,9 @@ struct LedgerAddress {
     std::string host; ///< a name, an address, or the folder of a socket
     int port = 0;     ///< 0: the usual one
     std::string database;
-    std::string options;  ///< for the client library: key='value' …
-    std::string shown;    ///< for people
-    std::string location; ///< as written
+    std::vector<std::pair<std::string, std::string>> options; ///< for the client library
+    std::string shown;                                        ///< for people
+    std::string location;                                     ///< as written
 };
 
 /// Whether a location names a shared ledger and no file.

@@ -1,23 +1,18 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A ledger in a file: made when missing, set to write safely, its place compared.
+// A ledger in a file: set to write safely, its place compared.
 #include "inventory/store/sqlite_engine.hpp"
 #include "inventory/store/clone.hpp"
 #include "inventory/store/entry_id.hpp"
 #include "inventory/store/migrations.hpp"
+#include "inventory/store/sqlite_file.hpp"
 #include "inventory/store/sqlite_link.hpp"
 
 #include <QUrl>
 
-#include <fcntl.h>
 #include <sys/stat.h>
-#include <unistd.h>
 
-#include <cerrno>
 #include <chrono>
-#include <cstdio>
 #include <cstdlib>
-#include <cstring>
-#include <filesystem>
 #include <thread>
 
 namespace quarterstep
@@ -39,62 +34,6 @@ enum Result {
     constraintCheck = 275,
     constraintForeignKey = 787
 };
-
-Error cannotMake(const std::string& path, int reason)
-{
-    return errorAt(path, "ledger-unwritable",
-                   {QS_SAY("core", "the ledger cannot be made: %1; check the rights of the folder"),
-                    {std::strerror(reason)}},
-                   4);
-}
-
-/// An empty file that only its owner reads; SQLite gives its companions the same rights. It gets its name
-/// only after it was closed: closing a file that a connection of this process has open would drop its locks.
-void makeEmptyFile(const std::string& path)
-{
-    const auto unnamed = path + "." + idText(randomId()) + ".new";
-    const int descriptor = ::open(unnamed.c_str(), O_RDWR | O_CREAT | O_EXCL | O_CLOEXEC, 0600);
-    if (descriptor < 0)
-        throw cannotMake(path, errno);
-    int failed = fsync(descriptor) == 0 ? 0 : errno;
-    close(descriptor);
-    if (failed == 0 && renameat2(AT_FDCWD, unnamed.c_str(), AT_FDCWD, path.c_str(), RENAME_NOREPLACE) != 0) {
-        failed = errno;
-        if (failed == EINVAL || failed == ENOSYS) // a file system that only knows links
-            failed = link(unnamed.c_str(), path.c_str()) == 0 ? 0 : errno;
-        unlink(unnamed.c_str());
-    }
-    if (failed == EEXIST)
-        return; // another program was quicker
-    if (failed == 0 && !syncFolder(folderOf(path)))
-        failed = errno;
-    if (failed != 0)
-        throw cannotMake(path, failed);
-}
-
-constexpr auto oldEnough = std::chrono::minutes(1);
-
-/// What a program left behind that was killed between making a ledger and naming it: empty files
-/// "ledger.sqlite.<id>.new". One that is young may be another program's, about to be named.
-void removeUnnamed(const std::string& path)
-{
-    namespace fs = std::filesystem;
-    const auto begin = fs::path(path).filename().string() + ".";
-    const std::string end = ".new";
-    const auto length = begin.size() + 36 + end.size();
-    std::error_code failed;
-    for (const auto& file : fs::directory_iterator(folderOf(path), failed)) {
-        const auto name = file.path().filename().string();
-        if (name.size() != length || name.compare(0, begin.size(), begin) != 0 ||
-            name.compare(length - end.size(), end.size(), end) != 0 ||
-            idBytes(name.substr(begin.size(), 36)).empty())
-            continue;
-        std::error_code gone;
-        const bool old = fs::file_time_type::clock::now() - fs::last_write_time(file, gone) > oldEnough;
-        if (file.is_regular_file(gone) && file.file_size(gone) == 0 && !gone && old)
-            fs::remove(file, gone);
-    }
-}
 
 /// Switching to WAL needs the file for itself for a moment, and does not wait for it by itself.
 void switchToWal(Connection& connection, const std::string& path, int waitMs)

@@ -1,10 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "inventory/text/prescription_table.hpp"
 
-#include "inventory/text/csv.hpp"
 #include "inventory/text/csv_writing.hpp"
 #include "inventory/text/row_checks.hpp"
-#include "inventory/text/source_text.hpp"
+#include "inventory/text/small_table.hpp"
 #include "inventory/text/survey_table.hpp"
 #include "inventory/text/table_columns.hpp"
 #include "inventory/text/yaml_map.hpp"
@@ -36,22 +35,13 @@ class TableReader
 
     Reading<PrescriptionTable> read(const std::string& bytes)
     {
-        auto checked = checkText(bytes, name_);
-        reading_.findings = std::move(checked.findings);
-        if (!reading_.usable())
+        const auto rows = tableRows(bytes, name_, "person,right,left,…", reading_.findings);
+        if (rows.empty())
             return finish();
-        auto parsed = parseCsv(checked.value);
-        reading_.findings = std::move(parsed.findings);
-        if (parsed.value.empty() && reading_.usable())
-            tell(errorAt({name_, 1, 1}, "table-empty",
-                         {QS_SAY("core", "the table is empty; its first line names the columns: %1"),
-                          {"person,right,left,…"}}));
-        if (!reading_.usable())
-            return finish();
-        readHeader(parsed.value.front());
+        readHeader(rows.front());
         if (reading_.usable())
-            for (std::size_t i = 1; i < parsed.value.size(); ++i)
-                reading_.value.rows.push_back(readRow(parsed.value[i]));
+            for (std::size_t i = 1; i < rows.size(); ++i)
+                reading_.value.rows.push_back(readRow(rows[i]));
         return finish();
     }
 

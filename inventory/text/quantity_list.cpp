@@ -2,9 +2,9 @@
 #include "inventory/text/quantity_list.hpp"
 
 #include "core/record/entry.hpp"
-#include "inventory/text/csv.hpp"
 #include "inventory/text/csv_writing.hpp"
 #include "inventory/text/numbers.hpp"
+#include "inventory/text/small_table.hpp"
 #include "inventory/text/yaml_map.hpp"
 
 #include <algorithm>
@@ -74,11 +74,16 @@ class Rows
 class SheetReader
 {
   public:
-    SheetReader(Reading<QuantityList>& reading, Rows& rows) : reading_(reading), rows_(rows) {}
+    SheetReader(Reading<QuantityList>& reading, Rows& rows)
+        : reading_(reading), rows_(rows), table_(reading.findings)
+    {
+    }
 
     void read(const std::vector<CsvRow>& table)
     {
-        readHeader(table.front());
+        table_.readHeader(table.front(), listColumns);
+        table_.need({"line", "quantity"},
+                    QS_SAY("core", "the column \"%1\" is missing; needed are line and quantity"));
         if (!reading_.usable())
             return;
         for (std::size_t i = 1; i < table.size(); ++i)
@@ -86,74 +91,24 @@ class SheetReader
     }
 
   private:
-    void readHeader(const CsvRow& header)
-    {
-        for (std::size_t i = 0; i < header.cells.size(); ++i) {
-            const auto& cell = header.cells[i];
-            if (std::find(listColumns.begin(), listColumns.end(), cell.text) == listColumns.end())
-                rows_.tell(
-                    cell.place, "column-unknown",
-                    {QS_SAY("core", "the column \"%1\" is not known; it is not used"), {shown(cell.text)}},
-                    Severity::note);
-            else if (!at_.emplace(cell.text, i).second)
-                rows_.tell(
-                    cell.place, "column-twice",
-                    {QS_SAY("core", "the column \"%1\" stands in the table twice; delete or rename one"),
-                     {shown(cell.text)}});
-        }
-        for (const char* needed : {"line", "quantity"})
-            if (at_.count(needed) == 0)
-                rows_.tell(
-                    header.end, "column-missing",
-                    {QS_SAY("core", "the column \"%1\" is missing; needed are line and quantity"), {needed}});
-        columns_ = header.cells.size();
-    }
-
-    [[nodiscard]] bool countIsRight(const CsvRow& row)
-    {
-        const std::vector<std::string> counts{std::to_string(row.cells.size()), std::to_string(columns_)};
-        if (row.cells.size() < columns_)
-            rows_.tell(
-                row.end, "row-short",
-                {QS_SAY("core", "the row ends after %1 cells, the header has %2; add the missing commas"),
-                 counts});
-        if (row.cells.size() > columns_)
-            rows_.tell(
-                row.cells[columns_].place, "row-long",
-                {QS_SAY("core", "the row has %1 cells, the header %2; put a cell that holds a comma in "
-                                "quotes"),
-                 counts});
-        return row.cells.size() == columns_;
-    }
-
-    [[nodiscard]] const CsvCell* cellOf(const CsvRow& row, const char* column) const
-    {
-        const auto at = at_.find(column);
-        return at == at_.end() ? nullptr : &row.cells[at->second];
-    }
-
     void readRow(const CsvRow& row)
     {
         reading_.value.places.push_back({row.cells.front().place.file, row.line, 1});
-        reading_.findings.insert(reading_.findings.end(), row.findings.begin(), row.findings.end());
-        if (!countIsRight(row) || !row.findings.empty())
+        if (!table_.isWhole(row))
             return;
-        const auto& line = *cellOf(row, "line");
-        const auto& quantity = *cellOf(row, "quantity");
+        const auto& line = table_.at(row, "line");
+        const auto& quantity = table_.at(row, "quantity");
         if (line.text.empty())
             rows_.tell(line.place, "line-empty", {QS_SAY("core", "the row names no line"), {}});
         const auto number = parseWholeNumber(quantity.text, 0, mostPieces);
-        if (!number) {
-            auto place = quantity.place;
-            place.column += number.complaint().offset;
-            rows_.tell(place, number.complaint().code.c_str(), number.complaint().sentence);
-        }
-        const auto* cause = cellOf(row, "cause");
+        if (!number)
+            table_.tell(quantity, number.complaint());
+        const auto* cause = table_.find(row, "cause");
         const bool known = cause == nullptr || rows_.causeIsKnown(cause->text, cause->place);
         if (line.text.empty() || !number || !known)
             return;
         const auto textOf = [&](const char* column) {
-            const auto* cell = cellOf(row, column);
+            const auto* cell = table_.find(row, column);
             return cell == nullptr ? std::string() : cell->text;
         };
         rows_.add({unguarded(line.text), static_cast<int>(number.value()), textOf("reason"), textOf("cause"),
@@ -162,8 +117,7 @@ class SheetReader
 
     Reading<QuantityList>& reading_;
     Rows& rows_;
-    std::map<std::string, std::size_t> at_;
-    std::size_t columns_ = 0;
+    SmallTable table_;
 };
 
 void readItem(YamlDocument& document, const YamlValue& item, Rows& rows)
@@ -286,32 +240,25 @@ Reading<QuantityList> readQuantityText(const std::string& bytes, const std::stri
         sortByPlace(reading.findings);
         return reading;
     }
-    auto table = parseCsv(checked.value);
-    reading.findings.insert(reading.findings.end(), table.findings.begin(), table.findings.end());
-    if (table.value.empty() && reading.usable())
-        rows.tell(
-            {name, 1, 1}, "table-empty",
-            {QS_SAY("core", "the table is empty; its first line names the columns: %1"), {"line,quantity"}});
-    if (!reading.usable())
+    const auto table = tableRows(checked.value, "line,quantity", reading.findings);
+    if (table.empty())
         return reading;
-    const auto& first = table.value.front().cells;
+    const auto& first = table.front().cells;
     const bool header = std::any_of(first.begin(), first.end(), [](const CsvCell& cell) {
-        return cell.text == "line" || cell.text == "quantity";
+        const auto column = lowered(cell.text);
+        return column == "line" || column == "quantity";
     });
     if (header)
-        SheetReader(reading, rows).read(table.value);
+        SheetReader(reading, rows).read(table);
     else
-        readScanned(table.value, reading, rows);
+        readScanned(table, reading, rows);
     sortByPlace(reading.findings);
     return reading;
 }
 
 Reading<QuantityList> readQuantityList(const std::string& path)
 {
-    auto bytes = readBytes(path);
-    if (!bytes.usable())
-        return {{}, std::move(bytes.findings)};
-    return readQuantityText(bytes.value, path);
+    return readWholeFile(path, readQuantityText);
 }
 
 } // namespace quarterstep

@@ -46,6 +46,16 @@ class SourceText
 /// file-unreadable, file-too-large.
 [[nodiscard]] Reading<std::string> readBytes(const std::string& path);
 
+/// What a file holds, read by `read(bytes, path)`; findings of readBytes where it cannot be read at all.
+template <class Read>
+[[nodiscard]] auto readWholeFile(const std::string& path, Read read) -> decltype(read(std::string(), path))
+{
+    auto bytes = readBytes(path);
+    if (!bytes.usable())
+        return {{}, std::move(bytes.findings)};
+    return read(std::move(bytes.value), path);
+}
+
 /// Checks bytes: file-too-large, text-utf16, text-not-utf8, text-control-character, text-mark-twice; each
 /// with its place.
 [[nodiscard]] Reading<SourceText> checkText(std::string bytes, const std::string& name);

@@ -162,10 +162,7 @@ void readTop(YamlDocument& document, StockFile& file)
 
 Reading<StockFile> readStockFile(const std::string& path)
 {
-    auto bytes = readBytes(path);
-    if (bytes.usable())
-        return readStockText(std::move(bytes.value), path);
-    return {{}, std::move(bytes.findings)};
+    return readWholeFile(path, readStockText);
 }
 
 Reading<StockFile> readStockText(std::string bytes, const std::string& name)

@@ -138,10 +138,7 @@ Reading<SupplierList> readSupplierText(std::string bytes, const std::string& nam
 
 Reading<SupplierList> readSupplierList(const std::string& path)
 {
-    auto bytes = readBytes(path);
-    if (bytes.usable())
-        return readSupplierText(std::move(bytes.value), path);
-    return {{}, std::move(bytes.findings)};
+    return readWholeFile(path, readSupplierText);
 }
 
 } // namespace quarterstep

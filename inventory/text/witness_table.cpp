@@ -1,11 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "inventory/text/witness_table.hpp"
 
-#include "inventory/text/csv.hpp"
 #include "inventory/text/csv_writing.hpp"
+#include "inventory/text/small_table.hpp"
 #include "inventory/text/table_columns.hpp"
 
-#include <algorithm>
 #include <array>
 
 namespace quarterstep
@@ -31,11 +30,15 @@ constexpr std::array witnessColumns{WitnessColumn{"right", "right"},
 class WitnessReader
 {
   public:
-    explicit WitnessReader(Reading<LaterWitnesses>& reading) : reading_(reading) {}
+    explicit WitnessReader(Reading<LaterWitnesses>& reading) : reading_(reading), table_(reading.findings) {}
 
     void read(const std::vector<CsvRow>& table)
     {
-        readHeader(table.front());
+        std::vector<const char*> known{"entry"};
+        for (const auto& column : witnessColumns)
+            known.push_back(column.name);
+        table_.readHeader(table.front(), known);
+        table_.need({"entry"}, QS_SAY("core", "the column \"%1\" is missing; it names the hand-over"));
         if (!reading_.usable())
             return;
         for (std::size_t i = 1; i < table.size(); ++i)
@@ -43,51 +46,19 @@ class WitnessReader
     }
 
   private:
-    void tell(const Position& place, std::string code, Sentence sentence, Severity severity = Severity::error)
-    {
-        reading_.findings.push_back({severity, place, std::move(code), std::move(sentence)});
-    }
-
-    void readHeader(const CsvRow& header)
-    {
-        for (std::size_t i = 0; i < header.cells.size(); ++i) {
-            const auto& cell = header.cells[i];
-            const bool known = cell.text == "entry" ||
-                               std::any_of(witnessColumns.begin(), witnessColumns.end(),
-                                           [&](const auto& column) { return cell.text == column.name; });
-            if (!known)
-                tell(cell.place, "column-unknown",
-                     {QS_SAY("core", "the column \"%1\" is not known; it is not used"), {shown(cell.text)}},
-                     Severity::note);
-            else if (!at_.emplace(cell.text, i).second)
-                tell(cell.place, "column-twice",
-                     {QS_SAY("core", "the column \"%1\" stands in the table twice; delete or rename one"),
-                      {shown(cell.text)}});
-        }
-        if (at_.count("entry") == 0)
-            tell(header.end, "column-missing",
-                 {QS_SAY("core", "the column \"%1\" is missing; it names the hand-over"), {"entry"}});
-        columns_ = header.cells.size();
-    }
-
     void readRow(const CsvRow& row)
     {
-        reading_.findings.insert(reading_.findings.end(), row.findings.begin(), row.findings.end());
-        if (row.cells.size() != columns_) {
-            const bool shorter = row.cells.size() < columns_;
-            tell(shorter ? row.end : row.cells[columns_].place, shorter ? "row-short" : "row-long",
-                 {QS_SAY("core",
-                         "the row has %1 cells, the header %2; put a cell that holds a comma in quotes"),
-                  {std::to_string(row.cells.size()), std::to_string(columns_)}});
+        if (!table_.isWhole(row))
             return;
-        }
-        const auto& cell = row.cells[at_.at("entry")];
+        const auto& cell = table_.at(row, "entry");
         const auto entry = unguarded(cell.text);
         if (entry.empty())
-            return tell(cell.place, "witness-entry", {QS_SAY("core", "the row names no hand-over"), {}});
+            return table_.tell(cell.place, "witness-entry",
+                               {QS_SAY("core", "the row names no hand-over"), {}});
         const auto later = readCells(row);
         if (!reading_.value.emplace(entry, later).second)
-            tell(cell.place, "witness-twice", {QS_SAY("core", "%1 stands here twice"), {shown(entry)}});
+            table_.tell(cell.place, "witness-twice",
+                        {QS_SAY("core", "%1 stands here twice"), {shown(entry)}});
     }
 
     std::shared_ptr<const LaterWitness> readCells(const CsvRow& row)
@@ -95,14 +66,11 @@ class WitnessReader
         PersonRecord read; // the cells are those of a prescription, and read as there
         auto later = std::make_shared<LaterWitness>();
         for (const auto& column : witnessColumns) {
-            const auto at = at_.find(column.name);
-            if (at == at_.end() || row.cells[at->second].text.empty())
+            const auto* cell = table_.find(row, column.name);
+            if (cell == nullptr || cell->text.empty())
                 continue;
-            const auto& cell = row.cells[at->second];
-            if (const auto complaint = columnNamed(column.reads)->set(read, unguarded(cell.text))) {
-                auto place = cell.place;
-                place.column += static_cast<int>(complaint->offset);
-                tell(place, complaint->code, complaint->sentence);
+            if (const auto complaint = columnNamed(column.reads)->set(read, unguarded(cell->text))) {
+                table_.tell(*cell, *complaint);
                 continue;
             }
             const auto has = [&](const char* name) { return std::string(column.name) == name; };
@@ -120,8 +88,7 @@ class WitnessReader
     }
 
     Reading<LaterWitnesses>& reading_;
-    std::map<std::string, std::size_t> at_;
-    std::size_t columns_ = 0;
+    SmallTable table_;
 };
 
 } // namespace
@@ -129,31 +96,16 @@ class WitnessReader
 Reading<LaterWitnesses> readWitnessText(const std::string& bytes, const std::string& name)
 {
     Reading<LaterWitnesses> reading;
-    auto checked = checkText(bytes, name);
-    reading.findings = std::move(checked.findings);
-    if (!reading.usable())
-        return reading;
-    auto table = parseCsv(checked.value);
-    reading.findings.insert(reading.findings.end(), table.findings.begin(), table.findings.end());
-    if (table.value.empty() && reading.usable())
-        reading.findings.push_back(
-            {Severity::error,
-             {name, 1, 1},
-             "table-empty",
-             {QS_SAY("core", "the table is empty; its first line names the columns: %1"),
-              {"entry,right,left,pair_right,pair_left"}}});
-    if (reading.usable())
-        WitnessReader(reading).read(table.value);
+    if (const auto rows = tableRows(bytes, name, "entry,right,left,pair_right,pair_left", reading.findings);
+        !rows.empty())
+        WitnessReader(reading).read(rows);
     sortByPlace(reading.findings);
     return reading;
 }
 
 Reading<LaterWitnesses> readWitnessFile(const std::string& path)
 {
-    auto bytes = readBytes(path);
-    if (!bytes.usable())
-        return {{}, std::move(bytes.findings)};
-    return readWitnessText(bytes.value, path);
+    return readWholeFile(path, readWitnessText);
 }
 
 } // namespace quarterstep

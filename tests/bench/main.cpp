@@ -19,7 +19,7 @@ int main(int count, char** words)
             shortForm = true;
         else
             filter = words[i];
-    const QCoreApplication application(count, words); // the drivers of Qt are found through it
+    const QCoreApplication application(count, words);
     // A group at a time, so that none works in the memory that others have broken up.
     int worst = 0;
     for (const std::string group : {"optics", "scan", "joint", "worn", "report", "growth", "planning",

@@ -5,6 +5,7 @@
 #include "tests/desk/camp_folder.hpp"
 
 #include <QCheckBox>
+#include <QComboBox>
 #include <QLabel>
 #include <QLineEdit>
 #include <QListView>
@@ -67,6 +68,24 @@ BOOST_AUTO_TEST_CASE(a_folder_that_cannot_be_opened_is_said_in_the_window_with_a
     BOOST_TEST(!window.messages().text().isEmpty());
 }
 
+BOOST_AUTO_TEST_CASE(the_code_of_somebody_waiting_takes_the_whole_card, *utf::label("PROP"))
+{
+    for (const auto key : {Qt::Key_Return, Qt::Key_Tab}) {
+        OpenDesk desk;
+        QTest::keyClick(&desk.window, Qt::Key_N, Qt::ControlModifier);
+        QTest::keyClicks(QApplication::focusWidget(), QStringLiteral("P-1"));
+        QTest::keyClick(QApplication::focusWidget(), key);
+        BOOST_TEST(!named<QLineEdit>(desk.window, "rightEyeEdit").text().isEmpty());
+        BOOST_TEST(pairs(desk).rowCount() > 0);
+        // A code nobody has is somebody new, and what else was typed is not written over.
+        QTest::keyClick(&desk.window, Qt::Key_N, Qt::ControlModifier);
+        type(desk, "rightEyeEdit", "-2.00");
+        type(desk, "personEdit", "P-1");
+        QTest::keyClick(QApplication::focusWidget(), key);
+        BOOST_TEST(named<QLineEdit>(desk.window, "rightEyeEdit").text().toStdString() == "-2.00");
+    }
+}
+
 BOOST_AUTO_TEST_CASE(a_typed_prescription_is_matched_and_handed_over_and_the_stock_goes_down,
                      *utf::label("PROP"))
 {
@@ -127,6 +146,8 @@ BOOST_AUTO_TEST_CASE(who_was_served_before_is_known_when_the_folder_is_opened_ag
 BOOST_AUTO_TEST_CASE(a_pair_on_trial_waits_for_the_acuity_with_it, *utf::label("PROP"))
 {
     OpenDesk desk;
+    BOOST_TEST_REQUIRE(desk.window.choosePerson(QStringLiteral("P-1")));
+    QTest::keyClick(&desk.window, Qt::Key_Return, Qt::ControlModifier);  // somebody was served before
     BOOST_TEST_REQUIRE(desk.window.choosePerson(QStringLiteral("P-3"))); // cylinder 1.00, stock of spheres
     BOOST_TEST_REQUIRE(pairs(desk).rowCount() > 0);
     BOOST_TEST_REQUIRE(
@@ -135,6 +156,11 @@ BOOST_AUTO_TEST_CASE(a_pair_on_trial_waits_for_the_acuity_with_it, *utf::label("
     auto& right = named<QLineEdit>(desk.window, "trialRightEdit");
     BOOST_TEST(right.isVisible());
     BOOST_TEST(!button.isEnabled());
+    for (const char* name : {"personEdit", "waitingView", "pairsView"}) { // from wherever one is
+        named<QWidget>(desk.window, name).setFocus();
+        QTest::keyClick(QApplication::focusWidget(), Qt::Key_Return, Qt::ControlModifier);
+        BOOST_TEST(right.hasFocus(), name);
+    }
     type(desk, "trialRightEdit", "6/7.5");
     type(desk, "trialLeftEdit", "6/7.5");
     BOOST_TEST(button.isEnabled());
@@ -146,6 +172,24 @@ BOOST_AUTO_TEST_CASE(a_pair_on_trial_waits_for_the_acuity_with_it, *utf::label("
     type(desk, "trialLeftEdit", "6/60");
     BOOST_TEST(!button.isEnabled());
     BOOST_TEST((band() == Band::fails));
+}
+
+BOOST_AUTO_TEST_CASE(on_trial_for_near_the_near_acuity_alone_is_asked_for, *utf::label("PROP"))
+{
+    OpenDesk desk;
+    QTest::keyClick(&desk.window, Qt::Key_N, Qt::ControlModifier);
+    for (const auto& [name, text] :
+         {std::pair{"personEdit", "T-9"}, std::pair{"ageEdit", "60"},
+          std::pair{"rightEyeEdit", "+0.75 -1.25 x 10"}, std::pair{"leftEyeEdit", "+0.75 -1.25 x 10"},
+          std::pair{"distancePdEdit", "62"}, std::pair{"additionEdit", "+2.00"}})
+        type(desk, name, text);
+    auto& purpose = named<QComboBox>(desk.window, "purposeBox");
+    purpose.setCurrentIndex(purpose.findData(static_cast<int>(Purpose::near)));
+    QTest::keyClick(&named<QLineEdit>(desk.window, "ageEdit"), Qt::Key_Return);
+    BOOST_TEST_REQUIRE(pairs(desk).rowCount() > 0);
+    BOOST_TEST_REQUIRE(named<QLineEdit>(desk.window, "trialNearEdit").isVisible());
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_Return, Qt::ControlModifier);
+    BOOST_TEST(named<QLineEdit>(desk.window, "trialNearEdit").hasFocus());
 }
 
 BOOST_AUTO_TEST_CASE(a_pair_outside_a_limit_asks_for_a_reason_under_the_checks, *utf::label("PROP"))

@@ -62,7 +62,18 @@ const std::vector<Page>& pagesOfDesk()
         {"stock",
          [](DeskWindow& window) {
              window.showPlace(DeskWindow::Place::stock);
+             window.stock().showView(StockPlace::asTable);
              BOOST_TEST(window.stock().chooseLine("D-100"));
+         }},
+        {"packing",
+         [](DeskWindow& window) {
+             window.showPlace(DeskWindow::Place::stock);
+             window.stock().showView(StockPlace::packing);
+         }},
+        {"transfers",
+         [](DeskWindow& window) {
+             window.showPlace(DeskWindow::Place::stock);
+             window.stock().showView(StockPlace::transfers);
          }},
         {"practice", [](DeskWindow& window) {
              window.showPlace(DeskWindow::Place::dispense);

@@ -4,6 +4,7 @@
 #include "app/desk/desk_program.hpp"
 #include "app/desk/guide/help_window.hpp"
 #include "app/desk/guide/key_sheet.hpp"
+#include "app/desk/guide/manual_text.hpp"
 #include "app/desk/message_bar.hpp"
 #include "app/desk/settings/preferences.hpp"
 #include "app/desk/shown.hpp"
@@ -15,10 +16,12 @@
 #include <QAction>
 #include <QApplication>
 #include <QComboBox>
+#include <QImage>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
 #include <QTest>
+#include <QTextBlock>
 #include <QTextBrowser>
 
 using namespace quarterstep;
@@ -221,6 +224,33 @@ BOOST_AUTO_TEST_CASE(f1_opens_the_page_for_where_the_person_is, *utf::label("PRO
     BOOST_TEST(topicAt("linesView") == "files");
     desk.window.showSettings();
     BOOST_TEST(topicAt("lookBox") == "desk");
+}
+
+BOOST_AUTO_TEST_CASE(pictures_of_the_manual_are_there_and_never_wider_than_the_page, *utf::label("PROP"))
+{
+    HelpWindow help;
+    auto& text = named<ManualText>(help, "helpText");
+    for (const int width : {1400, 980, 600})
+        for (const auto* topic : {"first-day", "desk"}) {
+            help.resize(width, 700);
+            help.showTopic(QLatin1String(topic));
+            QCoreApplication::processEvents();
+            int pictures = 0;
+            for (auto block = text.document()->begin(); block.isValid(); block = block.next())
+                for (auto part = block.begin(); !part.atEnd(); ++part) {
+                    const auto format = part.fragment().charFormat().toImageFormat();
+                    if (!format.isValid())
+                        continue;
+                    ++pictures;
+                    const auto picture = text.document()
+                                             ->resource(QTextDocument::ImageResource, QUrl(format.name()))
+                                             .value<QImage>();
+                    BOOST_TEST(!picture.isNull(), format.name().toStdString());
+                    BOOST_TEST(picture.deviceIndependentSize().width() <= text.viewport()->width());
+                    BOOST_TEST(format.toolTip().size() > 15, format.name().toStdString());
+                }
+            BOOST_TEST(pictures >= 6, topic);
+        }
 }
 
 BOOST_AUTO_TEST_CASE(every_page_of_the_manual_can_be_read_and_its_links_lead_on, *utf::label("PROP"))

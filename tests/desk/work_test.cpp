@@ -21,10 +21,12 @@ namespace
 constexpr auto aBlink = std::chrono::milliseconds(5);
 
 /// Steps until it is stopped.
-void goOn(WorkProgress& progress)
+void goOn(const Job& job)
 {
-    for (int step = 0; progress.reached(step % 100, 100); ++step)
+    for (std::size_t step = 0; !job.stopped(); ++step) {
+        job.done(step % 100, 100);
         std::this_thread::sleep_for(aBlink);
+    }
 }
 } // namespace
 
@@ -37,8 +39,9 @@ BOOST_AUTO_TEST_CASE(work_tells_how_far_it_is_and_ends_with_its_result, *utf::la
     bool ended = false;
     BOOST_TEST(work.start(
         QStringLiteral("Counting"),
-        [result](WorkProgress& progress) {
-            for (int step = 1; step <= 60 && progress.reached(step, 60); ++step) {
+        [result](const Job& job) {
+            for (std::size_t step = 1; step <= 60 && !job.stopped(); ++step) {
+                job.done(step, 60);
                 std::this_thread::sleep_for(aBlink);
                 ++*result;
             }
@@ -70,7 +73,7 @@ BOOST_AUTO_TEST_CASE(what_work_throws_arrives_where_it_was_asked_for, *utf::labe
     std::string code;
     BOOST_TEST(work.start(
         QStringLiteral("Failing"),
-        [](WorkProgress&) {
+        [](const Job&) {
             throw errorSaying("ledger-full", {"full", {}}, 4);
         },
         [&](const std::exception_ptr& problem, bool) {
@@ -90,8 +93,8 @@ BOOST_AUTO_TEST_CASE(a_window_that_goes_stops_its_work_and_waits_for_it, *utf::l
     {
         LongWork work;
         BOOST_TEST(work.start(QStringLiteral("Going on"),
-                              [atWork](WorkProgress& progress) {
-                                  goOn(progress);
+                              [atWork](const Job& job) {
+                                  goOn(job);
                                   *atWork = false;
                               },
                               {}));

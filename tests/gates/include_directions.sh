@@ -20,7 +20,7 @@ inventory does not look up to app	inventory/		app/|samples/|tests/
 text does not know the store	inventory/text/		inventory/(store|exchange)/
 SQL is seen in inventory/store alone	core/|inventory/|app/	inventory/store/	Q(t)?Sql|sqlite3|libpq
 SQLite's own interface is seen in sqlite_link.cpp alone	core/|inventory/|app/	inventory/store/sqlite_link[.]cpp	sqlite3
-the SQL library is seen in sql_link.cpp alone	core/|inventory/|app/	inventory/store/sql_link[.]cpp	Q(t)?Sql
+PostgreSQL's own interface is seen in postgresql_link.cpp alone	core/|inventory/|app/	inventory/store/postgresql_link[.]cpp	libpq
 yaml-cpp is seen in yaml_map alone	core/|inventory/|app/	inventory/text/yaml_map	yaml-cpp
 LEMON is seen in flow.cpp alone	core/|inventory/|app/	core/planning/flow[.]cpp	lemon/
 GLPK is seen in linear_program.cpp alone	core/|inventory/|app/	core/planning/linear_program[.]cpp	glpk

@@ -11,7 +11,7 @@ mkdir -p "$tree/core/optics" "$tree/core/fitting" "$tree/core/record" "$tree/cor
     "$tree/app/paper/render" "$tree/samples"
 echo '#include "core/optics/units.hpp"' > "$tree/core/fitting/fit.hpp"
 echo '#include <yaml-cpp/yaml.h>' > "$tree/inventory/text/yaml_map.cpp"
-echo '#include <QSqlDatabase>' > "$tree/inventory/store/sql_link.cpp"
+echo '#include <libpq-fe.h>' > "$tree/inventory/store/postgresql_link.cpp"
 echo '#include <sqlite3.h>' > "$tree/inventory/store/sqlite_link.cpp"
 echo '#include <CLI/CLI.hpp>' > "$tree/app/command/options.cpp"
 echo '#include <qcustomplot.h>' > "$tree/app/desk/plots/plot_view.cpp"
@@ -41,7 +41,7 @@ plant inventory/text/up.cpp '#include "app/session/camp.hpp"'
 plant inventory/text/side.cpp '#include "inventory/store/ledger.hpp"'
 plant inventory/text/sql.cpp '#include <QSqlQuery>'
 plant inventory/store/ledger.cpp '#include <sqlite3.h>'
-plant inventory/store/connection.cpp '#include <QSqlQuery>'
+plant inventory/store/connection.cpp '#include <libpq-fe.h>'
 plant inventory/text/stock_file.cpp '#include <yaml-cpp/yaml.h>'
 plant inventory/text/csv.hpp '#include <QByteArray>'
 plant inventory/store/lock.cpp '#include <QWidget>'

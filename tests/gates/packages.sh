@@ -12,17 +12,17 @@ find . -name CMakeLists.txt -not -path './build*' -exec cat {} + |
     awk '{ if ($1 != "Qt6") { print $1; next }
            for (i = 2; i <= NF; i++) if ($i ~ /^[A-Z][A-Za-z]+$/ && $i != "REQUIRED" && $i != "COMPONENTS") print $1 " " $i }' |
     sort -u > "$work/wanted"
-# What is needed without being looked for by find_package: compiler, tools, plugins, fonts, GLPK, libsodium, a
-# server and what the bench compares with.
+# What is needed without being looked for by find_package: compiler, tools, fonts, GLPK, libsodium, a
+# server and its client and what the bench compares with.
 printf '%s\n' g++ libglpk-dev cmake ninja-build libsodium-dev fonts-dejavu-core ccache zbar-tools \
-    poppler-utils fonts-lohit-deva postgresql-15 dcmtk python3-pydicom libqt6sql6-psql \
+    poppler-utils fonts-lohit-deva postgresql-15 dcmtk python3-pydicom libpq-dev \
     > "$work/needed"
 # Libraries that CMake finds without a package of its own.
 find . -name CMakeLists.txt -not -path './build*' -exec cat {} + |
     sed -n 's/^[[:space:]]*find_library([A-Z_]* \([a-z0-9]*\).*/lib\1-dev/p' >> "$work/needed"
 while IFS= read -r name; do
     case $name in
-    'Qt6 Core' | 'Qt6 Sql' | 'Qt6 Gui' | 'Qt6 Widgets' | 'Qt6 PrintSupport' | 'Qt6 Test') echo qt6-base-dev ;;
+    'Qt6 Core' | 'Qt6 Gui' | 'Qt6 Widgets' | 'Qt6 PrintSupport' | 'Qt6 Test') echo qt6-base-dev ;;
     'Qt6 Svg' | 'Qt6 SvgWidgets') echo qt6-svg-dev ;;
     'Qt6 LinguistTools') echo qt6-tools-dev ;;
     yaml-cpp) echo libyaml-cpp-dev ;;

@@ -57,7 +57,9 @@ BOOST_AUTO_TEST_CASE(an_address_is_taken_apart, *utf::label("DER"))
     BOOST_TEST(address.host == "10.0.0.5");
     BOOST_TEST(address.port == 6000);
     BOOST_TEST(address.database == "orrowen");
-    BOOST_TEST(address.options == "sslmode='verify-full' connect_timeout='5' ");
+    const std::vector<std::pair<std::string, std::string>> expected = {{"sslmode", "verify-full"},
+                                                                       {"connect_timeout", "5"}};
+    BOOST_TEST((address.options == expected));
     BOOST_TEST(readLedgerAddress("postgres:///orrowen?host=/run/postgresql").host == "/run/postgresql");
     BOOST_TEST(readLedgerAddress("postgresql://[::1]/orrowen").host == "::1");
     for (const auto* wrong : {"ledger.sqlite", "http://base/camp", "", "postgresql://", "postgresql://base",

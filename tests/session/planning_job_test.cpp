@@ -75,6 +75,30 @@ BOOST_AUTO_TEST_CASE(packing_tells_how_far_it_is_on_the_thread_that_asked, *utf:
     BOOST_TEST(answer.bound >= answer.fittedShare - 1e-9);
 }
 
+BOOST_AUTO_TEST_CASE(an_order_says_why_each_pack_is_bought_and_who_goes_without, *utf::label("PROP"))
+{
+    const auto answer = packBoxes({}, defaultRules(), question(60, 20));
+    BOOST_TEST_REQUIRE(!answer.order.empty());
+    for (const auto& row : answer.order) {
+        BOOST_TEST(row.only <= row.wanted, row.offer);
+        BOOST_TEST(row.wanted > 0.0, row.offer);
+        BOOST_TEST(row.wanted <= 1.0 + 1e-9, row.offer);
+        BOOST_TEST(row.servedMore >= 0.0, row.offer);
+        BOOST_TEST(row.onHand == 0, row.offer); // the box is empty
+    }
+    BOOST_TEST_REQUIRE(!answer.without.empty()); // 30 packs of 2 for 60 people
+    double without = 0.0;
+    double before = answer.without.front().needs;
+    for (const auto& row : answer.without) {
+        BOOST_TEST(row.needs <= row.of);
+        BOOST_TEST(row.needs <= before);
+        BOOST_TEST((row.purpose == Purpose::near));
+        before = row.needs;
+        without += row.needs;
+    }
+    BOOST_TEST(without < 60.0 * answer.inLine);
+}
+
 BOOST_AUTO_TEST_CASE(packing_on_a_worker_is_stopped_from_outside, *utf::label("PROP"))
 {
     std::atomic<bool> stop{false};

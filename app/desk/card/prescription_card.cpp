@@ -178,6 +178,14 @@ std::optional<PersonRecord> PrescriptionCard::read()
     return good ? std::optional(record) : std::nullopt;
 }
 
+QString PrescriptionCard::onlyPerson()
+{
+    for (const auto& info : cardFields())
+        if (info.field != CardField::person && !row(info.field).edit->text().trimmed().isEmpty())
+            return {};
+    return row(CardField::person).edit->text().trimmed();
+}
+
 void PrescriptionCard::focusRightEye()
 {
     if (threeFields()) {

@@ -37,6 +37,8 @@ class PrescriptionCard final : public QWidget
     void clear();
     /// The record as the fields say, or empty after showing a complaint under each field that cannot be read.
     [[nodiscard]] std::optional<PersonRecord> read();
+    /// The code, when nothing else was typed: somebody of the waiting list may be meant. Else empty.
+    [[nodiscard]] QString onlyPerson();
     void focusRightEye();
     /// Each eye in three fields instead of one text.
     void setThreeFields(bool on);
@@ -45,6 +47,8 @@ class PrescriptionCard final : public QWidget
   Q_SIGNALS:
     void suggestWanted();
     void edited();
+    /// The cursor left the code and nothing else was typed yet.
+    void personNamed();
 
   private:
     struct Row {

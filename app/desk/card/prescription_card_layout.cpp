@@ -78,6 +78,8 @@ void PrescriptionCard::makeField(CardField field, QWidget* parent)
     connect(edit, &QLineEdit::returnPressed, this, &PrescriptionCard::suggestWanted);
     connect(edit, &QLineEdit::textEdited, this, [this, field] { checkEye(field, false); });
     connect(edit, &QLineEdit::editingFinished, this, [this, field] { checkEye(field, true); });
+    if (field == CardField::person)
+        connect(edit, &QLineEdit::editingFinished, this, &PrescriptionCard::personNamed);
     connect(edit, &GuardedEdit::keyRefused, this,
             [this, field](const QString& words) { showComplaint(row(field), words); });
     row(field).edit = edit;

@@ -1,13 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desk/guide/help_window.hpp"
 
+#include "app/desk/guide/manual_text.hpp"
 #include "app/help/topics.hpp"
 
 #include <QAction>
 #include <QCoreApplication>
 #include <QHBoxLayout>
 #include <QListWidget>
-#include <QTextBrowser>
 #include <QUrl>
 
 #include <algorithm>
@@ -16,7 +16,7 @@ namespace quarterstep
 {
 
 HelpWindow::HelpWindow(QWidget* parent)
-    : QWidget(parent, Qt::Window), topics_(new QListWidget(this)), text_(new QTextBrowser(this))
+    : QWidget(parent, Qt::Window), topics_(new QListWidget(this)), text_(new ManualText(this))
 {
     setObjectName(QStringLiteral("helpWindow"));
     setWindowTitle(tr("Help: Quarterstep"));
@@ -25,6 +25,8 @@ HelpWindow::HelpWindow(QWidget* parent)
     topics_->setAccessibleName(tr("Pages of the manual"));
     topics_->setToolTip(tr("Chooses a page of the manual"));
     topics_->setWordWrap(true);
+    topics_->setResizeMode(QListView::Adjust); // titles are wrapped anew at every width
+    topics_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     for (const auto& topic : helpTopics()) {
         auto* item = new QListWidgetItem(QCoreApplication::translate("command", topic.words), topics_);
         item->setData(Qt::UserRole, QString::fromLatin1(topic.name));
@@ -32,7 +34,6 @@ HelpWindow::HelpWindow(QWidget* parent)
     text_->setObjectName(QStringLiteral("helpText"));
     text_->setAccessibleName(tr("Text of the page"));
     text_->setToolTip(tr("The manual; links lead to other pages"));
-    text_->setOpenLinks(false);
     text_->setLayoutDirection(Qt::LeftToRight); // the manual is in English
     auto* row = new QHBoxLayout(this);
     row->addWidget(topics_, 1);
@@ -57,8 +58,7 @@ void HelpWindow::showTopic(const QString& topic)
         found = topics.begin();
     topic_ = QLatin1String(found->name);
     const auto bytes = found->text();
-    text_->document()->setDefaultFont(font());
-    text_->setMarkdown(QString::fromUtf8(bytes.data(), static_cast<qsizetype>(bytes.size())));
+    text_->showPage(QString::fromUtf8(bytes.data(), static_cast<qsizetype>(bytes.size())));
     topics_->setCurrentRow(static_cast<int>(std::distance(topics.begin(), found)));
     show();
     raise();

@@ -6,10 +6,11 @@
 #include <QWidget>
 
 class QListWidget;
-class QTextBrowser;
 
 namespace quarterstep
 {
+
+class ManualText;
 
 class HelpWindow final : public QWidget
 {
@@ -29,7 +30,7 @@ class HelpWindow final : public QWidget
     void follow(const QUrl& link);
 
     QListWidget* topics_;
-    QTextBrowser* text_;
+    ManualText* text_;
     QString topic_;
 };
 

@@ -45,7 +45,7 @@ LongWork::LongWork(QWidget* parent)
 LongWork::~LongWork()
 {
     if (progress_)
-        progress_->stop();
+        progress_->stopped = true;
     if (thread_.joinable())
         thread_.join();
 }
@@ -56,7 +56,7 @@ bool LongWork::start(const QString& words, Work work, Ended ended)
         return false;
     if (thread_.joinable())
         thread_.join();
-    progress_ = std::make_shared<WorkProgress>();
+    progress_ = std::make_shared<Progress>();
     ended_ = std::move(ended);
     words_->setText(words);
     bar_->setRange(0, 0);
@@ -65,8 +65,14 @@ bool LongWork::start(const QString& words, Work work, Ended ended)
     show();
     problem_ = std::make_shared<std::exception_ptr>();
     thread_ = std::thread([this, progress = progress_, problem = problem_, work = std::move(work)] {
+        Job job;
+        job.cancelled = &progress->stopped;
+        job.done = [&progress](std::size_t done, std::size_t of) {
+            progress->done = static_cast<int>(done);
+            progress->total = static_cast<int>(of);
+        };
         try {
-            work(*progress);
+            work(job);
         } catch (...) {
             *problem = std::current_exception();
         }
@@ -79,22 +85,22 @@ void LongWork::stop()
 {
     if (!progress_)
         return;
-    progress_->stop();
+    progress_->stopped = true;
     stop_->setEnabled(false);
     words_->setText(tr("Stopping…"));
 }
 
 void LongWork::tell()
 {
-    if (!progress_ || progress_->total() <= 0)
+    if (!progress_ || progress_->total <= 0)
         return;
-    bar_->setRange(0, progress_->total());
-    bar_->setValue(progress_->done());
+    bar_->setRange(0, progress_->total);
+    bar_->setValue(progress_->done);
 }
 
 void LongWork::finish()
 {
-    const bool stopped = progress_->stopped();
+    const bool stopped = progress_->stopped.load();
     thread_.join();
     const auto problem = *problem_;
     progress_.reset();

@@ -1,7 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Long work on a thread of its own: values in, a value out; the bar says what is done and how far, and stops
-// it when asked. The event loop goes on meanwhile.
+// it when asked. The event loop goes on meanwhile. What the work is given is the Job that every long use case
+// takes (app/session/jobs.hpp); the command line makes its own (WatchedWork), told on a terminal and stopped
+// by a signal.
 #pragma once
+
+#include "app/session/jobs.hpp"
 
 #include <QFrame>
 
@@ -19,34 +23,13 @@ class QTimer;
 namespace quarterstep
 {
 
-/// What the work tells of itself, from its own thread.
-class WorkProgress
-{
-  public:
-    /// False when somebody asked to stop: the work ends as soon as it can, by returning or throwing.
-    bool reached(int done, int total)
-    {
-        done_ = done;
-        total_ = total;
-        return !stopped_;
-    }
-    [[nodiscard]] bool stopped() const { return stopped_; }
-    [[nodiscard]] int done() const { return done_; }
-    [[nodiscard]] int total() const { return total_; } ///< 0: not known
-    void stop() { stopped_ = true; }
-
-  private:
-    std::atomic<int> done_{0};
-    std::atomic<int> total_{0};
-    std::atomic<bool> stopped_{false};
-};
-
 class LongWork final : public QFrame
 {
     Q_OBJECT
 
   public:
-    using Work = std::function<void(WorkProgress&)>;
+    /// Ends as soon as it can when the job is stopped, by returning or throwing.
+    using Work = std::function<void(const Job&)>;
     /// What the work threw, or null; `stopped`: somebody asked to stop it.
     using Ended = std::function<void(std::exception_ptr problem, bool stopped)>;
 
@@ -65,10 +48,15 @@ class LongWork final : public QFrame
     void workDone(QPrivateSignal);
 
   private:
+    struct Progress {
+        std::atomic<int> done{0};
+        std::atomic<int> total{0}; ///< 0: not known
+        std::atomic<bool> stopped{false};
+    };
     void tell();
     void finish();
 
-    std::shared_ptr<WorkProgress> progress_;
+    std::shared_ptr<Progress> progress_;          ///< written by the other thread
     std::shared_ptr<std::exception_ptr> problem_; ///< what the work threw; read once it is done
     std::thread thread_;
     Ended ended_;

@@ -6,30 +6,11 @@
 namespace quarterstep
 {
 
-void ChartModel::show(const ChartData& chart)
+QVariant ChartModel::cell(const ChartDot& dot, int column, int role) const
 {
-    beginResetModel();
-    dots_ = chart.dots;
-    endResetModel();
-}
-
-int ChartModel::rowCount(const QModelIndex& parent) const
-{
-    return parent.isValid() ? 0 : static_cast<int>(dots_.size());
-}
-
-int ChartModel::columnCount(const QModelIndex& parent) const
-{
-    return parent.isValid() ? 0 : columnCount_;
-}
-
-QVariant ChartModel::data(const QModelIndex& index, int role) const
-{
-    if (!checkIndex(index, CheckIndexOption::IndexIsValid) ||
-        (role != Qt::DisplayRole && role != Qt::AccessibleTextRole))
+    if (role != Qt::DisplayRole && role != Qt::AccessibleTextRole)
         return {};
-    const auto& dot = dots_[static_cast<std::size_t>(index.row())];
-    switch (index.column()) {
+    switch (column) {
     case nameColumn:
         return ltr(dot.name);
     case wordsColumn:
@@ -41,11 +22,9 @@ QVariant ChartModel::data(const QModelIndex& index, int role) const
     }
 }
 
-QVariant ChartModel::headerData(int section, Qt::Orientation orientation, int role) const
+QString ChartModel::title(int column) const
 {
-    if (orientation != Qt::Horizontal || role != Qt::DisplayRole)
-        return {};
-    return section == nameColumn ? tr("Group or run") : section == wordsColumn ? tr("Figures") : tr("Limits");
+    return column == nameColumn ? tr("Group or run") : column == wordsColumn ? tr("Figures") : tr("Limits");
 }
 
 } // namespace quarterstep

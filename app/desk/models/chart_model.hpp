@@ -2,31 +2,26 @@
 // The numbers of a chart of the audit, one row a dot.
 #pragma once
 
+#include "app/desk/models/rows_model.hpp"
 #include "app/desk/plots/chart_data.hpp"
-
-#include <QAbstractTableModel>
 
 namespace quarterstep
 {
 
-class ChartModel final : public QAbstractTableModel
+class ChartModel final : public RowsModel<ChartDot>
 {
     Q_OBJECT
 
   public:
     enum Column { nameColumn, wordsColumn, beyondColumn, columnCount_ };
 
-    explicit ChartModel(QObject* parent = nullptr) : QAbstractTableModel(parent) {}
+    explicit ChartModel(QObject* parent = nullptr) : RowsModel(columnCount_, parent) {}
 
-    void show(const ChartData& chart);
+    void show(const ChartData& chart) { setRows(chart.dots); }
 
-    [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override;
-    [[nodiscard]] int columnCount(const QModelIndex& parent = {}) const override;
-    [[nodiscard]] QVariant data(const QModelIndex& index, int role) const override;
-    [[nodiscard]] QVariant headerData(int section, Qt::Orientation orientation, int role) const override;
-
-  private:
-    std::vector<ChartDot> dots_;
+  protected:
+    [[nodiscard]] QVariant cell(const ChartDot& dot, int column, int role) const override;
+    [[nodiscard]] QString title(int column) const override;
 };
 
 } // namespace quarterstep

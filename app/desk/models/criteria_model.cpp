@@ -31,63 +31,32 @@ QVariant emphasis(Band band, int role)
 }
 } // namespace
 
-CriteriaModel::CriteriaModel(QObject* parent) : QAbstractTableModel(parent) {}
-
-void CriteriaModel::show(const Fit& fit)
+QVariant CriteriaModel::cell(const CriterionResult& result, int column, int role) const
 {
-    beginResetModel();
-    results_ = fit.criteria;
-    endResetModel();
-}
-
-void CriteriaModel::clear()
-{
-    beginResetModel();
-    results_.clear();
-    endResetModel();
-}
-
-int CriteriaModel::rowCount(const QModelIndex& parent) const
-{
-    return parent.isValid() ? 0 : static_cast<int>(results_.size());
-}
-
-int CriteriaModel::columnCount(const QModelIndex& parent) const
-{
-    return parent.isValid() ? 0 : columnCount_;
-}
-
-QVariant CriteriaModel::data(const QModelIndex& index, int role) const
-{
-    if (!checkIndex(index, CheckIndexOption::IndexIsValid))
-        return {};
-    const auto& result = results_[static_cast<std::size_t>(index.row())];
     switch (role) {
     case Qt::DisplayRole:
-        return shown(result, index.column());
+        return shown(result, column);
     case Qt::ToolTipRole:
-        if (index.column() == nameColumn)
+        if (column == nameColumn)
             return shown(result, nameColumn);
         return result.note.empty()
                    ? QString::fromStdString(result.source)
                    : say(result.note) + QLatin1Char('\n') + QString::fromStdString(result.source);
     case Qt::TextAlignmentRole:
-        if (index.column() == measuredColumn || index.column() == limitColumn)
-            return QVariant::fromValue(Qt::Alignment(Qt::AlignTrailing | Qt::AlignVCenter));
+        if (column == measuredColumn || column == limitColumn)
+            return atTheEnd();
         return {};
     case Qt::FontRole:
-        return standsOut(result.band) && index.column() == bandColumn ? emphasis(result.band, role)
-                                                                      : QVariant();
+        return standsOut(result.band) && column == bandColumn ? emphasis(result.band, role) : QVariant();
     case Qt::ForegroundRole:
         return standsOut(result.band) ? emphasis(result.band, role) : QVariant();
     case rawRole:
-        if (index.column() == measuredColumn)
+        if (column == measuredColumn)
             return result.measured;
-        if (index.column() == limitColumn)
+        if (column == limitColumn)
             return result.limit ? QVariant(*result.limit) : QVariant();
-        return index.column() == bandColumn
-                   ? QVariant(static_cast<int>(result.band))
-                   : QVariant(QLatin1String(quarterstep::infoOf(result.criterion).name));
+        return column == bandColumn ? QVariant(static_cast<int>(result.band))
+                                    : QVariant(QLatin1String(quarterstep::infoOf(result.criterion).name));
     default:
         return {};
     }
@@ -113,11 +82,9 @@ QString CriteriaModel::shown(const CriterionResult& result, int column) const
     }
 }
 
-QVariant CriteriaModel::headerData(int section, Qt::Orientation orientation, int role) const
+QString CriteriaModel::title(int column) const
 {
-    if (orientation != Qt::Horizontal || role != Qt::DisplayRole)
-        return {};
-    switch (section) {
+    switch (column) {
     case nameColumn:
         return tr("Criterion");
     case measuredColumn:

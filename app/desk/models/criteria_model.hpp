@@ -2,14 +2,13 @@
 // Why a pair is judged as it is: every criterion with what was measured, its limit, band and source.
 #pragma once
 
+#include "app/desk/models/rows_model.hpp"
 #include "core/fitting/fit.hpp"
-
-#include <QAbstractTableModel>
 
 namespace quarterstep
 {
 
-class CriteriaModel final : public QAbstractTableModel
+class CriteriaModel final : public RowsModel<CriterionResult>
 {
     Q_OBJECT
 
@@ -25,20 +24,17 @@ class CriteriaModel final : public QAbstractTableModel
     };
     enum Role { rawRole = Qt::UserRole };
 
-    explicit CriteriaModel(QObject* parent = nullptr);
+    explicit CriteriaModel(QObject* parent = nullptr) : RowsModel(columnCount_, parent) {}
 
-    void show(const Fit& fit);
-    void clear();
+    void show(const Fit& fit) { setRows(fit.criteria); }
+    void clear() { setRows({}); }
 
-    [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override;
-    [[nodiscard]] int columnCount(const QModelIndex& parent = {}) const override;
-    [[nodiscard]] QVariant data(const QModelIndex& index, int role) const override;
-    [[nodiscard]] QVariant headerData(int section, Qt::Orientation orientation, int role) const override;
+  protected:
+    [[nodiscard]] QVariant cell(const CriterionResult& result, int column, int role) const override;
+    [[nodiscard]] QString title(int column) const override;
 
   private:
     [[nodiscard]] QString shown(const CriterionResult& result, int column) const;
-
-    std::vector<CriterionResult> results_;
 };
 
 } // namespace quarterstep

@@ -15,37 +15,35 @@
 namespace quarterstep
 {
 
-FindingsModel::FindingsModel(QObject* parent) : QAbstractTableModel(parent) {}
-
 void FindingsModel::show(std::vector<AuditCase> cases)
 {
-    beginResetModel();
-    cases_ = std::move(cases);
-    rows_.clear();
-    for (std::size_t at = 0; at < cases_.size(); ++at) {
-        const auto& findings = cases_[at].judged.findings;
+    std::vector<FindingRow> rows;
+    for (std::size_t at = 0; at < cases.size(); ++at) {
+        const auto& findings = cases[at].judged.findings;
         bool any = false;
         for (std::size_t finding = 0; finding < findings.size(); ++finding)
             if (!isOnlyCounted(findings[finding].kind)) {
-                rows_.push_back({at, finding});
+                rows.push_back({at, finding});
                 any = true;
             }
-        if (!any && cases_[at].told)
-            rows_.push_back({at, findings.size()});
+        if (!any && cases[at].told)
+            rows.push_back({at, findings.size()});
     }
-    endResetModel();
+    setRows({}); // nobody asks for a case of before
+    cases_ = std::move(cases);
+    setRows(std::move(rows));
 }
 
 const AuditCase& FindingsModel::caseAt(int row) const
 {
-    return cases_[rows_[static_cast<std::size_t>(row)].at];
+    return cases_[at(row).at];
 }
 
 int FindingsModel::rowOf(const std::string& entry) const
 {
-    for (std::size_t row = 0; row < rows_.size(); ++row)
-        if (cases_[rows_[row].at].entry() == entry)
-            return static_cast<int>(row);
+    for (int row = 0; row < rowCount(); ++row)
+        if (caseAt(row).entry() == entry)
+            return row;
     return -1;
 }
 
@@ -59,23 +57,13 @@ QString FindingsModel::slipWords(const SlipClass& slip)
     return words.join(QStringLiteral(" / "));
 }
 
-int FindingsModel::rowCount(const QModelIndex& parent) const
-{
-    return parent.isValid() ? 0 : static_cast<int>(rows_.size());
-}
-
-int FindingsModel::columnCount(const QModelIndex& parent) const
-{
-    return parent.isValid() ? 0 : columnCount_;
-}
-
-const AuditFinding* FindingsModel::findingOf(const Row& row) const
+const AuditFinding* FindingsModel::findingOf(const FindingRow& row) const
 {
     const auto& findings = cases_[row.at].judged.findings;
     return row.finding < findings.size() ? &findings[row.finding] : nullptr;
 }
 
-QString FindingsModel::shown(const Row& row, int column) const
+QString FindingsModel::shown(const FindingRow& row, int column) const
 {
     const auto& one = cases_[row.at];
     const auto& facts = one.judged.facts;
@@ -107,36 +95,31 @@ QString FindingsModel::shown(const Row& row, int column) const
     }
 }
 
-QVariant FindingsModel::data(const QModelIndex& index, int role) const
+QVariant FindingsModel::cell(const FindingRow& row, int column, int role) const
 {
-    if (!checkIndex(index, CheckIndexOption::IndexIsValid))
-        return {};
-    const auto& row = rows_[static_cast<std::size_t>(index.row())];
     const auto* finding = findingOf(row);
     const bool counts = finding != nullptr && quarterstep::infoOf(finding->kind).mismatch;
     switch (role) {
     case Qt::DisplayRole:
-        return shown(row, index.column());
+        return shown(row, column);
     case Qt::ToolTipRole:
-        return finding != nullptr && index.column() == classColumn
+        return finding != nullptr && column == classColumn
                    ? say(Sentence{quarterstep::infoOf(finding->kind).next, {}})
-                   : shown(row, index.column());
+                   : shown(row, column);
     case Qt::AccessibleTextRole:
-        return shown(row, index.column());
+        return shown(row, column);
     case Qt::FontRole:
-        if (counts && index.column() == classColumn) {
+        if (counts && column == classColumn) {
             QFont bold;
             bold.setBold(true);
             return bold;
         }
         return {};
     case Qt::ForegroundRole:
-        return counts && index.column() == classColumn ? QVariant(QBrush(coloursOf(themeNow()).caution))
-                                                       : QVariant();
+        return counts && column == classColumn ? QVariant(QBrush(coloursOf(themeNow()).caution)) : QVariant();
     case rawRole:
-        return index.column() == dayColumn
-                   ? QVariant(static_cast<qlonglong>(cases_[row.at].judged.facts.atMs))
-                   : QVariant(shown(row, index.column()));
+        return column == dayColumn ? QVariant(static_cast<qlonglong>(cases_[row.at].judged.facts.atMs))
+                                   : QVariant(shown(row, column));
     case classRole:
         return finding == nullptr ? -1 : static_cast<int>(finding->kind);
     default:
@@ -144,11 +127,9 @@ QVariant FindingsModel::data(const QModelIndex& index, int role) const
     }
 }
 
-QVariant FindingsModel::headerData(int section, Qt::Orientation orientation, int role) const
+QString FindingsModel::title(int column) const
 {
-    if (orientation != Qt::Horizontal || role != Qt::DisplayRole)
-        return {};
-    switch (section) {
+    switch (column) {
     case dayColumn:
         return tr("When");
     case personColumn:

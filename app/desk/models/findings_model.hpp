@@ -2,14 +2,18 @@
 // What an audit found, one row a finding, in the order of the ledger.
 #pragma once
 
+#include "app/desk/models/rows_model.hpp"
 #include "app/session/audit_cases.hpp"
-
-#include <QAbstractTableModel>
 
 namespace quarterstep
 {
 
-class FindingsModel final : public QAbstractTableModel
+struct FindingRow {
+    std::size_t at = 0;      ///< case
+    std::size_t finding = 0; ///< of its findings; one beyond for a slip alone
+};
+
+class FindingsModel final : public RowsModel<FindingRow>
 {
     Q_OBJECT
 
@@ -26,7 +30,7 @@ class FindingsModel final : public QAbstractTableModel
     };
     enum Role { rawRole = Qt::UserRole, classRole }; ///< classRole: AuditClass as int
 
-    explicit FindingsModel(QObject* parent = nullptr);
+    explicit FindingsModel(QObject* parent = nullptr) : RowsModel(columnCount_, parent) {}
 
     void show(std::vector<AuditCase> cases);
     [[nodiscard]] const AuditCase& caseAt(int row) const;
@@ -35,21 +39,15 @@ class FindingsModel final : public QAbstractTableModel
     /// "0.62 the sign of the sphere …"; empty when no slip is likely enough to be told.
     [[nodiscard]] static QString slipWords(const SlipClass& slip);
 
-    [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override;
-    [[nodiscard]] int columnCount(const QModelIndex& parent = {}) const override;
-    [[nodiscard]] QVariant data(const QModelIndex& index, int role) const override;
-    [[nodiscard]] QVariant headerData(int section, Qt::Orientation orientation, int role) const override;
+  protected:
+    [[nodiscard]] QVariant cell(const FindingRow& row, int column, int role) const override;
+    [[nodiscard]] QString title(int column) const override;
 
   private:
-    struct Row {
-        std::size_t at = 0;      ///< case
-        std::size_t finding = 0; ///< of its findings; one beyond for a slip alone
-    };
-    [[nodiscard]] QString shown(const Row& row, int column) const;
-    [[nodiscard]] const AuditFinding* findingOf(const Row& row) const;
+    [[nodiscard]] QString shown(const FindingRow& row, int column) const;
+    [[nodiscard]] const AuditFinding* findingOf(const FindingRow& row) const;
 
     std::vector<AuditCase> cases_;
-    std::vector<Row> rows_;
 };
 
 } // namespace quarterstep

@@ -93,7 +93,8 @@ QWidget* OpeningPage::buildWays()
         button(*column, "backToCampButton", tr("Back to the open camp"), tr("Leaves everything as it is"));
     connect(back_, &QPushButton::clicked, this, &OpeningPage::backWanted);
     column->addStretch(1);
-    setFocusProxy(open);
+    setFocusProxy(practice); // the first one: Tab goes to a page by its proxy, and what stands before it
+                             // would be left out
     return box;
 }
 
@@ -155,7 +156,7 @@ void OpeningPage::showCamps(const QStringList& folders, bool oneIsOpen)
         delete item;
     }
     int number = 0;
-    QWidget* before = focusProxy();
+    auto* before = findChild<QWidget*>(QStringLiteral("emptyOpenButton"));
     for (const auto& folder : folders) {
         const auto name = QDir(folder).dirName();
         auto* open = new QPushButton(tr("Open %1").arg(ltr(name)), this);

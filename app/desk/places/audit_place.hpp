@@ -17,15 +17,13 @@ class QPushButton;
 class QSortFilterProxyModel;
 class QStackedWidget;
 class QTableView;
-class QTextBrowser;
 
 namespace quarterstep
 {
 
+class AuditCasePanel;
+class AuditCharts;
 class BenchPanel;
-class ChartModel;
-class ChartView;
-class CriteriaModel;
 class FindingsModel;
 class LongWork;
 class MessageBar;
@@ -50,66 +48,51 @@ class AuditPlace final : public QWidget
 
   public Q_SLOTS:
     void audit();
+    /// Checks the chain of the whole ledger in the background.
+    void checkChain();
     void showView(int view);
 
   Q_SIGNALS:
     void auditEnded();
+    void chainCheckEnded();
 
   protected:
     void showEvent(QShowEvent* event) override;
 
   private:
     QWidget* buildFindings();
-    QWidget* buildCharts();
-    QWidget* buildCase();
+    QWidget* buildList();
     void connectParts();
     void took(const std::shared_ptr<AuditCases>& cases);
     void showFigures();
+    void refreshLedger();
     void fillClasses();
-    void fillGroups();
-    void showChart();
-    void showCase(const AuditCase* one);
-    void showCriteria();
     void ended(const std::exception_ptr& problem, bool stopped, const std::shared_ptr<AuditCases>& cases);
-    [[nodiscard]] QString caseWords(const AuditCase& one) const;
-    [[nodiscard]] QString slipArithmetic(const AuditCase& one) const;
+    void chainChecked(const std::exception_ptr& problem, bool stopped, const ChainCheck& check);
 
     MessageBar& messages_;
     LongWork& work_;
     Camp* camp_ = nullptr;
-    AuditSummary summary_;
-    std::vector<GPoint> runs_;
-    std::int64_t running_ = 0;
-    std::int64_t leftOut_ = 0;
-    bool audited_ = false; ///< this camp, since it was opened or changed
+    std::shared_ptr<AuditCases> cases_; ///< without its list, which the model has
+    bool audited_ = false;              ///< this camp, since it was opened or changed
     bool auditing_ = false;
     int asked_ = 0; ///< audits asked for; what an earlier one finds is not shown
-    const AuditCase* shown_ = nullptr;
 
     FindingsModel* findings_;
-    ChartModel* chartRows_;
-    CriteriaModel* criteria_;
     QSortFilterProxyModel* ofClass_;
     QSortFilterProxyModel* sorted_;
     QButtonGroup* viewButtons_ = nullptr;
     QStackedWidget* views_ = nullptr;
     QPushButton* auditButton_ = nullptr;
+    QPushButton* chainButton_ = nullptr;
     QComboBox* classes_ = nullptr;
     QLineEdit* filter_ = nullptr;
     QLabel* figures_ = nullptr;
     QLabel* chain_ = nullptr;
     QTableView* findingsView_ = nullptr;
-    QComboBox* chartKind_ = nullptr;
-    QComboBox* chartBy_ = nullptr;
-    ChartView* chart_ = nullptr;
+    AuditCharts* charts_ = nullptr;
     BenchPanel* bench_ = nullptr;
-    QLabel* chartWhyNot_ = nullptr;
-    QTableView* chartTable_ = nullptr;
-    QLabel* caseHeading_ = nullptr;
-    QLabel* caseWords_ = nullptr;
-    QButtonGroup* pairButtons_ = nullptr;
-    QTableView* criteriaView_ = nullptr;
-    QTextBrowser* slips_ = nullptr;
+    AuditCasePanel* case_ = nullptr;
 };
 
 } // namespace quarterstep

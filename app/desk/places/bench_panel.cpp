@@ -2,23 +2,19 @@
 #include "app/desk/places/bench_panel.hpp"
 
 #include "app/desk/commands.hpp"
-#include "app/desk/lasting/long_work.hpp"
 #include "app/desk/message_bar.hpp"
-#include "app/desk/places/desk_papers.hpp"
+#include "app/desk/places/audit_reports.hpp"
 #include "app/desk/places/parts.hpp"
-#include "app/paper/content/html_page.hpp"
-#include "app/paper/content/papers.hpp"
-#include "app/session/audit_report.hpp"
+#include "app/session/follow_up.hpp"
 #include "app/session/keeping.hpp"
+#include "app/session/lot.hpp"
 #include "app/session/wording.hpp"
 #include "inventory/store/write_back.hpp"
 #include "inventory/text/tolerance_file.hpp"
 
-#include <QDate>
 #include <QDateTime>
 #include <QDir>
 #include <QFileDialog>
-#include <QHeaderView>
 #include <QLabel>
 #include <QPushButton>
 #include <QSpinBox>
@@ -37,7 +33,8 @@ QString dayOfMs(std::int64_t atMs)
     return ltr(QDateTime::fromMSecsSinceEpoch(atMs).date().toString(Qt::ISODate));
 }
 
-void addCells(QStandardItemModel& model, const QStringList& cells)
+/// `key` of the row, for whoever acts on it.
+void addCells(QStandardItemModel& model, const QStringList& cells, const QString& key = {})
 {
     QList<QStandardItem*> row;
     for (const auto& cell : cells) {
@@ -46,6 +43,7 @@ void addCells(QStandardItemModel& model, const QStringList& cells)
         item->setToolTip(cell);
         row << item;
     }
+    row.front()->setData(key, Qt::UserRole);
     model.appendRow(row);
 }
 
@@ -54,11 +52,7 @@ QTableView* tableIn(QVBoxLayout& column, QStandardItemModel* model, const QStrin
 {
     auto* view = tableOf(model, name, words);
     view->setToolTip(words);
-    view->horizontalHeader()->setSectionResizeMode(QHeaderView::Interactive);
-    int at = 0;
-    for (const int width : characters)
-        view->setColumnWidth(at++, width * view->fontMetrics().averageCharWidth());
-    view->horizontalHeader()->setStretchLastSection(true);
+    giveWidths(*view, characters);
     column.addWidget(view, 1);
     return view;
 }
@@ -74,15 +68,15 @@ QLabel* headingIn(QVBoxLayout& column, const QString& words)
 } // namespace
 
 BenchPanel::BenchPanel(MessageBar& messages, LongWork& work, QWidget* parent)
-    : QWidget(parent), messages_(messages), work_(work), lots_(new QStandardItemModel(this)),
-      due_(new QStandardItemModel(this))
+    : QWidget(parent), messages_(messages), reports_(new AuditReports(messages, work)),
+      lots_(new QStandardItemModel(this)), due_(new QStandardItemModel(this))
 {
     setObjectName(QStringLiteral("benchPanel"));
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     buildLots(*column);
     buildDue(*column);
-    buildReport(*column);
+    column->addWidget(reports_);
     take(nullptr);
 }
 
@@ -110,6 +104,9 @@ void BenchPanel::buildLots(QVBoxLayout& column)
              if (!sheet.isEmpty())
                  draw(sample_->value(), sheet);
          }},
+        {"lotSheetButton", tr("Its sheet…"),
+         tr("Writes the sheet of the chosen lot again: to be filled in, or for paper"),
+         [this] { askSheet(); }},
         {"readSheetButton", tr("Take in a sheet…"),
          tr("Reads a filled-in sheet, judges it and enters results and decision"), [this] {
              const auto sheet =
@@ -128,7 +125,8 @@ void BenchPanel::buildLots(QVBoxLayout& column)
     row->addStretch(1);
     column.addLayout(row);
     lots_->setHorizontalHeaderLabels({tr("Drawn"), tr("Pairs"), tr("May fail"), tr("Decision")});
-    tableIn(column, lots_, QStringLiteral("lotsView"), tr("Lots drawn in this camp"), {14, 14, 10});
+    lotsView_ =
+        tableIn(column, lots_, QStringLiteral("lotsView"), tr("Lots drawn in this camp"), {14, 14, 10});
 }
 
 void BenchPanel::buildDue(QVBoxLayout& column)
@@ -140,34 +138,6 @@ void BenchPanel::buildDue(QVBoxLayout& column)
     tableIn(column, due_, QStringLiteral("dueView"), tr("Persons to be seen again"), {12, 14, 26, 20});
 }
 
-void BenchPanel::buildReport(QVBoxLayout& column)
-{
-    auto* row = new QHBoxLayout;
-    row->addWidget(
-        hinted(tr("Report: no names and no initials; small counts are hidden on the page for the site."),
-               QStringLiteral("reportHint")),
-        1);
-    const std::tuple<const char*, QString, QString, bool> pages[] = {
-        {"siteReportButton", tr("Page for the site…"),
-         tr("One page for a browser, to be read by everybody at the site"), false},
-        {"detailReportButton", tr("In detail…"), tr("Everything, for the supervisor"), true}};
-    for (const auto& [name, text, tooltip, detail] : pages) {
-        auto* button = new QPushButton(text);
-        button->setObjectName(QLatin1String(name));
-        button->setToolTip(tooltip);
-        connect(button, &QPushButton::clicked, this, [this, whole = detail] {
-            const auto page = askWhereTo(
-                tr("Report"), whole ? QStringLiteral("audit-detail.html") : QStringLiteral("audit-site.html"),
-                tr("Pages (*.html)"));
-            if (!page.isEmpty())
-                report(whole, page);
-        });
-        buttons_ << button;
-        row->addWidget(button);
-    }
-    column.addLayout(row);
-}
-
 QString BenchPanel::askWhereTo(const QString& words, const QString& name, const QString& kinds)
 {
     const auto begin = camp_ == nullptr ? name : QDir(QString::fromStdString(camp_->folder())).filePath(name);
@@ -177,12 +147,14 @@ QString BenchPanel::askWhereTo(const QString& words, const QString& name, const 
 void BenchPanel::take(Camp* camp)
 {
     camp_ = camp;
+    reports_->take(camp);
     refresh();
 }
 
 void BenchPanel::refresh()
 {
     const bool any = camp_ != nullptr && camp_->hasLedger();
+    reports_->refresh();
     for (auto* button : buttons_)
         button->setEnabled(any);
     lots_->removeRows(0, lots_->rowCount());
@@ -201,7 +173,23 @@ void BenchPanel::showLots()
         addCells(*lots_,
                  {dayOfMs(lot.atMs), tr("%1 of %2").arg(lot.plan.plan.sample).arg(lot.size),
                   QString::number(lot.plan.plan.allowed),
-                  lot.readBy.empty() ? tr("not read yet") : say(decisionSentence(lot.count, lot.plan.plan))});
+                  lot.readBy.empty() ? tr("not read yet") : say(decisionSentence(lot.count, lot.plan.plan))},
+                 QString::fromStdString(lot.id));
+    if (lots_->rowCount() > 0)
+        lotsView_->selectRow(lots_->rowCount() - 1); // the newest
+}
+
+/// Of the chosen lot.
+void BenchPanel::askSheet()
+{
+    const auto chosen = lotsView_->currentIndex();
+    if (!chosen.isValid())
+        return messages_.showError(tr("No lot was drawn yet; draw one first."), {});
+    const auto lot = chosen.siblingAtColumn(0).data(Qt::UserRole).toString().toStdString();
+    const auto file = askWhereTo(tr("Sheet for the bench"), QStringLiteral("bench-sheet.csv"),
+                                 tr("Tables (*.csv);;Paper (*.pdf);;Text (*.txt)"));
+    if (!file.isEmpty())
+        reports_->saveSheet(lot, file);
 }
 
 void BenchPanel::showDue()
@@ -260,34 +248,6 @@ void BenchPanel::readSheet(const QString& sheet)
         refresh();
         Q_EMIT campChanged();
     });
-}
-
-/// The ledger is read by a reader of its own; the page is put into words here, where the language is.
-void BenchPanel::report(bool detail, const QString& page)
-{
-    const auto found = std::make_shared<AuditReport>();
-    const PaperSource source{camp_->site(), QDate::currentDate().toString(Qt::ISODate).toStdString(),
-                             camp_->rules().hash, QUARTERSTEP_VERSION};
-    const auto work = [found, detail, folder = camp_->folder(),
-                       nowMs = QDateTime::currentMSecsSinceEpoch()](WorkProgress&) {
-        AuditOptions options;
-        options.nowMs = nowMs;
-        *found = auditReport(Camp::open(folder, Ledger::Mode::readOnly), options, detail);
-    };
-    const auto ended = [this, found, source, page](const std::exception_ptr& problem, bool stopped) {
-        if (!stopped)
-            runCommand(messages_, [&] {
-                if (problem)
-                    std::rethrow_exception(problem);
-                const auto* language = windowLanguage();
-                replaceFile(page.toStdString(),
-                            htmlPage(auditReportPaper(*found, source), *language).toStdString(), true);
-                messages_.showDone(tr("The report is %1.").arg(ltr(QDir::toNativeSeparators(page))));
-            });
-        Q_EMIT reportWritten();
-    };
-    if (!work_.start(tr("Writing the report…"), work, ended))
-        messages_.showError(tr("Other work is going on; try again when it has ended."), {});
 }
 
 } // namespace quarterstep

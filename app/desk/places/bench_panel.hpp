@@ -19,6 +19,7 @@ class QVBoxLayout;
 namespace quarterstep
 {
 
+class AuditReports;
 class LongWork;
 class MessageBar;
 
@@ -38,26 +39,25 @@ class BenchPanel final : public QWidget
     void draw(int sample, const QString& sheet);
     /// Reads a filled-in sheet, judges it, and enters results and decision.
     void readSheet(const QString& sheet);
-    /// Writes the report as a page for a browser.
-    void report(bool detail, const QString& page);
+    [[nodiscard]] AuditReports& reports() { return *reports_; }
 
   Q_SIGNALS:
     void campChanged();
-    void reportWritten();
 
   private:
     void buildLots(QVBoxLayout& column);
     void buildDue(QVBoxLayout& column);
-    void buildReport(QVBoxLayout& column);
     void showLots();
     void showDue();
+    void askSheet();
     [[nodiscard]] QString askWhereTo(const QString& words, const QString& name, const QString& kinds);
 
     MessageBar& messages_;
-    LongWork& work_;
+    AuditReports* reports_;
     Camp* camp_ = nullptr;
     QStandardItemModel* lots_;
     QStandardItemModel* due_;
+    QTableView* lotsView_ = nullptr;
     QSpinBox* sample_ = nullptr;
     QLabel* dueWords_ = nullptr;
     QList<QPushButton*> buttons_;

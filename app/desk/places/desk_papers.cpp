@@ -4,6 +4,7 @@
 #include "app/paper/content/papers.hpp"
 #include "app/paper/render/render.hpp"
 #include "app/session/keeping.hpp"
+#include "app/session/pack_camp.hpp"
 #include "app/session/wording.hpp"
 
 #include <QDate>
@@ -90,6 +91,18 @@ Paper deskPaper(const Camp& camp, const PaperQuestion& question)
             3);
     return laboratoryOrderPaper(person, told,
                                 laboratoryOrder(person, *question.answer->need, CylinderForm::minus), source);
+}
+
+Paper deskPackingList(const Camp& camp, const PackOfCamp& plan)
+{
+    std::map<std::string, const StockLine*> lines;
+    for (const auto* some : {&plan.stock, &plan.question.supplier.lines})
+        for (const auto& line : *some)
+            lines.emplace(line.name, &line);
+    std::vector<PackingRow> rows;
+    for (const auto& row : plan.answer.boxes)
+        rows.push_back(packingRow(*lines.at(row.line), std::to_string(row.box), row.bin, row.quantity));
+    return packingList(std::move(rows), sourceOf(camp));
 }
 
 PaperWorker::PaperWorker(QObject* parent) : QObject(parent) {}

@@ -37,6 +37,10 @@ struct PaperQuestion {
 /// Throws Error paper-not-for (3) for an order without a complete prescription, paper-person-empty (3).
 [[nodiscard]] Paper deskPaper(const Camp& camp, const PaperQuestion& question);
 
+struct PackOfCamp;
+/// What goes into which box, lines that are new among it.
+[[nodiscard]] Paper deskPackingList(const Camp& camp, const PackOfCamp& plan);
+
 class PaperWorker final : public QObject
 {
     Q_OBJECT

@@ -5,6 +5,7 @@
 #include "app/desk/commands.hpp"
 #include "app/desk/message_bar.hpp"
 #include "app/desk/models/pairs_model.hpp"
+#include "app/desk/models/waiting_model.hpp"
 #include "app/desk/places/answer_panel.hpp"
 #include "app/desk/places/dispense_place.hpp"
 #include "app/desk/places/pages_frame.hpp"
@@ -14,12 +15,29 @@
 
 #include <QLabel>
 #include <QListView>
+#include <QTableView>
 
 namespace quarterstep
 {
 
+/// A code alone names somebody of the waiting list: what is known of the person is taken from there.
+bool DispensePlace::takeNamedPerson()
+{
+    const auto code = cards_->page() == 0 ? card_->onlyPerson().toStdString() : std::string();
+    const int row = code.empty() ? -1 : waiting_->rowOf(code);
+    if (row < 0)
+        return false;
+    if (waitingView_->currentIndex().row() == row)
+        takeRow(row);
+    else
+        waitingView_->setCurrentIndex(waiting_->index(row, 0));
+    return true;
+}
+
 void DispensePlace::suggest()
 {
+    if (takeNamedPerson())
+        return;
     forgetAnswer();
     messages_.dismiss();
     record_ = cards_->page() == 1 ? reader_->read() : card_->read();

@@ -80,6 +80,7 @@ void DispensePlace::connectParts()
     constexpr int everyMs = 500;
     look->start(everyMs);
     connect(card_, &PrescriptionCard::suggestWanted, this, &DispensePlace::suggest);
+    connect(card_, &PrescriptionCard::personNamed, this, &DispensePlace::takeNamedPerson);
     connect(card_, &PrescriptionCard::edited, this, &DispensePlace::forgetAnswer);
     connect(reader_, &ReaderCard::suggestWanted, this, &DispensePlace::suggest);
     connect(reader_, &ReaderCard::edited, this, &DispensePlace::forgetAnswer);

@@ -77,6 +77,7 @@ class DispensePlace final : public QWidget
     void newPerson();
     /// The short way for a plain reader.
     void newReader();
+    bool takeNamedPerson();
     void suggest();
     void giveChosen();
     void giveAndPrint();

@@ -35,6 +35,7 @@ FocimeterRow::FocimeterRow(QWidget* parent) : QWidget(parent), said_(new QLabel(
         grid->addWidget(edit, 0, column++);
         read_.of(eye) = edit;
     }
+    setFocusProxy(read_.right);
     said_->setObjectName(QStringLiteral("focimeterSaid"));
     said_->setProperty("role", QStringLiteral("complaint"));
     said_->setWordWrap(true);

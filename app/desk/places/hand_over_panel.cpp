@@ -22,6 +22,9 @@ HandOverPanel::HandOverPanel(QWidget* parent)
       handOverAndPrint_(made(tr("Hand over, print"), tr("Hands over and prints the note (Ctrl+Shift+Return)"),
                              {QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_Return),
                               QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_Enter)})),
+      missing_(made(tr("To what is still missing"),
+                    tr("Puts the cursor where something is missing for a hand-over"),
+                    handOver_->shortcuts() + handOverAndPrint_->shortcuts())),
       undo_(made(tr("Take back"), tr("Takes back what was entered last for this person today (Ctrl+Z)"),
                  {QKeySequence(QKeySequence::Undo)})),
       note_(made(tr("Note"), tr("Prints what this person takes home (Ctrl+P)"),
@@ -42,6 +45,7 @@ HandOverPanel::HandOverPanel(QWidget* parent)
     buildChecks(*grid);
     buildFields(*grid);
     buildCommands(*grid);
+    connect(missing_, &QAction::triggered, this, &HandOverPanel::goToMissing);
     askTrial(false, false);
     showObjections({}, false);
     setReady({});
@@ -189,10 +193,23 @@ void HandOverPanel::showObjections(const QString& text, bool reasonHelps)
     reasonRow_->setVisible(reasonHelps);
 }
 
+/// The first that is asked for and still open: powers read, acuities, a reason, else the first check.
+void HandOverPanel::goToMissing()
+{
+    QWidget* found = nullptr;
+    if (!focimeter_->isHidden() && !checks_[0]->isChecked())
+        found = focimeter_;
+    for (auto* edit : {trialRight_, trialLeft_, trialNear_, reason_})
+        if (!found && edit->isVisible() && edit->isEnabled() && edit->text().isEmpty())
+            found = edit;
+    (found ? found : checks_[0])->setFocus(Qt::ShortcutFocusReason);
+}
+
 void HandOverPanel::setReady(const Ready& ready)
 {
     handOver_->setEnabled(ready.handOver);
     handOverAndPrint_->setEnabled(ready.handOver);
+    missing_->setEnabled(!ready.handOver && !objections_->text().isEmpty());
     undo_->setEnabled(ready.undo);
     note_->setEnabled(ready.note);
     letter_->setEnabled(ready.letter);

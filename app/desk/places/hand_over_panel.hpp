@@ -70,11 +70,13 @@ class HandOverPanel final : public QFrame
     void buildCommands(QGridLayout& grid);
     QLineEdit* field(QHBoxLayout& row, const QString& name, const QString& label, const QString& tooltip);
     QPushButton* button(QAction* action, const QString& name);
+    void goToMissing();
 
     QAction* made(const QString& text, const QString& tooltip, const QList<QKeySequence>& keys);
 
     QAction* handOver_;
     QAction* handOverAndPrint_;
+    QAction* missing_; ///< on the keys of handing over while that cannot be done
     QAction* undo_;
     QAction* note_;
     QAction* letter_;

@@ -1,9 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desk/places/parts.hpp"
 
+#include <QButtonGroup>
+#include <QComboBox>
 #include <QFrame>
 #include <QHeaderView>
 #include <QLabel>
+#include <QPushButton>
 #include <QTableView>
 #include <QVBoxLayout>
 
@@ -50,6 +53,44 @@ QTableView* tableOf(QAbstractItemModel* model, const QString& name, const QStrin
 void giveRoom(QTableView& view, int lines)
 {
     view.setMinimumHeight((view.fontMetrics().height() + 8) * lines);
+}
+
+void giveWidths(QTableView& table, std::initializer_list<int> characters)
+{
+    auto* header = table.horizontalHeader();
+    header->setSectionResizeMode(QHeaderView::Interactive);
+    int at = 0;
+    for (const int width : characters)
+        table.setColumnWidth(at++, width * table.fontMetrics().averageCharWidth());
+    header->setStretchLastSection(true);
+}
+
+QComboBox* boxNamed(const QString& name, const QString& accessible, const QString& tooltip)
+{
+    auto* box = new QComboBox;
+    box->setObjectName(name);
+    box->setAccessibleName(accessible);
+    box->setToolTip(tooltip);
+    box->setSizeAdjustPolicy(
+        QComboBox::AdjustToMinimumContentsLengthWithIcon); // long items do not widen the page
+    box->setMinimumContentsLength(12);
+    return box;
+}
+
+QButtonGroup* oneOf(QWidget* owner, QHBoxLayout& row,
+                    std::initializer_list<std::tuple<QString, QString, QString>> choices)
+{
+    auto* group = new QButtonGroup(owner);
+    for (const auto& [name, words, tooltip] : choices) {
+        auto* button = new QPushButton(words);
+        button->setObjectName(name);
+        button->setToolTip(tooltip);
+        button->setCheckable(true);
+        button->setChecked(group->buttons().isEmpty());
+        group->addButton(button, static_cast<int>(group->buttons().size()));
+        row.addWidget(button);
+    }
+    return group;
 }
 
 QLabel* hinted(const QString& text, const QString& name)

@@ -1,14 +1,21 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Parts every place is built from: a framed part with its title, a table, a line of hints.
+// Parts every place is built from: a framed part with its title, a table, a line of hints, choices.
 #pragma once
 
 #include <QString>
 
+#include <initializer_list>
+#include <tuple>
+
 class QAbstractItemModel;
+class QButtonGroup;
+class QComboBox;
 class QFrame;
+class QHBoxLayout;
 class QLabel;
 class QTableView;
 class QVBoxLayout;
+class QWidget;
 
 namespace quarterstep
 {
@@ -19,6 +26,12 @@ namespace quarterstep
 [[nodiscard]] QTableView* tableOf(QAbstractItemModel* model, const QString& name, const QString& accessible);
 /// A list that shows at least so many lines however little room there is: the page scrolls then.
 void giveRoom(QTableView& view, int lines);
+/// Widths of the first columns in characters; people may change them, the last column takes what is left.
+void giveWidths(QTableView& table, std::initializer_list<int> characters);
+[[nodiscard]] QComboBox* boxNamed(const QString& name, const QString& accessible, const QString& tooltip);
+/// Buttons of which one is down, numbered from 0: object name, words, tooltip.
+[[nodiscard]] QButtonGroup* oneOf(QWidget* owner, QHBoxLayout& row,
+                                  std::initializer_list<std::tuple<QString, QString, QString>> choices);
 [[nodiscard]] QLabel* hinted(const QString& text, const QString& name);
 
 } // namespace quarterstep

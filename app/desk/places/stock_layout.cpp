@@ -1,11 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The widgets of the place Stock and where they stand; what they do is in stock_place.cpp.
+#include "app/desk/message_bar.hpp"
 #include "app/desk/models/box_model.hpp"
 #include "app/desk/models/card_model.hpp"
 #include "app/desk/models/lines_model.hpp"
+#include "app/desk/places/packing_panel.hpp"
 #include "app/desk/places/parts.hpp"
 #include "app/desk/places/stock_place.hpp"
+#include "app/desk/places/transfer_panel.hpp"
 #include "app/desk/plots/ladder_view.hpp"
+#include "app/desk/shell/wrap_layout.hpp"
 
 #include <QAction>
 #include <QButtonGroup>
@@ -27,7 +31,7 @@ namespace
 constexpr auto stockColumnWidths = {826, 520};
 } // namespace
 
-StockPlace::StockPlace(MessageBar& messages, QWidget* parent)
+StockPlace::StockPlace(MessageBar& messages, LongWork& work, QWidget* parent)
     : QWidget(parent), messages_(messages), lines_(new LinesModel(this)), box_(new BoxModel(this)),
       card_(new CardModel(this)), sorted_(new QSortFilterProxyModel(this))
 {
@@ -36,7 +40,58 @@ StockPlace::StockPlace(MessageBar& messages, QWidget* parent)
     sorted_->setSortRole(LinesModel::rawRole);
     sorted_->setFilterKeyColumn(-1); // words of any column
     sorted_->setFilterCaseSensitivity(Qt::CaseInsensitive);
-    auto* columns = new QSplitter(Qt::Horizontal, this);
+    pages_ = new QStackedWidget;
+    packing_ = new PackingPanel(messages_, work);
+    transfer_ = new TransferPanel(messages_);
+    auto* whole = new QVBoxLayout(this);
+    whole->setContentsMargins(0, 0, 0, 0);
+    whole->setSpacing(4);
+    whole->addWidget(buildViewButtons());
+    pages_->addWidget(buildStock());
+    pages_->addWidget(packing_);
+    pages_->addWidget(transfer_);
+    whole->addWidget(pages_, 1);
+    connectParts();
+}
+
+QWidget* StockPlace::buildViewButtons()
+{
+    auto* bar = new QWidget;
+    auto* row = new WrapLayout(bar);
+    row->setContentsMargins(0, 0, 0, 0);
+    row->setSpacing(8);
+    viewButtons_ = new QButtonGroup(this);
+    const std::tuple<QString, QString, QString> views[] = {
+        {QStringLiteral("linesAsTable"), tr("Table"), tr("The lines one below the other")},
+        {QStringLiteral("linesAsLadder"), tr("Ladder"), tr("How many pieces of each power")},
+        {QStringLiteral("linesAsBox"), tr("Box"), tr("The bins as they stand in the box")},
+        {QStringLiteral("stockPacking"), tr("Packing"), tr("What to buy and pack for the next camp")},
+        {QStringLiteral("stockTransfers"), tr("Transfers"),
+         tr("Pieces sent to other sites, and what comes from them")}};
+    for (const auto& [name, words, tooltip] : views) {
+        const int view = static_cast<int>(viewButtons_->buttons().size());
+        auto* action = new QAction(tr("Stock: %1").arg(words), this);
+        action->setShortcut(QKeySequence(Qt::CTRL | Qt::Key(Qt::Key_1 + view)));
+        connect(action, &QAction::triggered, this, [this, view] {
+            if (viewButtons_->button(view)->isEnabled())
+                showView(view);
+        });
+        addAction(action);
+        auto* button = new QPushButton(words);
+        button->setObjectName(name);
+        button->setToolTip(
+            QStringLiteral("%1 (%2)").arg(tooltip, action->shortcut().toString(QKeySequence::NativeText)));
+        button->setCheckable(true);
+        button->setChecked(view == asTable);
+        viewButtons_->addButton(button, view);
+        row->addWidget(button);
+    }
+    return bar;
+}
+
+QWidget* StockPlace::buildStock()
+{
+    auto* columns = new QSplitter(Qt::Horizontal);
     columns->setObjectName(QStringLiteral("stockSplitter"));
     columns->addWidget(buildLines());
     auto* right = new QWidget(columns);
@@ -52,10 +107,7 @@ StockPlace::StockPlace(MessageBar& messages, QWidget* parent)
         columns->setStretchFactor(at, std::data(stockColumnWidths)[at]);
     columns->setHandleWidth(8);
     columns->setChildrenCollapsible(false);
-    auto* whole = new QVBoxLayout(this);
-    whole->setContentsMargins(0, 0, 0, 0);
-    whole->addWidget(columns);
-    connectParts();
+    return columns;
 }
 
 QWidget* StockPlace::buildLines()
@@ -64,6 +116,7 @@ QWidget* StockPlace::buildLines()
     auto* box = framed(QStringLiteral("linesFrame"), tr("Stock"), column);
     figures_ = hinted({}, QStringLiteral("stockFigures"));
     column->addWidget(figures_);
+    column->addWidget(buildSpot());
     auto* row = new QHBoxLayout;
     filter_ = new QLineEdit;
     filter_->setObjectName(QStringLiteral("linesFilter"));
@@ -75,21 +128,6 @@ QWidget* StockPlace::buildLines()
     shown_ = hinted({}, QStringLiteral("linesShown"));
     shown_->setWordWrap(false);
     row->addWidget(shown_);
-    row->addSpacing(12);
-    viewButtons_ = new QButtonGroup(this);
-    const std::tuple<QString, QString, QString> views[] = {
-        {QStringLiteral("linesAsTable"), tr("Table"), tr("The lines one below the other")},
-        {QStringLiteral("linesAsLadder"), tr("Ladder"), tr("How many pieces of each power")},
-        {QStringLiteral("linesAsBox"), tr("Box"), tr("The bins as they stand in the box")}};
-    for (const auto& [name, words, tooltip] : views) {
-        auto* button = new QPushButton(words);
-        button->setObjectName(name);
-        button->setToolTip(tooltip);
-        button->setCheckable(true);
-        button->setChecked(viewButtons_->buttons().isEmpty());
-        viewButtons_->addButton(button, static_cast<int>(viewButtons_->buttons().size()));
-        row->addWidget(button);
-    }
     column->addLayout(row);
     column->addWidget(buildViews(), 1);
     return box;
@@ -179,39 +217,6 @@ QWidget* StockPlace::buildCard()
     return box;
 }
 
-QWidget* StockPlace::buildEdits()
-{
-    QVBoxLayout* column = nullptr;
-    edits_ = framed(QStringLiteral("editsFrame"), tr("Counts edited in stock.yaml by hand"), column);
-    editsText_ = new QLabel;
-    editsText_->setObjectName(QStringLiteral("editsText"));
-    editsText_->setWordWrap(true);
-    column->addWidget(editsText_);
-    editsReason_ = new QLineEdit;
-    editsReason_->setObjectName(QStringLiteral("editsReasonEdit"));
-    editsReason_->setAccessibleName(tr("Reason"));
-    editsReason_->setPlaceholderText(tr("Reason, for taking them over"));
-    editsReason_->setToolTip(tr("Why the counts in the file are the right ones; kept with the entry"));
-    column->addWidget(editsReason_);
-    auto* row = new QHBoxLayout;
-    row->addStretch(1);
-    const std::tuple<QString, QString, QString, bool> ways[] = {
-        {QStringLiteral("discardEditsButton"), tr("Put the ledger's counts back"),
-         tr("The file gets the counts of the ledger again"), false},
-        {QStringLiteral("acceptEditsButton"), tr("Take the file's counts over"),
-         tr("The ledger gets an entry with the difference and the reason"), true}};
-    for (const auto& [name, words, tooltip, accept] : ways) {
-        auto* button = new QPushButton(words);
-        button->setObjectName(name);
-        button->setToolTip(tooltip);
-        connect(button, &QPushButton::clicked, this, [this, accepted = accept] { settleEdits(accepted); });
-        row->addWidget(button);
-    }
-    column->addLayout(row);
-    edits_->hide();
-    return edits_;
-}
-
 void StockPlace::connectParts()
 {
     connect(filter_, &QLineEdit::textChanged, this, [this](const QString& words) {
@@ -239,11 +244,25 @@ void StockPlace::connectParts()
     connect(work_, &StockWorkPanel::workChanged, this, &StockPlace::hideBook);
     connect(work_->enterAction(), &QAction::triggered, this, &StockPlace::enter);
     connect(work_->undoAction(), &QAction::triggered, this, &StockPlace::takeBackLast);
+    connectTransfers();
     auto* look = new QAction(tr("Look for a line"), this);
     look->setShortcut(QKeySequence::Find);
     look->setShortcutContext(Qt::WidgetWithChildrenShortcut);
     connect(look, &QAction::triggered, filter_, [this] { filter_->setFocus(); });
     addAction(look);
+}
+
+void StockPlace::connectTransfers()
+{
+    connect(transfer_, &TransferPanel::undoWanted, this, &StockPlace::takeBackLast);
+    connect(transfer_, &TransferPanel::entered, this, [this](const QStringList& ids, const QString& words) {
+        for (const auto& id : ids)
+            posted_.push_back(id.toStdString());
+        messages_.showDone(words);
+        showUndo();
+        refresh();
+        Q_EMIT campChanged();
+    });
 }
 
 } // namespace quarterstep

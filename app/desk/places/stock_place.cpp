@@ -6,6 +6,8 @@
 #include "app/desk/models/box_model.hpp"
 #include "app/desk/models/card_model.hpp"
 #include "app/desk/models/lines_model.hpp"
+#include "app/desk/places/packing_panel.hpp"
+#include "app/desk/places/transfer_panel.hpp"
 #include "app/desk/plots/ladder_view.hpp"
 #include "app/session/entry_words.hpp"
 #include "app/session/wording.hpp"
@@ -34,9 +36,11 @@ void StockPlace::take(Camp* camp)
 {
     camp_ = camp;
     posted_.clear();
-    work_->setUndo(false);
+    showUndo();
     filter_->clear();
     line_.clear();
+    packing_->take(camp);
+    transfer_->take(camp);
     refresh();
     showLine({});
 }
@@ -52,12 +56,15 @@ void StockPlace::refresh()
     FiguresOptions options;
     options.offsetMs = localOffsetMs(QDateTime::currentMSecsSinceEpoch());
     auto figures = stockFigures(entries, camp_->site(), camp_->stock(), options);
+    toCount_ = binsToCount(entries, camp_->site(), camp_->stock());
     lines_->show(camp_->stock(), std::move(figures));
     box_->show(camp_->stock());
     boxView_->resizeColumnsToContents();
     pairsLadder_->show(ladderOf(camp_->stock(), LineKind::readyMade));
     lensLadder_->show(ladderOf(camp_->stock(), LineKind::lens));
     showFigures();
+    showSpot();
+    transfer_->refresh();
     showEdits();
     showLine(line_);
 }
@@ -81,6 +88,7 @@ void StockPlace::showLine(const std::string& name)
         lineHeading_->setText(tr("No line is chosen"));
         lineWords_->setText(tr("Choose a line in the table or a bin in the box."));
         card_->show({});
+        hideBook();
         return;
     }
     const auto& line = lines_->lineAt(row);
@@ -134,6 +142,12 @@ void StockPlace::showFigures()
             : tr("%1 of %2 lines").arg(seen).arg(all));
 }
 
+void StockPlace::showUndo()
+{
+    work_->setUndo(!posted_.empty());
+    transfer_->setUndo(!posted_.empty());
+}
+
 void StockPlace::enter()
 {
     if (!camp_)
@@ -155,7 +169,7 @@ void StockPlace::enter()
             words << tr("on hand %1, was %2").arg(change.after.onHand).arg(change.before.onHand);
         messages_.showDone(tr("%1: %2").arg(ltr(line_), words.join(QStringLiteral(", "))));
         work_->reset();
-        work_->setUndo(!posted_.empty());
+        showUndo();
         refresh();
         Q_EMIT campChanged();
         if (wish->work == StockWork::count)
@@ -191,43 +205,8 @@ void StockPlace::takeBackLast()
         const auto id = posted_.back();
         carryOut(*camp_, {undoOf(*camp_, id, {}, tr("taken back at the desk").toStdString())}, false);
         posted_.pop_back();
-        work_->setUndo(!posted_.empty());
+        showUndo();
         messages_.showDone(tr("Taken back: the counts are as before."));
-        refresh();
-        Q_EMIT campChanged();
-    });
-}
-
-void StockPlace::showEdits()
-{
-    const auto& edited = camp_->edited();
-    edits_->setVisible(!edited.empty());
-    QStringList words;
-    for (const auto& each : edited)
-        words << tr("%1: the file says %2, the ledger %3")
-                     .arg(ltr(each.line))
-                     .arg(each.inFile)
-                     .arg(each.inLedger);
-    editsText_->setText(words.join(QLatin1Char('\n')));
-}
-
-void StockPlace::settleEdits(bool accept)
-{
-    if (accept && editsReason_->text().trimmed().isEmpty()) {
-        messages_.showError(tr("Write why the counts in the file are the right ones."), {});
-        editsReason_->setFocus();
-        return;
-    }
-    runCommand(messages_, [this, accept] {
-        const auto edited = camp_->edited();
-        if (accept)
-            camp_->acceptEdits(edited, editsReason_->text().trimmed().toStdString());
-        else
-            camp_->discardEdits(edited);
-        editsReason_->clear();
-        messages_.showDone(
-            accept ? tr("%n count(s) taken over from the file.", nullptr, static_cast<int>(edited.size()))
-                   : tr("%n count(s) put back to the ledger's.", nullptr, static_cast<int>(edited.size())));
         refresh();
         Q_EMIT campChanged();
     });
@@ -235,15 +214,28 @@ void StockPlace::settleEdits(bool accept)
 
 void StockPlace::showView(int view)
 {
-    views_->setCurrentIndex(view);
+    pages_->setCurrentIndex(view < packing ? 0 : view - packing + 1);
+    if (view < packing)
+        views_->setCurrentIndex(view);
+    if (view == packing)
+        packing_->begin();
+    if (view == transfers)
+        transfer_->begin();
     if (auto* button = viewButtons_->button(view))
         button->setChecked(true);
+}
+
+void StockPlace::setPrinter(const QString& name)
+{
+    packing_->setPrinter(name);
 }
 
 void StockPlace::restyle()
 {
     pairsLadder_->restyle();
     lensLadder_->restyle();
+    packing_->restyle();
+    transfer_->restyle();
     const int row = linesView_->fontMetrics().height() + 8;
     for (auto* view : {linesView_, cardView_})
         view->verticalHeader()->setDefaultSectionSize(row);

@@ -1,10 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The place Stock: the lines as a table, as a ladder and as the box they lie in; the card of the chosen line;
-// what the keeper enters about it; counts that somebody edited in the file by hand. Counts come from the
-// session, entries go through it.
+// what the keeper enters about it; counts that somebody edited in the file by hand; packing; transfers.
+// Counts come from the session, entries go through it.
 #pragma once
 
 #include "app/desk/places/stock_work_panel.hpp"
+#include "core/record/spot_count.hpp"
 
 #include <QWidget>
 
@@ -24,14 +25,17 @@ class BoxModel;
 class CardModel;
 class LadderView;
 class LinesModel;
+class LongWork;
 class MessageBar;
+class PackingPanel;
+class TransferPanel;
 
 class StockPlace final : public QWidget
 {
     Q_OBJECT
 
   public:
-    explicit StockPlace(MessageBar& messages, QWidget* parent = nullptr);
+    StockPlace(MessageBar& messages, LongWork& work, QWidget* parent = nullptr);
     ~StockPlace() override;
 
     /// Shows this camp from now on; null: none. It must live as long as it is shown.
@@ -41,11 +45,18 @@ class StockPlace final : public QWidget
     /// Makes a line the chosen one; false when there is none of that name.
     bool chooseLine(const std::string& name);
     void restyle();
+    /// The views, in the order of their buttons and keys.
+    enum View { asTable, asLadder, asBox, packing, transfers };
+    void setPrinter(const QString& name);
+    [[nodiscard]] PackingPanel& packingPanel() { return *packing_; }
+    [[nodiscard]] TransferPanel& transferPanel() { return *transfer_; }
 
   public Q_SLOTS:
     void enter();
     void takeBackLast();
     void showView(int view);
+    /// Begins a count of the bin that was reached into most since it was counted.
+    void countBin();
 
   Q_SIGNALS:
     void campChanged();
@@ -55,14 +66,20 @@ class StockPlace final : public QWidget
     bool eventFilter(QObject* watched, QEvent* event) override;
 
   private:
+    QWidget* buildViewButtons();
+    QWidget* buildStock();
     QWidget* buildLines();
     QWidget* buildViews();
     QWidget* buildLadder();
     QWidget* buildCard();
     QWidget* buildEdits();
+    QWidget* buildSpot();
     void connectParts();
+    void connectTransfers();
     void showLine(const std::string& name);
     void showFigures();
+    void showSpot();
+    void showUndo();
     /// After a count: the next line is the next to be counted.
     void chooseNext();
     void showEdits();
@@ -73,7 +90,8 @@ class StockPlace final : public QWidget
 
     MessageBar& messages_;
     Camp* camp_ = nullptr;
-    std::string line_;                ///< the chosen one; empty: none
+    std::string line_; ///< the chosen one; empty: none
+    std::vector<ReachedBin> toCount_;
     std::vector<std::string> posted_; ///< entries of this window, for taking back
 
     LinesModel* lines_;
@@ -81,6 +99,9 @@ class StockPlace final : public QWidget
     CardModel* card_;
     QSortFilterProxyModel* sorted_;
     StockWorkPanel* work_ = nullptr;
+    PackingPanel* packing_ = nullptr;
+    TransferPanel* transfer_ = nullptr;
+    QStackedWidget* pages_ = nullptr; ///< the stock, and what takes the whole place
     LadderView* pairsLadder_ = nullptr;
     LadderView* lensLadder_ = nullptr;
     QButtonGroup* viewButtons_ = nullptr;
@@ -90,6 +111,8 @@ class StockPlace final : public QWidget
     QTableView* cardView_ = nullptr;
     QLineEdit* filter_ = nullptr;
     QLabel* figures_ = nullptr;
+    QWidget* spot_ = nullptr;
+    QLabel* spotWords_ = nullptr;
     QLabel* shown_ = nullptr;
     QLabel* lineHeading_ = nullptr;
     QLabel* lineWords_ = nullptr;

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Charts of the audit as rows and lines for drawing; the table beside the picture shows the same rows.
+// Charts as rows and lines for drawing; the table beside the picture shows the same rows.
 #pragma once
 
 #include "core/auditing/charts.hpp"
@@ -22,6 +22,7 @@ struct ChartLine {
     std::vector<std::pair<double, double>> points;
     bool outer = false;  ///< the wide limit
     bool middle = false; ///< the share of all
+    bool main = false;   ///< what the chart is about
 };
 struct ChartData {
     QString across; ///< what the axes are
@@ -30,6 +31,7 @@ struct ChartData {
     std::vector<ChartLine> lines;
     bool joined = false; ///< dots follow each other in time
     bool percent = true; ///< the upward axis is a share
+    double floor = 0.0;  ///< where the upward axis begins
     QString whyNot;      ///< why there is no picture; empty: there is
 };
 

@@ -65,9 +65,18 @@ void ChartView::draw()
         right = std::max(right, dot.across);
         top = std::max(top, dot.up);
     }
+    for (const auto& line : chart_.lines)
+        if (line.main)
+            for (const auto& [across, up] : line.points) {
+                right = std::max(right, across);
+                top = std::max(top, up);
+            }
     // Limits of tiny groups reach to the top of everything; the dots decide what is shown.
     plot_->xAxis->setRange(0.0, right * 1.06 + 0.5);
-    plot_->yAxis->setRange(0.0, chart_.percent ? std::min(1.0, top * 1.6 + 0.02) : top * 1.25 + 1.0);
+    plot_->yAxis->setRange(chart_.floor, !chart_.percent ? top * 1.25 + 1.0
+                                         : chart_.floor > 0.0
+                                             ? std::min(1.0, top + 0.4 * (top - chart_.floor))
+                                             : std::min(1.0, top * 1.6 + 0.02));
     plot_->xAxis->setLabel(chart_.across);
     plot_->yAxis->setLabel(chart_.up);
     auto* ticker = new QCPAxisTickerFixed;
@@ -84,9 +93,10 @@ void ChartView::drawLines()
     const auto colours = coloursOf(themeNow());
     for (const auto& line : chart_.lines) {
         auto* graph = plot_->addGraph();
-        graph->setPen(line.middle  ? QPen(colours.muted, 1.4)
-                      : line.outer ? QPen(colours.outside, 1.6, Qt::DotLine)
-                                   : QPen(colours.caution, 1.6, Qt::DashLine));
+        graph->setPen(line.main     ? QPen(colours.accent, 2.0)
+                      : line.middle ? QPen(colours.muted, 1.4)
+                      : line.outer  ? QPen(colours.outside, 1.6, Qt::DotLine)
+                                    : QPen(colours.caution, 1.6, Qt::DashLine));
         for (const auto& [across, up] : line.points)
             graph->addData(across, up);
     }

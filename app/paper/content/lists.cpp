@@ -44,19 +44,45 @@ QString pairWords(const AuditRow& row)
 
 } // namespace
 
+namespace
+{
+/// Boxes are mostly numbers: 2 comes before 10.
+std::string boxKey(const std::string& box)
+{
+    constexpr std::size_t digits = 9;
+    const bool number = !box.empty() && box.size() < digits &&
+                        std::all_of(box.begin(), box.end(), [](char c) { return c >= '0' && c <= '9'; });
+    return number ? std::string(digits - box.size(), '0') + box : box;
+}
+} // namespace
+
+PackingRow packingRow(const StockLine& line, std::string box, std::string bin, int quantity)
+{
+    PackingRow row{std::move(box), bin.empty() ? line.bin : std::move(bin), line.name, {}, quantity};
+    if (line.kind == LineKind::readyMade || line.kind == LineKind::lens)
+        row.power = line.equalPowers()
+                        ? writePower(line.power.right)
+                        : "R " + writePower(line.power.right) + " L " + writePower(line.power.left);
+    return row;
+}
+
 Paper packingList(std::vector<PackingRow> rows, const PaperSource& source)
 {
     std::stable_sort(rows.begin(), rows.end(), [](const PackingRow& a, const PackingRow& b) {
-        return std::tie(a.box, a.bin, a.line) < std::tie(b.box, b.bin, b.line);
+        return std::tuple(boxKey(a.box), a.bin, a.line) < std::tuple(boxKey(b.box), b.bin, b.line);
     });
     Paper paper{PaperKind::packingList, {titled(paperName(PaperKind::packingList))}};
     auto& blocks = paper.blocks;
     blocks.push_back(field(paperWords(QT_TRANSLATE_NOOP("paper", "Day and place")),
                            ltr(source.day) + QStringLiteral(" · ") + typed(source.site)));
-    std::map<std::string, int> pieces;
-    for (const auto& row : rows)
-        pieces[row.box] += row.quantity;
-    for (const auto& [box, count] : pieces) {
+    std::map<std::string, std::pair<std::string, int>> boxes;
+    for (const auto& row : rows) {
+        auto& [box, count] = boxes[boxKey(row.box)];
+        box = row.box;
+        count += row.quantity;
+    }
+    for (const auto& [key, each] : boxes) {
+        const auto& [box, count] = each;
         blocks.push_back(
             headed(paperWords(QT_TRANSLATE_NOOP("paper", "Box %1: %2 pieces"))
                        .arg(box.empty() ? QStringLiteral("–") : typed(box), ltr(QString::number(count)))));

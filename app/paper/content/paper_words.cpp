@@ -96,6 +96,11 @@ QString typed(const std::string& text)
     return QChar(0x2068) + QString::fromStdString(text) + QChar(0x2069);
 }
 
+QString figure(std::int64_t value)
+{
+    return ltr(QString::number(value));
+}
+
 Block titled(const QString& text)
 {
     return {BlockKind::title, text, {}, {}, {}};

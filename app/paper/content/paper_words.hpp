@@ -13,6 +13,8 @@ namespace quarterstep
 [[nodiscard]] QString told(const Sentence& sentence);
 /// Text somebody typed: it may run in either direction, and does not turn what stands round it (U+2068).
 [[nodiscard]] QString typed(const std::string& text);
+/// A whole number.
+[[nodiscard]] QString figure(std::int64_t value);
 
 [[nodiscard]] Block titled(const QString& text);
 [[nodiscard]] Block headed(const QString& text);

@@ -66,6 +66,8 @@ struct PackingRow {
     std::string power; ///< as on the label, may be empty
     int quantity = 0;
 };
+/// A row for a line, its bin and power taken from it where none is given.
+[[nodiscard]] PackingRow packingRow(const StockLine& line, std::string box, std::string bin, int quantity);
 /// Box by box, in the order of the bins.
 [[nodiscard]] Paper packingList(std::vector<PackingRow> rows, const PaperSource& source);
 

@@ -1,0 +1,213 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/desk/places/audit_case.hpp"
+
+#include "app/desk/models/bars_model.hpp"
+#include "app/desk/models/criteria_model.hpp"
+#include "app/desk/places/audit_place.hpp"
+#include "app/desk/places/audit_words.hpp"
+#include "app/desk/places/bars_part.hpp"
+#include "app/desk/places/pages_frame.hpp"
+#include "app/desk/places/parts.hpp"
+#include "app/desk/plots/bars_view.hpp"
+#include "app/session/wording.hpp"
+
+#include <QButtonGroup>
+#include <QComboBox>
+#include <QHeaderView>
+#include <QLabel>
+#include <QPushButton>
+#include <QScrollArea>
+#include <QTableView>
+#include <QTextBrowser>
+#include <QVBoxLayout>
+
+namespace quarterstep
+{
+
+namespace
+{
+/// What the bars may show of a hand-over.
+enum class WhyNotPicture { betterToGiven, given, limitsOfGiven, limitsOfBetter };
+} // namespace
+
+AuditCasePanel::AuditCasePanel(QWidget* parent)
+    : QFrame(parent), criteria_(new CriteriaModel(this)), bars_(new BarsModel(this))
+{
+    setObjectName(QStringLiteral("caseFrame"));
+    setProperty("panel", true);
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(12, 8, 12, 8);
+    column->setSpacing(4);
+    heading_ = new QLabel;
+    heading_->setObjectName(QStringLiteral("caseHeading"));
+    heading_->setProperty("role", QStringLiteral("heading"));
+    heading_->setWordWrap(true);
+    column->addWidget(heading_);
+    words_ = new QLabel;
+    words_->setObjectName(QStringLiteral("caseWords"));
+    words_->setWordWrap(true);
+    words_->setTextInteractionFlags(Qt::TextSelectableByMouse);
+    words_->setAccessibleName(AuditPlace::tr("Need, pair and findings"));
+    words_->setToolTip(
+        AuditPlace::tr("What was needed, what was given, what lay in the box; the text can be copied"));
+    column->addWidget(words_);
+    auto* pages = new PagesFrame(QStringLiteral("casePages"), QStringLiteral("caseTabs"),
+                                 tr("Criteria and slips, or the picture of why not"), this);
+    pages->layout()->setContentsMargins(0, 0, 0, 0);
+    pages->addPage(tr("Criteria and slips"), buildCriteria());
+    pages->addPage(tr("Why not"), buildWhyNot());
+    column->addWidget(pages, 1);
+    show(nullptr);
+}
+
+QWidget* AuditCasePanel::buildCriteria()
+{
+    auto* page = new QWidget;
+    auto* column = new QVBoxLayout(page);
+    column->setContentsMargins(0, 0, 0, 0);
+    auto* row = new QHBoxLayout;
+    row->addWidget(hinted(AuditPlace::tr("Why, criterion by criterion:"), QStringLiteral("criteriaHint")), 1);
+    pairButtons_ = oneOf(this, *row,
+                         {{QStringLiteral("criteriaOfGiven"), AuditPlace::tr("Pair given"),
+                           AuditPlace::tr("How the pair that was given is judged")},
+                          {QStringLiteral("criteriaOfBetter"), AuditPlace::tr("Better pair"),
+                           AuditPlace::tr("How the pair that lay in the box is judged")}});
+    column->addLayout(row);
+    criteriaView_ =
+        tableOf(criteria_, QStringLiteral("caseCriteria"), AuditPlace::tr("Criteria of the pair"));
+    criteriaView_->setToolTip(
+        AuditPlace::tr("Each criterion with its value, its limit and the source of the limit"));
+    giveWidths(*criteriaView_, {26, 8, 7, 6, 14});
+    column->addWidget(criteriaView_, 3);
+    column->addWidget(
+        hinted(AuditPlace::tr("Slips that the record allows. It speaks of the record; a person decides."),
+               QStringLiteral("slipsHint")));
+    slips_ = new QTextBrowser;
+    slips_->setObjectName(QStringLiteral("slipsText"));
+    slips_->setAccessibleName(AuditPlace::tr("Slips and their arithmetic"));
+    slips_->setToolTip(AuditPlace::tr("Probability of each slip, and how it comes about"));
+    slips_->setTabChangesFocus(true);
+    column->addWidget(slips_, 2);
+    connect(pairButtons_, &QButtonGroup::idClicked, this, &AuditCasePanel::showCriteria);
+    return page;
+}
+
+QWidget* AuditCasePanel::buildWhyNot()
+{
+    auto* page = new QWidget;
+    auto* column = new QVBoxLayout(page);
+    column->setContentsMargins(0, 0, 0, 0);
+    pictures_ = boxNamed(QStringLiteral("whyNotBox"), tr("What the bars show"),
+                         tr("From the better pair to the pair given, or the limits of one of them"));
+    column->addWidget(pictures_);
+    whyNot_ = hinted({}, QStringLiteral("whyNotHint"));
+    column->addWidget(whyNot_);
+    barsView_ = new BarsView(QStringLiteral("whyNotBars"));
+    column->addWidget(scrollAround(barsView_, QStringLiteral("whyNotScroll")), 3);
+    column->addWidget(hinted(legendOfBars(), QStringLiteral("whyNotLegend")));
+    barsTable_ = barsTableOf(bars_, QStringLiteral("whyNotTable"));
+    column->addWidget(barsTable_, 2);
+    connect(pictures_, &QComboBox::currentIndexChanged, this, &AuditCasePanel::showPicture);
+    return page;
+}
+
+void AuditCasePanel::show(const AuditCase* one)
+{
+    shown_ = one;
+    for (auto* button : pairButtons_->buttons())
+        button->setEnabled(one != nullptr && (pairButtons_->id(button) == 0 ? one->judged.fit.has_value()
+                                                                            : one->judged.best.has_value()));
+    pairButtons_->button(0)->setChecked(true);
+    if (one == nullptr) {
+        heading_->setText(AuditPlace::tr("No finding is chosen"));
+        words_->setText(
+            AuditPlace::tr("Choose a finding in the list: what was needed, what was given and what lay "
+                           "in the box stand here."));
+        slips_->clear();
+    } else {
+        const auto& facts = one->judged.facts;
+        heading_->setText(facts.atMs == 0
+                              ? AuditPlace::tr("About the course of events")
+                              : AuditPlace::tr("%1, %2, entry %3")
+                                    .arg(ltr(QString::fromStdString(facts.person)), say(facts.purpose))
+                                    .arg(facts.number));
+        words_->setText(auditCaseWords(*one));
+        slips_->setPlainText(slipArithmetic(*one));
+    }
+    showCriteria();
+    offerPictures();
+}
+
+void AuditCasePanel::showCriteria()
+{
+    const bool better = pairButtons_->checkedId() == 1;
+    if (shown_ != nullptr && better && shown_->judged.best)
+        criteria_->show(shown_->judged.best->fit);
+    else if (shown_ != nullptr && !better && shown_->judged.fit)
+        criteria_->show(*shown_->judged.fit);
+    else
+        criteria_->clear();
+}
+
+/// Only what there is; the same picture stays where the next hand-over has it, too.
+void AuditCasePanel::offerPictures()
+{
+    const auto before = pictures_->currentData();
+    {
+        const QSignalBlocker quiet(pictures_);
+        pictures_->clear();
+        const bool given = shown_ != nullptr && shown_->judged.fit && shown_->judged.need;
+        const bool better = given && shown_->judged.best;
+        const auto offer = [this](const QString& words, WhyNotPicture picture) {
+            pictures_->addItem(words, static_cast<int>(picture));
+        };
+        if (better)
+            offer(tr("From the better pair to the pair given"), WhyNotPicture::betterToGiven);
+        if (given)
+            offer(tr("Where the cost of the pair given comes from"), WhyNotPicture::given);
+        if (given)
+            offer(tr("Limits used up by the pair given"), WhyNotPicture::limitsOfGiven);
+        if (better)
+            offer(tr("Limits used up by the better pair"), WhyNotPicture::limitsOfBetter);
+        pictures_->setCurrentIndex(std::max(0, pictures_->findData(before)));
+        pictures_->setEnabled(given);
+    }
+    showPicture();
+}
+
+void AuditCasePanel::showPicture()
+{
+    ShareBars picture;
+    picture.whyNot = tr("Choose a hand-over that could be judged: what kept it from its limits stands here.");
+    if (pictures_->currentIndex() >= 0) {
+        const auto& judged = shown_->judged;
+        const auto given = AuditPlace::tr("Pair given");
+        switch (static_cast<WhyNotPicture>(pictures_->currentData().toInt())) {
+        case WhyNotPicture::betterToGiven:
+            picture =
+                costBars(*judged.need, &judged.best->fit, AuditPlace::tr("Better pair"), *judged.fit, given);
+            break;
+        case WhyNotPicture::given:
+            picture = costBars(*judged.need, nullptr, {}, *judged.fit, given);
+            break;
+        case WhyNotPicture::limitsOfGiven:
+            picture = limitBars(*judged.fit);
+            break;
+        case WhyNotPicture::limitsOfBetter:
+            picture = limitBars(judged.best->fit);
+            break;
+        }
+    }
+    whyNot_->setText(picture.whyNot);
+    whyNot_->setVisible(!picture.whyNot.isEmpty());
+    barsView_->show(picture);
+    bars_->show(picture);
+}
+
+void AuditCasePanel::restyle()
+{
+    for (auto* view : {criteriaView_, barsTable_})
+        view->verticalHeader()->setDefaultSectionSize(view->fontMetrics().height() + 8);
+}
+
+} // namespace quarterstep

@@ -1,0 +1,122 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// How a camp folder is opened: its files, its ledger, and what is told of them.
+#include "app/session/camp.hpp"
+
+#include "inventory/store/finding_at.hpp"
+#include "inventory/store/shared_ledger.hpp"
+
+#include <algorithm>
+#include <filesystem>
+
+namespace quarterstep
+{
+
+namespace
+{
+
+Finding firstError(const std::vector<Finding>& findings)
+{
+    const auto found = std::find_if(findings.begin(), findings.end(), [](const Finding& finding) {
+        return finding.severity == Severity::error;
+    });
+    return found == findings.end() ? Finding{} : *found;
+}
+
+bool exists(const std::string& path)
+{
+    std::error_code ignored;
+    return std::filesystem::exists(std::filesystem::symlink_status(path, ignored));
+}
+
+} // namespace
+
+std::string ledgerLocation(const std::string& folder, const std::string& ledger)
+{
+    return isSharedLedger(ledger) ? ledger : (std::filesystem::path(folder) / ledger).string();
+}
+
+CampNotOpened::CampNotOpened(std::vector<Finding> findings)
+    : Error(firstError(findings), 3), findings_(std::move(findings))
+{
+}
+
+Camp Camp::open(const std::string& folder, Ledger::Mode mode)
+{
+    return open(readCampFiles(folder), mode);
+}
+
+Camp Camp::open(CampFiles files, Ledger::Mode mode)
+{
+    Camp camp;
+    camp.folder_ = std::move(files.folder);
+    camp.file_ = std::move(files.stock);
+    camp.rules_ = std::move(files.rules);
+    camp.findings_ = std::move(files.findings);
+    camp.takeLines();
+    camp.openLedger(mode);
+    return camp;
+}
+
+CampFiles readCampFiles(const std::string& folder)
+{
+    auto stock = readStockFile(stockPath(folder));
+    auto found = stock.findings;
+    FittingRules rules;
+    const auto rulesPath = folder + "/rules.yaml";
+    if (exists(rulesPath)) {
+        auto read = readRulesFile(rulesPath);
+        found.insert(found.end(), read.findings.begin(), read.findings.end());
+        rules = std::move(read.value);
+    } else {
+        rules = defaultRules();
+        found.push_back(findingAt(Severity::note, rulesPath, "rules-default",
+                                  {QS_SAY("core", "there is no rules.yaml; the rules built in apply"), {}}));
+    }
+    if (std::any_of(found.begin(), found.end(),
+                    [](const Finding& f) { return f.severity == Severity::error; }))
+        throw CampNotOpened(std::move(found));
+    return {folder, std::move(stock.value), std::move(rules), std::move(found)};
+}
+
+void Camp::openLedger(Ledger::Mode mode)
+{
+    const auto location = ledgerLocation(folder_, file_.ledger);
+    if (mode == Ledger::Mode::readOnly && !isSharedLedger(location) && !exists(location))
+        return;
+    ledger_ = Ledger::open(location, mode, folder_);
+    if (ledger_->moved())
+        tell(findingAt(
+            Severity::caution, ledger_->path(), "ledger-moved",
+            {QS_SAY("core", "this ledger was last written at another place and is open for reading only; if "
+                            "the folder moved here for good, say so, and do not use the other copy any "
+                            "more"),
+             {}}));
+    tellMigrated();
+    if (const auto recent = ledger_->checkRecent(); !recent.ok)
+        tell(findingAt(Severity::caution, ledger_->path(), "chain-broken", brokenChain(recent)));
+    if (ledger_->writable())
+        return take(writeBack(folder_, *ledger_, file_));
+    edited_ = editedCounts(file_, *ledger_);
+    takeBalances(ledger_->snapshot(site()));
+}
+
+void Camp::tellMigrated()
+{
+    if (ledger_->migratedFrom().empty())
+        return;
+    tell(findingAt(
+        Severity::note, ledger_->path(), "ledger-brought-up",
+        {QS_SAY("core", "this ledger had an older form and was brought up; as it was it stands in %1"),
+         {ledger_->migratedFrom()}}));
+}
+
+Sentence brokenChain(const ChainCheck& chain)
+{
+    return {
+        QS_SAY("core",
+               "ledger entry %1 is not as it was written: %2; keep the folder as it is and compare it with "
+               "a copy"),
+        {std::to_string(chain.firstBad.value_or(0)), chain.what}};
+}
+
+} // namespace quarterstep

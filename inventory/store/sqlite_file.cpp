@@ -1,0 +1,77 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "inventory/store/sqlite_file.hpp"
+
+#include "inventory/store/entry_id.hpp"
+#include "inventory/store/finding_at.hpp"
+#include "inventory/store/place.hpp"
+
+#include <fcntl.h>
+#include <unistd.h>
+
+#include <cerrno>
+#include <chrono>
+#include <cstdio>
+#include <cstring>
+#include <filesystem>
+
+namespace quarterstep
+{
+
+namespace
+{
+
+Error cannotMake(const std::string& path, int reason)
+{
+    return errorAt(path, "ledger-unwritable",
+                   {QS_SAY("core", "the ledger cannot be made: %1; check the rights of the folder"),
+                    {std::strerror(reason)}},
+                   4);
+}
+
+constexpr auto oldEnough = std::chrono::minutes(1);
+
+} // namespace
+
+void makeEmptyFile(const std::string& path)
+{
+    const auto unnamed = path + "." + idText(randomId()) + ".new";
+    const int descriptor = ::open(unnamed.c_str(), O_RDWR | O_CREAT | O_EXCL | O_CLOEXEC, 0600);
+    if (descriptor < 0)
+        throw cannotMake(path, errno);
+    int failed = fsync(descriptor) == 0 ? 0 : errno;
+    close(descriptor);
+    if (failed == 0 && renameat2(AT_FDCWD, unnamed.c_str(), AT_FDCWD, path.c_str(), RENAME_NOREPLACE) != 0) {
+        failed = errno;
+        if (failed == EINVAL || failed == ENOSYS) // a file system that only knows links
+            failed = link(unnamed.c_str(), path.c_str()) == 0 ? 0 : errno;
+        unlink(unnamed.c_str());
+    }
+    if (failed == EEXIST)
+        return; // another program was quicker
+    if (failed == 0 && !syncFolder(folderOf(path)))
+        failed = errno;
+    if (failed != 0)
+        throw cannotMake(path, failed);
+}
+
+void removeUnnamed(const std::string& path)
+{
+    namespace fs = std::filesystem;
+    const auto begin = fs::path(path).filename().string() + ".";
+    const std::string end = ".new";
+    const auto length = begin.size() + 36 + end.size();
+    std::error_code failed;
+    for (const auto& file : fs::directory_iterator(folderOf(path), failed)) {
+        const auto name = file.path().filename().string();
+        if (name.size() != length || name.compare(0, begin.size(), begin) != 0 ||
+            name.compare(length - end.size(), end.size(), end) != 0 ||
+            idBytes(name.substr(begin.size(), 36)).empty())
+            continue;
+        std::error_code gone;
+        const bool old = fs::file_time_type::clock::now() - fs::last_write_time(file, gone) > oldEnough;
+        if (file.is_regular_file(gone) && file.file_size(gone) == 0 && !gone && old)
+            fs::remove(file, gone);
+    }
+}
+
+} // namespace quarterstep
