@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The start of the desk beside that of an empty window, and tables of 100,000 rows. Prints as `bench` does.
-// usage: desk_bench EMPTY_WINDOW [--short] [bringing]; with "child frame|ready FOLDER" it is the desk that is started:
-// from the shell's point of view the same program, which leaves when its first frame is painted, or when the
-// camp can be worked with and is painted.
+// usage: desk_bench EMPTY_WINDOW [--short] [bringing]; with "child frame|ready FOLDER" it is the desk that is
+// started: from the shell's point of view the same program, which leaves when its first frame is painted, or
+// when the camp can be worked with and is painted.
 #include "app/desk/desk_program.hpp"
 #include "app/desk/desk_window.hpp"
 #include "app/desk/lasting/frame_watch.hpp"

@@ -91,8 +91,8 @@ BOOST_AUTO_TEST_CASE(why_a_date_is_missing_is_given_back, *utf::label("REG"))
 BOOST_AUTO_TEST_CASE(what_a_bundle_says_of_itself_is_told, *utf::label("DER"))
 {
     const auto bundle = [](const std::string& own, const std::string& ofEntry) {
-        return takenFrom(R"({"resourceType":"Bundle","type":"searchset",)" + own + R"("entry":[{"resource":)" +
-                    prescription("") + ofEntry + "}]}");
+        return takenFrom(R"({"resourceType":"Bundle","type":"searchset",)" + own +
+                         R"("entry":[{"resource":)" + prescription("") + ofEntry + "}]}");
     };
     const auto rows =
         bundle(R"("timestamp":"2026-01-01T00:00:00Z","total":1,)", R"(,"search":{"mode":"match"})");

@@ -12,7 +12,6 @@
 #include <QAction>
 #include <QCheckBox>
 #include <QHBoxLayout>
-#include <QHeaderView>
 #include <QLabel>
 #include <QPushButton>
 #include <QTableView>
@@ -139,14 +138,7 @@ QWidget* BringInPanel::buildPreview()
     column->addWidget(onlyTold_);
     rowsView_ = tableOf(rows_, QStringLiteral("broughtRowsView"), tr("Rows as they are read"));
     rowsView_->setToolTip(tr("Choose a row: what was found about it stands below"));
-    const int character = rowsView_->fontMetrics().averageCharWidth();
-    const std::pair<int, int> widths[] = {{BroughtRowsModel::lineColumn, 6},
-                                          {BroughtRowsModel::personColumn, 12},
-                                          {BroughtRowsModel::stateColumn, 14},
-                                          {BroughtRowsModel::readingColumn, 40}};
-    for (const auto& [at, characters] : widths)
-        rowsView_->setColumnWidth(at, characters * character);
-    rowsView_->horizontalHeader()->setStretchLastSection(true);
+    giveWidths(*rowsView_, {6, 12, 14, 40});
     connect(rowsView_->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
             &BringInPanel::showFindings);
     giveRoom(*rowsView_, 7);
@@ -155,10 +147,7 @@ QWidget* BringInPanel::buildPreview()
     column->addWidget(findingsTitle_);
     findingsView_ = tableOf(findings_, QStringLiteral("broughtFindingsView"), tr("Findings"));
     findingsView_->setToolTip(tr("Kind, line and column in the file, what was found, and its code"));
-    findingsView_->setColumnWidth(FindingListModel::severityColumn, 10 * character);
-    findingsView_->setColumnWidth(FindingListModel::placeColumn, 9 * character);
-    findingsView_->setColumnWidth(FindingListModel::sentenceColumn, 70 * character);
-    findingsView_->horizontalHeader()->setStretchLastSection(true);
+    giveWidths(*findingsView_, {10, 9, 70});
     giveRoom(*findingsView_, 4);
     column->addWidget(findingsView_, 1);
     return frame;

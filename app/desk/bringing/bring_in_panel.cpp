@@ -34,10 +34,12 @@ class WorkStopped final : public std::exception
 {
 };
 
-ImportOptions optionsTelling(WorkProgress& progress)
+ImportOptions optionsTelling(const Job& job)
 {
-    return {todayIso(), [&progress](std::size_t done, std::size_t of) {
-                if (!progress.reached(static_cast<int>(done), static_cast<int>(of)))
+    return {todayIso(), [&job](std::size_t done, std::size_t of) {
+                if (job.done)
+                    job.done(done, of);
+                if (job.stopped())
                     throw WorkStopped();
             }};
 }
@@ -165,7 +167,7 @@ void BringInPanel::readAgain()
     read();
 }
 
-bool BringInPanel::start(const QString& words, std::function<void(WorkProgress&)> work,
+bool BringInPanel::start(const QString& words, std::function<void(const Job&)> work,
                          std::function<void(const std::exception_ptr&, bool)> ended)
 {
     begunIn_ = folder_;
@@ -188,10 +190,10 @@ void BringInPanel::read()
     const auto source = std::make_shared<Reading<BringSource>>();
     const auto result = std::make_shared<BroughtIn>();
     const auto work = [source, result, wanted = *source_, given = given_,
-                       waiting = waiting_ ? waiting_() : std::set<std::string>()](WorkProgress& progress) {
+                       waiting = waiting_ ? waiting_() : std::set<std::string>()](const Job& job) {
         *source = withBytes(wanted);
         if (source->usable())
-            *result = readBroughtIn(source->value, given, waiting, optionsTelling(progress));
+            *result = readBroughtIn(source->value, given, waiting, optionsTelling(job));
         else
             result->findings = source->findings;
     };
@@ -230,8 +232,8 @@ void BringInPanel::bringIn()
     if (busy_ || !read_ || read_->taken == 0)
         return;
     const auto path = std::make_shared<std::string>();
-    const auto work = [path, read = read_, folder = folder_.toStdString()](WorkProgress& progress) {
-        *path = keepBroughtIn(folder, read->rows, optionsTelling(progress));
+    const auto work = [path, read = read_, folder = folder_.toStdString()](const Job& job) {
+        *path = keepBroughtIn(folder, read->rows, optionsTelling(job));
     };
     if (!start(tr("Bringing in…"), work, [this, path](const std::exception_ptr& problem, bool stopped) {
             keepingEnded(path, problem, stopped);

@@ -28,7 +28,7 @@ class FoldingRow;
 class LongWork;
 class MessageBar;
 class TableReading;
-class WorkProgress;
+struct Job;
 
 class BringInPanel final : public QWidget
 {
@@ -79,7 +79,7 @@ class BringInPanel final : public QWidget
                       bool stopped);
     void keepingEnded(const std::shared_ptr<std::string>& path, const std::exception_ptr& problem,
                       bool stopped);
-    bool start(const QString& words, std::function<void(WorkProgress&)> work,
+    bool start(const QString& words, std::function<void(const Job&)> work,
                std::function<void(const std::exception_ptr&, bool)> ended);
     void showRead();
     void showFindings();

@@ -63,9 +63,9 @@ void ExchangePage::readKept()
     if (!camp_ || kept_.empty())
         return;
     const auto rows = std::make_shared<std::vector<TableRow>>();
-    const auto work = [rows, paths = kept_](WorkProgress& progress) {
+    const auto work = [rows, paths = kept_](const Job& job) {
         for (const auto& path : paths) {
-            if (progress.stopped())
+            if (job.stopped())
                 return;
             auto table = readPrescriptionTable(path, todayIso());
             std::move(table.value.rows.begin(), table.value.rows.end(), std::back_inserter(*rows));

@@ -14,7 +14,6 @@
 #include <QFileDialog>
 #include <QFormLayout>
 #include <QHBoxLayout>
-#include <QHeaderView>
 #include <QLabel>
 #include <QPushButton>
 #include <QTableView>
@@ -37,9 +36,11 @@ SendOutPanel::SendOutPanel(MessageBar& messages, LongWork& work, QWidget* parent
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     auto* form = new QFormLayout;
-    format_ = choice("sendFormatBox", tr("As"), tr("An open standard, or a table that any program takes"));
+    format_ = boxNamed(QStringLiteral("sendFormatBox"), tr("As"),
+                       tr("An open standard, or a table that any program takes"));
     format_->addItems({tr("HL7 FHIR (JSON, R4 and R5)"), tr("Table (CSV)"), tr("Lines of JSON")});
-    who_ = choice("sendWhoBox", tr("Whom"), tr("Everybody in the list, or the person on the card"));
+    who_ = boxNamed(QStringLiteral("sendWhoBox"), tr("Whom"),
+                    tr("Everybody in the list, or the person on the card"));
     who_->addItems({tr("Everybody in the list"), tr("The person on the card")});
     form->addRow(format_->accessibleName(), format_);
     form->addRow(who_->accessibleName(), who_);
@@ -49,9 +50,7 @@ SendOutPanel::SendOutPanel(MessageBar& messages, LongWork& work, QWidget* parent
     auto* view =
         tableOf(findings_, QStringLiteral("sendFindingsView"), tr("What stays here, or leaves otherwise"));
     view->setToolTip(tr("What stays here, or leaves otherwise"));
-    const int character = view->fontMetrics().averageCharWidth();
-    view->setColumnWidth(FindingListModel::sentenceColumn, 80 * character);
-    view->horizontalHeader()->setStretchLastSection(true);
+    giveWidths(*view, {10, 9, 80});
     column->addWidget(view, 1);
     auto* row = new QHBoxLayout;
     auto* back = new QPushButton(tr("Back"), this);
@@ -68,15 +67,6 @@ SendOutPanel::SendOutPanel(MessageBar& messages, LongWork& work, QWidget* parent
     row->addWidget(write_);
     column->addLayout(row);
     connect(who_, &QComboBox::activated, this, &SendOutPanel::refresh);
-}
-
-QComboBox* SendOutPanel::choice(const char* name, const QString& label, const QString& tooltip)
-{
-    auto* box = new QComboBox(this);
-    box->setObjectName(QLatin1String(name));
-    box->setAccessibleName(label);
-    box->setToolTip(tooltip);
-    return box;
 }
 
 void SendOutPanel::begin(const Camp* camp, SendOutPeople people)
@@ -138,10 +128,10 @@ void SendOutPanel::writeTo(const QString& path)
     const auto count = persons.size();
     const auto written = std::make_shared<Reading<std::string>>();
     const auto work = [written, path = path.toStdString(), as = format(), rules = camp_->rules(),
-                       people = std::move(persons)](WorkProgress& progress) {
+                       people = std::move(persons)](const Job& job) {
         const auto stamped = stampedWith(rules, {}, people);
         *written = exportText(as, stamped, todayIso());
-        if (written->usable() && !progress.stopped())
+        if (written->usable() && !job.stopped())
             replaceFile(path, written->value, true);
     };
     busy_ = work_.start(tr("Writing…"), work,

@@ -48,7 +48,6 @@ class SendOutPanel final : public QWidget
     void backWanted();
 
   private:
-    QComboBox* choice(const char* name, const QString& label, const QString& tooltip);
     void askPath();
     [[nodiscard]] ExchangeFormat format() const;
     [[nodiscard]] std::vector<PersonRecord> chosen() const;

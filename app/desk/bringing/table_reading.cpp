@@ -7,7 +7,6 @@
 
 #include <QComboBox>
 #include <QFormLayout>
-#include <QHeaderView>
 #include <QLabel>
 #include <QTableView>
 #include <QVBoxLayout>
@@ -59,10 +58,7 @@ TableReading::TableReading(QWidget* parent) : QWidget(parent), columns_(new Mapp
     view_->setEditTriggers(QAbstractItemView::EditKeyPressed | QAbstractItemView::SelectedClicked |
                            QAbstractItemView::DoubleClicked | QAbstractItemView::AnyKeyPressed);
     view_->setSelectionBehavior(QAbstractItemView::SelectItems);
-    view_->horizontalHeader()->setStretchLastSection(true);
-    const int character = view_->fontMetrics().averageCharWidth();
-    view_->setColumnWidth(MappedColumnsModel::headingColumn, 16 * character);
-    view_->setColumnWidth(MappedColumnsModel::exampleColumn, 12 * character);
+    giveWidths(*view_, {16, 12});
     giveRoom(*view_, 6);
     column->addWidget(view_, 1);
     for (auto* box : {decimal_, spheres_, cylinders_})
@@ -74,10 +70,7 @@ TableReading::TableReading(QWidget* parent) : QWidget(parent), columns_(new Mapp
 QComboBox* TableReading::choice(QFormLayout& form, const char* name, const QString& label,
                                 const QString& tooltip, const QStringList& items)
 {
-    auto* box = new QComboBox(this);
-    box->setObjectName(QLatin1String(name));
-    box->setAccessibleName(label);
-    box->setToolTip(tooltip);
+    auto* box = boxNamed(QLatin1String(name), label, tooltip);
     box->addItems(items);
     form.addRow(label, box);
     return box;

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The widgets of the place Stock and where they stand; what they do is in stock_place.cpp.
+#include "app/desk/message_bar.hpp"
 #include "app/desk/models/box_model.hpp"
 #include "app/desk/models/card_model.hpp"
 #include "app/desk/models/lines_model.hpp"
