@@ -56,10 +56,10 @@ QComboBox* boxNamed(const QString& name, const QString& accessible)
 
 } // namespace
 
-AuditPlace::AuditPlace(MessageBar& messages, LongWork& work, QWidget* parent)
-    : QWidget(parent), messages_(messages), work_(work), findings_(new FindingsModel(this)),
-      chartRows_(new ChartModel(this)), criteria_(new CriteriaModel(this)),
-      ofClass_(new QSortFilterProxyModel(this)), sorted_(new QSortFilterProxyModel(this))
+AuditPlace::AuditPlace(const DeskParts& parts, QWidget* parent)
+    : DeskPlace(parent), parts_(parts), findings_(new FindingsModel(this)), chartRows_(new ChartModel(this)),
+      criteria_(new CriteriaModel(this)), ofClass_(new QSortFilterProxyModel(this)),
+      sorted_(new QSortFilterProxyModel(this))
 {
     setObjectName(QStringLiteral("auditPlace"));
     ofClass_->setSourceModel(findings_);
@@ -133,7 +133,7 @@ QWidget* AuditPlace::buildFindings()
     findingsView_->horizontalHeader()->setStretchLastSection(true);
     views_->addWidget(findingsView_);
     views_->addWidget(buildCharts());
-    bench_ = new BenchPanel(messages_, work_);
+    bench_ = new BenchPanel(parts_);
     views_->addWidget(bench_);
     column->addWidget(views_, 1);
     return box;

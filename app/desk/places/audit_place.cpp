@@ -107,7 +107,7 @@ void AuditPlace::audit()
         if (asked == asked_)
             ended(problem, stopped, cases);
     };
-    auditing_ = work_.start(tr("Judging hand-overs again…"), work, end);
+    auditing_ = parts_.work.start(tr("Judging hand-overs again…"), work, end);
     auditButton_->setEnabled(!auditing_);
     figures_->setText(auditing_ ? tr("Reading the ledger …")
                                 : tr("Other work is going on; audit again when it has ended (F5)."));
@@ -118,7 +118,7 @@ void AuditPlace::ended(const std::exception_ptr& problem, bool stopped,
 {
     auditing_ = false;
     auditButton_->setEnabled(true);
-    const bool whole = !stopped && runCommand(messages_, [&problem] {
+    const bool whole = !stopped && runCommand(parts_.messages, [&problem] {
         if (problem)
             std::rethrow_exception(problem);
     });

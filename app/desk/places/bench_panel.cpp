@@ -6,6 +6,7 @@
 #include "app/desk/message_bar.hpp"
 #include "app/desk/places/desk_papers.hpp"
 #include "app/desk/places/parts.hpp"
+#include "app/desk/shell/pin_guard.hpp"
 #include "app/paper/content/html_page.hpp"
 #include "app/paper/content/papers.hpp"
 #include "app/session/audit_report.hpp"
@@ -73,9 +74,9 @@ QLabel* headingIn(QVBoxLayout& column, const QString& words)
 
 } // namespace
 
-BenchPanel::BenchPanel(MessageBar& messages, LongWork& work, QWidget* parent)
-    : QWidget(parent), messages_(messages), work_(work), lots_(new QStandardItemModel(this)),
-      due_(new QStandardItemModel(this))
+BenchPanel::BenchPanel(const DeskParts& parts, QWidget* parent)
+    : QWidget(parent), messages_(parts.messages), pins_(parts.pins), work_(parts.work),
+      lots_(new QStandardItemModel(this)), due_(new QStandardItemModel(this))
 {
     setObjectName(QStringLiteral("benchPanel"));
     auto* column = new QVBoxLayout(this);
@@ -182,9 +183,24 @@ void BenchPanel::take(Camp* camp)
 
 void BenchPanel::refresh()
 {
-    const bool any = camp_ != nullptr && camp_->hasLedger();
     for (auto* button : buttons_)
-        button->setEnabled(any);
+        button->setEnabled(camp_ != nullptr && camp_->hasLedger());
+    stale_ = true;
+    if (isVisible())
+        readLedger();
+}
+
+void BenchPanel::showEvent(QShowEvent* event)
+{
+    QWidget::showEvent(event);
+    if (stale_)
+        readLedger();
+}
+
+void BenchPanel::readLedger()
+{
+    stale_ = false;
+    const bool any = camp_ != nullptr && camp_->hasLedger();
     lots_->removeRows(0, lots_->rowCount());
     due_->removeRows(0, due_->rowCount());
     dueWords_->setText(any ? QString() : tr("Nothing happened in this camp yet."));
@@ -224,6 +240,11 @@ void BenchPanel::showDue()
 
 void BenchPanel::draw(int sample, const QString& sheet)
 {
+    pins_.run(roleAskedBy("audit", "draw"), [this, sample, sheet] { enterDraw(sample, sheet); });
+}
+
+void BenchPanel::enterDraw(int sample, const QString& sheet)
+{
     runCommand(messages_, [this, sample, &sheet] {
         LotWish wish;
         if (sample > 0)
@@ -243,6 +264,11 @@ void BenchPanel::draw(int sample, const QString& sheet)
 }
 
 void BenchPanel::readSheet(const QString& sheet)
+{
+    pins_.run(roleAskedBy("audit", "read"), [this, sheet] { enterSheet(sheet); });
+}
+
+void BenchPanel::enterSheet(const QString& sheet)
 {
     runCommand(messages_, [this, &sheet] {
         const auto reading = readBenchSheet(sheet.toStdString());

@@ -9,6 +9,7 @@
 #include "app/desk/places/hand_over_panel.hpp"
 #include "app/desk/places/line_panel.hpp"
 #include "app/desk/places/pages_frame.hpp"
+#include "app/desk/shell/pin_guard.hpp"
 #include "app/session/keeping.hpp"
 #include "app/session/wording.hpp"
 #include "inventory/text/record_text.hpp"
@@ -112,7 +113,18 @@ void DispensePlace::judgeHandOver()
     handOver_->setReady(ready);
 }
 
+void DispensePlace::asOptician(std::function<void()> act)
+{
+    parts_.pins.run(roleAskedBy("dispense"), std::move(act));
+}
+
 void DispensePlace::giveChosen()
+{
+    if (chosen() && answer() && !handedOver_)
+        asOptician([this] { give(); });
+}
+
+void DispensePlace::give()
 {
     if (!chosen() || !answer() || handedOver_)
         return;
@@ -156,17 +168,20 @@ std::optional<DispensePlace::Given> DispensePlace::toTakeBack() const
 
 void DispensePlace::takeBackLast()
 {
-    const auto last = toTakeBack();
-    if (!last)
-        return;
+    if (const auto last = toTakeBack())
+        asOptician([this, given = *last] { takeBack(given); });
+}
+
+void DispensePlace::takeBack(const Given& last)
+{
     runCommand(messages_, [this, &last] {
         camp_->post(
-            undoOf(*camp_, last->entry, handOver_->actor(), tr("taken back at the desk").toStdString()));
-        std::erase_if(given_, [&last](const Given& given) { return given.entry == last->entry; });
-        if (record_ && record_->person == last->person)
+            undoOf(*camp_, last.entry, handOver_->actor(), tr("taken back at the desk").toStdString()));
+        messages_.showDone(tr("Taken back from %1: %2.").arg(ltr(last.person), last.lines));
+        if (record_ && record_->person == last.person)
             handedOver_ = false;
-        messages_.showDone(tr("Taken back from %1: %2.").arg(ltr(last->person), last->lines));
-        refreshAfterMove(last->person);
+        std::erase_if(given_, [&last](const Given& given) { return given.entry == last.entry; });
+        refreshAfterMove(last.person);
     });
 }
 

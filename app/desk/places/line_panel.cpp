@@ -54,14 +54,22 @@ void LinePanel::take(const Camp* camp)
     coming_.clear();
     offer_.reset();
     answer_ = {};
-    if (camp)
-        line_.emplace(*camp);
     model_->clear();
     tellResult();
 }
 
+/// A box of thousands of lines takes a while to be looked through: not before somebody waits.
+WaitingLine& LinePanel::line()
+{
+    if (!line_)
+        line_.emplace(*camp_);
+    return *line_;
+}
+
 void LinePanel::arrive(const std::vector<PersonRecord>& people)
 {
+    if (!camp_)
+        return;
     for (const auto& person : people) {
         if (records_.count(person.person) == 0)
             arrived_.push_back(person.person);
@@ -98,7 +106,7 @@ const PersonRecord* LinePanel::recordOf(const std::string& person) const
 /// On a copy, off the window's thread. What changes meanwhile is planned after it.
 void LinePanel::plan()
 {
-    if (!line_)
+    if (!camp_)
         return;
     if (thread_) {
         again_ = true;
@@ -107,7 +115,7 @@ void LinePanel::plan()
     }
     again_ = false;
     cancelled_ = false;
-    auto work = std::make_shared<Planned>(Planned{*line_, coming_, line_->version(), {}, {}});
+    auto work = std::make_shared<Planned>(Planned{line(), coming_, line().version(), {}, {}});
     thread_.reset(QThread::create([this, work] {
         try {
             Job job;

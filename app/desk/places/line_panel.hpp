@@ -63,6 +63,7 @@ class LinePanel final : public QWidget
     };
 
     void buildCommands(QGridLayout& grid);
+    [[nodiscard]] WaitingLine& line();
     void plan();
     void planned(const Planned& work);
     void tellResult();
@@ -76,7 +77,7 @@ class LinePanel final : public QWidget
 
     MessageBar& messages_;
     const Camp* camp_ = nullptr;
-    std::optional<WaitingLine> line_;
+    std::optional<WaitingLine> line_; ///< begun when the first person comes
     LineAnswer answer_;
     std::vector<std::string> arrived_;
     std::map<std::string, PersonRecord> records_;

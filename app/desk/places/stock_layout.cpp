@@ -27,9 +27,9 @@ namespace
 constexpr auto stockColumnWidths = {826, 520};
 } // namespace
 
-StockPlace::StockPlace(MessageBar& messages, QWidget* parent)
-    : QWidget(parent), messages_(messages), lines_(new LinesModel(this)), box_(new BoxModel(this)),
-      card_(new CardModel(this)), sorted_(new QSortFilterProxyModel(this))
+StockPlace::StockPlace(const DeskParts& parts, QWidget* parent)
+    : DeskPlace(parent), messages_(parts.messages), pins_(parts.pins), lines_(new LinesModel(this)),
+      box_(new BoxModel(this)), card_(new CardModel(this)), sorted_(new QSortFilterProxyModel(this))
 {
     setObjectName(QStringLiteral("stockPlace"));
     sorted_->setSourceModel(lines_);

@@ -4,9 +4,8 @@
 // session, entries go through it.
 #pragma once
 
+#include "app/desk/places/desk_place.hpp"
 #include "app/desk/places/stock_work_panel.hpp"
-
-#include <QWidget>
 
 class QButtonGroup;
 class QFrame;
@@ -26,31 +25,27 @@ class LadderView;
 class LinesModel;
 class MessageBar;
 
-class StockPlace final : public QWidget
+class StockPlace final : public DeskPlace
 {
     Q_OBJECT
 
   public:
-    explicit StockPlace(MessageBar& messages, QWidget* parent = nullptr);
+    explicit StockPlace(const DeskParts& parts, QWidget* parent = nullptr);
     ~StockPlace() override;
 
-    /// Shows this camp from now on; null: none. It must live as long as it is shown.
-    void take(Camp* camp);
-    /// Reads the counts of the camp again.
-    void refresh();
+    void take(Camp* camp) override;
+    void campMoved() override { refresh(); }
     /// Makes a line the chosen one; false when there is none of that name.
     bool chooseLine(const std::string& name);
-    void restyle();
+    void restyle() override;
 
   public Q_SLOTS:
     void enter();
     void takeBackLast();
     void showView(int view);
 
-  Q_SIGNALS:
-    void campChanged();
-
   protected:
+    void showEvent(QShowEvent* event) override;
     /// Digits typed on a line begin a count of it.
     bool eventFilter(QObject* watched, QEvent* event) override;
 
@@ -61,6 +56,12 @@ class StockPlace final : public QWidget
     QWidget* buildCard();
     QWidget* buildEdits();
     void connectParts();
+    /// The counts are read again: now where they are in sight, else when they come into sight.
+    void refresh();
+    void readCounts();
+    void drawViews();
+    void carryOutWish(const std::string& line, const StockWish& wish);
+    void carryOutEdits(bool accept);
     void showLine(const std::string& name);
     void showFigures();
     /// After a count: the next line is the next to be counted.
@@ -72,7 +73,10 @@ class StockPlace final : public QWidget
     [[nodiscard]] QString figureWords() const;
 
     MessageBar& messages_;
+    PinGuard& pins_;
     Camp* camp_ = nullptr;
+    bool stale_ = false;              ///< the counts shown are not those of the camp
+    bool drawn_ = false;              ///< ladder and box show the counts that are shown
     std::string line_;                ///< the chosen one; empty: none
     std::vector<std::string> posted_; ///< entries of this window, for taking back
 
