@@ -17,24 +17,18 @@ namespace
 {
 
 template <class Number>
-Number numberOption(const CommandLine& line, const char* option, const Parsed<Number>& read)
+Number numberOption(const char* option, const Parsed<Number>& read)
 {
-    if (read)
-        return read.value();
-    Finding finding;
-    finding.position = {option, 1, read.complaint().offset + 1};
-    finding.code = read.complaint().code;
-    finding.sentence = read.complaint().sentence;
-    (void)line;
-    throw Error(std::move(finding), Exit::usage);
+    if (!read)
+        refuseOption(option, read.complaint());
+    return read.value();
 }
 
 std::optional<int> wholeOption(const CommandLine& line, const char* option, long least, long most)
 {
     if (!line.has(option))
         return std::nullopt;
-    return static_cast<int>(
-        numberOption<long>(line, option, parseWholeNumber(line.value(option), least, most)));
+    return static_cast<int>(numberOption<long>(option, parseWholeNumber(line.value(option), least, most)));
 }
 
 /// Per cent as a share.
@@ -42,7 +36,7 @@ double shareOption(const CommandLine& line, const char* option, double otherwise
 {
     if (!line.has(option))
         return otherwise;
-    return numberOption<double>(line, option, parseNumber(line.value(option), 0.0, 100.0)) / 100.0;
+    return numberOption<double>(option, parseNumber(line.value(option), 0.0, 100.0)) / 100.0;
 }
 
 LotWish wishOf(const CommandLine& line)
@@ -55,7 +49,7 @@ LotWish wishOf(const CommandLine& line)
     wish.risk = shareOption(line, "--risk", wish.risk);
     if (line.has("--seed"))
         wish.seed = static_cast<std::uint64_t>(
-            numberOption<long>(line, "--seed", parseWholeNumber(line.value("--seed"), 0, 1'000'000'000'000)));
+            numberOption<long>("--seed", parseWholeNumber(line.value("--seed"), 0, 1'000'000'000'000)));
     wish.since = dayOf(line, "--since");
     wish.until = dayOf(line, "--until");
     wish.actor = line.value("--actor");

@@ -74,6 +74,15 @@ void refuseUsage(std::string code, Sentence sentence)
     throw errorSaying(std::move(code), std::move(sentence), Exit::usage);
 }
 
+void refuseOption(const std::string& option, const Complaint& complaint)
+{
+    Finding finding;
+    finding.position = {option, 1, complaint.offset + 1};
+    finding.code = complaint.code;
+    finding.sentence = complaint.sentence;
+    throw Error(std::move(finding), Exit::usage);
+}
+
 void refuseCause(const std::string& word)
 {
     refuseUsage("option-value",
@@ -107,11 +116,7 @@ int quantityOf(const CommandLine& line)
     const auto number = parseWholeNumber(line.value("--quantity"), 1, mostPieces);
     if (number)
         return static_cast<int>(number.value());
-    Finding finding;
-    finding.position = {"--quantity", 1, number.complaint().offset + 1};
-    finding.code = number.complaint().code;
-    finding.sentence = number.complaint().sentence;
-    throw Error(std::move(finding), Exit::usage);
+    refuseOption("--quantity", number.complaint());
 }
 
 std::vector<QuantityRow> rowsOf(const CommandLine& line, const std::string& list, Output& out)

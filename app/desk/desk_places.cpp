@@ -9,6 +9,7 @@
 #include "app/desk/place_table.hpp"
 #include "app/desk/places/audit_place.hpp"
 #include "app/desk/places/dispense_place.hpp"
+#include "app/desk/places/line_panel.hpp"
 #include "app/desk/places/stock_place.hpp"
 #include "app/desk/settings/settings_page.hpp"
 #include "app/desk/shell/draft_keeper.hpp"
@@ -90,6 +91,9 @@ void DeskWindow::madeDispense()
 {
     dispense().setPrinter(person_.printer);
     draft_ = new DraftKeeper(*findChild<QWidget*>(QStringLiteral("prescriptionCard")), this);
+    const auto* line = &dispense().line();
+    connect(line, &LinePanel::lineChanged, draft_,
+            [this, line] { draft_->keepBeside(bytesOfLine(line->kept(), QDate::currentDate())); });
 }
 
 OpeningPage& DeskWindow::opening()

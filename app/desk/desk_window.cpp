@@ -8,6 +8,7 @@
 #include "app/desk/opening/practice.hpp"
 #include "app/desk/opening/sample_camp.hpp"
 #include "app/desk/places/dispense_place.hpp"
+#include "app/desk/places/line_panel.hpp"
 #include "app/desk/shell/draft_keeper.hpp"
 #include "app/desk/shell/pin_guard.hpp"
 #include "app/desk/shown.hpp"
@@ -15,6 +16,7 @@
 
 #include <QAbstractButton>
 #include <QButtonGroup>
+#include <QDate>
 #include <QDir>
 #include <QFileDialog>
 #include <QLabel>
@@ -189,6 +191,7 @@ void DeskWindow::keepCampSettings(const CampSettings& settings)
 void DeskWindow::bringDraftBack()
 {
     const auto draft = this->draft().begin(campFolder());
+    dispense().line().bringBack(lineIn(this->draft().beside(), QDate::currentDate()));
     if (draft.isEmpty())
         return;
     showPlace(Place::dispense);

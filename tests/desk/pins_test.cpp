@@ -7,6 +7,7 @@
 #include "app/desk/places/dispense_place.hpp"
 #include "app/desk/places/stock_place.hpp"
 #include "app/desk/shell/pin_guard.hpp"
+#include "app/desk/theme.hpp"
 #include "tests/desk/camp_folder.hpp"
 
 #include <QAction>
@@ -221,6 +222,7 @@ BOOST_AUTO_TEST_CASE(a_pin_is_good_until_the_place_is_left_or_nobody_acted_for_a
 
 BOOST_AUTO_TEST_CASE(the_keyboard_comes_back_and_the_strip_has_its_help_and_keys, *utf::label("PROP"))
 {
+    applyTheme(*qApp, Theme::light);
     GuardedDesk desk;
     desk.person("P-1");
     auto& field = named<QLineEdit>(desk.window, "initialsEdit");

@@ -54,6 +54,7 @@ class DispensePlace final : public DeskPlace
     /// Pages of the upper left part.
     enum PeoplePage { peoplePage, linePage, ordersPage };
     void showPeoplePage(PeoplePage page);
+    [[nodiscard]] LinePanel& line() { return *line_; }
     [[nodiscard]] WhyPanel& why() { return *why_; }
 
   public Q_SLOTS:
