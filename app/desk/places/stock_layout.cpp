@@ -174,6 +174,7 @@ QWidget* StockPlace::buildCard()
     blind_ =
         hinted(tr("A count is blind: what the book says comes back into sight once the count is entered."),
                QStringLiteral("blindHint"));
+    blind_->hide();
     column->addWidget(blind_);
     column->addStretch(0);
     return box;
