@@ -3,9 +3,11 @@
 #include "app/command/dispense.hpp"
 
 #include "app/command/answers.hpp"
+#include "app/command/kept_work.hpp"
 #include "app/command/output.hpp"
 #include "app/command/picked.hpp"
 #include "core/fitting/words.hpp"
+#include "core/optics/notation.hpp"
 #include "inventory/text/record_text.hpp"
 
 namespace quarterstep
@@ -31,6 +33,21 @@ HandOverChecks checksOf(const CommandLine& line)
     return checks;
 }
 
+PairReading readingOf(const CommandLine& line)
+{
+    PairReading reading;
+    for (const auto& [eye, option] :
+         {std::pair{Eye::right, "--read-right"}, std::pair{Eye::left, "--read-left"}}) {
+        if (!line.has(option))
+            continue;
+        const auto power = parsePower(line.value(option));
+        if (!power)
+            refuseOption(option, power.complaint());
+        reading.of(eye) = power.value();
+    }
+    return reading;
+}
+
 std::vector<std::pair<std::string, int>> countsOf(const Camp& camp)
 {
     std::vector<std::pair<std::string, int>> counts;
@@ -53,8 +70,8 @@ void refuseObjections(const Camp& camp, const HandOver& given, Output& out)
 
 void checkPick(const CommandLine& line)
 {
-    for (const char* option :
-         {"--purpose", "--lines", "--reason", "--acuity-right", "--acuity-left", "--near-acuity", "--checks"})
+    for (const char* option : {"--purpose", "--lines", "--reason", "--acuity-right", "--acuity-left",
+                               "--near-acuity", "--checks", "--read-right", "--read-left"})
         if (line.has(option) && !line.has("--person"))
             throw usageError("option-missing",
                              {QS_SAY("core", "%1 is for one person; add --person CODE"), {option}});
@@ -68,6 +85,7 @@ void checkPick(const CommandLine& line)
             {QS_SAY("core", "“%1” is not a purpose; write distance, near, intermediate or bifocal"),
              {line.value("--purpose")}});
     (void)checksOf(line);
+    (void)readingOf(line);
     (void)trialOf(line);
 }
 
@@ -90,6 +108,9 @@ BatchResult dispensePicked(const CommandLine& line, Camp& camp, const std::vecto
     given.reason = line.value("--reason");
     given.trial = trialOf(line, person);
     given.checks = checksOf(line);
+    given.reading = readingOf(line);
+    given.checks.powerByFocimeter =
+        given.checks.powerByFocimeter || (given.reading.right && given.reading.left);
     given.checks.acuityWithPair = given.trial.has_value();
     given.actor = line.value("--actor");
     given.finalAsWritten =

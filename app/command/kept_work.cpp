@@ -74,6 +74,15 @@ void refuseUsage(std::string code, Sentence sentence)
     throw errorSaying(std::move(code), std::move(sentence), Exit::usage);
 }
 
+void refuseOption(const std::string& option, const Complaint& complaint)
+{
+    Finding finding;
+    finding.position = {option, 1, complaint.offset + 1};
+    finding.code = complaint.code;
+    finding.sentence = complaint.sentence;
+    throw Error(std::move(finding), Exit::usage);
+}
+
 void refuseCause(const std::string& word)
 {
     refuseUsage("option-value",

@@ -13,6 +13,8 @@ namespace quarterstep
 
 /// Throws Error (2) with this code.
 [[noreturn]] void refuseUsage(std::string code, Sentence sentence);
+/// The value of an option cannot be read: says where in it, and why.
+[[noreturn]] void refuseOption(const std::string& option, const Complaint& complaint);
 
 /// Throws Error option-value (2) that names the causes of a loss.
 [[noreturn]] void refuseCause(const std::string& word);

@@ -12,7 +12,6 @@
 
 #include <QCoreApplication>
 
-#include <algorithm>
 #include <cstdlib>
 
 namespace quarterstep
@@ -24,19 +23,11 @@ namespace
 /// For whom a verb writes.
 Role roleFor(const CommandLine& line)
 {
-    const auto is = [&](std::initializer_list<const char*> words, const std::string& word) {
-        return std::find(words.begin(), words.end(), word) != words.end();
-    };
-    if (is({"import", "export", "forget", "audit"}, line.verb))
-        return Role::supervisor;
     if (line.verb == "stock")
-        return line.has("--accept-edits") || line.has("--discard-edits") ? Role::keeper : Role::supervisor;
-    if (is({"receive", "count", "transfer"}, line.verb))
-        return Role::keeper;
-    if (line.verb == "record" && !line.arguments.empty() &&
-        is({"written-off", "held", "quarantined", "released"}, line.arguments.front()))
-        return Role::keeper;
-    return Role::optician;
+        for (const char* edits : {"--accept-edits", "--discard-edits"})
+            if (line.has(edits))
+                return roleAskedBy(line.verb, edits);
+    return roleAskedBy(line.verb, line.arguments.empty() ? std::string() : line.arguments.front());
 }
 
 /// One line of a descriptor, byte by byte, so that what follows stays there for whoever reads next.
@@ -127,11 +118,7 @@ void requirePinOf(const CommandLine& line, const Ledger& ledger, Role role)
                             "with --pin-fd; nothing was written"),
              {wordOf(role)}},
             Exit::usage);
-    if (!pinFits(ledger, role, pin))
-        throw errorSaying(
-            "pin-wrong",
-            {QS_SAY("core", "this is not the PIN of the %1; nothing was written"), {wordOf(role)}},
-            Exit::unavailable);
+    requireFit(ledger, role, pin);
 }
 
 } // namespace
@@ -152,7 +139,7 @@ int settlePin(const CommandLine& line, Output& out)
                     {QS_SAY("core", "“%1” is not a role; write optician, keeper or supervisor"), {word}});
     auto camp = Camp::open(line.value("--camp"), Ledger::Mode::readWrite);
     out.tell(camp.findings());
-    requirePinOf(line, camp.ledger(), hasPin(camp.ledger(), Role::supervisor) ? Role::supervisor : *role);
+    requirePinOf(line, camp.ledger(), roleChangingPinOf(camp.ledger(), *role));
     if (sets)
         setPin(camp.ledger(), *role,
                pinFrom(line, "--new-pin-fd", "QUARTERSTEP_NEW_PIN",

@@ -4,13 +4,9 @@
 #include "app/desk/desk_window.hpp"
 #include "app/desk/lasting/long_work.hpp"
 #include "app/desk/message_bar.hpp"
-#include "app/desk/opening/opening_page.hpp"
 #include "app/desk/opening/practice.hpp"
-#include "app/desk/opening/tray_page.hpp"
-#include "app/desk/places/audit_place.hpp"
-#include "app/desk/places/dispense_place.hpp"
-#include "app/desk/places/stock_place.hpp"
-#include "app/desk/settings/settings_page.hpp"
+#include "app/desk/place_table.hpp"
+#include "app/desk/shell/pin_guard.hpp"
 #include "app/desk/shell/wrap_layout.hpp"
 
 #include <QAction>
@@ -25,17 +21,14 @@
 namespace quarterstep
 {
 
-/// A page that scrolls where the letters are large and the screen is small.
-QScrollArea* DeskWindow::page(QWidget* inside, const char* name, const QString& keyPart, const QString& topic)
+/// A page that scrolls where the letters are large and the screen is small; empty until it is wanted.
+QScrollArea* DeskWindow::page(const char* name)
 {
-    auto* area = new QScrollArea(this);
+    auto* area = new QScrollArea(pages_);
     area->setObjectName(QLatin1String(name));
     area->setWidgetResizable(true);
     area->setFrameShape(QFrame::NoFrame);
     area->setFocusPolicy(Qt::NoFocus);
-    area->setWidget(inside);
-    inside->setProperty("keyPart", keyPart);
-    inside->setProperty("helpTopic", topic);
     pages_->addWidget(area);
     return area;
 }
@@ -46,18 +39,17 @@ void DeskWindow::buildPages()
     auto* column = new QVBoxLayout(whole);
     column->setContentsMargins(10, 6, 10, 10);
     column->setSpacing(6);
-    openingPage_ = page(opening_, "openingScroll", tr("Choosing a camp"), QStringLiteral("desk"));
-    placePages_ << page(dispense_, "dispenseScroll", tr("Dispense"), QStringLiteral("matching"))
-                << page(stock_, "stockScroll", tr("Stock"), QStringLiteral("files"))
-                << page(audit_, "auditScroll", tr("Audit"), QStringLiteral("audit"));
-    traysPage_ = page(trays_, "traysScroll", tr("Starting a camp"), QStringLiteral("desk"));
-    exchangeScroll_ =
-        page(exchange_, "exchangeScroll", tr("Bringing in and sending out"), QStringLiteral("exchange"));
-    settingsScroll_ = page(settingsPage_, "settingsScroll", tr("Settings"), QStringLiteral("desk"));
+    openingPage_ = page("openingScroll");
+    for (const auto& row : placeTable)
+        placePages_ << page(row.page);
+    traysPage_ = page("traysScroll");
+    exchangeScroll_ = page("exchangeScroll");
+    settingsScroll_ = page("settingsScroll");
     column->addWidget(buildHeader());
     column->addWidget(practice_);
     column->addWidget(work_);
     column->addWidget(messages_);
+    column->addWidget(pins_);
     column->addWidget(pages_, 1);
     setCentralWidget(whole);
 }
@@ -134,19 +126,13 @@ QWidget* DeskWindow::buildHeader()
 void DeskWindow::buildPlaceButtons(WrapLayout& row)
 {
     placeButtons_ = new QButtonGroup(this);
-    const std::tuple<QString, QString, QString> places[] = {
-        {QStringLiteral("dispensePlaceButton"), tr("Dispense"), tr("Who is served, and with what")},
-        {QStringLiteral("stockPlaceButton"), tr("Stock"),
-         tr("What lies in the box, and what happened to it")},
-        {QStringLiteral("auditPlaceButton"), tr("Audit"),
-         tr("Which pairs went wrong, and what slip did it")}};
-    for (const auto& [name, words, tooltip] : places) {
+    for (const auto& each : placeTable) {
         const int place = static_cast<int>(placeButtons_->buttons().size());
-        auto* action = new QAction(words, this);
+        auto* action = new QAction(tr(each.words), this);
         action->setShortcut(QKeySequence(Qt::ALT | Qt::Key(Qt::Key_1 + place)));
         connect(action, &QAction::triggered, this, [this, place] { showPlace(static_cast<Place>(place)); });
         addAction(action);
-        auto* button = commandButton(row, name.toLatin1().constData(), tooltip, action);
+        auto* button = commandButton(row, each.button, tr(each.tooltip), action);
         button->setCheckable(true);
         placeButtons_->addButton(button, place);
     }
@@ -161,26 +147,11 @@ void DeskWindow::buildActions()
         ->setShortcuts({QKeySequence(QKeySequence::ZoomIn), QKeySequence(Qt::CTRL | Qt::Key_Equal)});
     command(tr("Smaller letters"), QKeySequence::ZoomOut, &DeskWindow::smallerText);
     command(tr("Usual letters"), QKeySequence(Qt::CTRL | Qt::Key_0), &DeskWindow::usualText);
-    auto* twin = new QAction(tr("Power plane as a table"), this);
-    twin->setShortcut(Qt::CTRL | Qt::Key_T);
-    connect(twin, &QAction::triggered, dispense_, &DispensePlace::togglePlaneTable);
+    command(tr("Power plane as a table"), QKeySequence(Qt::CTRL | Qt::Key_T), &DeskWindow::togglePlaneTable);
     auto* leave = new QAction(tr("Leave"), this);
     leave->setShortcut(Qt::CTRL | Qt::Key_Q);
     connect(leave, &QAction::triggered, this, &QWidget::close);
-    addActions({twin, leave});
-}
-
-/// Fields whose keys stand in their tooltips, and parts that have a page of the manual of their own.
-void DeskWindow::nameKeysAndHelp()
-{
-    for (const auto* name : {"rightEyeEdit", "leftEyeEdit"})
-        if (auto* widget = findChild<QWidget*>(QLatin1String(name)))
-            widget->setProperty("keysInTooltip", true);
-    const std::pair<const char*, const char*> topics[] = {
-        {"cardFrame", "notation"}, {"handOverFrame", "desk"}, {"stockWorkFrame", "durability"}};
-    for (const auto& [name, topic] : topics)
-        if (auto* widget = findChild<QWidget*>(QLatin1String(name)))
-            widget->setProperty("helpTopic", QLatin1String(topic));
+    addAction(leave);
 }
 
 } // namespace quarterstep

@@ -5,10 +5,10 @@
 #include "app/desk/guide/key_sheet.hpp"
 #include "app/desk/opening/opening_page.hpp"
 #include "app/desk/opening/tray_page.hpp"
-#include "app/desk/places/audit_place.hpp"
 #include "app/desk/places/dispense_place.hpp"
 #include "app/desk/places/stock_place.hpp"
 #include "app/desk/settings/settings_page.hpp"
+#include "app/desk/shell/pin_guard.hpp"
 
 #include <QAbstractButton>
 #include <QApplication>
@@ -25,6 +25,10 @@ namespace quarterstep
 
 void DeskWindow::showPage(QWidget* page)
 {
+    if (pages_->currentWidget() == page)
+        pins_->withdraw();
+    else
+        pins_->forget();
     pages_->setCurrentWidget(page);
     // What changed on a page while it was hidden may need more room than it had.
     if (auto* area = qobject_cast<QScrollArea*>(page))
@@ -40,6 +44,7 @@ void DeskWindow::showPlace(Place place)
 {
     if (!camp_)
         return;
+    (void)this->place(place);
     before_ = placePages_.value(static_cast<int>(place));
     showPage(before_);
 }
@@ -49,23 +54,25 @@ void DeskWindow::showWork()
 {
     if (!camp_)
         return showOpening();
-    showPage(before_ ? before_ : placePages_.front());
+    if (!before_)
+        return showPlace(Place::dispense);
+    showPage(before_);
 }
 
 void DeskWindow::showOpening()
 {
     auto others = person_.camps;
     others.removeAll(campFolder());
-    opening_->showCamps(others, camp_.has_value());
+    opening().showCamps(others, camp_.has_value());
     showPage(openingPage_);
-    opening_->setFocus();
+    opening().setFocus();
 }
 
 void DeskWindow::showTrays(const QString& folder)
 {
-    trays_->begin(folder);
+    trays().begin(folder);
     showPage(traysPage_);
-    trays_->setFocus();
+    trays().setFocus();
 }
 
 /// The same key leads back.
@@ -73,6 +80,7 @@ void DeskWindow::showExchange()
 {
     if (!camp_ || pages_->currentWidget() == exchangeScroll_)
         return showWork();
+    (void)exchange();
     showPage(exchangeScroll_);
 }
 
@@ -81,9 +89,22 @@ void DeskWindow::showSettings()
 {
     if (pages_->currentWidget() == settingsScroll_)
         return showWork();
-    settingsPage_->show(person_, settings_, camp_ ? &*camp_ : nullptr);
+    settingsPage().show(person_, settings_, camp_ ? &*camp_ : nullptr);
     showPage(settingsScroll_);
-    settingsPage_->setFocus();
+    settingsPage().setFocus();
+}
+
+/// What is chosen there and not kept is not what is set.
+void DeskWindow::showSettingsAgain()
+{
+    if (pages_->currentWidget() == settingsScroll_)
+        settingsPage().show(person_, settings_, camp_ ? &*camp_ : nullptr);
+}
+
+void DeskWindow::togglePlaneTable()
+{
+    if (camp_)
+        dispense().togglePlaneTable();
 }
 
 void DeskWindow::showHelp()
@@ -93,11 +114,13 @@ void DeskWindow::showHelp()
     const auto* focus = QApplication::focusWidget();
     const bool inPage = focus && pages_->currentWidget()->isAncestorOf(focus);
     const auto* page = qobject_cast<QScrollArea*>(pages_->currentWidget());
-    help_->showTopic(HelpWindow::topicFor(inPage ? focus : page->widget()));
+    help_->showTopic(HelpWindow::topicFor(inPage || !page ? focus : page->widget()));
 }
 
 void DeskWindow::showKeys()
 {
+    for (std::size_t at = 0; at < places_.size(); ++at) // the sheet has the keys of every place
+        (void)place(static_cast<Place>(at));
     if (!keys_)
         keys_ = new KeySheet(this);
     keys_->showKeysOf(*this);
@@ -135,8 +158,10 @@ void DeskWindow::takePreferences(const Preferences& preferences)
     person_ = preferences;
     person_.camps = before.camps;
     keepPreferences(person_);
-    dispense_->setPrinter(person_.printer);
-    stock_->setPrinter(person_.printer);
+    if (places_.front())
+        dispense().setPrinter(person_.printer);
+    if (places_[static_cast<std::size_t>(Place::stock)])
+        stock().setPrinter(person_.printer);
     if (before.theme != person_.theme || before.textScale != person_.textScale)
         restyle(before);
     if (before.language != person_.language)
@@ -147,9 +172,10 @@ void DeskWindow::takePreferences(const Preferences& preferences)
 void DeskWindow::givePlacesRoom()
 {
     constexpr int usualHeight = 640;
-    for (auto* place : placePages_)
-        place->widget()->setMinimumHeight(
-            person_.textScale > leastTextScale ? usualHeight * person_.textScale / 100 : 0);
+    for (auto* place : places_)
+        if (place)
+            place->setMinimumHeight(person_.textScale > leastTextScale ? usualHeight * person_.textScale / 100
+                                                                       : 0);
 }
 
 /// Letters that are larger or smaller than the usual by design stay so; they are found by their size.
@@ -171,11 +197,10 @@ void DeskWindow::restyle(const Preferences& before)
     }
     theme_->setCurrentIndex(static_cast<int>(person_.theme));
     givePlacesRoom();
-    dispense_->restyle();
-    stock_->restyle();
-    audit_->restyle();
-    if (pages_->currentWidget() == settingsScroll_)
-        settingsPage_->show(person_, settings_, camp_ ? &*camp_ : nullptr);
+    for (auto* place : places_)
+        if (place)
+            place->restyle();
+    showSettingsAgain();
 }
 
 } // namespace quarterstep

@@ -78,11 +78,11 @@ DeskProgram::DeskProgram(QApplication& application, const DeskOptions& options)
     // A picture shows what its flags say, whoever is at the laptop.
     const auto person = options.screenshot.isEmpty() ? readPreferences() : Preferences{};
     speak(options.language.isEmpty() ? person.language : options.language);
-    applyTheme(application, options.theme.value_or(person.theme),
-               options.textScale.value_or(person.textScale));
-    makeWindow(options.screenshot.isEmpty() ? DeskWindow::Parts::later : DeskWindow::Parts::now);
-    if (window_->built())
-        window_->forgetCamps();
+    applyPlainTheme(application, options.theme.value_or(person.theme),
+                    options.textScale.value_or(person.textScale));
+    makeWindow(DeskWindow::Parts::later);
+    if (!options.screenshot.isEmpty())
+        window().forgetCamps();
     window_->resize(options.size);
 }
 
@@ -133,15 +133,27 @@ void DeskProgram::tellNamed()
 
 DeskWindow& DeskProgram::window()
 {
-    if (!window_->built())
-        window_->build();
+    buildParts(false);
     return *window_;
 }
 
-/// The window is painted before its parts are made and the camp is read.
+/// The sheet of the look comes last: with it, every part would be styled anew each time it is put into
+/// another, for nothing.
+void DeskProgram::buildParts(bool campComes)
+{
+    if (window_->built())
+        return;
+    window_->build(campComes);
+    applySheet(application_);
+}
+
+/// The window is painted before its parts are made, and while the camp is read.
 void DeskProgram::begin()
 {
     constexpr int paintedByMs = 500; // where a window is not painted at all: minimised
+    if (const auto folder = firstFolder(); !folder.isEmpty())
+        early_ =
+            std::async(std::launch::async, [path = folder.toStdString()] { return readCampFiles(path); });
     window_->installEventFilter(this);
     window_->show();
     QTimer::singleShot(paintedByMs, this, &DeskProgram::openFirst);
@@ -154,19 +166,22 @@ bool DeskProgram::eventFilter(QObject* watched, QEvent* event)
     return QObject::eventFilter(watched, event);
 }
 
+/// The camp named on the command line, or the one open last; empty: none.
+QString DeskProgram::firstFolder() const
+{
+    if (!options_.folder.isEmpty() || !options_.place.isEmpty())
+        return options_.folder;
+    const auto last = readPreferences().camps.value(0);
+    return QFile::exists(last + QStringLiteral("/stock.yaml")) ? last : QString();
+}
+
 void DeskProgram::openFirst()
 {
     if (std::exchange(begun_, true))
         return;
     window_->removeEventFilter(this);
-    if (!window_->built())
-        window_->build();
-    auto folder = options_.folder;
-    if (folder.isEmpty() && options_.place.isEmpty()) {
-        const auto last = readPreferences().camps.value(0);
-        if (QFile::exists(last + QStringLiteral("/stock.yaml")))
-            folder = last;
-    }
+    const auto folder = firstFolder();
+    buildParts(!folder.isEmpty());
     if (folder.isEmpty()) {
         tellNamed();
         return;
@@ -175,7 +190,7 @@ void DeskProgram::openFirst()
         if (opened)
             tellNamed();
     });
-    window_->openCampLater(folder);
+    window_->openCampLater(folder, std::move(early_));
 }
 
 } // namespace quarterstep

@@ -8,6 +8,7 @@
 
 #include <QObject>
 
+#include <future>
 #include <memory>
 
 class QApplication;
@@ -38,6 +39,8 @@ class DeskProgram final : public QObject
   private:
     void speak(const QString& language);
     void makeWindow(DeskWindow::Parts parts);
+    void buildParts(bool campComes);
+    [[nodiscard]] QString firstFolder() const;
     void openFirst();
     void tellNamed();
     void changeLanguage(const QString& language);
@@ -47,7 +50,8 @@ class DeskProgram final : public QObject
     std::unique_ptr<QTranslator> ours_;
     std::unique_ptr<QTranslator> base_;
     std::unique_ptr<DeskWindow> window_;
-    bool begun_ = false; ///< the parts are there and the first camp is asked for
+    std::future<CampFiles> early_; ///< the first camp, being read
+    bool begun_ = false;           ///< the parts are there and the first camp is asked for
 };
 
 /// The person, the place and the line named on the command line; what cannot be found, in words.

@@ -8,17 +8,17 @@
 #include "app/desk/opening/opening_page.hpp"
 #include "app/desk/opening/practice.hpp"
 #include "app/desk/opening/sample_camp.hpp"
-#include "app/desk/opening/tray_page.hpp"
-#include "app/desk/places/audit_place.hpp"
 #include "app/desk/places/dispense_place.hpp"
-#include "app/desk/places/stock_place.hpp"
-#include "app/desk/settings/settings_page.hpp"
+#include "app/desk/places/line_panel.hpp"
 #include "app/desk/shell/draft_keeper.hpp"
+#include "app/desk/shell/pin_guard.hpp"
 #include "app/desk/shown.hpp"
+#include "app/session/bring_in.hpp"
 #include "app/session/wording.hpp"
 
 #include <QAbstractButton>
 #include <QButtonGroup>
+#include <QDate>
 #include <QDir>
 #include <QFileDialog>
 #include <QLabel>
@@ -42,58 +42,28 @@ DeskWindow::DeskWindow(Parts parts, QWidget* parent) : QMainWindow(parent), pers
     setWindowTitle(tr("Quarterstep"));
     person_.theme = themeNow();
     person_.textScale = textScaleNow();
-    if (parts == Parts::now)
+    if (parts == Parts::now) // else it is empty until then: not even letters are looked for
         build();
-    else
-        setCentralWidget(new QLabel(tr("Quarterstep"), this)); // until the parts are there
 }
 
-void DeskWindow::build()
+void DeskWindow::build(bool campComes)
 {
     messages_ = new MessageBar;
+    pins_ = new PinGuard(*messages_);
     work_ = new LongWork;
-    dispense_ = new DispensePlace(*messages_);
-    stock_ = new StockPlace(*messages_, *work_);
-    audit_ = new AuditPlace(*messages_, *work_);
-    opening_ = new OpeningPage;
-    trays_ = new TrayPage(*messages_);
-    exchange_ = new ExchangePage(*messages_, *work_, *dispense_);
-    settingsPage_ = new SettingsPage(*messages_);
     practice_ = new PracticeStrip(*this);
     pages_ = new QStackedWidget;
     buildPages();
     buildActions();
-    nameKeysAndHelp();
-    givePlacesRoom();
-    dispense_->setPrinter(person_.printer);
-    stock_->setPrinter(person_.printer);
-    draft_ = new DraftKeeper(*findChild<QWidget*>(QStringLiteral("prescriptionCard")), this);
-    connect(dispense_, &DispensePlace::campChanged, this, [this] {
-        stock_->refresh();
-        settleDraft();
-        practice_->stockMoved();
-        audit_->campMoved();
-        showCamp();
-    });
-    connect(stock_, &StockPlace::campChanged, this, [this] {
-        dispense_->refresh();
-        audit_->campMoved();
-        showCamp();
-    });
-    connect(opening_, &OpeningPage::sampleWanted, this, [this] { openSample(false, false); });
-    connect(opening_, &OpeningPage::sampleAfreshWanted, this, [this] { openSample(true, false); });
-    connect(opening_, &OpeningPage::practiceWanted, this, [this] { openSample(false, true); });
-    connect(opening_, &OpeningPage::ownWanted, this, &DeskWindow::showTrays);
-    connect(opening_, &OpeningPage::folderWanted, this, &DeskWindow::openCampLater);
-    connect(opening_, &OpeningPage::askFolderWanted, this, &DeskWindow::askFolder);
-    connect(opening_, &OpeningPage::backWanted, this, &DeskWindow::showWork);
-    connect(trays_, &TrayPage::backWanted, this, &DeskWindow::showOpening);
-    connect(trays_, &TrayPage::campMade, this, &DeskWindow::openCamp);
-    connect(exchange_, &ExchangePage::backWanted, this, &DeskWindow::showWork);
-    connect(exchange_, &ExchangePage::peopleCame, this, [this] { showPlace(Place::dispense); });
-    connect(settingsPage_, &SettingsPage::preferencesChosen, this, &DeskWindow::takePreferences);
-    connect(settingsPage_, &SettingsPage::campSettingsChosen, this, &DeskWindow::takeCampSettings);
-    showCamp();
+    connect(pins_, &PinGuard::asking, pages_, &QWidget::setDisabled);
+    connect(pins_, &PinGuard::withdrawn, this, &DeskWindow::showSettingsAgain);
+    if (!campComes)
+        return showCamp();
+    (void)dispense();
+    before_ = placePages_.front(); // in sight while the camp is read, and not to be worked with before
+    showPage(before_);
+    pages_->setDisabled(true);
+    tellCamp();
 }
 
 DeskWindow::~DeskWindow()
@@ -132,13 +102,17 @@ bool DeskWindow::openCamp(const QString& folder)
     return opened;
 }
 
-void DeskWindow::openCampLater(const QString& folder)
+void DeskWindow::openCampLater(const QString& folder, std::future<CampFiles> early)
 {
     messages_->dismiss();
     const auto files = std::make_shared<CampFiles>();
-    const auto work = [files, folder = folder.toStdString()](const Job&) { *files = readCampFiles(folder); };
+    const auto begun = std::make_shared<std::future<CampFiles>>(std::move(early));
+    const auto work = [files, begun, folder = folder.toStdString()](const Job&) {
+        *files = begun->valid() ? begun->get() : readCampFiles(folder);
+    };
     const auto ended = [this, files, folder](const std::exception_ptr& problem, bool stopped) {
         bool opened = false;
+        pages_->setEnabled(true);
         try {
             if (problem)
                 std::rethrow_exception(problem);
@@ -162,17 +136,12 @@ void DeskWindow::take(CampFiles files)
     auto opening = Camp::open(std::move(files), Ledger::Mode::readWrite);
     if (opening.hasLedger())
         opening.ledger().setPatience(deskPatienceMs);
-    dispense_->take(nullptr);
-    stock_->take(nullptr);
-    audit_->take(nullptr);
-    exchange_->take(nullptr);
+    takeInPlaces(nullptr);
     camp_.emplace(std::move(opening));
     readSettings();
-    stock_->take(&*camp_);
-    audit_->take(&*camp_);
-    dispense_->take(&*camp_);
-    exchange_->take(&*camp_);
-    opening_->showProblems({}, {});
+    takeInPlaces(&*camp_);
+    if (opening_)
+        opening_->showProblems({}, {});
     if (remembers_) {
         rememberCamp(person_, campFolder());
         keepPreferences(person_);
@@ -181,12 +150,14 @@ void DeskWindow::take(CampFiles files)
         practice_->leave();
     if (const auto* page = pages_->currentWidget(); page == openingPage_ || page == traysPage_)
         showPlace(Place::dispense);
+    if (!broughtInTables(camp_->folder()).empty())
+        (void)exchange(); // reads the people who were brought in before
 }
 
 void DeskWindow::tellNotOpened(const QString& folder, const std::vector<Finding>& findings,
                                const Finding& first)
 {
-    opening_->showProblems(folder, findings);
+    opening().showProblems(folder, findings);
     showOpening();
     messages_->showError(
         tr("%1 was not opened; what was found stands below.").arg(ltr(QDir::toNativeSeparators(folder))),
@@ -202,28 +173,35 @@ void DeskWindow::readSettings()
         messages_->showError(say(finding), QString::fromStdString(finding.code));
 }
 
+/// For everybody who opens the camp, so somebody answers for it.
 void DeskWindow::takeCampSettings(const CampSettings& settings)
+{
+    pins_->run(roleAskedBy("settings"), [this, settings] { keepCampSettings(settings); });
+}
+
+void DeskWindow::keepCampSettings(const CampSettings& settings)
 {
     const bool kept = camp_ && runCommand(*messages_, [this, &settings] {
                           replaceFile(campSettingsPath(camp_->folder()), writeCampSettings(settings));
                       });
     if (!kept)
-        return;
+        return showSettingsAgain();
     settings_ = settings;
     setShownNow(settings_);
-    draft_->flush();
-    dispense_->refresh();
+    draft().flush();
+    dispense().campMoved();
 }
 
 void DeskWindow::bringDraftBack()
 {
-    const auto draft = draft_->begin(campFolder());
+    const auto draft = this->draft().begin(campFolder());
+    dispense().line().bringBack(lineIn(this->draft().beside(), QDate::currentDate()));
     if (draft.isEmpty())
         return;
     showPlace(Place::dispense);
     const auto person = draft.value(QStringLiteral("personEdit"));
     if (!person.isEmpty())
-        dispense_->choosePerson(person.toStdString()); // what the card does not show comes from the table
+        dispense().choosePerson(person.toStdString()); // what the card does not show comes from the table
     draft_->restore(draft);
     messages_->showDone(
         tr("The card that was not handed over when the window went is back. Ctrl+N empties it."));
@@ -247,16 +225,13 @@ void DeskWindow::settleDraft()
 
 bool DeskWindow::choosePerson(const QString& code)
 {
-    return dispense_->choosePerson(code.toStdString());
+    return dispense().choosePerson(code.toStdString());
 }
 
 void DeskWindow::openSample(bool afresh, bool withPractice)
 {
     if (afresh && camp_ && campFolder() == sampleFolder()) { // its ledger must be closed before it goes
-        dispense_->take(nullptr);
-        stock_->take(nullptr);
-        audit_->take(nullptr);
-        exchange_->take(nullptr);
+        takeInPlaces(nullptr);
         camp_.reset();
     }
     if (!runCommand(*messages_, [afresh] { afresh ? renewSampleCamp() : makeSampleCamp(); }) ||
@@ -278,10 +253,11 @@ void DeskWindow::askTable()
 {
     if (!camp_)
         return;
+    pins_->withdraw();
     const auto path =
         QFileDialog::getOpenFileName(this, tr("Load people"), {}, tr("Prescription tables (*.csv)"));
     if (!path.isEmpty())
-        runCommand(*messages_, [this, &path] { dispense_->loadPeople(path.toStdString()); });
+        runCommand(*messages_, [this, &path] { dispense().loadPeople(path.toStdString()); });
 }
 
 void DeskWindow::newPerson()
@@ -289,15 +265,20 @@ void DeskWindow::newPerson()
     if (!camp_)
         return;
     showPlace(Place::dispense);
-    dispense_->newPerson();
-    draft_->settled();
+    dispense().newPerson();
+    draft().settled();
 }
 
 void DeskWindow::showCamp()
 {
-    const auto* camp = camp_ ? &*camp_ : nullptr;
-    if (!camp && pages_->currentWidget() != traysPage_ && pages_->currentWidget() != settingsScroll_)
+    if (!camp_ && pages_->currentWidget() != traysPage_ && pages_->currentWidget() != settingsScroll_)
         showOpening();
+    tellCamp();
+}
+
+void DeskWindow::tellCamp()
+{
+    const auto* camp = camp_ ? &*camp_ : nullptr;
     for (auto* button : placeButtons_->buttons())
         button->setVisible(camp);
     newPersonButton_->setVisible(camp);
@@ -306,8 +287,9 @@ void DeskWindow::showCamp()
     site_->setText(camp ? ltr(camp->site()) : tr("Quarterstep"));
     sample_->setVisible(camp && settings_.sample);
     int pieces = 0;
-    for (const auto& line : camp ? camp->stock() : std::vector<StockLine>{})
-        pieces += line.onHand;
+    if (camp)
+        for (const auto& line : camp->stock())
+            pieces += line.onHand;
     summary_->setText(camp ? tr("%n on hand", nullptr, pieces) : tr("No camp is open"));
     const auto name = camp ? QString::fromStdString(camp->site()) : QString();
     setWindowTitle(!camp              ? tr("Quarterstep")

@@ -10,6 +10,9 @@
 
 #include <QMainWindow>
 
+#include <array>
+#include <future>
+
 class QAction;
 class QButtonGroup;
 class QComboBox;
@@ -22,6 +25,7 @@ namespace quarterstep
 {
 
 class AuditPlace;
+class DeskPlace;
 class DispensePlace;
 class DraftKeeper;
 class ExchangePage;
@@ -30,6 +34,7 @@ class KeySheet;
 class LongWork;
 class MessageBar;
 class OpeningPage;
+class PinGuard;
 class PracticeStrip;
 class SettingsPage;
 class StockPlace;
@@ -46,13 +51,15 @@ class DeskWindow final : public QMainWindow
     enum class Parts { now, later };
     explicit DeskWindow(Parts parts = Parts::now, QWidget* parent = nullptr);
     ~DeskWindow() override;
-    void build();
-    [[nodiscard]] bool built() const { return dispense_ != nullptr; }
+    /// @param campComes a camp is opened next: the first place is shown and waits for it
+    void build(bool campComes = false);
+    [[nodiscard]] bool built() const { return pages_ != nullptr; }
 
     /// Opens a camp folder at once; what goes wrong is said in the window. Returns whether it is open.
     bool openCamp(const QString& folder);
     /// The same with the files read on another thread while the window is alive; ends with campOpened.
-    void openCampLater(const QString& folder);
+    /// `early`: they are being read already.
+    void openCampLater(const QString& folder, std::future<CampFiles> early = {});
     /// Neither reads nor keeps which camps were opened: for pictures.
     void forgetCamps();
     /// The folder of the open camp, empty without one.
@@ -63,13 +70,15 @@ class DeskWindow final : public QMainWindow
     /// Loads a person of the waiting list; false when there is none of that code.
     bool choosePerson(const QString& code);
     [[nodiscard]] MessageBar& messages() { return *messages_; }
-    [[nodiscard]] DispensePlace& dispense() { return *dispense_; }
-    [[nodiscard]] StockPlace& stock() { return *stock_; }
-    [[nodiscard]] AuditPlace& audit() { return *audit_; }
-    [[nodiscard]] ExchangePage& exchange() { return *exchange_; }
+    /// A place or page is made when it is first asked for.
+    [[nodiscard]] DispensePlace& dispense();
+    [[nodiscard]] StockPlace& stock();
+    [[nodiscard]] AuditPlace& audit();
+    [[nodiscard]] PinGuard& pins() { return *pins_; }
+    [[nodiscard]] ExchangePage& exchange();
     [[nodiscard]] PracticeStrip& practice() { return *practice_; }
     [[nodiscard]] LongWork& work() { return *work_; }
-    [[nodiscard]] DraftKeeper& draft() { return *draft_; }
+    [[nodiscard]] DraftKeeper& draft();
 
   public Q_SLOTS:
     void showOpening();
@@ -96,8 +105,17 @@ class DeskWindow final : public QMainWindow
     void buildActions();
     QAction* command(const QString& text, const QKeySequence& keys, void (DeskWindow::*run)());
     QPushButton* commandButton(WrapLayout& row, const char* name, const QString& tooltip, QAction* action);
-    QScrollArea* page(QWidget* inside, const char* name, const QString& keyPart, const QString& topic);
+    QScrollArea* page(const char* name);
+
+    // desk_places.cpp
+    DeskPlace& place(Place which);
+    OpeningPage& opening();
+    TrayPage& trays();
+    SettingsPage& settingsPage();
+    void madeDispense();
     void nameKeysAndHelp();
+    void campMoved(const DeskPlace* by);
+    void takeInPlaces(Camp* camp);
 
     // desk_window.cpp
     void take(CampFiles files);
@@ -106,10 +124,14 @@ class DeskWindow final : public QMainWindow
     void settleDraft();
     void readSettings();
     void takeCampSettings(const CampSettings& settings);
+    void keepCampSettings(const CampSettings& settings);
+    void showSettingsAgain();
     void askFolder();
     void askTable();
     void newPerson();
     void showCamp();
+    void tellCamp();
+    void togglePlaneTable();
     void showPage(QWidget* page);
     void showWork();
     void takeTheme(int index);
@@ -128,20 +150,19 @@ class DeskWindow final : public QMainWindow
     std::string lastGiven_;    ///< the last hand-over of the ledger that was looked at
     MessageBar* messages_ = nullptr;
     LongWork* work_ = nullptr;
-    DispensePlace* dispense_ = nullptr;
-    StockPlace* stock_ = nullptr;
-    AuditPlace* audit_ = nullptr;
+    PinGuard* pins_ = nullptr;
+    std::array<DeskPlace*, 3> places_{}; ///< null: not made yet; likewise the pages below
     OpeningPage* opening_ = nullptr;
     TrayPage* trays_ = nullptr;
     ExchangePage* exchange_ = nullptr;
     SettingsPage* settingsPage_ = nullptr;
     PracticeStrip* practice_ = nullptr;
-    DraftKeeper* draft_ = nullptr;
-    HelpWindow* help_ = nullptr; ///< made when first asked for
+    DraftKeeper* draft_ = nullptr; ///< made with the card it keeps
+    HelpWindow* help_ = nullptr;   ///< made when first asked for
     KeySheet* keys_ = nullptr;
     QButtonGroup* placeButtons_ = nullptr;
     QStackedWidget* pages_ = nullptr;
-    QList<QScrollArea*> placePages_;
+    QList<QScrollArea*> placePages_; ///< in the order of the places
     QScrollArea* openingPage_ = nullptr;
     QScrollArea* traysPage_ = nullptr;
     QScrollArea* settingsScroll_ = nullptr;

@@ -126,6 +126,12 @@ double pointsOf(Theme theme)
 
 void applyTheme(QApplication& application, Theme theme, int textScale)
 {
+    applyPlainTheme(application, theme, textScale);
+    applySheet(application);
+}
+
+void applyPlainTheme(QApplication& application, Theme theme, int textScale)
+{
     const auto colours = coloursOf(theme);
     application.setProperty(themeProperty, static_cast<int>(theme));
     application.setProperty(scaleProperty, textScale);
@@ -134,7 +140,11 @@ void applyTheme(QApplication& application, Theme theme, int textScale)
     auto font = application.font();
     font.setPointSizeF(pointsOf(theme) * textScale / 100.0);
     application.setFont(font);
-    application.setStyleSheet(sheetOf(colours, theme, font.pointSizeF()));
+}
+
+void applySheet(QApplication& application)
+{
+    application.setStyleSheet(sheetOf(coloursOf(themeNow()), themeNow(), QApplication::font().pointSizeF()));
 }
 
 int textScaleNow()

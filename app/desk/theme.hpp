@@ -33,6 +33,9 @@ struct Colours {
 [[nodiscard]] Colours coloursOf(Theme theme);
 /// Sets style, palette, font and style sheet of the whole program; letters at `textScale` per cent.
 void applyTheme(QApplication& application, Theme theme, int textScale = 100);
+/// The same in two steps: everything but the style sheet, and that.
+void applyPlainTheme(QApplication& application, Theme theme, int textScale);
+void applySheet(QApplication& application);
 /// Size of the letters last applied, per cent.
 [[nodiscard]] int textScaleNow();
 /// Points of ordinary letters in a look before they are scaled.

@@ -13,6 +13,7 @@ struct Told {
     std::optional<Purpose> purpose; ///< empty: the only one of the person
     std::vector<std::string> lines; ///< ready-made pair; or frame, right lens, left lens
     Position position;
+    std::string reason = {}; ///< typed, when it was picked by hand
 };
 
 struct LineQuestion {

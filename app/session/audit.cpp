@@ -17,6 +17,16 @@ namespace quarterstep
 namespace
 {
 
+/// A pair read again afterwards counts instead of what was read when it went, with the record at hand.
+std::shared_ptr<const LaterWitness> besideOf(const LaterWitness& later, const LaterWitness* atOnce)
+{
+    auto both = std::make_shared<LaterWitness>(later);
+    for (const Eye eye : bothEyes)
+        if (atOnce != nullptr && !later.pair.right && !later.pair.left)
+            both->pair.of(eye) = atOnce->pair.of(eye);
+    return both;
+}
+
 constexpr std::size_t batchSize = 1024; ///< entries in memory at a time
 
 /// The lines of the camp with counts that follow the ledger.
@@ -193,7 +203,7 @@ class Replay
         if (entry.kind == EntryKind::handedOver && takenBack_.count(entry.id) == 0) {
             auto facts = factsOf(entry);
             if (const auto later = options_.later.find(entry.id); later != options_.later.end())
-                facts.later = later->second;
+                facts.later = besideOf(*later->second, facts.later.get());
             const FittingRules* rules = rulesOf(facts);
             step.judged =
                 judgeAgain(std::move(facts), rules, stock.box(entry.site), options_.settings.thresholds);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // From an entry of the ledger to the values the audit judges.
 #include "app/session/audit.hpp"
+#include "app/session/pair_reading.hpp"
 
 #include "core/fitting/words.hpp"
 #include "core/record/judgement.hpp"
@@ -95,6 +96,8 @@ HandOverFacts factsOf(const Entry& entry)
     facts.record = readRecordText(textOf("record"));
     facts.supply = readSupplyText(fieldNamed(entry, "supplied"));
     facts.acuity = acuityIn(entry, facts.record);
+    if (const auto reading = readingIn(entry.fields); reading.right || reading.left)
+        facts.later = std::make_shared<const LaterWitness>(LaterWitness{reading, {}, {}, {}});
     if (facts.record)
         if (const auto written = parseIsoDate(facts.record->writtenOn))
             facts.record->monthsSinceWritten = monthsBetween(*written, dateOf(entry.atMs / msOfADay));

@@ -5,6 +5,7 @@
 
 #include "core/fitting/reasons.hpp"
 #include "core/fitting/words.hpp"
+#include "core/optics/notation.hpp"
 #include "core/record/judgement.hpp"
 #include "inventory/text/record_text.hpp"
 
@@ -32,15 +33,21 @@ const char* sideWord(PartSide side)
     return "frame";
 }
 
+/// What the parts make; empty where they make no pair.
+std::optional<Supply> supplyFor(const Camp& camp, const HandOver& given)
+{
+    const auto& answer = *given.recommendation;
+    return answer.need ? supplyOf(given.parts, camp.stock(), *answer.need, camp.rules().settings)
+                       : std::nullopt;
+}
+
 /// The pair picked, judged as matching judges it. Empty where the parts do not make a pair.
 std::optional<Fit> fitOf(const Camp& camp, const HandOver& given)
 {
     const auto& answer = *given.recommendation;
     const Profile* profile = camp.rules().find(answer.profile);
-    if (!answer.need || profile == nullptr)
-        return {};
-    const auto supply = supplyOf(given.parts, camp.stock(), *answer.need, camp.rules().settings);
-    if (!supply)
+    const auto supply = supplyFor(camp, given);
+    if (!supply || profile == nullptr)
         return {};
     return judge(*answer.need, *supply, *profile, given.trial ? &*given.trial : nullptr);
 }
@@ -78,6 +85,15 @@ void objectToFit(const Camp& camp, const HandOver& given, std::vector<Objection>
         objections.push_back({{QS_SAY("core", "on trial: type the acuity with this pair first"), {}}, false});
     if (const auto* failing = fit->firstWith(Band::fails))
         objections.push_back({failingSentence(*failing), true});
+    if (const auto supply = supplyFor(camp, given))
+        for (const auto& off : offLabel(*supply, given.reading))
+            objections.push_back(
+                {off.eye == Eye::right
+                     ? Sentence{QS_SAY("core", "the focimeter reads %1 right, the pair has %2"),
+                                {writePower(*given.reading.right), writePower(supply->power.right)}}
+                     : Sentence{QS_SAY("core", "the focimeter reads %1 left, the pair has %2"),
+                                {writePower(*given.reading.left), writePower(supply->power.left)}},
+                 true});
     if (unequalPair(camp, given) && !given.checks.powerByFocimeter)
         objections.push_back(
             {{QS_SAY("core", "an unequal pair: read each eye with the focimeter first"), {}}, true});
@@ -125,9 +141,9 @@ Entry entryFor(const Camp& camp, const HandOver& given)
         fields["checks"].pop_back();
     if (const auto fit = fitOf(camp, given)) {
         putJudgement(entry, *fit);
-        fields["supplied"] =
-            supplyText(*supplyOf(given.parts, camp.stock(), *answer.need, camp.rules().settings));
+        fields["supplied"] = supplyText(*supplyFor(camp, given));
     }
+    putReading(given.reading, fields);
     if (given.trial)
         for (const Eye eye : bothEyes)
             if (const auto& typed = given.trial->distance.of(eye))

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "app/session/camp.hpp"
+#include "app/session/pair_reading.hpp"
 
 namespace quarterstep
 {
@@ -21,6 +22,7 @@ struct HandOver {
     std::string reason;      ///< needed when the pair is outside a limit or not the suggested one
     std::optional<TrialAcuity> trial;
     HandOverChecks checks;
+    PairReading reading; ///< of the very pair, where it was read before it went
     std::string actor;
     std::string finalAsWritten; ///< both eyes, for the record
     std::string record = {};    ///< recordText of the person, so that an audit can judge the hand-over again

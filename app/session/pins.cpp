@@ -3,6 +3,7 @@
 
 #include <sodium.h>
 
+#include <algorithm>
 #include <array>
 
 namespace quarterstep
@@ -23,7 +24,39 @@ void requireSodium()
                           4);
 }
 
+struct AskedRow {
+    std::string_view verb;
+    std::string_view step; ///< empty: every other one of that verb
+    Role role;
+};
+
+constexpr AskedRow askedTable[] = {
+    {"receive", {}, Role::keeper},
+    {"count", {}, Role::keeper},
+    {"transfer", {}, Role::keeper},
+    {"record", "written-off", Role::keeper},
+    {"record", "held", Role::keeper},
+    {"record", "quarantined", Role::keeper},
+    {"record", "released", Role::keeper},
+    {"stock", "--accept-edits", Role::keeper},
+    {"stock", "--discard-edits", Role::keeper},
+    {"stock", {}, Role::supervisor}, // a folder that moved, a second station
+    {"import", {}, Role::supervisor},
+    {"export", {}, Role::supervisor},
+    {"forget", {}, Role::supervisor},
+    {"audit", {}, Role::supervisor},
+    {"settings", {}, Role::supervisor}, // of the camp, for everybody: at the desk only
+};
+
 } // namespace
+
+Role roleAskedBy(std::string_view verb, std::string_view step)
+{
+    const auto* row = std::find_if(std::begin(askedTable), std::end(askedTable), [&](const AskedRow& asked) {
+        return asked.verb == verb && (asked.step.empty() || asked.step == step);
+    });
+    return row == std::end(askedTable) ? Role::optician : row->role;
+}
 
 const char* wordOf(Role role)
 {
@@ -50,6 +83,19 @@ bool pinFits(const Ledger& ledger, Role role, const std::string& pin)
     const auto kept = ledger.setting(settingOf(role));
     return kept.size() < crypto_pwhash_STRBYTES &&
            crypto_pwhash_str_verify(kept.c_str(), pin.data(), pin.size()) == 0;
+}
+
+void requireFit(const Ledger& ledger, Role role, const std::string& pin)
+{
+    if (!pinFits(ledger, role, pin))
+        throw errorSaying(
+            "pin-wrong",
+            {QS_SAY("core", "this is not the PIN of the %1; nothing was written"), {wordOf(role)}}, 4);
+}
+
+Role roleChangingPinOf(const Ledger& ledger, Role role)
+{
+    return hasPin(ledger, Role::supervisor) ? Role::supervisor : role;
 }
 
 void setPin(Ledger& ledger, Role role, const std::string& pin)

@@ -141,7 +141,7 @@ std::vector<Told> WaitingLine::told() const
     std::vector<Told> told;
     told.reserve(kept_.size());
     for (const auto& kept : kept_)
-        told.push_back({kept.person, kept.purpose, kept.lines, {}});
+        told.push_back({kept.person, kept.purpose, kept.lines, {}, kept.promise.reason});
     return told;
 }
 
@@ -167,6 +167,7 @@ std::vector<Told> WaitingLine::restore(const std::vector<Told>& told)
             continue;
         }
         given.purpose = (*place)->purpose;
+        given.reason = one.reason;
         tell(given);
     }
     return leftOut;

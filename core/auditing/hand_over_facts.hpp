@@ -10,8 +10,8 @@
 namespace quarterstep
 {
 
-/// What was measured or read after the hand-over, by somebody who had not seen the record. Each part may be
-/// missing.
+/// What was measured or read beside the record: after the hand-over, by somebody who had not seen it, and the
+/// focimeter reading of the pair as it went. Each part may be missing.
 struct LaterWitness {
     PerEye<std::optional<SpheroCylinder>> pair;  ///< focimeter reading of the pair given
     PerEye<std::optional<SpheroCylinder>> final; ///< the card read again
@@ -39,7 +39,7 @@ struct HandOverFacts {
     std::optional<PersonRecord> record;        ///< empty: forgotten, or written before records were kept
     std::optional<Supply> supply;              ///< the pair as it was judged
     std::optional<TrialAcuity> acuity;         ///< typed with the pair on the face
-    std::shared_ptr<const LaterWitness> later; ///< null: nothing was read again
+    std::shared_ptr<const LaterWitness> later; ///< null: nothing was read
 };
 
 } // namespace quarterstep

@@ -113,7 +113,7 @@ void tellAcuity(JudgedHandOver& judged, double shortfall)
     }
 }
 
-/// A focimeter reading of the pair itself, where one was taken afterwards.
+/// A focimeter reading of the pair itself, where one was taken.
 void tellReading(JudgedHandOver& judged, double limit)
 {
     const auto& facts = judged.facts;

@@ -4,7 +4,9 @@
 #include "app/desk/models/line_model.hpp"
 #include "app/desk/models/pairs_model.hpp"
 #include "app/desk/models/parts_mime.hpp"
+#include "app/desk/places/dispense_place.hpp"
 #include "app/desk/places/line_panel.hpp"
+#include "app/desk/shell/draft_keeper.hpp"
 #include "tests/desk/camp_folder.hpp"
 
 #include <QAbstractItemModelTester>
@@ -105,6 +107,69 @@ BOOST_AUTO_TEST_CASE(a_promise_stays_and_is_taken_back_by_the_same_button, *utf:
     BOOST_TEST((desk.rowOf("P-1", Purpose::distance).state == LineRow::State::promised));
     desk.push("linePromiseButton");
     BOOST_TEST((desk.rowOf("P-1", Purpose::distance).state == LineRow::State::planned));
+}
+
+BOOST_AUTO_TEST_CASE(what_was_promised_is_there_after_a_restart, *utf::label("PROP"))
+{
+    CampFolder folder;
+    const auto folderOf = [&folder](DeskWindow& window) {
+        window.show();
+        BOOST_TEST_REQUIRE(window.openCamp(folder.path()));
+        auto* panel = &window.dispense().line();
+        BOOST_TEST_REQUIRE(QTest::qWaitFor([panel] { return !panel->isPlanning(); }, 30000));
+        return panel;
+    };
+    {
+        DeskWindow before;
+        auto* panel = folderOf(before);
+        BOOST_TEST(panel->kept().empty());
+        named<QPushButton>(before, "lineAllButton").click();
+        BOOST_TEST_REQUIRE(QTest::qWaitFor([panel] { return !panel->isPlanning(); }, 30000));
+        auto& view = named<QTableView>(before, "lineView");
+        auto& model = dynamic_cast<LineModel&>(*view.model());
+        view.setCurrentIndex(model.index(model.rowOf("P-1", Purpose::distance), 0));
+        named<QPushButton>(before, "linePromiseButton").click();
+        BOOST_TEST_REQUIRE(QTest::qWaitFor([panel] { return !panel->isPlanning(); }, 30000));
+        QApplication::processEvents();
+    }
+    DeskWindow after;
+    auto* panel = folderOf(after);
+    QApplication::processEvents();
+    const auto kept = panel->kept();
+    BOOST_TEST(kept.people.size() == 3U);
+    BOOST_TEST(kept.people.front().person == "P-1");
+    BOOST_TEST_REQUIRE(kept.told.size() == 1U);
+    BOOST_TEST((kept.told.front().lines == std::vector<std::string>{"D-125"}));
+    const auto bytes = bytesOfLine(kept, QDate(2026, 1, 2));
+    BOOST_TEST(lineIn(bytes, QDate(2026, 1, 2)).people.size() == 3U);
+    BOOST_TEST(lineIn(bytes, QDate(2026, 1, 3)).empty()); // of another day
+    BOOST_TEST(lineIn("{", QDate(2026, 1, 2)).empty());
+    for (const auto* person : {"P-1", "P-2", "P-3"}) // the line is empty: nothing is kept
+        panel->leave(person);
+    BOOST_TEST_REQUIRE(QTest::qWaitFor([panel] { return !panel->isPlanning(); }, 30000));
+    QApplication::processEvents();
+    BOOST_TEST(after.draft().beside().isEmpty());
+}
+
+BOOST_AUTO_TEST_CASE(a_hand_over_taken_back_puts_the_person_where_they_stood, *utf::label("PROP"))
+{
+    DeskWithLine desk;
+    desk.chooseRow("P-1", Purpose::distance);
+    desk.push("linePromiseButton");
+    desk.chooseRow("P-1", Purpose::distance);
+    desk.push("handOverButton");
+    BOOST_TEST(desk.model().rowOf("P-1", Purpose::distance) == -1);
+    desk.push("undoButton");
+    BOOST_TEST(desk.model().rowOf("P-1", Purpose::distance) == 0);
+    BOOST_TEST((desk.rowOf("P-1", Purpose::distance).state == LineRow::State::promised));
+    // Who came for two and was served for one comes back for that one
+    const auto rows = desk.model().rowCount();
+    desk.chooseRow("P-2", Purpose::distance);
+    desk.push("handOverButton");
+    BOOST_TEST(desk.model().rowOf("P-2", Purpose::distance) == -1);
+    BOOST_TEST(desk.model().rowOf("P-2", Purpose::near) >= 0);
+    desk.push("undoButton");
+    BOOST_TEST(desk.model().rowCount() == rows);
 }
 
 BOOST_AUTO_TEST_CASE(a_pair_picked_by_hand_from_the_keyboard_asks_for_a_reason_first, *utf::label("PROP"))

@@ -175,6 +175,12 @@ BOOST_AUTO_TEST_CASE(each_eye_of_an_unequal_pair_is_read_and_the_reading_judged,
     QTest::keyClicks(&left, QStringLiteral("-4.00"));
     BOOST_TEST(check.isChecked());
     BOOST_TEST(!named<QLabel>(desk.window, "focimeterSaid").isVisible());
+    pushed(desk, "handOverButton");
+    const auto camp = Camp::open(desk.folder.path().toStdString(), Ledger::Mode::readOnly);
+    const auto entry = camp.ledger().lastOf(EntryKind::handedOver);
+    BOOST_TEST_REQUIRE(entry.has_value());
+    BOOST_TEST(entry->fields.at("read_right") == "-3.00"); // as it was read, for the audit
+    BOOST_TEST(entry->fields.at("read_left") == "-4.00");
 }
 
 BOOST_AUTO_TEST_CASE(who_goes_without_is_entered_once_and_why, *utf::label("PROP"))

@@ -47,8 +47,9 @@ BOOST_AUTO_TEST_CASE(work_tells_how_far_it_is_and_ends_with_its_result, *utf::la
             }
         },
         [&](const std::exception_ptr& problem, bool stopped) { ended = !problem && !stopped; }));
-    BOOST_TEST(work.isVisible());
     BOOST_TEST(!work.start({}, goOn, {})); // one at a time
+    BOOST_TEST(work.isHidden());           // nothing flickers
+    BOOST_TEST(QTest::qWaitFor([&] { return work.isVisible(); }, 5000));
     auto& bar = named<QProgressBar>(work, "workProgress");
     BOOST_TEST(QTest::qWaitFor([&] { return bar.maximum() == 60 && bar.value() > 0; }, 5000));
     BOOST_TEST(QTest::qWaitFor([&] { return ended; }, 5000));

@@ -94,6 +94,11 @@ Entry give(Camp& opened, const PersonRecord& person, const std::string& line, co
     return handOver(opened, given);
 }
 
+PairReading bothRead(const char* right, const char* left)
+{
+    return {parsePower(right).value(), parsePower(left).value()};
+}
+
 /// Past every safeguard: one verdict after the sixtieth entry says something else.
 void changeOneWord(const std::string& path)
 {
@@ -137,6 +142,40 @@ BOOST_AUTO_TEST_CASE(a_record_read_back_asks_for_the_same_to_the_last_bit, *utf:
         }
     }
     BOOST_TEST(compared > 200);
+}
+
+BOOST_AUTO_TEST_CASE(what_the_focimeter_read_at_the_hand_over_is_kept_and_is_a_witness, *utf::label("PROP"))
+{
+    const SampleCamp sample;
+    auto opened = sample.open();
+    const auto person = someone("+2.00", "+2.00");
+    const auto answers = recommend(person, opened.stock(), opened.rules(), {});
+    HandOver given;
+    given.recommendation = &answers.front();
+    given.parts = {{*opened.lineNamed("D+200-62M"), PartSide::pair}};
+    given.record = recordText(person);
+    given.reading = bothRead("+2.00", "+2.12"); // within what a lens may be off
+    BOOST_TEST(objectionsTo(opened, given).empty());
+    given.reading = bothRead("+2.00", "+3.00");
+    const auto objections = objectionsTo(opened, given);
+    BOOST_TEST_REQUIRE(objections.size() == 1U);
+    BOOST_TEST(objections.front().reasonHelps);
+    BOOST_TEST(objections.front().sentence.arguments.front() == "+3.00");
+    given.reason = "worn for the walk home";
+    const auto entry = handOver(opened, given);
+    BOOST_TEST(entry.fields.at("read_right") == "+2.00");
+    const auto facts = factsOf(*opened.ledger().entry(entry.id));
+    BOOST_TEST_REQUIRE(static_cast<bool>(facts.later));
+    BOOST_TEST(facts.later->pair.left->sphere.value() == 3.0);
+    BOOST_TEST(audited(opened).count(AuditClass::offLabel) == 1);
+    AuditOptions again; // read once more afterwards, by somebody who had not seen the record: that counts
+    again.later[entry.id] =
+        std::make_shared<const LaterWitness>(LaterWitness{bothRead("+2.00", "+2.00"), {}, {}, {}});
+    BOOST_TEST(audited(opened, again).count(AuditClass::offLabel) == 0);
+    again.later[entry.id] = std::make_shared<const LaterWitness>(); // the card alone
+    BOOST_TEST(audited(opened, again).count(AuditClass::offLabel) == 1);
+    const auto unread = give(opened, someone("+2.00", "+2.00"), "D+200-62M");
+    BOOST_TEST(!factsOf(unread).later);
 }
 
 BOOST_AUTO_TEST_CASE(rules_read_back_from_their_canonical_text_have_the_same_hash, *utf::label("PROP"))

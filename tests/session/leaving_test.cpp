@@ -185,6 +185,36 @@ BOOST_AUTO_TEST_CASE(a_pin_opens_its_own_role_and_is_not_kept_as_it_was_typed, *
     BOOST_TEST(ledger.checkChain().ok);
 }
 
+BOOST_AUTO_TEST_CASE(what_writes_for_the_keeper_or_the_supervisor_asks_that_role, *utf::label("PROP"))
+{
+    for (const char* verb : {"receive", "count", "transfer"})
+        BOOST_TEST((roleAskedBy(verb) == Role::keeper), verb);
+    BOOST_TEST((roleAskedBy("transfer", "out") == Role::keeper));
+    for (const auto kind :
+         {EntryKind::writtenOff, EntryKind::held, EntryKind::quarantined, EntryKind::released})
+        BOOST_TEST((roleAskedBy("record", wordOf(kind)) == Role::keeper), wordOf(kind));
+    for (const char* edits : {"--accept-edits", "--discard-edits"})
+        BOOST_TEST((roleAskedBy("stock", edits) == Role::keeper), edits);
+    for (const char* verb : {"stock", "import", "export", "forget", "audit", "settings"})
+        BOOST_TEST((roleAskedBy(verb) == Role::supervisor), verb);
+    for (const char* verb : {"dispense", "order"})
+        BOOST_TEST((roleAskedBy(verb) == Role::optician), verb);
+    for (const auto kind : {EntryKind::returned, EntryKind::declined, EntryKind::enteredInError})
+        BOOST_TEST((roleAskedBy("record", wordOf(kind)) == Role::optician), wordOf(kind));
+}
+
+BOOST_AUTO_TEST_CASE(another_pin_is_refused_and_the_supervisors_opens_the_others, *utf::label("PROP"))
+{
+    Place place("North");
+    auto& ledger = place.camp.ledger();
+    setPin(ledger, Role::keeper, "slate 4711");
+    requireFit(ledger, Role::keeper, "slate 4711");
+    QS_CHECK_ERROR("pin-wrong", 4, requireFit(ledger, Role::keeper, "slate 4712"));
+    BOOST_TEST((roleChangingPinOf(ledger, Role::optician) == Role::optician));
+    setPin(ledger, Role::supervisor, "0815");
+    BOOST_TEST((roleChangingPinOf(ledger, Role::optician) == Role::supervisor));
+}
+
 BOOST_AUTO_TEST_CASE(no_byte_of_a_forgotten_name_is_left, *utf::label("PROP"))
 {
     Place place("North");

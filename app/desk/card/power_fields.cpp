@@ -3,6 +3,7 @@
 
 #include "core/optics/notation.hpp"
 
+#include <QEvent>
 #include <QHBoxLayout>
 #include <QLabel>
 
@@ -33,7 +34,6 @@ PowerFields::PowerFields(Eye eye, QWidget* parent) : QWidget(parent), eye_(eye)
         field->setObjectName((right ? QStringLiteral("right") : QStringLiteral("left")) + name);
         field->setAccessibleName(spoken);
         field->setToolTip(tooltip);
-        field->setMinimumWidth(field->fontMetrics().averageCharWidth() * 5);
         connect(field, &QLineEdit::textEdited, this, [this] { Q_EMIT typed(written()); });
         connect(field, &QLineEdit::returnPressed, this, &PowerFields::suggestWanted);
         connect(field, &QLineEdit::editingFinished, this, &PowerFields::left);
@@ -44,6 +44,25 @@ PowerFields::PowerFields(Eye eye, QWidget* parent) : QWidget(parent), eye_(eye)
         fields_[place++] = field;
     }
     setFocusProxy(fields_[0]);
+    giveRoom();
+}
+
+/// The longest that may stand in a field is never cut, however large the letters are.
+void PowerFields::giveRoom()
+{
+    constexpr int aroundText = 20; // border, padding and cursor of a field, pixels
+    for (auto* field : fields_)
+        field->setMinimumWidth(field->fontMetrics().horizontalAdvance(field == fields_.back()
+                                                                          ? QStringLiteral("180")
+                                                                          : QStringLiteral("-10.00")) +
+                               aroundText);
+}
+
+void PowerFields::changeEvent(QEvent* event)
+{
+    QWidget::changeEvent(event);
+    if (event->type() == QEvent::FontChange || event->type() == QEvent::StyleChange)
+        giveRoom();
 }
 
 bool PowerFields::show(const QString& text)

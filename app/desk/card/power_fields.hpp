@@ -31,7 +31,11 @@ class PowerFields final : public QWidget
     void suggestWanted();
     void left();
 
+  protected:
+    void changeEvent(QEvent* event) override;
+
   private:
+    void giveRoom();
     [[nodiscard]] QString written() const;
 
     Eye eye_;

@@ -15,11 +15,12 @@ namespace quarterstep
 namespace
 {
 constexpr int lookEveryMs = 100;
+constexpr int shownAfterMs = 200; ///< what ends sooner would only flicker
 } // namespace
 
 LongWork::LongWork(QWidget* parent)
     : QFrame(parent), words_(new QLabel(this)), bar_(new QProgressBar(this)),
-      stop_(new QPushButton(tr("Stop"), this)), look_(new QTimer(this))
+      stop_(new QPushButton(tr("Stop"), this)), look_(new QTimer(this)), appear_(new QTimer(this))
 {
     setObjectName(QStringLiteral("workBar"));
     setProperty("panel", true);
@@ -35,6 +36,9 @@ LongWork::LongWork(QWidget* parent)
     row->addWidget(bar_, 1);
     row->addWidget(stop_);
     look_->setInterval(lookEveryMs);
+    appear_->setInterval(shownAfterMs);
+    appear_->setSingleShot(true);
+    connect(appear_, &QTimer::timeout, this, &QWidget::show);
     connect(look_, &QTimer::timeout, this, &LongWork::tell);
     connect(stop_, &QPushButton::clicked, this, &LongWork::stop);
     connect(this, &LongWork::workDone, this, &LongWork::finish,
@@ -62,7 +66,7 @@ bool LongWork::start(const QString& words, Work work, Ended ended)
     bar_->setRange(0, 0);
     stop_->setEnabled(true);
     look_->start();
-    show();
+    appear_->start();
     problem_ = std::make_shared<std::exception_ptr>();
     thread_ = std::thread([this, progress = progress_, problem = problem_, work = std::move(work)] {
         Job job;
@@ -105,6 +109,7 @@ void LongWork::finish()
     const auto problem = *problem_;
     progress_.reset();
     look_->stop();
+    appear_->stop();
     hide();
     if (const auto ended = std::exchange(ended_, nullptr))
         ended(problem, stopped);

@@ -64,6 +64,7 @@ class LongWork final : public QFrame
     QProgressBar* bar_;
     QPushButton* stop_;
     QTimer* look_;
+    QTimer* appear_;
 };
 
 } // namespace quarterstep

@@ -24,8 +24,8 @@
 namespace quarterstep
 {
 
-AuditPlace::AuditPlace(MessageBar& messages, LongWork& work, QWidget* parent)
-    : QWidget(parent), messages_(messages), work_(work), cases_(std::make_shared<AuditCases>()),
+AuditPlace::AuditPlace(const DeskParts& parts, QWidget* parent)
+    : DeskPlace(parent), parts_(parts), cases_(std::make_shared<AuditCases>()),
       findings_(new FindingsModel(this)), ofClass_(new QSortFilterProxyModel(this)),
       sorted_(new QSortFilterProxyModel(this))
 {
@@ -95,9 +95,9 @@ QWidget* AuditPlace::buildFindings()
     column->addLayout(row);
     views_ = new QStackedWidget;
     views_->addWidget(buildList());
-    charts_ = new AuditCharts(messages_);
+    charts_ = new AuditCharts(parts_.messages);
     views_->addWidget(charts_);
-    bench_ = new BenchPanel(messages_, work_);
+    bench_ = new BenchPanel(parts_);
     views_->addWidget(bench_);
     column->addWidget(views_, 1);
     return box;

@@ -97,7 +97,7 @@ void AuditPlace::audit()
         if (asked == asked_)
             ended(problem, stopped, cases);
     };
-    auditing_ = work_.start(tr("Judging hand-overs again…"), work, end);
+    auditing_ = parts_.work.start(tr("Judging hand-overs again…"), work, end);
     auditButton_->setEnabled(!auditing_);
     figures_->setText(auditing_ ? tr("Reading the ledger …")
                                 : tr("Other work is going on; audit again when it has ended (F5)."));
@@ -108,7 +108,7 @@ void AuditPlace::ended(const std::exception_ptr& problem, bool stopped,
 {
     auditing_ = false;
     auditButton_->setEnabled(true);
-    const bool whole = !stopped && runCommand(messages_, [&problem] {
+    const bool whole = !stopped && runCommand(parts_.messages, [&problem] {
         if (problem)
             std::rethrow_exception(problem);
     });
@@ -174,8 +174,8 @@ void AuditPlace::checkChain()
             chainChecked(problem, stopped, *check);
         Q_EMIT chainCheckEnded();
     };
-    if (!work_.start(tr("Checking the record…"), work, end)) {
-        messages_.showError(BenchPanel::tr("Other work is going on; try again when it has ended."), {});
+    if (!parts_.work.start(tr("Checking the record…"), work, end)) {
+        parts_.messages.showError(BenchPanel::tr("Other work is going on; try again when it has ended."), {});
         return;
     }
     chainButton_->setEnabled(false);
@@ -187,14 +187,14 @@ void AuditPlace::chainChecked(const std::exception_ptr& problem, bool stopped, c
     if (stopped)
         return chain_->setText(tr("The check was stopped before its end."));
     chain_->clear();
-    if (!runCommand(messages_, [&problem] {
+    if (!runCommand(parts_.messages, [&problem] {
             if (problem)
                 std::rethrow_exception(problem);
         }))
         return;
     chain_->setText(chainWords(check));
     if (!check.ok)
-        messages_.showError(chainWords(check), QStringLiteral("chain-broken"));
+        parts_.messages.showError(chainWords(check), QStringLiteral("chain-broken"));
 }
 
 void AuditPlace::fillClasses()

@@ -3,9 +3,8 @@
 // reads and never writes; the work is done on a thread of its own.
 #pragma once
 
+#include "app/desk/places/desk_place.hpp"
 #include "app/session/audit_cases.hpp"
-
-#include <QWidget>
 
 #include <memory>
 
@@ -25,22 +24,19 @@ class AuditCasePanel;
 class AuditCharts;
 class BenchPanel;
 class FindingsModel;
-class LongWork;
-class MessageBar;
 
-class AuditPlace final : public QWidget
+class AuditPlace final : public DeskPlace
 {
     Q_OBJECT
 
   public:
-    AuditPlace(MessageBar& messages, LongWork& work, QWidget* parent = nullptr);
+    explicit AuditPlace(const DeskParts& parts, QWidget* parent = nullptr);
     ~AuditPlace() override;
 
-    /// Audits this camp from now on; null: none. It must live as long as it is shown.
-    void take(Camp* camp);
-    /// Something was entered: audited anew when next looked at.
-    void campMoved();
-    void restyle();
+    void take(Camp* camp) override;
+    /// Audited anew when next looked at.
+    void campMoved() override;
+    void restyle() override;
     /// Waits until the audit that runs has ended; for pictures and tests.
     void waitForAudit();
     /// Makes a hand-over the chosen one; false when nothing is said of that entry.
@@ -70,8 +66,7 @@ class AuditPlace final : public QWidget
     void ended(const std::exception_ptr& problem, bool stopped, const std::shared_ptr<AuditCases>& cases);
     void chainChecked(const std::exception_ptr& problem, bool stopped, const ChainCheck& check);
 
-    MessageBar& messages_;
-    LongWork& work_;
+    DeskParts parts_;
     Camp* camp_ = nullptr;
     std::shared_ptr<AuditCases> cases_; ///< without its list, which the model has
     bool audited_ = false;              ///< this camp, since it was opened or changed

@@ -5,6 +5,7 @@
 #include "app/desk/message_bar.hpp"
 #include "app/desk/places/audit_reports.hpp"
 #include "app/desk/places/parts.hpp"
+#include "app/desk/shell/pin_guard.hpp"
 #include "app/desk/shell/wrap_layout.hpp"
 #include "app/session/follow_up.hpp"
 #include "app/session/keeping.hpp"
@@ -68,9 +69,10 @@ QLabel* headingIn(QVBoxLayout& column, const QString& words)
 
 } // namespace
 
-BenchPanel::BenchPanel(MessageBar& messages, LongWork& work, QWidget* parent)
-    : QWidget(parent), messages_(messages), reports_(new AuditReports(messages, work)),
-      lots_(new QStandardItemModel(this)), due_(new QStandardItemModel(this))
+BenchPanel::BenchPanel(const DeskParts& parts, QWidget* parent)
+    : QWidget(parent), messages_(parts.messages), pins_(parts.pins),
+      reports_(new AuditReports(parts.messages, parts.work)), lots_(new QStandardItemModel(this)),
+      due_(new QStandardItemModel(this))
 {
     setObjectName(QStringLiteral("benchPanel"));
     auto* column = new QVBoxLayout(this);
@@ -153,10 +155,25 @@ void BenchPanel::take(Camp* camp)
 
 void BenchPanel::refresh()
 {
-    const bool any = camp_ != nullptr && camp_->hasLedger();
     reports_->refresh();
     for (auto* button : buttons_)
-        button->setEnabled(any);
+        button->setEnabled(camp_ != nullptr && camp_->hasLedger());
+    stale_ = true;
+    if (isVisible())
+        readLedger();
+}
+
+void BenchPanel::showEvent(QShowEvent* event)
+{
+    QWidget::showEvent(event);
+    if (stale_)
+        readLedger();
+}
+
+void BenchPanel::readLedger()
+{
+    stale_ = false;
+    const bool any = camp_ != nullptr && camp_->hasLedger();
     lots_->removeRows(0, lots_->rowCount());
     due_->removeRows(0, due_->rowCount());
     dueWords_->setText(any ? QString() : tr("Nothing happened in this camp yet."));
@@ -212,6 +229,11 @@ void BenchPanel::showDue()
 
 void BenchPanel::draw(int sample, const QString& sheet)
 {
+    pins_.run(roleAskedBy("audit", "draw"), [this, sample, sheet] { enterDraw(sample, sheet); });
+}
+
+void BenchPanel::enterDraw(int sample, const QString& sheet)
+{
     runCommand(messages_, [this, sample, &sheet] {
         LotWish wish;
         if (sample > 0)
@@ -231,6 +253,11 @@ void BenchPanel::draw(int sample, const QString& sheet)
 }
 
 void BenchPanel::readSheet(const QString& sheet)
+{
+    pins_.run(roleAskedBy("audit", "read"), [this, sheet] { enterSheet(sheet); });
+}
+
+void BenchPanel::enterSheet(const QString& sheet)
 {
     runCommand(messages_, [this, &sheet] {
         const auto reading = readBenchSheet(sheet.toStdString());

@@ -3,9 +3,8 @@
 // the report.
 #pragma once
 
+#include "app/desk/places/desk_place.hpp"
 #include "app/session/camp.hpp"
-
-#include <QWidget>
 
 #include <functional>
 
@@ -28,11 +27,12 @@ class BenchPanel final : public QWidget
     Q_OBJECT
 
   public:
-    BenchPanel(MessageBar& messages, LongWork& work, QWidget* parent = nullptr);
+    explicit BenchPanel(const DeskParts& parts, QWidget* parent = nullptr);
 
     /// Shows this camp from now on; null: none.
     void take(Camp* camp);
-    /// Reads lots and follow-up of the ledger again.
+    /// Lots and follow-up of the ledger are read again: now where they are in sight, else when they come into
+    /// sight.
     void refresh();
 
     /// Draws a lot, enters it and writes its sheet. `sample` 0: the smallest that keeps both risks.
@@ -44,17 +44,25 @@ class BenchPanel final : public QWidget
   Q_SIGNALS:
     void campChanged();
 
+  protected:
+    void showEvent(QShowEvent* event) override;
+
   private:
+    void readLedger();
     void buildLots(QVBoxLayout& column);
     void buildDue(QVBoxLayout& column);
+    void enterDraw(int sample, const QString& sheet);
+    void enterSheet(const QString& sheet);
     void showLots();
     void showDue();
     void askSheet();
     [[nodiscard]] QString askWhereTo(const QString& words, const QString& name, const QString& kinds);
 
     MessageBar& messages_;
+    PinGuard& pins_;
     AuditReports* reports_;
     Camp* camp_ = nullptr;
+    bool stale_ = false; ///< what is shown is not what the ledger has
     QStandardItemModel* lots_;
     QStandardItemModel* due_;
     QTableView* lotsView_ = nullptr;

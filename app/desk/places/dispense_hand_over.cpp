@@ -9,8 +9,11 @@
 #include "app/desk/places/hand_over_panel.hpp"
 #include "app/desk/places/line_panel.hpp"
 #include "app/desk/places/pages_frame.hpp"
+#include "app/desk/shell/pin_guard.hpp"
 #include "app/session/keeping.hpp"
 #include "app/session/wording.hpp"
+#include "core/fitting/words.hpp"
+#include "core/record/judgement.hpp"
 #include "inventory/text/record_text.hpp"
 
 #include <QListView>
@@ -50,6 +53,7 @@ HandOver DispensePlace::handOverOf(const Candidate& candidate)
     wish.reason = handOver_->reason();
     wish.trial = handOver_->trial(record_->eyes);
     wish.checks = handOver_->checks();
+    wish.reading = handOver_->reading();
     wish.actor = handOver_->actor();
     wish.finalAsWritten = record_->eyes.right.final.asWritten + " / " + record_->eyes.left.final.asWritten;
     wish.record = recordText(*record_);
@@ -112,7 +116,18 @@ void DispensePlace::judgeHandOver()
     handOver_->setReady(ready);
 }
 
+void DispensePlace::asOptician(std::function<void()> act)
+{
+    parts_.pins.run(roleAskedBy("dispense"), std::move(act));
+}
+
 void DispensePlace::giveChosen()
+{
+    if (chosen() && answer() && !handedOver_)
+        asOptician([this] { give(); });
+}
+
+void DispensePlace::give()
 {
     if (!chosen() || !answer() || handedOver_)
         return;
@@ -156,17 +171,26 @@ std::optional<DispensePlace::Given> DispensePlace::toTakeBack() const
 
 void DispensePlace::takeBackLast()
 {
-    const auto last = toTakeBack();
-    if (!last)
-        return;
+    if (const auto last = toTakeBack())
+        asOptician([this, given = *last] { takeBack(given); });
+}
+
+void DispensePlace::takeBack(const Given& last)
+{
     runCommand(messages_, [this, &last] {
+        const auto given = camp_->ledger().entry(last.entry);
         camp_->post(
-            undoOf(*camp_, last->entry, handOver_->actor(), tr("taken back at the desk").toStdString()));
-        std::erase_if(given_, [&last](const Given& given) { return given.entry == last->entry; });
-        if (record_ && record_->person == last->person)
+            undoOf(*camp_, last.entry, handOver_->actor(), tr("taken back at the desk").toStdString()));
+        messages_.showDone(tr("Taken back from %1: %2.").arg(ltr(last.person), last.lines));
+        if (record_ && record_->person == last.person)
             handedOver_ = false;
-        messages_.showDone(tr("Taken back from %1: %2.").arg(ltr(last->person), last->lines));
-        refreshAfterMove(last->person);
+        if (given && given->kind == EntryKind::handedOver)
+            for (const auto purpose :
+                 {Purpose::distance, Purpose::near, Purpose::intermediate, Purpose::bifocal})
+                if (fieldNamed(*given, "purpose") == wordOf(purpose))
+                    line_->comeBack(last.person, purpose);
+        std::erase_if(given_, [&last](const Given& each) { return each.entry == last.entry; });
+        refreshAfterMove(last.person);
     });
 }
 

@@ -47,7 +47,7 @@ QWidget* DispensePlace::buildPeople()
     column->addWidget(waitingHint_);
     column->addWidget(waitingView_, 1);
     line_ = new LinePanel(messages_);
-    orders_ = new OrdersPanel(messages_);
+    orders_ = new OrdersPanel(parts_);
     people_->addPage(tr("People"), table);
     people_->addPage(tr("Line"), line_);
     people_->addPage(tr("Orders"), orders_);

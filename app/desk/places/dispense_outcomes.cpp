@@ -46,9 +46,12 @@ void DispensePlace::print(PaperKind kind)
 
 void DispensePlace::giveAndPrint()
 {
-    giveChosen();
-    if (handedOver_)
-        print(PaperKind::note);
+    if (chosen() && answer() && !handedOver_)
+        asOptician([this] {
+            give();
+            if (handedOver_)
+                print(PaperKind::note);
+        });
 }
 
 void DispensePlace::printNote()
@@ -72,18 +75,22 @@ void DispensePlace::writeLetter()
 {
     if (!answer() || answer()->referral == Referral::no)
         return;
-    post(singleEntry(workFor(EntryKind::referred, answer()->person, *handOver_)),
-         tr("%1 is entered as referred.").arg(ltr(answer()->person)));
-    print(PaperKind::letter);
+    asOptician([this] {
+        post(singleEntry(workFor(EntryKind::referred, answer()->person, *handOver_)),
+             tr("%1 is entered as referred.").arg(ltr(answer()->person)));
+        print(PaperKind::letter);
+    });
 }
 
 void DispensePlace::orderCustom()
 {
     if (!answer() || !answer()->need)
         return;
-    post(singleEntry(workFor(EntryKind::ordered, answer()->person, *handOver_)),
-         tr("A custom order for %1 is entered; it stands under Orders.").arg(ltr(answer()->person)));
-    print(PaperKind::laboratoryOrder);
+    asOptician([this] {
+        post(singleEntry(workFor(EntryKind::ordered, answer()->person, *handOver_)),
+             tr("A custom order for %1 is entered; it stands under Orders.").arg(ltr(answer()->person)));
+        print(PaperKind::laboratoryOrder);
+    });
 }
 
 /// Where a pair was suggested the person declined; else the answer says why.
@@ -101,7 +108,7 @@ void DispensePlace::goesWithout()
         return;
     }
     const auto words = tr("%1: %2.").arg(ltr(entry.person), kindWords(entry.kind));
-    post(std::move(entry), words);
+    asOptician([this, entry, words] { post(entry, words); });
 }
 
 } // namespace quarterstep

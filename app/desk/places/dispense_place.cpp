@@ -37,9 +37,9 @@ namespace
 constexpr auto columnWidths = {342, 548, 456};
 } // namespace
 
-DispensePlace::DispensePlace(MessageBar& messages, QWidget* parent)
-    : QWidget(parent), messages_(messages), waiting_(new WaitingModel(this)), pairs_(new PairsModel(this)),
-      papers_(new PaperWorker(this))
+DispensePlace::DispensePlace(const DeskParts& parts, QWidget* parent)
+    : DeskPlace(parent), parts_(parts), messages_(parts.messages), waiting_(new WaitingModel(this)),
+      pairs_(new PairsModel(this)), papers_(new PaperWorker(this))
 {
     setObjectName(QStringLiteral("dispensePlace"));
     auto* columns = new QSplitter(Qt::Horizontal, this);

@@ -3,11 +3,10 @@
 // rule: what fits is the recommendation's word, what may be given is the session's.
 #pragma once
 
+#include "app/desk/places/desk_place.hpp"
 #include "app/desk/places/hand_over_panel.hpp"
 #include "app/paper/content/paper.hpp"
 #include "app/session/hand_over.hpp"
-
-#include <QWidget>
 
 #include <memory>
 #include <set>
@@ -24,7 +23,6 @@ namespace quarterstep
 
 class AnswerPanel;
 class LinePanel;
-class MessageBar;
 class OrdersPanel;
 class PagesFrame;
 class PairsModel;
@@ -35,19 +33,17 @@ class ReaderCard;
 class WaitingModel;
 class WhyPanel;
 
-class DispensePlace final : public QWidget
+class DispensePlace final : public DeskPlace
 {
     Q_OBJECT
 
   public:
-    explicit DispensePlace(MessageBar& messages, QWidget* parent = nullptr);
+    explicit DispensePlace(const DeskParts& parts, QWidget* parent = nullptr);
     ~DispensePlace() override;
 
-    /// Serves from this camp from now on and, where its folder has one, puts the people of its people.csv
-    /// into the waiting list; null: from none. The camp must live as long as it is shown. Throws Error.
-    void take(Camp* camp);
-    /// Shows the counts of the camp anew after something else moved stock.
-    void refresh();
+    /// Where the folder has a people.csv, its people stand in the list from now on.
+    void take(Camp* camp) override;
+    void campMoved() override { refresh(); }
     /// Puts the people of a table into the waiting list. Throws Error.
     void loadPeople(const std::string& path);
     /// Puts these behind the people who wait, a few at a time, so that the window goes on; rows without a
@@ -63,7 +59,7 @@ class DispensePlace final : public QWidget
     /// Fills the card with a person of the list and asks for a suggestion; false when there is none of that
     /// code.
     bool choosePerson(const std::string& code);
-    void restyle();
+    void restyle() override;
     /// The printer for notes, letters and orders; empty: PDF files in the camp folder.
     void setPrinter(const QString& name) { printer_ = name; }
     [[nodiscard]] PrescriptionCard& card() { return *card_; }
@@ -71,6 +67,7 @@ class DispensePlace final : public QWidget
     /// Pages of the upper left part.
     enum PeoplePage { peoplePage, linePage, ordersPage };
     void showPeoplePage(PeoplePage page);
+    [[nodiscard]] LinePanel& line() { return *line_; }
     [[nodiscard]] WhyPanel& why() { return *why_; }
 
   public Q_SLOTS:
@@ -88,9 +85,6 @@ class DispensePlace final : public QWidget
     void goesWithout();
     void togglePlaneTable();
 
-  Q_SIGNALS:
-    void campChanged();
-
   private:
     /// Something entered at this window, for taking back.
     struct Given {
@@ -99,6 +93,11 @@ class DispensePlace final : public QWidget
         QString lines;
     };
 
+    void refresh();
+    /// The act of an optician: asks for the PIN where there is one.
+    void asOptician(std::function<void()> act);
+    void give();
+    void takeBack(const Given& last);
     QWidget* buildLeft();
     QWidget* buildPeople();
     QWidget* buildCards();
@@ -140,6 +139,7 @@ class DispensePlace final : public QWidget
     [[nodiscard]] std::optional<Given> toTakeBack() const;
     [[nodiscard]] HandOverPanel::Ready readyNow() const;
 
+    DeskParts parts_;
     MessageBar& messages_;
     Camp* camp_ = nullptr;
     std::optional<PersonRecord> record_;

@@ -4,7 +4,6 @@
 #include "app/desk/card/key_guard.hpp"
 #include "app/session/wording.hpp"
 #include "core/optics/notation.hpp"
-#include "inventory/text/tolerance_file.hpp"
 
 #include <QGridLayout>
 #include <QLabel>
@@ -65,28 +64,24 @@ void FocimeterRow::clear()
     said_->hide();
 }
 
+PairReading FocimeterRow::reading() const
+{
+    PairReading reading;
+    for (const auto eye : bothEyes)
+        if (const auto power = parsePower(read_.of(eye)->text().trimmed().toStdString()))
+            reading.of(eye) = power.value(); // else not typed yet, or not whole yet
+    return reading;
+}
+
 void FocimeterRow::judge()
 {
-    const auto set = chooseTolerances(defaultTolerances(), {});
+    const auto read = reading();
     QStringList words;
-    int readings = 0;
-    for (const auto eye : bothEyes) {
-        const auto power = parsePower(read_.of(eye)->text().trimmed().toStdString());
-        if (!power)
-            continue; // not typed yet, or not whole yet
-        ++readings;
-        if (!set)
-            continue;
-        const auto judgement =
-            judgeLens(*set.value(), eye, {supply_.power.of(eye), {}, {}}, {power.value(), {}, {}});
-        for (const auto& result : judgement.results)
-            if (!result.passes())
-                words << (eye == Eye::right ? tr("right lens: %1") : tr("left lens: %1"))
-                             .arg(say(result.sentence));
-    }
+    for (const auto& off : offLabel(supply_, read))
+        words << (off.eye == Eye::right ? tr("right lens: %1") : tr("left lens: %1")).arg(say(off.sentence));
     said_->setText(words.join(QLatin1Char('\n')));
     said_->setVisible(!words.isEmpty());
-    Q_EMIT judged(readings == 2 && words.isEmpty() && set);
+    Q_EMIT judged(agrees(supply_, read));
 }
 
 } // namespace quarterstep

@@ -2,7 +2,7 @@
 // What the focimeter reads of an unequal pair, each eye, judged against the pair by the usual tolerance set.
 #pragma once
 
-#include "core/fitting/fit.hpp"
+#include "app/session/pair_reading.hpp"
 
 #include <QWidget>
 
@@ -24,9 +24,11 @@ class FocimeterRow final : public QWidget
     /// The pair to be read. Another one empties the fields.
     void setSupply(const Supply& supply);
     void clear();
+    /// What was typed and can be read.
+    [[nodiscard]] PairReading reading() const;
 
   Q_SIGNALS:
-    /// Both lenses were read: whether both agree with the pair.
+    /// Something was typed: whether both lenses were read and agree with the pair.
     void judged(bool agrees);
 
   private:

@@ -106,6 +106,7 @@ void HandOverPanel::buildFields(QGridLayout& grid)
     complaint_->setObjectName(QStringLiteral("trialComplaint"));
     focimeter_->hide();
     connect(focimeter_, &FocimeterRow::judged, checks_[0], &QCheckBox::setChecked);
+    connect(focimeter_, &FocimeterRow::judged, this, &HandOverPanel::changed);
     int row = grid.rowCount();
     for (auto* widget :
          std::initializer_list<QWidget*>{focimeter_, trialRow_, complaint_, objections_, reasonRow_})
@@ -228,6 +229,11 @@ HandOverChecks HandOverPanel::checks() const
 {
     return {checks_[0]->isChecked(), checks_[1]->isChecked(), checks_[2]->isChecked(),
             checks_[3]->isChecked()};
+}
+
+PairReading HandOverPanel::reading() const
+{
+    return focimeter_->isHidden() ? PairReading{} : focimeter_->reading();
 }
 
 std::string HandOverPanel::reason() const

@@ -48,6 +48,8 @@ class HandOverPanel final : public QFrame
     void setSupply(const Supply& supply);
 
     [[nodiscard]] HandOverChecks checks() const;
+    /// What the focimeter reads of an unequal pair.
+    [[nodiscard]] PairReading reading() const;
     [[nodiscard]] std::string reason() const;
     [[nodiscard]] std::string actor() const;
     /// The acuities typed, compared with `best`; empty when none is typed or one cannot be read (said below).

@@ -22,6 +22,8 @@ namespace quarterstep
 struct LinePanel::Planned {
     WaitingLine line;
     std::vector<PersonRecord> coming;
+    std::set<std::pair<std::string, Purpose>> left;
+    std::vector<Told> told;
     std::uint64_t from = 0; ///< version of the line that was copied
     LineAnswer answer;
     std::optional<Finding> problem;
@@ -52,20 +54,33 @@ void LinePanel::take(const Camp* camp)
     arrived_.clear();
     records_.clear();
     coming_.clear();
+    comingTold_.clear();
+    left_.clear();
+    toldOfLeft_.clear();
     offer_.reset();
     answer_ = {};
-    if (camp)
-        line_.emplace(*camp);
     model_->clear();
     tellResult();
 }
 
+/// A box of thousands of lines takes a while to be looked through: not before somebody waits.
+WaitingLine& LinePanel::line()
+{
+    if (!line_)
+        line_.emplace(*camp_);
+    return *line_;
+}
+
 void LinePanel::arrive(const std::vector<PersonRecord>& people)
 {
+    if (!camp_)
+        return;
     for (const auto& person : people) {
         if (records_.count(person.person) == 0)
             arrived_.push_back(person.person);
         records_[person.person] = person;
+        std::erase_if(left_, [&person](const auto& left) { return left.first == person.person; });
+        std::erase_if(toldOfLeft_, [&person](const Told& told) { return told.person == person.person; });
         coming_.push_back(person);
     }
     plan();
@@ -75,8 +90,58 @@ void LinePanel::leave(const std::string& person, std::optional<Purpose> purpose)
 {
     if (!line_ || records_.count(person) == 0)
         return;
+    for (const auto& told : line_->told())
+        if (told.person == person && told.purpose && (!purpose || *purpose == *told.purpose))
+            toldOfLeft_.push_back(told);
+    for (const auto any : {Purpose::distance, Purpose::near, Purpose::intermediate, Purpose::bifocal})
+        if (!purpose || *purpose == any)
+            left_.insert({person, any});
     line_->remove(person, purpose);
     std::erase_if(coming_, [&person](const PersonRecord& each) { return each.person == person; });
+    plan();
+}
+
+void LinePanel::comeBack(const std::string& person, Purpose purpose)
+{
+    if (!camp_ || left_.erase({person, purpose}) == 0)
+        return;
+    coming_.push_back(records_.at(person));
+    const auto his = [&](const Told& told) { return told.person == person && told.purpose == purpose; };
+    std::copy_if(toldOfLeft_.begin(), toldOfLeft_.end(), std::back_inserter(comingTold_), his);
+    std::erase_if(toldOfLeft_, his);
+    plan();
+}
+
+KeptLine LinePanel::kept() const
+{
+    std::set<std::string> waiting;
+    const auto wait = [&waiting](const auto& entries) {
+        for (const auto& entry : entries)
+            waiting.insert(entry.person);
+    };
+    wait(answer_.assignments);
+    wait(answer_.unserved);
+    wait(answer_.others);
+    wait(coming_);
+    KeptLine line;
+    for (const auto& person : arrived_)
+        if (waiting.count(person) > 0)
+            line.people.push_back(records_.at(person));
+    if (line_)
+        line.told = line_->told();
+    for (const auto& left : left_)
+        if (waiting.count(left.first) > 0)
+            line.left.push_back(left);
+    return line;
+}
+
+void LinePanel::bringBack(const KeptLine& line)
+{
+    if (!camp_ || line.empty())
+        return;
+    arrive(line.people);
+    left_.insert(line.left.begin(), line.left.end());
+    comingTold_ = line.told;
     plan();
 }
 
@@ -98,7 +163,7 @@ const PersonRecord* LinePanel::recordOf(const std::string& person) const
 /// On a copy, off the window's thread. What changes meanwhile is planned after it.
 void LinePanel::plan()
 {
-    if (!line_)
+    if (!camp_)
         return;
     if (thread_) {
         again_ = true;
@@ -107,12 +172,18 @@ void LinePanel::plan()
     }
     again_ = false;
     cancelled_ = false;
-    auto work = std::make_shared<Planned>(Planned{*line_, coming_, line_->version(), {}, {}});
+    auto work =
+        std::make_shared<Planned>(Planned{line(), coming_, left_, comingTold_, line().version(), {}, {}});
     thread_.reset(QThread::create([this, work] {
         try {
             Job job;
             job.cancelled = &cancelled_;
             work->line.addAll(work->coming, job);
+            for (const auto& person : work->coming) // who came for two and has one waits for the other
+                for (const auto& [code, purpose] : work->left)
+                    if (code == person.person)
+                        work->line.remove(code, purpose);
+            (void)work->line.restore(work->told);
             work->answer = work->line.plan(job);
         } catch (const Error& problem) {
             work->problem = problem.finding();
@@ -138,6 +209,8 @@ void LinePanel::planned(const Planned& work)
     const auto chosen = before ? std::optional(std::pair{before->person, before->purpose}) : std::nullopt;
     line_.emplace(work.line);
     coming_.erase(coming_.begin(), coming_.begin() + static_cast<std::ptrdiff_t>(work.coming.size()));
+    comingTold_.erase(comingTold_.begin(),
+                      comingTold_.begin() + static_cast<std::ptrdiff_t>(work.told.size()));
     answer_ = work.answer;
     {
         const QSignalBlocker quiet(view_->selectionModel()); // the same person stays chosen
@@ -147,6 +220,7 @@ void LinePanel::planned(const Planned& work)
     }
     view_->viewport()->update();
     tellResult();
+    Q_EMIT lineChanged();
 }
 
 void LinePanel::tellResult()

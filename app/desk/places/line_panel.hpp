@@ -3,11 +3,13 @@
 // reason. It plans on a worker whenever something changed; handing over stays where it is.
 #pragma once
 
+#include "app/desk/shell/line_draft.hpp"
 #include "app/session/waiting_line.hpp"
 
 #include <QWidget>
 
 #include <atomic>
+#include <set>
 
 class QGridLayout;
 class QLabel;
@@ -36,6 +38,11 @@ class LinePanel final : public QWidget
     void arrive(const std::vector<PersonRecord>& people);
     /// Served or gone.
     void leave(const std::string& person, std::optional<Purpose> purpose = std::nullopt);
+    /// Was served for that, and it was taken back: stands where they stood, with what they were told.
+    void comeBack(const std::string& person, Purpose purpose);
+    /// Who waits and what they were told, and such a line put back.
+    [[nodiscard]] KeptLine kept() const;
+    void bringBack(const KeptLine& line);
     /// The counts of the camp changed.
     void stockMoved();
     /// The pair chosen in the list goes to the person chosen in the line, with the reason typed; without one
@@ -48,6 +55,8 @@ class LinePanel final : public QWidget
 
   Q_SIGNALS:
     void rowChosen(const QString& person, int purpose, const std::vector<quarterstep::Part>& parts);
+    /// Who waits, or what they were told, is another now.
+    void lineChanged();
     /// Somebody wants those of the table, or the one on the card, to stand in the line.
     void allWanted();
     void oneWanted();
@@ -63,6 +72,7 @@ class LinePanel final : public QWidget
     };
 
     void buildCommands(QGridLayout& grid);
+    [[nodiscard]] WaitingLine& line();
     void plan();
     void planned(const Planned& work);
     void tellResult();
@@ -76,12 +86,15 @@ class LinePanel final : public QWidget
 
     MessageBar& messages_;
     const Camp* camp_ = nullptr;
-    std::optional<WaitingLine> line_;
+    std::optional<WaitingLine> line_; ///< begun when the first person comes
     LineAnswer answer_;
     std::vector<std::string> arrived_;
     std::map<std::string, PersonRecord> records_;
-    std::vector<PersonRecord> coming_; ///< not judged yet
-    std::optional<Offer> offer_;       ///< waits for its reason
+    std::vector<PersonRecord> coming_;               ///< not judged yet
+    std::vector<Told> comingTold_;                   ///< told before, not put into the line yet
+    std::set<std::pair<std::string, Purpose>> left_; ///< who came, and no longer waits for this
+    std::vector<Told> toldOfLeft_;
+    std::optional<Offer> offer_; ///< waits for its reason
     std::unique_ptr<QThread> thread_;
     std::atomic<bool> cancelled_ = false;
     bool again_ = false;

@@ -5,6 +5,7 @@
 #include "app/desk/message_bar.hpp"
 #include "app/desk/models/orders_model.hpp"
 #include "app/desk/places/parts.hpp"
+#include "app/desk/shell/pin_guard.hpp"
 #include "app/session/entry_words.hpp"
 #include "app/session/keeping.hpp"
 #include "app/session/wording.hpp"
@@ -18,9 +19,9 @@
 namespace quarterstep
 {
 
-OrdersPanel::OrdersPanel(MessageBar& messages, QWidget* parent)
-    : QWidget(parent), messages_(messages), orders_(new OrdersModel(this)), find_(new QLineEdit(this)),
-      note_(new QLineEdit(this))
+OrdersPanel::OrdersPanel(const DeskParts& parts, QWidget* parent)
+    : QWidget(parent), messages_(parts.messages), pins_(parts.pins), orders_(new OrdersModel(this)),
+      find_(new QLineEdit(this)), note_(new QLineEdit(this))
 {
     setObjectName(QStringLiteral("ordersPanel"));
     auto* grid = new QGridLayout(this);
@@ -135,7 +136,11 @@ void OrdersPanel::take(EntryKind step)
     const auto* order = orders_->orderAt(view_->currentIndex().row());
     if (!order || !camp_)
         return;
-    const auto chosen = *order;
+    pins_.run(roleAskedBy("order"), [this, chosen = *order, step] { enter(chosen, step); });
+}
+
+void OrdersPanel::enter(const Order& chosen, EntryKind step)
+{
     runCommand(messages_, [this, &chosen, step] {
         SingleWork words;
         words.actor = actor_;

@@ -3,10 +3,9 @@
 // collected.
 #pragma once
 
+#include "app/desk/places/desk_place.hpp"
 #include "app/session/camp.hpp"
 #include "core/record/entry.hpp"
-
-#include <QWidget>
 
 class QGridLayout;
 class QLineEdit;
@@ -16,7 +15,7 @@ class QTableView;
 namespace quarterstep
 {
 
-class MessageBar;
+struct Order;
 class OrdersModel;
 
 class OrdersPanel final : public QWidget
@@ -24,7 +23,7 @@ class OrdersPanel final : public QWidget
     Q_OBJECT
 
   public:
-    explicit OrdersPanel(MessageBar& messages, QWidget* parent = nullptr);
+    explicit OrdersPanel(const DeskParts& parts, QWidget* parent = nullptr);
     ~OrdersPanel() override;
 
     void take(Camp* camp);
@@ -44,8 +43,10 @@ class OrdersPanel final : public QWidget
     void judgeSteps();
     void take(EntryKind step);
     void wantFile();
+    void enter(const Order& chosen, EntryKind step);
 
     MessageBar& messages_;
+    PinGuard& pins_;
     Camp* camp_ = nullptr;
     std::string actor_;
     OrdersModel* orders_;

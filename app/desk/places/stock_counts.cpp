@@ -5,6 +5,7 @@
 #include "app/desk/message_bar.hpp"
 #include "app/desk/places/parts.hpp"
 #include "app/desk/places/stock_place.hpp"
+#include "app/desk/shell/pin_guard.hpp"
 #include "app/session/wording.hpp"
 
 #include <QAction>
@@ -106,7 +107,7 @@ QWidget* StockPlace::buildEdits()
 
 void StockPlace::showEdits()
 {
-    const auto& edited = camp_->edited();
+    const auto edited = camp_ ? camp_->edited() : decltype(camp_->edited()){};
     edits_->setVisible(!edited.empty());
     QStringList words;
     for (const auto& each : edited)
@@ -124,6 +125,12 @@ void StockPlace::settleEdits(bool accept)
         editsReason_->setFocus();
         return;
     }
+    pins_.run(roleAskedBy("stock", accept ? "--accept-edits" : "--discard-edits"),
+              [this, accept] { carryOutEdits(accept); });
+}
+
+void StockPlace::carryOutEdits(bool accept)
+{
     runCommand(messages_, [this, accept] {
         const auto edited = camp_->edited();
         if (accept)

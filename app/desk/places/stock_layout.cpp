@@ -31,9 +31,9 @@ namespace
 constexpr auto stockColumnWidths = {826, 520};
 } // namespace
 
-StockPlace::StockPlace(MessageBar& messages, LongWork& work, QWidget* parent)
-    : QWidget(parent), messages_(messages), lines_(new LinesModel(this)), box_(new BoxModel(this)),
-      card_(new CardModel(this)), sorted_(new QSortFilterProxyModel(this))
+StockPlace::StockPlace(const DeskParts& parts, QWidget* parent)
+    : DeskPlace(parent), messages_(parts.messages), pins_(parts.pins), lines_(new LinesModel(this)),
+      box_(new BoxModel(this)), card_(new CardModel(this)), sorted_(new QSortFilterProxyModel(this))
 {
     setObjectName(QStringLiteral("stockPlace"));
     sorted_->setSourceModel(lines_);
@@ -41,8 +41,8 @@ StockPlace::StockPlace(MessageBar& messages, LongWork& work, QWidget* parent)
     sorted_->setFilterKeyColumn(-1); // words of any column
     sorted_->setFilterCaseSensitivity(Qt::CaseInsensitive);
     pages_ = new QStackedWidget;
-    packing_ = new PackingPanel(messages_, work);
-    transfer_ = new TransferPanel(messages_);
+    packing_ = new PackingPanel(messages_, parts.work);
+    transfer_ = new TransferPanel(messages_, pins_);
     auto* whole = new QVBoxLayout(this);
     whole->setContentsMargins(0, 0, 0, 0);
     whole->setSpacing(4);
@@ -213,6 +213,7 @@ QWidget* StockPlace::buildCard()
     blind_ =
         hinted(tr("A count is blind: what the book says comes back into sight once the count is entered."),
                QStringLiteral("blindHint"));
+    blind_->hide();
     column->addWidget(blind_);
     column->addStretch(0);
     return box;

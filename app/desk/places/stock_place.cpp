@@ -9,6 +9,7 @@
 #include "app/desk/places/packing_panel.hpp"
 #include "app/desk/places/transfer_panel.hpp"
 #include "app/desk/plots/ladder_view.hpp"
+#include "app/desk/shell/pin_guard.hpp"
 #include "app/session/entry_words.hpp"
 #include "app/session/wording.hpp"
 
@@ -42,26 +43,37 @@ void StockPlace::take(Camp* camp)
     packing_->take(camp);
     transfer_->take(camp);
     refresh();
-    showLine({});
 }
 
 void StockPlace::refresh()
 {
-    if (!camp_) {
+    stale_ = true;
+    if (isVisible())
+        readCounts();
+}
+
+void StockPlace::showEvent(QShowEvent* event)
+{
+    QWidget::showEvent(event);
+    if (stale_)
+        readCounts();
+}
+
+void StockPlace::readCounts()
+{
+    stale_ = false;
+    drawn_ = false;
+    if (camp_) {
+        const auto entries = camp_->hasLedger() ? camp_->ledger().entriesAfter(0) : std::vector<Entry>{};
+        FiguresOptions options;
+        options.offsetMs = localOffsetMs(QDateTime::currentMSecsSinceEpoch());
+        toCount_ = binsToCount(entries, camp_->site(), camp_->stock());
+        lines_->show(camp_->stock(), stockFigures(entries, camp_->site(), camp_->stock(), options));
+    } else {
+        toCount_.clear();
         lines_->show({}, {});
-        box_->show({});
-        return;
     }
-    const auto entries = camp_->hasLedger() ? camp_->ledger().entriesAfter(0) : std::vector<Entry>{};
-    FiguresOptions options;
-    options.offsetMs = localOffsetMs(QDateTime::currentMSecsSinceEpoch());
-    auto figures = stockFigures(entries, camp_->site(), camp_->stock(), options);
-    toCount_ = binsToCount(entries, camp_->site(), camp_->stock());
-    lines_->show(camp_->stock(), std::move(figures));
-    box_->show(camp_->stock());
-    boxView_->resizeColumnsToContents();
-    pairsLadder_->show(ladderOf(camp_->stock(), LineKind::readyMade));
-    lensLadder_->show(ladderOf(camp_->stock(), LineKind::lens));
+    drawViews();
     showFigures();
     showSpot();
     transfer_->refresh();
@@ -69,8 +81,23 @@ void StockPlace::refresh()
     showLine(line_);
 }
 
+/// Ladder and box are drawn when they are looked at.
+void StockPlace::drawViews()
+{
+    if (drawn_ || views_->currentIndex() == 0)
+        return;
+    drawn_ = true;
+    const auto stock = camp_ ? camp_->stock() : std::vector<StockLine>{};
+    box_->show(stock);
+    boxView_->resizeColumnsToContents();
+    pairsLadder_->show(ladderOf(stock, LineKind::readyMade));
+    lensLadder_->show(ladderOf(stock, LineKind::lens));
+}
+
 bool StockPlace::chooseLine(const std::string& name)
 {
+    if (stale_)
+        readCounts();
     const int row = lines_->rowOf(name);
     if (row < 0)
         return false;
@@ -155,8 +182,13 @@ void StockPlace::enter()
     const auto wish = work_->read();
     if (!wish)
         return;
-    runCommand(messages_, [this, &wish] {
-        auto asked = entriesOf(*camp_, line_, *wish);
+    pins_.run(roleFor(wish->work), [this, line = line_, asked = *wish] { carryOutWish(line, asked); });
+}
+
+void StockPlace::carryOutWish(const std::string& line, const StockWish& wish)
+{
+    runCommand(messages_, [this, &line, &wish] {
+        auto asked = entriesOf(*camp_, line, wish);
         if (!asked.findings.empty())
             throw Error(asked.findings.front(), 3);
         const auto done = carryOut(*camp_, std::move(asked.entries), false);
@@ -167,12 +199,12 @@ void StockPlace::enter()
         }
         for (const auto& change : done.lines)
             words << tr("on hand %1, was %2").arg(change.after.onHand).arg(change.before.onHand);
-        messages_.showDone(tr("%1: %2").arg(ltr(line_), words.join(QStringLiteral(", "))));
+        messages_.showDone(tr("%1: %2").arg(ltr(line), words.join(QStringLiteral(", "))));
         work_->reset();
         showUndo();
         refresh();
         Q_EMIT campChanged();
-        if (wish->work == StockWork::count)
+        if (wish.work == StockWork::count)
             chooseNext();
         linesView_->setFocus();
     });
@@ -201,14 +233,16 @@ void StockPlace::takeBackLast()
 {
     if (!camp_ || posted_.empty())
         return;
-    runCommand(messages_, [this] {
-        const auto id = posted_.back();
-        carryOut(*camp_, {undoOf(*camp_, id, {}, tr("taken back at the desk").toStdString())}, false);
-        posted_.pop_back();
-        showUndo();
-        messages_.showDone(tr("Taken back: the counts are as before."));
-        refresh();
-        Q_EMIT campChanged();
+    pins_.run(roleAskedBy("record", wordOf(EntryKind::enteredInError)), [this] {
+        runCommand(messages_, [this] {
+            const auto id = posted_.back();
+            carryOut(*camp_, {undoOf(*camp_, id, {}, tr("taken back at the desk").toStdString())}, false);
+            posted_.pop_back();
+            showUndo();
+            messages_.showDone(tr("Taken back: the counts are as before."));
+            refresh();
+            Q_EMIT campChanged();
+        });
     });
 }
 
@@ -228,6 +262,7 @@ void StockPlace::showView(int view)
         transfer_->begin();
     if (auto* button = viewButtons_->button(view))
         button->setChecked(true);
+    drawViews();
 }
 
 void StockPlace::setPrinter(const QString& name)

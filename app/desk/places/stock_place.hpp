@@ -4,10 +4,9 @@
 // Counts come from the session, entries go through it.
 #pragma once
 
+#include "app/desk/places/desk_place.hpp"
 #include "app/desk/places/stock_work_panel.hpp"
 #include "core/record/spot_count.hpp"
-
-#include <QWidget>
 
 class QButtonGroup;
 class QFrame;
@@ -30,21 +29,19 @@ class MessageBar;
 class PackingPanel;
 class TransferPanel;
 
-class StockPlace final : public QWidget
+class StockPlace final : public DeskPlace
 {
     Q_OBJECT
 
   public:
-    StockPlace(MessageBar& messages, LongWork& work, QWidget* parent = nullptr);
+    explicit StockPlace(const DeskParts& parts, QWidget* parent = nullptr);
     ~StockPlace() override;
 
-    /// Shows this camp from now on; null: none. It must live as long as it is shown.
-    void take(Camp* camp);
-    /// Reads the counts of the camp again.
-    void refresh();
+    void take(Camp* camp) override;
+    void campMoved() override { refresh(); }
     /// Makes a line the chosen one; false when there is none of that name.
     bool chooseLine(const std::string& name);
-    void restyle();
+    void restyle() override;
     /// The views, in the order of their buttons and keys.
     enum View { asTable, asLadder, asBox, packing, transfers };
     void setPrinter(const QString& name);
@@ -58,10 +55,8 @@ class StockPlace final : public QWidget
     /// Begins a count of the bin that was reached into most since it was counted.
     void countBin();
 
-  Q_SIGNALS:
-    void campChanged();
-
   protected:
+    void showEvent(QShowEvent* event) override;
     /// Digits typed on a line begin a count of it.
     bool eventFilter(QObject* watched, QEvent* event) override;
 
@@ -76,6 +71,12 @@ class StockPlace final : public QWidget
     QWidget* buildSpot();
     void connectParts();
     void connectTransfers();
+    /// The counts are read again: now where they are in sight, else when they come into sight.
+    void refresh();
+    void readCounts();
+    void drawViews();
+    void carryOutWish(const std::string& line, const StockWish& wish);
+    void carryOutEdits(bool accept);
     void showLine(const std::string& name);
     void showFigures();
     void showSpot();
@@ -89,8 +90,11 @@ class StockPlace final : public QWidget
     [[nodiscard]] QString figureWords() const;
 
     MessageBar& messages_;
+    PinGuard& pins_;
     Camp* camp_ = nullptr;
-    std::string line_; ///< the chosen one; empty: none
+    bool stale_ = false; ///< the counts shown are not those of the camp
+    bool drawn_ = false; ///< ladder and box show the counts that are shown
+    std::string line_;   ///< the chosen one; empty: none
     std::vector<ReachedBin> toCount_;
     std::vector<std::string> posted_; ///< entries of this window, for taking back
 

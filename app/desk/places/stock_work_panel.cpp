@@ -189,6 +189,24 @@ void StockWorkPanel::setUndo(bool possible)
 
 namespace
 {
+EntryKind kindOf(StockWork work)
+{
+    switch (work) {
+    case StockWork::receive:
+        return EntryKind::received;
+    case StockWork::count:
+        return EntryKind::counted;
+    case StockWork::writeOff:
+        return EntryKind::writtenOff;
+    case StockWork::hold:
+        return EntryKind::held;
+    case StockWork::quarantine:
+        return EntryKind::quarantined;
+    default:
+        return EntryKind::released;
+    }
+}
+
 SingleWork singleOf(const std::string& line, const StockWish& wish)
 {
     SingleWork single;
@@ -198,24 +216,18 @@ SingleWork singleOf(const std::string& line, const StockWish& wish)
     single.reason = wish.words;
     single.cause = wish.cause;
     single.person = wish.person;
-    switch (wish.work) {
-    case StockWork::writeOff:
-        single.kind = EntryKind::writtenOff;
-        break;
-    case StockWork::hold:
-        single.kind = EntryKind::held;
-        break;
-    case StockWork::quarantine:
-        single.kind = EntryKind::quarantined;
-        break;
-    default:
-        single.kind = EntryKind::released;
-        single.fromQuarantine = wish.work == StockWork::release;
-        break;
-    }
+    single.kind = kindOf(wish.work);
+    single.fromQuarantine = wish.work == StockWork::release;
     return single;
 }
 } // namespace
+
+Role roleFor(StockWork work)
+{
+    if (work == StockWork::receive || work == StockWork::count)
+        return roleAskedBy(work == StockWork::receive ? "receive" : "count");
+    return roleAskedBy("record", wordOf(kindOf(work)));
+}
 
 StockWishEntries entriesOf(const Camp& camp, const std::string& line, const StockWish& wish)
 {

@@ -4,6 +4,7 @@
 #pragma once
 
 #include "app/session/keeping.hpp"
+#include "app/session/pins.hpp"
 
 #include <QFrame>
 
@@ -74,6 +75,9 @@ class StockWorkPanel final : public QFrame
     QFormLayout* form_;
     bool hasLine_ = false;
 };
+
+/// Whose PIN it needs.
+[[nodiscard]] Role roleFor(StockWork work);
 
 /// The entries of a wish about one line, and what is wrong with it.
 struct StockWishEntries {

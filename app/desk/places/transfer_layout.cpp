@@ -21,8 +21,9 @@
 namespace quarterstep
 {
 
-TransferPanel::TransferPanel(MessageBar& messages, QWidget* parent)
-    : QWidget(parent), messages_(messages), flyingRows_(new CellsModel(this)), rows_(new CellsModel(this))
+TransferPanel::TransferPanel(MessageBar& messages, PinGuard& pins, QWidget* parent)
+    : QWidget(parent), messages_(messages), pins_(pins), flyingRows_(new CellsModel(this)),
+      rows_(new CellsModel(this))
 {
     setObjectName(QStringLiteral("transferPanel"));
     auto* parts = new FoldingRow;

@@ -4,6 +4,7 @@
 #include "app/desk/commands.hpp"
 #include "app/desk/message_bar.hpp"
 #include "app/desk/models/cells_model.hpp"
+#include "app/desk/shell/pin_guard.hpp"
 #include "app/session/entry_words.hpp"
 #include "app/session/wording.hpp"
 #include "core/fitting/line_code.hpp"
@@ -258,6 +259,11 @@ void TransferPanel::enter()
         return;
     if (const auto words = missing(); !words.isEmpty())
         return complain(words);
+    pins_.run(roleAskedBy("transfer"), [this] { carryOutTransfer(); });
+}
+
+void TransferPanel::carryOutTransfer()
+{
     runCommand(messages_, [this] {
         const Transfer transfer{initials_->text().trimmed().toStdString(),
                                 site_->text().trimmed().toStdString(), note_->text().trimmed().toStdString(),

@@ -22,6 +22,7 @@ namespace quarterstep
 
 class MessageBar;
 class CellsModel;
+class PinGuard;
 
 class TransferPanel final : public QWidget
 {
@@ -30,7 +31,7 @@ class TransferPanel final : public QWidget
   public:
     enum class Way { send, takeIn };
 
-    explicit TransferPanel(MessageBar& messages, QWidget* parent = nullptr);
+    TransferPanel(MessageBar& messages, PinGuard& pins, QWidget* parent = nullptr);
     ~TransferPanel() override;
 
     /// Works on this camp from now on; null: none. It must live as long as it is shown.
@@ -72,11 +73,13 @@ class TransferPanel final : public QWidget
     void tellLine();
     [[nodiscard]] QStringList namesWith(const QString& letters) const;
     void complain(const QString& words);
+    void carryOutTransfer();
     [[nodiscard]] QString missing() const;
     [[nodiscard]] const Entry* chosenFlying() const;
     [[nodiscard]] QString doneWords(const KeptWork& done) const;
 
     MessageBar& messages_;
+    PinGuard& pins_;
     Camp* camp_ = nullptr;
     std::vector<Entry> flying_;
     std::vector<QuantityRow> list_; ///< each line once, in the order it was typed

@@ -41,7 +41,7 @@ QString roleWords(Role role)
     case Role::supervisor:
         break;
     }
-    return SettingsPage::tr("Supervisor: names, exports, PINs");
+    return SettingsPage::tr("Supervisor: settings of the camp, lots, names, exports, PINs");
 }
 
 /// A form whose labels stand above their fields: no width is lost where letters are large.
@@ -153,8 +153,9 @@ QFrame* SettingsPage::buildPins()
 {
     QVBoxLayout* column = nullptr;
     pinFrame_ = framed(QStringLiteral("pinFrame"), tr("PINs"), column);
-    column->addWidget(hinted(tr("A guard against slips at the command line, no lock. Kept with the ledger."),
-                             QStringLiteral("pinHint")));
+    column->addWidget(hinted(
+        tr("A guard against slips, no lock. Asked for here and at the command line. Kept with the ledger."),
+        QStringLiteral("pinHint")));
     pinState_ = hinted({}, QStringLiteral("pinState"));
     column->addWidget(pinState_);
     auto* form = formIn(*column);
@@ -261,10 +262,8 @@ void SettingsPage::changePin(bool remove)
     const auto role = static_cast<Role>(role_->currentData().toInt());
     runCommand(messages_, [this, role, remove] {
         auto& ledger = camp_->ledger();
-        const auto guard = hasPin(ledger, Role::supervisor) ? Role::supervisor : role;
-        if (hasPin(ledger, guard) && !pinFits(ledger, guard, oldPin_->text().toStdString()))
-            throw errorSaying("pin-wrong", {QS_SAY("core", "this is not the PIN; nothing was changed"), {}},
-                              3);
+        if (const auto guard = roleChangingPinOf(ledger, role); hasPin(ledger, guard))
+            requireFit(ledger, guard, oldPin_->text().toStdString());
         if (remove)
             removePin(ledger, role);
         else

@@ -170,6 +170,31 @@ void DraftKeeper::settled()
     forget();
 }
 
+QString DraftKeeper::pathBeside() const
+{
+    return path_.chopped(QStringLiteral(".json").size()) + QStringLiteral(".line");
+}
+
+void DraftKeeper::keepBeside(const QByteArray& bytes)
+{
+    if (path_.isEmpty())
+        return;
+    if (bytes.isEmpty()) {
+        QFile::remove(pathBeside());
+        return;
+    }
+    try {
+        replaceFile(pathBeside().toStdString(), bytes.toStdString(), true);
+    } catch (const Error&) { // no place for a draft: the line itself is still there
+    }
+}
+
+QByteArray DraftKeeper::beside() const
+{
+    QFile file(pathBeside());
+    return !path_.isEmpty() && file.open(QIODevice::ReadOnly) ? file.readAll() : QByteArray();
+}
+
 void DraftKeeper::forget()
 {
     kept_.clear();

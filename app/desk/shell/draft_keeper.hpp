@@ -36,6 +36,9 @@ class DraftKeeper final : public QObject
     void restore(const DraftFields& draft);
     /// The person was served or the form emptied: the draft goes, until something is typed again.
     void settled();
+    /// Another draft of the same window and camp, written at once; empty: there is none any more.
+    void keepBeside(const QByteArray& bytes);
+    [[nodiscard]] QByteArray beside() const;
     /// Writes at once what waits to be written.
     void flush();
 
@@ -43,6 +46,7 @@ class DraftKeeper final : public QObject
     [[nodiscard]] static QString folder();
 
   private:
+    [[nodiscard]] QString pathBeside() const;
     [[nodiscard]] DraftFields fields() const;
     void watchFields();
     void touched();
