@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <cstdint>
+#include <optional>
 
 namespace quarterstep
 {
@@ -31,14 +32,19 @@ class Walker
     {
         std::size_t at = dicomPreamble + 4;
         std::string syntax;
+        std::optional<std::size_t> told; // where the meta group ends by its own length: the library goes by that
         while (at + 8 <= bytes_.size() && u16(at) == 2) {
             const auto element = u16(at + 2);
             const auto begin = at;
             if (!oneElement(at, bytes_.size(), false, 0))
                 return false;
+            if (element == 0x0000 && at - begin == 12)
+                told = at + u32(begin + 8);
             if (element == 0x0010)
                 syntax = bytes_.substr(begin + 8, at - begin - 8);
         }
+        if (told && *told != at)
+            return false;
         syntax.resize(std::min(syntax.find('\0'), syntax.size()));
         const bool implicit = syntax == implicitSyntax;
         if (!implicit && syntax != explicitSyntax)
