@@ -142,8 +142,9 @@ BOOST_AUTO_TEST_CASE(the_page_has_a_key_that_leads_there_and_back_and_stands_in_
                      *utf::label("PROP"))
 {
     OpenDesk desk;
-    auto* page = desk.window.findChild<QWidget*>(QStringLiteral("exchangePage"));
     QTest::keyClick(&desk.window, Qt::Key_I, Qt::ControlModifier);
+    const auto* page = desk.window.findChild<QWidget*>(QStringLiteral("exchangePage"));
+    BOOST_TEST_REQUIRE(page);
     BOOST_TEST(page->isVisible());
     QTest::keyClick(&desk.window, Qt::Key_I, Qt::ControlModifier);
     BOOST_TEST(!page->isVisible());

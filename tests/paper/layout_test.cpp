@@ -98,6 +98,7 @@ void onEverySize(const Papers& papers, const char* language)
                 continue;
             const auto what = std::string(language) + " " + each.name + " on size " +
                               std::to_string(static_cast<int>(size));
+            BOOST_TEST_CHECKPOINT(what);
             const auto laid = layOut(jobOf(each.paper, size, language, 203));
             expectInside(laid, what);
             expectApart(laid, what);
