@@ -2,6 +2,105 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="ar" sourcelanguage="en">
 <context>
+    <name>BringIn</name>
+    <message>
+        <source>kept, not used</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Code of the person</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Right eye, all in one cell</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Right eye: sphere</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Right eye: cylinder</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Right eye: axis</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Right eye: prism</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Right eye: base of the prism</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Left eye, all in one cell</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Left eye: sphere</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Left eye: cylinder</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Left eye: axis</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Left eye: prism</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Left eye: base of the prism</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Age in years</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Addition of both eyes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Right eye: addition</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Left eye: addition</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>PD, mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Right eye: PD, mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Left eye: PD, mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Near PD, mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Prescriber</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Day it was written</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>ChartData</name>
     <message>
         <source>%1 of %2 at odds, %3</source>
@@ -133,8 +232,12 @@
         <translation>⁦--place %1⁩ غير معروف؛ اكتب واحدًا من %2</translation>
     </message>
     <message>
-        <source>page to show at the start: dispense, stock, stock-ladder, stock-box, stock-packing, stock-transfers, audit, audit-charts, audit-bench, opening, trays, settings, help or keys</source>
-        <translation>الصفحة التي تُعرض عند البدء: dispense أو stock أو stock-ladder أو stock-box أو stock-packing أو stock-transfers أو audit أو audit-charts أو audit-bench أو opening أو trays أو settings أو help أو keys</translation>
+        <source>page to show at the start: dispense, stock, stock-ladder, stock-box, stock-packing, stock-transfers, audit, audit-charts, audit-bench, opening, trays, settings, help, keys, bring-in or send-out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>reads this file of prescriptions on the page bring-in at the start</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -734,14 +837,6 @@
         <translation>الجزء المستنفَد من الحد</translation>
     </message>
     <message>
-        <source>%1, right</source>
-        <translation>%1، اليمنى</translation>
-    </message>
-    <message>
-        <source>%1, left</source>
-        <translation>%1، اليسرى</translation>
-    </message>
-    <message>
         <source>%1 of %2 %3; %4</source>
         <translation>‏%1 من %2 %3؛ %4</translation>
     </message>
@@ -788,6 +883,14 @@
     <message>
         <source>whole</source>
         <translation>الكل</translation>
+    </message>
+    <message>
+        <source>Right: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Left: %1</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -1713,14 +1816,6 @@
         <translation>السجل فارغ: لا شيء يُراجَع</translation>
     </message>
     <message>
-        <source>right eye</source>
-        <translation>العين اليمنى</translation>
-    </message>
-    <message>
-        <source>left eye</source>
-        <translation>العين اليسرى</translation>
-    </message>
-    <message>
         <source>no slip was looked for: record, pair and witnesses agree</source>
         <translation>لم يُبحث عن هفوة: المسجَّل والنظارة والشواهد متفقة</translation>
     </message>
@@ -2399,6 +2494,14 @@
     <message>
         <source>every file that is read or written, as grammar</source>
         <translation>كل ملف يُقرأ أو يُكتب، في صورة قواعد صياغة</translation>
+    </message>
+    <message>
+        <source>what the focimeter reads of the right lens of this pair</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what the focimeter reads of the left lens of this pair</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -5408,10 +5511,6 @@
         <translation>يتعذر إنشاء المجلد %1</translation>
     </message>
     <message>
-        <source>this is not the PIN; nothing was changed</source>
-        <translation>ليس هذا رمز PIN؛ لم يُغيَّر شيء</translation>
-    </message>
-    <message>
         <source>not drawn: counts under %1 are hidden on this page</source>
         <translation>لم يُرسم: الأعداد دون %1 مخفية في هذه الصفحة</translation>
     </message>
@@ -6130,6 +6229,38 @@
     <message>
         <source>the client library of the server is missing; install %1</source>
         <translation>مكتبة الاتصال بالخادم غير موجودة؛ ثبّت %1</translation>
+    </message>
+    <message>
+        <source>there is no help on “%1”; did you mean “%2”? type `quarterstep help %2`</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>there is no page on “%1”; it stands in %2: type `quarterstep help %3`</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>there is no help on “%1”; pages are %2: type `quarterstep help %3`, or `quarterstep help` for the verbs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 has several purposes, or none that is complete; take them up in the list and choose the one that was ordered</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>there is no order %1 here</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is not in the list; load the table in which the prescription stands</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the focimeter reads %1 right, the pair has %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the focimeter reads %1 left, the pair has %2</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -8075,10 +8206,6 @@
         <translation>الأسهم تحرّك العرض؛ والأرقام نفسها في الجدول</translation>
     </message>
     <message>
-        <source>Filled: whole, or outside with a diamond · lines rising: adds · lines falling: takes away · dots: inside · dashed line: the limit.</source>
-        <translation>ممتلئ: الكل، أو خارج الحد مع معيّن · خطوط صاعدة: يزيد · خطوط هابطة: ينقص · نقاط: داخل الحد · خط متقطع: الحد.</translation>
-    </message>
-    <message>
         <source>The numbers of the bars</source>
         <translation>أرقام الأعمدة</translation>
     </message>
@@ -8089,6 +8216,14 @@
     <message>
         <source>The same numbers stand in the table beside it</source>
         <translation>الأرقام نفسها في الجدول بجانبه</translation>
+    </message>
+    <message>
+        <source>Filled: whole · lines rising: adds · lines falling: takes away.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Dots: inside · filled, with a diamond: outside · dashed: the limit.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -8303,6 +8438,235 @@
     <message>
         <source>no row</source>
         <translation>بلا صف</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::BringInPanel</name>
+    <message>
+        <source>Choose a file…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A table (CSV, TSV), lines of JSON, FHIR, or DICOM files of instruments</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take the clipboard</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What was copied in a spreadsheet or another program</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How the table is read</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Use a map…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A file that says how such a table is read</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save this map…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>For the next table of this kind; `quarterstep import --map` takes it, too</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is read: nothing is written yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Only rows about which something was found</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leaves out rows that were read without a finding</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rows as they are read</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose a row: what was found about it stands below</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Findings</source>
+        <translation type="unfinished">الملاحظات</translation>
+    </message>
+    <message>
+        <source>Kind, line and column in the file, what was found, and its code</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation type="unfinished">رجوع</translation>
+    </message>
+    <message>
+        <source>To the place before; nothing is brought in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>They come to stand in the waiting list</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bring them in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a table</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>lines of JSON</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>DICOM</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>FHIR</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing is chosen yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Prescriptions to bring in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Prescriptions (*.csv *.tsv *.txt *.json *.jsonl *.ndjson *.dcm);;All files (*)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No text is in the clipboard; copy the rows with their headings first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The clipboard</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n files</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Use a map</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Maps of tables (*.map);;All files (*)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save this map</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Maps of tables (*.map)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The map is in %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reading…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stopped. Nothing was brought in.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bringing in…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Other work of this window is not done yet; try again in a moment.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 brought in, %2 left out. They stand in the list and in %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is being read…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose a file, or copy rows and take the clipboard.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Read as %1: %2 to be brought in, %3 left out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bring in %1, leave out %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Found about row %1 (%2)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Found about the file as a whole</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::BroughtRowsModel</name>
+    <message>
+        <source>left out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>taken, with a caution</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>taken</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Row</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Person</source>
+        <translation type="unfinished">الشخص</translation>
+    </message>
+    <message>
+        <source>Brought in?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Read as</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What was found</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -8668,6 +9032,18 @@
         <source>SAMPLE: %1: Quarterstep</source>
         <translation>تجريبي: %1: ‏Quarterstep</translation>
     </message>
+    <message>
+        <source>Brings prescriptions in from files, instruments or the clipboard, and sends them out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bring in…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bringing in and sending out</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>quarterstep::DispensePlace</name>
@@ -8808,6 +9184,60 @@
     <message>
         <source>%1: %2.</source>
         <translation>‏%1: %2.</translation>
+    </message>
+    <message>
+        <source>The laboratory file of %1 is %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::ExchangePage</name>
+    <message>
+        <source>What comes in, or what goes out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bring in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Send out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reading what was brought in before…</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::FindingListModel</name>
+    <message>
+        <source>note</source>
+        <translation type="unfinished">ملاحظة</translation>
+    </message>
+    <message>
+        <source>caution</source>
+        <translation type="unfinished">تحفظ</translation>
+    </message>
+    <message>
+        <source>error</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Kind</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where</source>
+        <translation type="unfinished">أين</translation>
+    </message>
+    <message>
+        <source>Finding</source>
+        <translation type="unfinished">النتيجة</translation>
+    </message>
+    <message>
+        <source>Code</source>
+        <translation type="unfinished">الرمز</translation>
     </message>
 </context>
 <context>
@@ -9348,6 +9778,32 @@
     </message>
 </context>
 <context>
+    <name>quarterstep::MappedColumnsModel</name>
+    <message>
+        <source>What this column holds; Enter or a click changes it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Heading</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Example</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Taken for</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::MeaningDelegate</name>
+    <message>
+        <source>What the column holds</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>quarterstep::MessageBar</name>
     <message>
         <source>Copy code</source>
@@ -9608,6 +10064,14 @@
     <message>
         <source>%1: %2.</source>
         <translation>‏%1: %2.</translation>
+    </message>
+    <message>
+        <source>Laboratory file</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Writes the order as a file for the laboratory into the folder papers</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -9955,6 +10419,49 @@
     <message>
         <source>%1: written to %2.</source>
         <translation>‏%1: كُتب في %2.</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::PinGuard</name>
+    <message>
+        <source>This needs the PIN of the optician.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This needs the PIN of the keeper.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This needs the PIN of the supervisor.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A PIN is asked for</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>PIN</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is good until this place is left, or ten minutes after the last use</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Go on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Does what was asked for (Enter)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Do not</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing is written (Escape)</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -10357,6 +10864,107 @@
     </message>
 </context>
 <context>
+    <name>quarterstep::SendOutPanel</name>
+    <message>
+        <source>As</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>An open standard, or a table that any program takes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>HL7 FHIR (JSON, R4 and R5)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Table (CSV)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lines of JSON</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Whom</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Everybody in the list, or the person on the card</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Everybody in the list</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The person on the card</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What stays here, or leaves otherwise</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation type="unfinished">رجوع</translation>
+    </message>
+    <message>
+        <source>To the place before</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Write the file…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Asks for a name and writes; symptoms and the guardian stay here</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nobody is there to be sent out.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n prescription(s), each with the profile, version and hash of the rules of this camp</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Write the file</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Writing…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Other work of this window is not done yet; try again in a moment.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stopped.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n prescription(s) are in %1.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>quarterstep::SettingsPage</name>
     <message>
         <source>Optician: hands over, orders</source>
@@ -10365,10 +10973,6 @@
     <message>
         <source>Keeper: counts, receives, moves stock</source>
         <translation>أمين المخزون: يعدّ ويستلم وينقل المخزون</translation>
-    </message>
-    <message>
-        <source>Supervisor: names, exports, PINs</source>
-        <translation>المشرف: الأسماء والتصدير ورموز PIN</translation>
     </message>
     <message>
         <source>This laptop</source>
@@ -10479,10 +11083,6 @@
         <translation>رموز PIN</translation>
     </message>
     <message>
-        <source>A guard against slips at the command line, no lock. Kept with the ledger.</source>
-        <translation>حماية من الهفوات في سطر الأوامر، لا قفل. تُحفظ مع السجل.</translation>
-    </message>
-    <message>
         <source>Role</source>
         <translation>الدور</translation>
     </message>
@@ -10557,6 +11157,14 @@
     <message>
         <source>The PIN was set.</source>
         <translation>ضُبط رمز PIN.</translation>
+    </message>
+    <message>
+        <source>Supervisor: settings of the camp, lots, names, exports, PINs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A guard against slips, no lock. Asked for here and at the command line. Kept with the ledger.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -10963,6 +11571,89 @@
     <message>
         <source>Choose the cause.</source>
         <translation>اختر العلة.</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::TableReading</name>
+    <message>
+        <source>Found: decimal %1; cylinders: %2 minus, %3 plus, %4 without a sign; %5 spheres without a sign</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>comma</source>
+        <translation type="unfinished">فاصلة</translation>
+    </message>
+    <message>
+        <source>point</source>
+        <translation type="unfinished">نقطة</translation>
+    </message>
+    <message>
+        <source>Between columns</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What stands between two cells</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>comma ,</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>semicolon ;</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>tab</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>bar |</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Decimal mark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>When one is chosen, a number with the other one is refused</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>point or comma</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>refuse the row</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>are plus</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>are minus</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Spheres without a sign</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ask whoever made the table before you choose</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cylinders without a sign</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Columns of the table</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What each column is taken for; Enter, F2 or a click changes it</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -11539,6 +12230,14 @@
     <message>
         <source>frame %1 bin %2</source>
         <translation>إطار %1 صندوق %2</translation>
+    </message>
+    <message>
+        <source>right eye</source>
+        <translation type="unfinished">العين اليمنى</translation>
+    </message>
+    <message>
+        <source>left eye</source>
+        <translation type="unfinished">العين اليسرى</translation>
     </message>
 </context>
 </TS>

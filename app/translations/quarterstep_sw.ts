@@ -2,6 +2,105 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="sw" sourcelanguage="en">
 <context>
+    <name>BringIn</name>
+    <message>
+        <source>kept, not used</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Code of the person</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Right eye, all in one cell</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Right eye: sphere</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Right eye: cylinder</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Right eye: axis</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Right eye: prism</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Right eye: base of the prism</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Left eye, all in one cell</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Left eye: sphere</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Left eye: cylinder</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Left eye: axis</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Left eye: prism</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Left eye: base of the prism</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Age in years</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Addition of both eyes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Right eye: addition</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Left eye: addition</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>PD, mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Right eye: PD, mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Left eye: PD, mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Near PD, mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Prescriber</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Day it was written</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>ChartData</name>
     <message>
         <source>%1 of %2 at odds, %3</source>
@@ -129,8 +228,12 @@
         <translation>haiwezi kuandika %1</translation>
     </message>
     <message>
-        <source>page to show at the start: dispense, stock, stock-ladder, stock-box, stock-packing, stock-transfers, audit, audit-charts, audit-bench, opening, trays, settings, help or keys</source>
-        <translation>ukurasa wa kuonyesha mwanzoni: dispense, stock, stock-ladder, stock-box, stock-packing, stock-transfers, audit, audit-charts, audit-bench, opening, trays, settings, help au keys</translation>
+        <source>page to show at the start: dispense, stock, stock-ladder, stock-box, stock-packing, stock-transfers, audit, audit-charts, audit-bench, opening, trays, settings, help, keys, bring-in or send-out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>reads this file of prescriptions on the page bring-in at the start</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -726,14 +829,6 @@
         <translation>sehemu ya kikomo iliyotumika</translation>
     </message>
     <message>
-        <source>%1, right</source>
-        <translation>%1, kulia</translation>
-    </message>
-    <message>
-        <source>%1, left</source>
-        <translation>%1, kushoto</translation>
-    </message>
-    <message>
         <source>%1 of %2 %3; %4</source>
         <translation>%1 kati ya %2 %3; %4</translation>
     </message>
@@ -780,6 +875,14 @@
     <message>
         <source>whole</source>
         <translation>jumla</translation>
+    </message>
+    <message>
+        <source>Right: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Left: %1</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -858,10 +961,6 @@
     <message>
         <source>the folder %1 for the sample cannot be made; check rights and free space</source>
         <translation>folda %1 ya mfano haiwezi kutengenezwa; angalia ruhusa na nafasi iliyobaki</translation>
-    </message>
-    <message>
-        <source>this is not the PIN; nothing was changed</source>
-        <translation>hii si PIN sahihi; hakuna kilichobadilishwa</translation>
     </message>
     <message>
         <source>write both parts of the PD, right then left: 31/30.5</source>
@@ -2863,6 +2962,30 @@
         <source>entry %1 is not a transfer in the air; `quarterstep transfer` lists them</source>
         <translation>ingizo %1 si uhamisho ulio njiani; `quarterstep transfer` huorodhesha uliopo</translation>
     </message>
+    <message>
+        <source>%1 has several purposes, or none that is complete; take them up in the list and choose the one that was ordered</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>there is no order %1 here</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is not in the list; load the table in which the prescription stands</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the focimeter reads %1 right, the pair has %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the focimeter reads %1 left, the pair has %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this is not the PIN of the %1; nothing was written</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>entry</name>
@@ -4807,10 +4930,6 @@
         <translation>Mishale husogeza; namba zile zile ziko kwenye jedwali</translation>
     </message>
     <message>
-        <source>Filled: whole, or outside with a diamond · lines rising: adds · lines falling: takes away · dots: inside · dashed line: the limit.</source>
-        <translation>Iliyojazwa: jumla, au nje ikiwa na almasi · mistari inayopanda: huongeza · mistari inayoshuka: hupunguza · nukta: ndani · vistari: kikomo.</translation>
-    </message>
-    <message>
         <source>The numbers of the bars</source>
         <translation>Namba za pau</translation>
     </message>
@@ -4821,6 +4940,14 @@
     <message>
         <source>The same numbers stand in the table beside it</source>
         <translation>Namba zile zile ziko kwenye jedwali kando yake</translation>
+    </message>
+    <message>
+        <source>Filled: whole · lines rising: adds · lines falling: takes away.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Dots: inside · filled, with a diamond: outside · dashed: the limit.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -5035,6 +5162,231 @@
     <message>
         <source>no row</source>
         <translation>hakuna safu</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::BringInPanel</name>
+    <message>
+        <source>Choose a file…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A table (CSV, TSV), lines of JSON, FHIR, or DICOM files of instruments</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take the clipboard</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What was copied in a spreadsheet or another program</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How the table is read</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Use a map…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A file that says how such a table is read</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save this map…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>For the next table of this kind; `quarterstep import --map` takes it, too</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is read: nothing is written yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Only rows about which something was found</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leaves out rows that were read without a finding</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rows as they are read</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose a row: what was found about it stands below</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Findings</source>
+        <translation type="unfinished">Yaliyobainika</translation>
+    </message>
+    <message>
+        <source>Kind, line and column in the file, what was found, and its code</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation type="unfinished">Rudi</translation>
+    </message>
+    <message>
+        <source>To the place before; nothing is brought in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>They come to stand in the waiting list</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bring them in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a table</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>lines of JSON</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>DICOM</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>FHIR</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing is chosen yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Prescriptions to bring in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Prescriptions (*.csv *.tsv *.txt *.json *.jsonl *.ndjson *.dcm);;All files (*)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No text is in the clipboard; copy the rows with their headings first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The clipboard</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n files</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Use a map</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Maps of tables (*.map);;All files (*)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save this map</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Maps of tables (*.map)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The map is in %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reading…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stopped. Nothing was brought in.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bringing in…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Other work of this window is not done yet; try again in a moment.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 brought in, %2 left out. They stand in the list and in %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is being read…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose a file, or copy rows and take the clipboard.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Read as %1: %2 to be brought in, %3 left out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bring in %1, leave out %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Found about row %1 (%2)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Found about the file as a whole</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::BroughtRowsModel</name>
+    <message>
+        <source>left out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>taken, with a caution</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>taken</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Row</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Person</source>
+        <translation type="unfinished">Mtu</translation>
+    </message>
+    <message>
+        <source>Brought in?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Read as</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What was found</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -5396,6 +5748,18 @@
         <source>Which pairs went wrong, and what slip did it</source>
         <translation>Miwani ipi ilikosewa, na kwa kosa gani</translation>
     </message>
+    <message>
+        <source>Brings prescriptions in from files, instruments or the clipboard, and sends them out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bring in…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bringing in and sending out</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>quarterstep::DispensePlace</name>
@@ -5528,6 +5892,60 @@
     <message>
         <source>%1: %2.</source>
         <translation>%1: %2.</translation>
+    </message>
+    <message>
+        <source>The laboratory file of %1 is %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::ExchangePage</name>
+    <message>
+        <source>What comes in, or what goes out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bring in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Send out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reading what was brought in before…</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::FindingListModel</name>
+    <message>
+        <source>note</source>
+        <translation type="unfinished">maelezo</translation>
+    </message>
+    <message>
+        <source>caution</source>
+        <translation type="unfinished">tahadhari</translation>
+    </message>
+    <message>
+        <source>error</source>
+        <translation type="unfinished">kosa</translation>
+    </message>
+    <message>
+        <source>Kind</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where</source>
+        <translation type="unfinished">Wapi</translation>
+    </message>
+    <message>
+        <source>Finding</source>
+        <translation type="unfinished">Matokeo</translation>
+    </message>
+    <message>
+        <source>Code</source>
+        <translation type="unfinished">Msimbo</translation>
     </message>
 </context>
 <context>
@@ -6064,6 +6482,32 @@
     </message>
 </context>
 <context>
+    <name>quarterstep::MappedColumnsModel</name>
+    <message>
+        <source>What this column holds; Enter or a click changes it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Heading</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Example</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Taken for</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::MeaningDelegate</name>
+    <message>
+        <source>What the column holds</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>quarterstep::MessageBar</name>
     <message>
         <source>Copy code</source>
@@ -6320,6 +6764,14 @@
     <message>
         <source>%1: %2.</source>
         <translation>%1: %2.</translation>
+    </message>
+    <message>
+        <source>Laboratory file</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Writes the order as a file for the laboratory into the folder papers</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -6659,6 +7111,49 @@
     <message>
         <source>%1: written to %2.</source>
         <translation>%1: imeandikwa kwa %2.</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::PinGuard</name>
+    <message>
+        <source>This needs the PIN of the optician.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This needs the PIN of the keeper.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This needs the PIN of the supervisor.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A PIN is asked for</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>PIN</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is good until this place is left, or ten minutes after the last use</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Go on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Does what was asked for (Enter)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Do not</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing is written (Escape)</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -7053,6 +7548,99 @@
     </message>
 </context>
 <context>
+    <name>quarterstep::SendOutPanel</name>
+    <message>
+        <source>As</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>An open standard, or a table that any program takes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>HL7 FHIR (JSON, R4 and R5)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Table (CSV)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lines of JSON</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Whom</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Everybody in the list, or the person on the card</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Everybody in the list</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The person on the card</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What stays here, or leaves otherwise</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation type="unfinished">Rudi</translation>
+    </message>
+    <message>
+        <source>To the place before</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Write the file…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Asks for a name and writes; symptoms and the guardian stay here</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nobody is there to be sent out.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n prescription(s), each with the profile, version and hash of the rules of this camp</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Write the file</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Writing…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Other work of this window is not done yet; try again in a moment.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stopped.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n prescription(s) are in %1.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>quarterstep::SettingsPage</name>
     <message>
         <source>Optician: hands over, orders</source>
@@ -7061,10 +7649,6 @@
     <message>
         <source>Keeper: counts, receives, moves stock</source>
         <translation>Mtunza: huhesabu, hupokea, huhamisha</translation>
-    </message>
-    <message>
-        <source>Supervisor: names, exports, PINs</source>
-        <translation>Msimamizi: majina, usafirishaji, PIN</translation>
     </message>
     <message>
         <source>This laptop</source>
@@ -7175,10 +7759,6 @@
         <translation>PIN</translation>
     </message>
     <message>
-        <source>A guard against slips at the command line, no lock. Kept with the ledger.</source>
-        <translation>Kinga dhidi ya makosa kwenye mstari wa amri, si kufuli. Huhifadhiwa na daftari.</translation>
-    </message>
-    <message>
         <source>Role</source>
         <translation>Jukumu</translation>
     </message>
@@ -7253,6 +7833,14 @@
     <message>
         <source>The PIN was set.</source>
         <translation>PIN imewekwa.</translation>
+    </message>
+    <message>
+        <source>Supervisor: settings of the camp, lots, names, exports, PINs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A guard against slips, no lock. Asked for here and at the command line. Kept with the ledger.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -7643,6 +8231,89 @@
     <message>
         <source>Choose the cause.</source>
         <translation>Chagua chanzo.</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::TableReading</name>
+    <message>
+        <source>Found: decimal %1; cylinders: %2 minus, %3 plus, %4 without a sign; %5 spheres without a sign</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>comma</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>point</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Between columns</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What stands between two cells</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>comma ,</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>semicolon ;</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>tab</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>bar |</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Decimal mark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>When one is chosen, a number with the other one is refused</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>point or comma</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>refuse the row</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>are plus</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>are minus</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Spheres without a sign</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ask whoever made the table before you choose</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cylinders without a sign</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Columns of the table</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What each column is taken for; Enter, F2 or a click changes it</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -8207,6 +8878,14 @@
     <message>
         <source>frame %1 bin %2</source>
         <translation>fremu %1 kisanduku %2</translation>
+    </message>
+    <message>
+        <source>right eye</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>left eye</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 </TS>
