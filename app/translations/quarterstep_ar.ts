@@ -5,99 +5,99 @@
     <name>BringIn</name>
     <message>
         <source>kept, not used</source>
-        <translation type="unfinished"></translation>
+        <translation>يُحفظ ولا يُستعمل</translation>
     </message>
     <message>
         <source>Code of the person</source>
-        <translation type="unfinished"></translation>
+        <translation>رمز الشخص</translation>
     </message>
     <message>
         <source>Right eye, all in one cell</source>
-        <translation type="unfinished"></translation>
+        <translation>العين اليمنى، كلها في خلية واحدة</translation>
     </message>
     <message>
         <source>Right eye: sphere</source>
-        <translation type="unfinished"></translation>
+        <translation>العين اليمنى: الكرة</translation>
     </message>
     <message>
         <source>Right eye: cylinder</source>
-        <translation type="unfinished"></translation>
+        <translation>العين اليمنى: الأسطوانة</translation>
     </message>
     <message>
         <source>Right eye: axis</source>
-        <translation type="unfinished"></translation>
+        <translation>العين اليمنى: المحور</translation>
     </message>
     <message>
         <source>Right eye: prism</source>
-        <translation type="unfinished"></translation>
+        <translation>العين اليمنى: المنشور</translation>
     </message>
     <message>
         <source>Right eye: base of the prism</source>
-        <translation type="unfinished"></translation>
+        <translation>العين اليمنى: قاعدة المنشور</translation>
     </message>
     <message>
         <source>Left eye, all in one cell</source>
-        <translation type="unfinished"></translation>
+        <translation>العين اليسرى، كلها في خلية واحدة</translation>
     </message>
     <message>
         <source>Left eye: sphere</source>
-        <translation type="unfinished"></translation>
+        <translation>العين اليسرى: الكرة</translation>
     </message>
     <message>
         <source>Left eye: cylinder</source>
-        <translation type="unfinished"></translation>
+        <translation>العين اليسرى: الأسطوانة</translation>
     </message>
     <message>
         <source>Left eye: axis</source>
-        <translation type="unfinished"></translation>
+        <translation>العين اليسرى: المحور</translation>
     </message>
     <message>
         <source>Left eye: prism</source>
-        <translation type="unfinished"></translation>
+        <translation>العين اليسرى: المنشور</translation>
     </message>
     <message>
         <source>Left eye: base of the prism</source>
-        <translation type="unfinished"></translation>
+        <translation>العين اليسرى: قاعدة المنشور</translation>
     </message>
     <message>
         <source>Age in years</source>
-        <translation type="unfinished"></translation>
+        <translation>العمر بالسنوات</translation>
     </message>
     <message>
         <source>Addition of both eyes</source>
-        <translation type="unfinished"></translation>
+        <translation>إضافة العينين</translation>
     </message>
     <message>
         <source>Right eye: addition</source>
-        <translation type="unfinished"></translation>
+        <translation>العين اليمنى: الإضافة</translation>
     </message>
     <message>
         <source>Left eye: addition</source>
-        <translation type="unfinished"></translation>
+        <translation>العين اليسرى: الإضافة</translation>
     </message>
     <message>
         <source>PD, mm</source>
-        <translation type="unfinished"></translation>
+        <translation>PD، ‏mm</translation>
     </message>
     <message>
         <source>Right eye: PD, mm</source>
-        <translation type="unfinished"></translation>
+        <translation>العين اليمنى: PD، ‏mm</translation>
     </message>
     <message>
         <source>Left eye: PD, mm</source>
-        <translation type="unfinished"></translation>
+        <translation>العين اليسرى: PD، ‏mm</translation>
     </message>
     <message>
         <source>Near PD, mm</source>
-        <translation type="unfinished"></translation>
+        <translation>PD للقرب، mm</translation>
     </message>
     <message>
         <source>Prescriber</source>
-        <translation type="unfinished"></translation>
+        <translation>واصف النظارة</translation>
     </message>
     <message>
         <source>Day it was written</source>
-        <translation type="unfinished"></translation>
+        <translation>يوم كتابتها</translation>
     </message>
 </context>
 <context>
@@ -233,11 +233,11 @@
     </message>
     <message>
         <source>page to show at the start: dispense, stock, stock-ladder, stock-box, stock-packing, stock-transfers, audit, audit-charts, audit-bench, opening, trays, settings, help, keys, bring-in or send-out</source>
-        <translation type="unfinished"></translation>
+        <translation>الصفحة التي تُعرض عند البدء: dispense, stock, stock-ladder, stock-box, stock-packing, stock-transfers, audit, audit-charts, audit-bench, opening, trays, settings, help, keys, bring-in أو send-out</translation>
     </message>
     <message>
         <source>reads this file of prescriptions on the page bring-in at the start</source>
-        <translation type="unfinished"></translation>
+        <translation>يقرأ ملف الوصفات هذا في الصفحة bring-in عند البدء</translation>
     </message>
 </context>
 <context>
@@ -886,11 +886,11 @@
     </message>
     <message>
         <source>Right: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>اليمنى: %1</translation>
     </message>
     <message>
         <source>Left: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>اليسرى: %1</translation>
     </message>
 </context>
 <context>
@@ -2497,11 +2497,11 @@
     </message>
     <message>
         <source>what the focimeter reads of the right lens of this pair</source>
-        <translation type="unfinished"></translation>
+        <translation>ما يقرؤه مقياس العدسات للعدسة اليمنى في هذه النظارة</translation>
     </message>
     <message>
         <source>what the focimeter reads of the left lens of this pair</source>
-        <translation type="unfinished"></translation>
+        <translation>ما يقرؤه مقياس العدسات للعدسة اليسرى في هذه النظارة</translation>
     </message>
 </context>
 <context>
@@ -6232,35 +6232,35 @@
     </message>
     <message>
         <source>there is no help on “%1”; did you mean “%2”? type `quarterstep help %2`</source>
-        <translation type="unfinished"></translation>
+        <translation>لا مساعدة عن “%1”؛ هل تقصد “%2”؟ اكتب ⁦`quarterstep help %2`⁩</translation>
     </message>
     <message>
         <source>there is no page on “%1”; it stands in %2: type `quarterstep help %3`</source>
-        <translation type="unfinished"></translation>
+        <translation>لا صفحة عن “%1”؛ يرد ذلك في %2: اكتب ⁦`quarterstep help %3`⁩</translation>
     </message>
     <message>
         <source>there is no help on “%1”; pages are %2: type `quarterstep help %3`, or `quarterstep help` for the verbs</source>
-        <translation type="unfinished"></translation>
+        <translation>لا مساعدة عن “%1”؛ الصفحات هي %2: اكتب ⁦`quarterstep help %3`⁩، أو ⁦`quarterstep help`⁩ لعرض الأوامر</translation>
     </message>
     <message>
         <source>%1 has several purposes, or none that is complete; take them up in the list and choose the one that was ordered</source>
-        <translation type="unfinished"></translation>
+        <translation>لدى %1 عدة أغراض، أو لا غرض مكتمل؛ افتحه في القائمة واختر الغرض الذي طُلب</translation>
     </message>
     <message>
         <source>there is no order %1 here</source>
-        <translation type="unfinished"></translation>
+        <translation>لا يوجد هنا طلب %1</translation>
     </message>
     <message>
         <source>%1 is not in the list; load the table in which the prescription stands</source>
-        <translation type="unfinished"></translation>
+        <translation>‏%1 ليس في القائمة؛ حمّل الجدول الذي فيه الوصفة</translation>
     </message>
     <message>
         <source>the focimeter reads %1 right, the pair has %2</source>
-        <translation type="unfinished"></translation>
+        <translation>يقرأ مقياس العدسات %1 لليمنى، وفي النظارة %2</translation>
     </message>
     <message>
         <source>the focimeter reads %1 left, the pair has %2</source>
-        <translation type="unfinished"></translation>
+        <translation>يقرأ مقياس العدسات %1 لليسرى، وفي النظارة %2</translation>
     </message>
 </context>
 <context>
@@ -8219,11 +8219,11 @@
     </message>
     <message>
         <source>Filled: whole · lines rising: adds · lines falling: takes away.</source>
-        <translation type="unfinished"></translation>
+        <translation>المملوء: الكل · خطوط صاعدة: يزيد · خطوط نازلة: يُنقص.</translation>
     </message>
     <message>
         <source>Dots: inside · filled, with a diamond: outside · dashed: the limit.</source>
-        <translation type="unfinished"></translation>
+        <translation>النقاط: في الداخل · مملوءة مع معيّن: في الخارج · المتقطع: الحد.</translation>
     </message>
 </context>
 <context>
@@ -8444,229 +8444,229 @@
     <name>quarterstep::BringInPanel</name>
     <message>
         <source>Choose a file…</source>
-        <translation type="unfinished"></translation>
+        <translation>اختر ملفًا…</translation>
     </message>
     <message>
         <source>A table (CSV, TSV), lines of JSON, FHIR, or DICOM files of instruments</source>
-        <translation type="unfinished"></translation>
+        <translation>جدول (CSV، TSV)، أو أسطر JSON، أو FHIR، أو ملفات DICOM من الأجهزة</translation>
     </message>
     <message>
         <source>Take the clipboard</source>
-        <translation type="unfinished"></translation>
+        <translation>خذ من الحافظة</translation>
     </message>
     <message>
         <source>What was copied in a spreadsheet or another program</source>
-        <translation type="unfinished"></translation>
+        <translation>ما نُسخ من جدول بيانات أو من برنامج آخر</translation>
     </message>
     <message>
         <source>How the table is read</source>
-        <translation type="unfinished"></translation>
+        <translation>كيف يُقرأ الجدول</translation>
     </message>
     <message>
         <source>Use a map…</source>
-        <translation type="unfinished"></translation>
+        <translation>استعمل خريطة…</translation>
     </message>
     <message>
         <source>A file that says how such a table is read</source>
-        <translation type="unfinished"></translation>
+        <translation>ملف يبيّن كيف يُقرأ مثل هذا الجدول</translation>
     </message>
     <message>
         <source>Save this map…</source>
-        <translation type="unfinished"></translation>
+        <translation>احفظ هذه الخريطة…</translation>
     </message>
     <message>
         <source>For the next table of this kind; `quarterstep import --map` takes it, too</source>
-        <translation type="unfinished"></translation>
+        <translation>للجدول القادم من هذا النوع؛ ويقبلها ⁦`quarterstep import --map`⁩ أيضًا</translation>
     </message>
     <message>
         <source>What is read: nothing is written yet</source>
-        <translation type="unfinished"></translation>
+        <translation>ما يُقرأ: لم يُكتب شيء بعد</translation>
     </message>
     <message>
         <source>Only rows about which something was found</source>
-        <translation type="unfinished"></translation>
+        <translation>الصفوف التي وُجد فيها شيء فقط</translation>
     </message>
     <message>
         <source>Leaves out rows that were read without a finding</source>
-        <translation type="unfinished"></translation>
+        <translation>يُخفي الصفوف التي قُرئت دون ملاحظة</translation>
     </message>
     <message>
         <source>Rows as they are read</source>
-        <translation type="unfinished"></translation>
+        <translation>الصفوف كما تُقرأ</translation>
     </message>
     <message>
         <source>Choose a row: what was found about it stands below</source>
-        <translation type="unfinished"></translation>
+        <translation>اختر صفًا: ما وُجد فيه يظهر أدناه</translation>
     </message>
     <message>
         <source>Findings</source>
-        <translation type="unfinished">الملاحظات</translation>
+        <translation>الملاحظات</translation>
     </message>
     <message>
         <source>Kind, line and column in the file, what was found, and its code</source>
-        <translation type="unfinished"></translation>
+        <translation>النوع، والسطر والعمود في الملف، وما وُجد، ورمزه</translation>
     </message>
     <message>
         <source>Back</source>
-        <translation type="unfinished">رجوع</translation>
+        <translation>رجوع</translation>
     </message>
     <message>
         <source>To the place before; nothing is brought in</source>
-        <translation type="unfinished"></translation>
+        <translation>إلى الموضع السابق؛ لا يُستورد شيء</translation>
     </message>
     <message>
         <source>They come to stand in the waiting list</source>
-        <translation type="unfinished"></translation>
+        <translation>تُوضع في قائمة الانتظار</translation>
     </message>
     <message>
         <source>Bring them in</source>
-        <translation type="unfinished"></translation>
+        <translation>استوردها</translation>
     </message>
     <message>
         <source>a table</source>
-        <translation type="unfinished"></translation>
+        <translation>جدول</translation>
     </message>
     <message>
         <source>lines of JSON</source>
-        <translation type="unfinished"></translation>
+        <translation>أسطر JSON</translation>
     </message>
     <message>
         <source>DICOM</source>
-        <translation type="unfinished"></translation>
+        <translation>DICOM</translation>
     </message>
     <message>
         <source>FHIR</source>
-        <translation type="unfinished"></translation>
+        <translation>FHIR</translation>
     </message>
     <message>
         <source>Nothing is chosen yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>لم يُختر شيء بعد.</translation>
     </message>
     <message>
         <source>Prescriptions to bring in</source>
-        <translation type="unfinished"></translation>
+        <translation>وصفات للاستيراد</translation>
     </message>
     <message>
         <source>Prescriptions (*.csv *.tsv *.txt *.json *.jsonl *.ndjson *.dcm);;All files (*)</source>
-        <translation type="unfinished"></translation>
+        <translation>وصفات (*.csv *.tsv *.txt *.json *.jsonl *.ndjson *.dcm);;كل الملفات (*)</translation>
     </message>
     <message>
         <source>No text is in the clipboard; copy the rows with their headings first.</source>
-        <translation type="unfinished"></translation>
+        <translation>لا نص في الحافظة؛ انسخ الصفوف مع عناوينها أولًا.</translation>
     </message>
     <message>
         <source>The clipboard</source>
-        <translation type="unfinished"></translation>
+        <translation>الحافظة</translation>
     </message>
     <message numerus="yes">
         <source>%n files</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
-            <numerusform></numerusform>
-            <numerusform></numerusform>
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>الملفات: %n</numerusform>
+            <numerusform>الملفات: %n</numerusform>
+            <numerusform>الملفات: %n</numerusform>
+            <numerusform>الملفات: %n</numerusform>
+            <numerusform>الملفات: %n</numerusform>
+            <numerusform>الملفات: %n</numerusform>
         </translation>
     </message>
     <message>
         <source>Use a map</source>
-        <translation type="unfinished"></translation>
+        <translation>استعمال خريطة</translation>
     </message>
     <message>
         <source>Maps of tables (*.map);;All files (*)</source>
-        <translation type="unfinished"></translation>
+        <translation>خرائط الجداول (*.map);;كل الملفات (*)</translation>
     </message>
     <message>
         <source>Save this map</source>
-        <translation type="unfinished"></translation>
+        <translation>حفظ هذه الخريطة</translation>
     </message>
     <message>
         <source>Maps of tables (*.map)</source>
-        <translation type="unfinished"></translation>
+        <translation>خرائط الجداول (*.map)</translation>
     </message>
     <message>
         <source>The map is in %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>الخريطة في %1.</translation>
     </message>
     <message>
         <source>Reading…</source>
-        <translation type="unfinished"></translation>
+        <translation>تجري القراءة…</translation>
     </message>
     <message>
         <source>Stopped. Nothing was brought in.</source>
-        <translation type="unfinished"></translation>
+        <translation>أُوقف. لم يُستورد شيء.</translation>
     </message>
     <message>
         <source>Bringing in…</source>
-        <translation type="unfinished"></translation>
+        <translation>يجري الاستيراد…</translation>
     </message>
     <message>
         <source>Other work of this window is not done yet; try again in a moment.</source>
-        <translation type="unfinished"></translation>
+        <translation>لم ينته عمل آخر في هذه النافذة بعد؛ حاول بعد لحظة.</translation>
     </message>
     <message>
         <source>%1 brought in, %2 left out. They stand in the list and in %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>استُورد: %1، تُرك: %2. وهي في القائمة وفي %3.</translation>
     </message>
     <message>
         <source>It is being read…</source>
-        <translation type="unfinished"></translation>
+        <translation>تجري قراءته…</translation>
     </message>
     <message>
         <source>Choose a file, or copy rows and take the clipboard.</source>
-        <translation type="unfinished"></translation>
+        <translation>اختر ملفًا، أو انسخ صفوفًا وخذ من الحافظة.</translation>
     </message>
     <message>
         <source>Read as %1: %2 to be brought in, %3 left out</source>
-        <translation type="unfinished"></translation>
+        <translation>قُرئ على أنه %1: للاستيراد %2، متروك %3</translation>
     </message>
     <message>
         <source>Bring in %1, leave out %2</source>
-        <translation type="unfinished"></translation>
+        <translation>استورد %1، واترك %2</translation>
     </message>
     <message>
         <source>Found about row %1 (%2)</source>
-        <translation type="unfinished"></translation>
+        <translation>ما وُجد في الصف %1 (%2)</translation>
     </message>
     <message>
         <source>Found about the file as a whole</source>
-        <translation type="unfinished"></translation>
+        <translation>ما وُجد في الملف كله</translation>
     </message>
 </context>
 <context>
     <name>quarterstep::BroughtRowsModel</name>
     <message>
         <source>left out</source>
-        <translation type="unfinished"></translation>
+        <translation>تُرك</translation>
     </message>
     <message>
         <source>taken, with a caution</source>
-        <translation type="unfinished"></translation>
+        <translation>أُخذ، مع تحفظ</translation>
     </message>
     <message>
         <source>taken</source>
-        <translation type="unfinished"></translation>
+        <translation>أُخذ</translation>
     </message>
     <message>
         <source>Row</source>
-        <translation type="unfinished"></translation>
+        <translation>الصف</translation>
     </message>
     <message>
         <source>Person</source>
-        <translation type="unfinished">الشخص</translation>
+        <translation>الشخص</translation>
     </message>
     <message>
         <source>Brought in?</source>
-        <translation type="unfinished"></translation>
+        <translation>هل استُورد؟</translation>
     </message>
     <message>
         <source>Read as</source>
-        <translation type="unfinished"></translation>
+        <translation>قُرئ على أنه</translation>
     </message>
     <message>
         <source>What was found</source>
-        <translation type="unfinished"></translation>
+        <translation>ما وُجد</translation>
     </message>
 </context>
 <context>
@@ -9034,15 +9034,15 @@
     </message>
     <message>
         <source>Brings prescriptions in from files, instruments or the clipboard, and sends them out</source>
-        <translation type="unfinished"></translation>
+        <translation>يستورد الوصفات من ملفات أو أجهزة أو من الحافظة، ويرسلها إلى الخارج</translation>
     </message>
     <message>
         <source>Bring in…</source>
-        <translation type="unfinished"></translation>
+        <translation>استيراد…</translation>
     </message>
     <message>
         <source>Bringing in and sending out</source>
-        <translation type="unfinished"></translation>
+        <translation>الاستيراد والإرسال</translation>
     </message>
 </context>
 <context>
@@ -9187,57 +9187,57 @@
     </message>
     <message>
         <source>The laboratory file of %1 is %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>ملف المختبر للطلب %1 هو %2.</translation>
     </message>
 </context>
 <context>
     <name>quarterstep::ExchangePage</name>
     <message>
         <source>What comes in, or what goes out</source>
-        <translation type="unfinished"></translation>
+        <translation>ما يدخل، أو ما يخرج</translation>
     </message>
     <message>
         <source>Bring in</source>
-        <translation type="unfinished"></translation>
+        <translation>استيراد</translation>
     </message>
     <message>
         <source>Send out</source>
-        <translation type="unfinished"></translation>
+        <translation>إرسال</translation>
     </message>
     <message>
         <source>Reading what was brought in before…</source>
-        <translation type="unfinished"></translation>
+        <translation>يُقرأ ما استُورد من قبل…</translation>
     </message>
 </context>
 <context>
     <name>quarterstep::FindingListModel</name>
     <message>
         <source>note</source>
-        <translation type="unfinished">ملاحظة</translation>
+        <translation>تنبيه</translation>
     </message>
     <message>
         <source>caution</source>
-        <translation type="unfinished">تحفظ</translation>
+        <translation>تحفظ</translation>
     </message>
     <message>
         <source>error</source>
-        <translation type="unfinished"></translation>
+        <translation>خطأ</translation>
     </message>
     <message>
         <source>Kind</source>
-        <translation type="unfinished"></translation>
+        <translation>النوع</translation>
     </message>
     <message>
         <source>Where</source>
-        <translation type="unfinished">أين</translation>
+        <translation>الموضع</translation>
     </message>
     <message>
         <source>Finding</source>
-        <translation type="unfinished">النتيجة</translation>
+        <translation>الملاحظة</translation>
     </message>
     <message>
         <source>Code</source>
-        <translation type="unfinished">الرمز</translation>
+        <translation>الرمز</translation>
     </message>
 </context>
 <context>
@@ -9781,26 +9781,26 @@
     <name>quarterstep::MappedColumnsModel</name>
     <message>
         <source>What this column holds; Enter or a click changes it</source>
-        <translation type="unfinished"></translation>
+        <translation>ما يحويه هذا العمود؛ Enter أو نقرة تغيّره</translation>
     </message>
     <message>
         <source>Heading</source>
-        <translation type="unfinished"></translation>
+        <translation>العنوان</translation>
     </message>
     <message>
         <source>Example</source>
-        <translation type="unfinished"></translation>
+        <translation>مثال</translation>
     </message>
     <message>
         <source>Taken for</source>
-        <translation type="unfinished"></translation>
+        <translation>يُؤخذ على أنه</translation>
     </message>
 </context>
 <context>
     <name>quarterstep::MeaningDelegate</name>
     <message>
         <source>What the column holds</source>
-        <translation type="unfinished"></translation>
+        <translation>ما يحويه العمود</translation>
     </message>
 </context>
 <context>
@@ -10067,11 +10067,11 @@
     </message>
     <message>
         <source>Laboratory file</source>
-        <translation type="unfinished"></translation>
+        <translation>ملف المختبر</translation>
     </message>
     <message>
         <source>Writes the order as a file for the laboratory into the folder papers</source>
-        <translation type="unfinished"></translation>
+        <translation>يكتب الطلب ملفًا للمختبر في المجلد papers</translation>
     </message>
 </context>
 <context>
@@ -10425,43 +10425,43 @@
     <name>quarterstep::PinGuard</name>
     <message>
         <source>This needs the PIN of the optician.</source>
-        <translation type="unfinished"></translation>
+        <translation>يلزم لهذا رمز PIN لفني البصريات.</translation>
     </message>
     <message>
         <source>This needs the PIN of the keeper.</source>
-        <translation type="unfinished"></translation>
+        <translation>يلزم لهذا رمز PIN لأمين المخزن.</translation>
     </message>
     <message>
         <source>This needs the PIN of the supervisor.</source>
-        <translation type="unfinished"></translation>
+        <translation>يلزم لهذا رمز PIN للمشرف.</translation>
     </message>
     <message>
         <source>A PIN is asked for</source>
-        <translation type="unfinished"></translation>
+        <translation>يُطلب رمز PIN</translation>
     </message>
     <message>
         <source>PIN</source>
-        <translation type="unfinished"></translation>
+        <translation>رمز PIN</translation>
     </message>
     <message>
         <source>It is good until this place is left, or ten minutes after the last use</source>
-        <translation type="unfinished"></translation>
+        <translation>يبقى صالحًا حتى مغادرة هذا الموضع، أو عشر دقائق بعد آخر استعمال</translation>
     </message>
     <message>
         <source>Go on</source>
-        <translation type="unfinished"></translation>
+        <translation>متابعة</translation>
     </message>
     <message>
         <source>Does what was asked for (Enter)</source>
-        <translation type="unfinished"></translation>
+        <translation>ينفّذ ما طُلب (Enter)</translation>
     </message>
     <message>
         <source>Do not</source>
-        <translation type="unfinished"></translation>
+        <translation>لا تنفّذ</translation>
     </message>
     <message>
         <source>Nothing is written (Escape)</source>
-        <translation type="unfinished"></translation>
+        <translation>لا يُكتب شيء (Escape)</translation>
     </message>
 </context>
 <context>
@@ -10867,100 +10867,100 @@
     <name>quarterstep::SendOutPanel</name>
     <message>
         <source>As</source>
-        <translation type="unfinished"></translation>
+        <translation>بصيغة</translation>
     </message>
     <message>
         <source>An open standard, or a table that any program takes</source>
-        <translation type="unfinished"></translation>
+        <translation>معيار مفتوح، أو جدول يقرؤه أي برنامج</translation>
     </message>
     <message>
         <source>HL7 FHIR (JSON, R4 and R5)</source>
-        <translation type="unfinished"></translation>
+        <translation>HL7 FHIR (JSON, R4 وR5)</translation>
     </message>
     <message>
         <source>Table (CSV)</source>
-        <translation type="unfinished"></translation>
+        <translation>جدول (CSV)</translation>
     </message>
     <message>
         <source>Lines of JSON</source>
-        <translation type="unfinished"></translation>
+        <translation>أسطر JSON</translation>
     </message>
     <message>
         <source>Whom</source>
-        <translation type="unfinished"></translation>
+        <translation>مَن</translation>
     </message>
     <message>
         <source>Everybody in the list, or the person on the card</source>
-        <translation type="unfinished"></translation>
+        <translation>كل من في القائمة، أو الشخص الذي في البطاقة</translation>
     </message>
     <message>
         <source>Everybody in the list</source>
-        <translation type="unfinished"></translation>
+        <translation>كل من في القائمة</translation>
     </message>
     <message>
         <source>The person on the card</source>
-        <translation type="unfinished"></translation>
+        <translation>الشخص الذي في البطاقة</translation>
     </message>
     <message>
         <source>What stays here, or leaves otherwise</source>
-        <translation type="unfinished"></translation>
+        <translation>ما يبقى هنا، أو يخرج بصورة أخرى</translation>
     </message>
     <message>
         <source>Back</source>
-        <translation type="unfinished">رجوع</translation>
+        <translation>رجوع</translation>
     </message>
     <message>
         <source>To the place before</source>
-        <translation type="unfinished"></translation>
+        <translation>إلى الموضع السابق</translation>
     </message>
     <message>
         <source>Write the file…</source>
-        <translation type="unfinished"></translation>
+        <translation>اكتب الملف…</translation>
     </message>
     <message>
         <source>Asks for a name and writes; symptoms and the guardian stay here</source>
-        <translation type="unfinished"></translation>
+        <translation>يسأل عن اسم ثم يكتب؛ الأعراض وولي الأمر يبقيان هنا</translation>
     </message>
     <message>
         <source>Nobody is there to be sent out.</source>
-        <translation type="unfinished"></translation>
+        <translation>لا أحد لإرسال وصفته.</translation>
     </message>
     <message numerus="yes">
         <source>%n prescription(s), each with the profile, version and hash of the rules of this camp</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
-            <numerusform></numerusform>
-            <numerusform></numerusform>
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>الوصفات: %n، ومع كل منها مجموعة قواعد هذا المخيم وإصدارها وبصمتها</numerusform>
+            <numerusform>الوصفات: %n، ومع كل منها مجموعة قواعد هذا المخيم وإصدارها وبصمتها</numerusform>
+            <numerusform>الوصفات: %n، ومع كل منها مجموعة قواعد هذا المخيم وإصدارها وبصمتها</numerusform>
+            <numerusform>الوصفات: %n، ومع كل منها مجموعة قواعد هذا المخيم وإصدارها وبصمتها</numerusform>
+            <numerusform>الوصفات: %n، ومع كل منها مجموعة قواعد هذا المخيم وإصدارها وبصمتها</numerusform>
+            <numerusform>الوصفات: %n، ومع كل منها مجموعة قواعد هذا المخيم وإصدارها وبصمتها</numerusform>
         </translation>
     </message>
     <message>
         <source>Write the file</source>
-        <translation type="unfinished"></translation>
+        <translation>كتابة الملف</translation>
     </message>
     <message>
         <source>Writing…</source>
-        <translation type="unfinished"></translation>
+        <translation>تجري الكتابة…</translation>
     </message>
     <message>
         <source>Other work of this window is not done yet; try again in a moment.</source>
-        <translation type="unfinished"></translation>
+        <translation>لم ينته عمل آخر في هذه النافذة بعد؛ حاول بعد لحظة.</translation>
     </message>
     <message>
         <source>Stopped.</source>
-        <translation type="unfinished"></translation>
+        <translation>أُوقف.</translation>
     </message>
     <message numerus="yes">
         <source>%n prescription(s) are in %1.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
-            <numerusform></numerusform>
-            <numerusform></numerusform>
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>الوصفات في %1: ‏%n.</numerusform>
+            <numerusform>الوصفات في %1: ‏%n.</numerusform>
+            <numerusform>الوصفات في %1: ‏%n.</numerusform>
+            <numerusform>الوصفات في %1: ‏%n.</numerusform>
+            <numerusform>الوصفات في %1: ‏%n.</numerusform>
+            <numerusform>الوصفات في %1: ‏%n.</numerusform>
         </translation>
     </message>
 </context>
@@ -11160,11 +11160,11 @@
     </message>
     <message>
         <source>Supervisor: settings of the camp, lots, names, exports, PINs</source>
-        <translation type="unfinished"></translation>
+        <translation>المشرف: إعدادات المخيم والدفعات والأسماء والتصدير ورموز PIN</translation>
     </message>
     <message>
         <source>A guard against slips, no lock. Asked for here and at the command line. Kept with the ledger.</source>
-        <translation type="unfinished"></translation>
+        <translation>حماية من الهفوات، لا قفل. يُطلب هنا وفي سطر الأوامر. يُحفظ مع السجل.</translation>
     </message>
 </context>
 <context>
@@ -11577,83 +11577,83 @@
     <name>quarterstep::TableReading</name>
     <message>
         <source>Found: decimal %1; cylinders: %2 minus, %3 plus, %4 without a sign; %5 spheres without a sign</source>
-        <translation type="unfinished"></translation>
+        <translation>وُجد: العلامة العشرية %1؛ الأسطوانات: سالبة %2، موجبة %3، بلا إشارة %4؛ كرات بلا إشارة %5</translation>
     </message>
     <message>
         <source>comma</source>
-        <translation type="unfinished">فاصلة</translation>
+        <translation>فاصلة</translation>
     </message>
     <message>
         <source>point</source>
-        <translation type="unfinished">نقطة</translation>
+        <translation>نقطة</translation>
     </message>
     <message>
         <source>Between columns</source>
-        <translation type="unfinished"></translation>
+        <translation>بين الأعمدة</translation>
     </message>
     <message>
         <source>What stands between two cells</source>
-        <translation type="unfinished"></translation>
+        <translation>ما يفصل بين خليتين</translation>
     </message>
     <message>
         <source>comma ,</source>
-        <translation type="unfinished"></translation>
+        <translation>فاصلة ,</translation>
     </message>
     <message>
         <source>semicolon ;</source>
-        <translation type="unfinished"></translation>
+        <translation>فاصلة منقوطة ;</translation>
     </message>
     <message>
         <source>tab</source>
-        <translation type="unfinished"></translation>
+        <translation>علامة جدولة</translation>
     </message>
     <message>
         <source>bar |</source>
-        <translation type="unfinished"></translation>
+        <translation>خط عمودي |</translation>
     </message>
     <message>
         <source>Decimal mark</source>
-        <translation type="unfinished"></translation>
+        <translation>العلامة العشرية</translation>
     </message>
     <message>
         <source>When one is chosen, a number with the other one is refused</source>
-        <translation type="unfinished"></translation>
+        <translation>عند اختيار إحداهما يُرفض العدد المكتوب بالأخرى</translation>
     </message>
     <message>
         <source>point or comma</source>
-        <translation type="unfinished"></translation>
+        <translation>نقطة أو فاصلة</translation>
     </message>
     <message>
         <source>refuse the row</source>
-        <translation type="unfinished"></translation>
+        <translation>رفض الصف</translation>
     </message>
     <message>
         <source>are plus</source>
-        <translation type="unfinished"></translation>
+        <translation>موجبة</translation>
     </message>
     <message>
         <source>are minus</source>
-        <translation type="unfinished"></translation>
+        <translation>سالبة</translation>
     </message>
     <message>
         <source>Spheres without a sign</source>
-        <translation type="unfinished"></translation>
+        <translation>كرات بلا إشارة</translation>
     </message>
     <message>
         <source>Ask whoever made the table before you choose</source>
-        <translation type="unfinished"></translation>
+        <translation>اسأل من أعد الجدول قبل أن تختار</translation>
     </message>
     <message>
         <source>Cylinders without a sign</source>
-        <translation type="unfinished"></translation>
+        <translation>أسطوانات بلا إشارة</translation>
     </message>
     <message>
         <source>Columns of the table</source>
-        <translation type="unfinished"></translation>
+        <translation>أعمدة الجدول</translation>
     </message>
     <message>
         <source>What each column is taken for; Enter, F2 or a click changes it</source>
-        <translation type="unfinished"></translation>
+        <translation>ما يُؤخذ عليه كل عمود؛ Enter أو F2 أو نقرة تغيّره</translation>
     </message>
 </context>
 <context>
@@ -12233,11 +12233,11 @@
     </message>
     <message>
         <source>right eye</source>
-        <translation type="unfinished">العين اليمنى</translation>
+        <translation>العين اليمنى</translation>
     </message>
     <message>
         <source>left eye</source>
-        <translation type="unfinished">العين اليسرى</translation>
+        <translation>العين اليسرى</translation>
     </message>
 </context>
 </TS>

@@ -5,99 +5,99 @@
     <name>BringIn</name>
     <message>
         <source>kept, not used</source>
-        <translation type="unfinished"></translation>
+        <translation>se conserva, no se usa</translation>
     </message>
     <message>
         <source>Code of the person</source>
-        <translation type="unfinished"></translation>
+        <translation>Código de la persona</translation>
     </message>
     <message>
         <source>Right eye, all in one cell</source>
-        <translation type="unfinished"></translation>
+        <translation>Ojo derecho, todo en una celda</translation>
     </message>
     <message>
         <source>Right eye: sphere</source>
-        <translation type="unfinished"></translation>
+        <translation>Ojo derecho: esfera</translation>
     </message>
     <message>
         <source>Right eye: cylinder</source>
-        <translation type="unfinished"></translation>
+        <translation>Ojo derecho: cilindro</translation>
     </message>
     <message>
         <source>Right eye: axis</source>
-        <translation type="unfinished"></translation>
+        <translation>Ojo derecho: eje</translation>
     </message>
     <message>
         <source>Right eye: prism</source>
-        <translation type="unfinished"></translation>
+        <translation>Ojo derecho: prisma</translation>
     </message>
     <message>
         <source>Right eye: base of the prism</source>
-        <translation type="unfinished"></translation>
+        <translation>Ojo derecho: base del prisma</translation>
     </message>
     <message>
         <source>Left eye, all in one cell</source>
-        <translation type="unfinished"></translation>
+        <translation>Ojo izquierdo, todo en una celda</translation>
     </message>
     <message>
         <source>Left eye: sphere</source>
-        <translation type="unfinished"></translation>
+        <translation>Ojo izquierdo: esfera</translation>
     </message>
     <message>
         <source>Left eye: cylinder</source>
-        <translation type="unfinished"></translation>
+        <translation>Ojo izquierdo: cilindro</translation>
     </message>
     <message>
         <source>Left eye: axis</source>
-        <translation type="unfinished"></translation>
+        <translation>Ojo izquierdo: eje</translation>
     </message>
     <message>
         <source>Left eye: prism</source>
-        <translation type="unfinished"></translation>
+        <translation>Ojo izquierdo: prisma</translation>
     </message>
     <message>
         <source>Left eye: base of the prism</source>
-        <translation type="unfinished"></translation>
+        <translation>Ojo izquierdo: base del prisma</translation>
     </message>
     <message>
         <source>Age in years</source>
-        <translation type="unfinished"></translation>
+        <translation>Edad en años</translation>
     </message>
     <message>
         <source>Addition of both eyes</source>
-        <translation type="unfinished"></translation>
+        <translation>Adición de ambos ojos</translation>
     </message>
     <message>
         <source>Right eye: addition</source>
-        <translation type="unfinished"></translation>
+        <translation>Ojo derecho: adición</translation>
     </message>
     <message>
         <source>Left eye: addition</source>
-        <translation type="unfinished"></translation>
+        <translation>Ojo izquierdo: adición</translation>
     </message>
     <message>
         <source>PD, mm</source>
-        <translation type="unfinished"></translation>
+        <translation>DP, mm</translation>
     </message>
     <message>
         <source>Right eye: PD, mm</source>
-        <translation type="unfinished"></translation>
+        <translation>Ojo derecho: DP, mm</translation>
     </message>
     <message>
         <source>Left eye: PD, mm</source>
-        <translation type="unfinished"></translation>
+        <translation>Ojo izquierdo: DP, mm</translation>
     </message>
     <message>
         <source>Near PD, mm</source>
-        <translation type="unfinished"></translation>
+        <translation>DP de cerca, mm</translation>
     </message>
     <message>
         <source>Prescriber</source>
-        <translation type="unfinished">Prescriptor</translation>
+        <translation>Prescriptor</translation>
     </message>
     <message>
         <source>Day it was written</source>
-        <translation type="unfinished"></translation>
+        <translation>Día en que se escribió</translation>
     </message>
 </context>
 <context>
@@ -229,11 +229,11 @@
     </message>
     <message>
         <source>page to show at the start: dispense, stock, stock-ladder, stock-box, stock-packing, stock-transfers, audit, audit-charts, audit-bench, opening, trays, settings, help, keys, bring-in or send-out</source>
-        <translation type="unfinished"></translation>
+        <translation>página que mostrar al inicio: dispense, stock, stock-ladder, stock-box, stock-packing, stock-transfers, audit, audit-charts, audit-bench, opening, trays, settings, help, keys, bring-in o send-out</translation>
     </message>
     <message>
         <source>reads this file of prescriptions on the page bring-in at the start</source>
-        <translation type="unfinished"></translation>
+        <translation>lee este archivo de prescripciones en la página bring-in al inicio</translation>
     </message>
 </context>
 <context>
@@ -878,11 +878,11 @@
     </message>
     <message>
         <source>Right: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Derecho: %1</translation>
     </message>
     <message>
         <source>Left: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Izquierdo: %1</translation>
     </message>
 </context>
 <context>
@@ -2964,27 +2964,27 @@
     </message>
     <message>
         <source>%1 has several purposes, or none that is complete; take them up in the list and choose the one that was ordered</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 tiene varios usos, o ninguno completo; tómelos en la lista y elija el que se encargó</translation>
     </message>
     <message>
         <source>there is no order %1 here</source>
-        <translation type="unfinished"></translation>
+        <translation>no hay ningún encargo %1 aquí</translation>
     </message>
     <message>
         <source>%1 is not in the list; load the table in which the prescription stands</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 no está en la lista; cargue la tabla donde está la prescripción</translation>
     </message>
     <message>
         <source>the focimeter reads %1 right, the pair has %2</source>
-        <translation type="unfinished"></translation>
+        <translation>el frontofocómetro lee %1 a la derecha, las gafas tienen %2</translation>
     </message>
     <message>
         <source>the focimeter reads %1 left, the pair has %2</source>
-        <translation type="unfinished"></translation>
+        <translation>el frontofocómetro lee %1 a la izquierda, las gafas tienen %2</translation>
     </message>
     <message>
         <source>this is not the PIN of the %1; nothing was written</source>
-        <translation type="unfinished"></translation>
+        <translation>este no es el PIN de esta función: %1; no se escribió nada</translation>
     </message>
 </context>
 <context>
@@ -4943,11 +4943,11 @@
     </message>
     <message>
         <source>Filled: whole · lines rising: adds · lines falling: takes away.</source>
-        <translation type="unfinished"></translation>
+        <translation>Relleno: total · líneas que suben: suma · líneas que bajan: resta.</translation>
     </message>
     <message>
         <source>Dots: inside · filled, with a diamond: outside · dashed: the limit.</source>
-        <translation type="unfinished"></translation>
+        <translation>Puntos: dentro · rellenos, con rombo: fuera · discontinua: el límite.</translation>
     </message>
 </context>
 <context>
@@ -5168,225 +5168,225 @@
     <name>quarterstep::BringInPanel</name>
     <message>
         <source>Choose a file…</source>
-        <translation type="unfinished"></translation>
+        <translation>Elegir un archivo…</translation>
     </message>
     <message>
         <source>A table (CSV, TSV), lines of JSON, FHIR, or DICOM files of instruments</source>
-        <translation type="unfinished"></translation>
+        <translation>Una tabla (CSV, TSV), líneas de JSON, FHIR o archivos DICOM de instrumentos</translation>
     </message>
     <message>
         <source>Take the clipboard</source>
-        <translation type="unfinished"></translation>
+        <translation>Tomar el portapapeles</translation>
     </message>
     <message>
         <source>What was copied in a spreadsheet or another program</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que se copió en una hoja de cálculo u otro programa</translation>
     </message>
     <message>
         <source>How the table is read</source>
-        <translation type="unfinished"></translation>
+        <translation>Cómo se lee la tabla</translation>
     </message>
     <message>
         <source>Use a map…</source>
-        <translation type="unfinished"></translation>
+        <translation>Usar un mapa…</translation>
     </message>
     <message>
         <source>A file that says how such a table is read</source>
-        <translation type="unfinished"></translation>
+        <translation>Un archivo que dice cómo se lee una tabla así</translation>
     </message>
     <message>
         <source>Save this map…</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardar este mapa…</translation>
     </message>
     <message>
         <source>For the next table of this kind; `quarterstep import --map` takes it, too</source>
-        <translation type="unfinished"></translation>
+        <translation>Para la próxima tabla de este tipo; `quarterstep import --map` también lo acepta</translation>
     </message>
     <message>
         <source>What is read: nothing is written yet</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que se lee: aún no se escribe nada</translation>
     </message>
     <message>
         <source>Only rows about which something was found</source>
-        <translation type="unfinished"></translation>
+        <translation>Solo las filas con algún hallazgo</translation>
     </message>
     <message>
         <source>Leaves out rows that were read without a finding</source>
-        <translation type="unfinished"></translation>
+        <translation>Omite las filas leídas sin hallazgo</translation>
     </message>
     <message>
         <source>Rows as they are read</source>
-        <translation type="unfinished"></translation>
+        <translation>Filas tal como se leen</translation>
     </message>
     <message>
         <source>Choose a row: what was found about it stands below</source>
-        <translation type="unfinished"></translation>
+        <translation>Elija una fila: lo que se halló en ella está abajo</translation>
     </message>
     <message>
         <source>Findings</source>
-        <translation type="unfinished">Hallazgos</translation>
+        <translation>Hallazgos</translation>
     </message>
     <message>
         <source>Kind, line and column in the file, what was found, and its code</source>
-        <translation type="unfinished"></translation>
+        <translation>Tipo, línea y columna en el archivo, lo que se halló y su código</translation>
     </message>
     <message>
         <source>Back</source>
-        <translation type="unfinished">Atrás</translation>
+        <translation>Atrás</translation>
     </message>
     <message>
         <source>To the place before; nothing is brought in</source>
-        <translation type="unfinished"></translation>
+        <translation>Al lugar anterior; no se importa nada</translation>
     </message>
     <message>
         <source>They come to stand in the waiting list</source>
-        <translation type="unfinished"></translation>
+        <translation>Pasan a la lista de espera</translation>
     </message>
     <message>
         <source>Bring them in</source>
-        <translation type="unfinished"></translation>
+        <translation>Importarlas</translation>
     </message>
     <message>
         <source>a table</source>
-        <translation type="unfinished"></translation>
+        <translation>una tabla</translation>
     </message>
     <message>
         <source>lines of JSON</source>
-        <translation type="unfinished"></translation>
+        <translation>líneas de JSON</translation>
     </message>
     <message>
         <source>DICOM</source>
-        <translation type="unfinished"></translation>
+        <translation>DICOM</translation>
     </message>
     <message>
         <source>FHIR</source>
-        <translation type="unfinished"></translation>
+        <translation>FHIR</translation>
     </message>
     <message>
         <source>Nothing is chosen yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aún no se eligió nada.</translation>
     </message>
     <message>
         <source>Prescriptions to bring in</source>
-        <translation type="unfinished"></translation>
+        <translation>Prescripciones que importar</translation>
     </message>
     <message>
         <source>Prescriptions (*.csv *.tsv *.txt *.json *.jsonl *.ndjson *.dcm);;All files (*)</source>
-        <translation type="unfinished"></translation>
+        <translation>Prescripciones (*.csv *.tsv *.txt *.json *.jsonl *.ndjson *.dcm);;Todos los archivos (*)</translation>
     </message>
     <message>
         <source>No text is in the clipboard; copy the rows with their headings first.</source>
-        <translation type="unfinished"></translation>
+        <translation>No hay texto en el portapapeles; copie antes las filas con sus títulos.</translation>
     </message>
     <message>
         <source>The clipboard</source>
-        <translation type="unfinished"></translation>
+        <translation>El portapapeles</translation>
     </message>
     <message numerus="yes">
         <source>%n files</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n archivo</numerusform>
+            <numerusform>%n archivos</numerusform>
         </translation>
     </message>
     <message>
         <source>Use a map</source>
-        <translation type="unfinished"></translation>
+        <translation>Usar un mapa</translation>
     </message>
     <message>
         <source>Maps of tables (*.map);;All files (*)</source>
-        <translation type="unfinished"></translation>
+        <translation>Mapas de tablas (*.map);;Todos los archivos (*)</translation>
     </message>
     <message>
         <source>Save this map</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardar este mapa</translation>
     </message>
     <message>
         <source>Maps of tables (*.map)</source>
-        <translation type="unfinished"></translation>
+        <translation>Mapas de tablas (*.map)</translation>
     </message>
     <message>
         <source>The map is in %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>El mapa está en %1.</translation>
     </message>
     <message>
         <source>Reading…</source>
-        <translation type="unfinished"></translation>
+        <translation>Leyendo…</translation>
     </message>
     <message>
         <source>Stopped. Nothing was brought in.</source>
-        <translation type="unfinished"></translation>
+        <translation>Detenido. No se importó nada.</translation>
     </message>
     <message>
         <source>Bringing in…</source>
-        <translation type="unfinished"></translation>
+        <translation>Importando…</translation>
     </message>
     <message>
         <source>Other work of this window is not done yet; try again in a moment.</source>
-        <translation type="unfinished"></translation>
+        <translation>Otro trabajo de esta ventana no ha terminado; pruebe otra vez en un momento.</translation>
     </message>
     <message>
         <source>%1 brought in, %2 left out. They stand in the list and in %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 importadas, %2 omitidas. Están en la lista y en %3.</translation>
     </message>
     <message>
         <source>It is being read…</source>
-        <translation type="unfinished"></translation>
+        <translation>Se está leyendo…</translation>
     </message>
     <message>
         <source>Choose a file, or copy rows and take the clipboard.</source>
-        <translation type="unfinished"></translation>
+        <translation>Elija un archivo, o copie filas y tome el portapapeles.</translation>
     </message>
     <message>
         <source>Read as %1: %2 to be brought in, %3 left out</source>
-        <translation type="unfinished"></translation>
+        <translation>Leído como %1: %2 para importar, %3 omitidas</translation>
     </message>
     <message>
         <source>Bring in %1, leave out %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Importar %1, omitir %2</translation>
     </message>
     <message>
         <source>Found about row %1 (%2)</source>
-        <translation type="unfinished"></translation>
+        <translation>Hallado en la fila %1 (%2)</translation>
     </message>
     <message>
         <source>Found about the file as a whole</source>
-        <translation type="unfinished"></translation>
+        <translation>Hallado en el archivo en conjunto</translation>
     </message>
 </context>
 <context>
     <name>quarterstep::BroughtRowsModel</name>
     <message>
         <source>left out</source>
-        <translation type="unfinished"></translation>
+        <translation>omitida</translation>
     </message>
     <message>
         <source>taken, with a caution</source>
-        <translation type="unfinished"></translation>
+        <translation>tomada, con precaución</translation>
     </message>
     <message>
         <source>taken</source>
-        <translation type="unfinished"></translation>
+        <translation>tomada</translation>
     </message>
     <message>
         <source>Row</source>
-        <translation type="unfinished"></translation>
+        <translation>Fila</translation>
     </message>
     <message>
         <source>Person</source>
-        <translation type="unfinished">Persona</translation>
+        <translation>Persona</translation>
     </message>
     <message>
         <source>Brought in?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Importada?</translation>
     </message>
     <message>
         <source>Read as</source>
-        <translation type="unfinished"></translation>
+        <translation>Leído como</translation>
     </message>
     <message>
         <source>What was found</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que se halló</translation>
     </message>
 </context>
 <context>
@@ -5750,15 +5750,15 @@
     </message>
     <message>
         <source>Brings prescriptions in from files, instruments or the clipboard, and sends them out</source>
-        <translation type="unfinished"></translation>
+        <translation>Importa prescripciones de archivos, instrumentos o el portapapeles, y las exporta</translation>
     </message>
     <message>
         <source>Bring in…</source>
-        <translation type="unfinished"></translation>
+        <translation>Importar…</translation>
     </message>
     <message>
         <source>Bringing in and sending out</source>
-        <translation type="unfinished"></translation>
+        <translation>Importar y exportar</translation>
     </message>
 </context>
 <context>
@@ -5895,57 +5895,57 @@
     </message>
     <message>
         <source>The laboratory file of %1 is %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>El archivo de laboratorio de %1 es %2.</translation>
     </message>
 </context>
 <context>
     <name>quarterstep::ExchangePage</name>
     <message>
         <source>What comes in, or what goes out</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que entra, o lo que sale</translation>
     </message>
     <message>
         <source>Bring in</source>
-        <translation type="unfinished"></translation>
+        <translation>Importar</translation>
     </message>
     <message>
         <source>Send out</source>
-        <translation type="unfinished"></translation>
+        <translation>Exportar</translation>
     </message>
     <message>
         <source>Reading what was brought in before…</source>
-        <translation type="unfinished"></translation>
+        <translation>Leyendo lo que se importó antes…</translation>
     </message>
 </context>
 <context>
     <name>quarterstep::FindingListModel</name>
     <message>
         <source>note</source>
-        <translation type="unfinished">nota</translation>
+        <translation>nota</translation>
     </message>
     <message>
         <source>caution</source>
-        <translation type="unfinished">precaución</translation>
+        <translation>precaución</translation>
     </message>
     <message>
         <source>error</source>
-        <translation type="unfinished">error</translation>
+        <translation>error</translation>
     </message>
     <message>
         <source>Kind</source>
-        <translation type="unfinished"></translation>
+        <translation>Tipo</translation>
     </message>
     <message>
         <source>Where</source>
-        <translation type="unfinished">Dónde</translation>
+        <translation>Dónde</translation>
     </message>
     <message>
         <source>Finding</source>
-        <translation type="unfinished">Hallazgo</translation>
+        <translation>Hallazgo</translation>
     </message>
     <message>
         <source>Code</source>
-        <translation type="unfinished">Código</translation>
+        <translation>Código</translation>
     </message>
 </context>
 <context>
@@ -6485,26 +6485,26 @@
     <name>quarterstep::MappedColumnsModel</name>
     <message>
         <source>What this column holds; Enter or a click changes it</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que contiene esta columna; Intro o un clic lo cambia</translation>
     </message>
     <message>
         <source>Heading</source>
-        <translation type="unfinished"></translation>
+        <translation>Título</translation>
     </message>
     <message>
         <source>Example</source>
-        <translation type="unfinished"></translation>
+        <translation>Ejemplo</translation>
     </message>
     <message>
         <source>Taken for</source>
-        <translation type="unfinished"></translation>
+        <translation>Se toma como</translation>
     </message>
 </context>
 <context>
     <name>quarterstep::MeaningDelegate</name>
     <message>
         <source>What the column holds</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que contiene la columna</translation>
     </message>
 </context>
 <context>
@@ -6767,11 +6767,11 @@
     </message>
     <message>
         <source>Laboratory file</source>
-        <translation type="unfinished"></translation>
+        <translation>Archivo de laboratorio</translation>
     </message>
     <message>
         <source>Writes the order as a file for the laboratory into the folder papers</source>
-        <translation type="unfinished"></translation>
+        <translation>Escribe el encargo como archivo para el laboratorio en la carpeta papers</translation>
     </message>
 </context>
 <context>
@@ -7117,43 +7117,43 @@
     <name>quarterstep::PinGuard</name>
     <message>
         <source>This needs the PIN of the optician.</source>
-        <translation type="unfinished"></translation>
+        <translation>Esto necesita el PIN del óptico.</translation>
     </message>
     <message>
         <source>This needs the PIN of the keeper.</source>
-        <translation type="unfinished"></translation>
+        <translation>Esto necesita el PIN del encargado.</translation>
     </message>
     <message>
         <source>This needs the PIN of the supervisor.</source>
-        <translation type="unfinished"></translation>
+        <translation>Esto necesita el PIN del supervisor.</translation>
     </message>
     <message>
         <source>A PIN is asked for</source>
-        <translation type="unfinished"></translation>
+        <translation>Se pide un PIN</translation>
     </message>
     <message>
         <source>PIN</source>
-        <translation type="unfinished"></translation>
+        <translation>PIN</translation>
     </message>
     <message>
         <source>It is good until this place is left, or ten minutes after the last use</source>
-        <translation type="unfinished"></translation>
+        <translation>Vale hasta salir de este lugar, o diez minutos después del último uso</translation>
     </message>
     <message>
         <source>Go on</source>
-        <translation type="unfinished"></translation>
+        <translation>Continuar</translation>
     </message>
     <message>
         <source>Does what was asked for (Enter)</source>
-        <translation type="unfinished"></translation>
+        <translation>Hace lo que se pidió (Intro)</translation>
     </message>
     <message>
         <source>Do not</source>
-        <translation type="unfinished"></translation>
+        <translation>No hacerlo</translation>
     </message>
     <message>
         <source>Nothing is written (Escape)</source>
-        <translation type="unfinished"></translation>
+        <translation>No se escribe nada (Escape)</translation>
     </message>
 </context>
 <context>
@@ -7551,92 +7551,92 @@
     <name>quarterstep::SendOutPanel</name>
     <message>
         <source>As</source>
-        <translation type="unfinished"></translation>
+        <translation>Como</translation>
     </message>
     <message>
         <source>An open standard, or a table that any program takes</source>
-        <translation type="unfinished"></translation>
+        <translation>Un estándar abierto, o una tabla que acepta cualquier programa</translation>
     </message>
     <message>
         <source>HL7 FHIR (JSON, R4 and R5)</source>
-        <translation type="unfinished"></translation>
+        <translation>HL7 FHIR (JSON, R4 y R5)</translation>
     </message>
     <message>
         <source>Table (CSV)</source>
-        <translation type="unfinished"></translation>
+        <translation>Tabla (CSV)</translation>
     </message>
     <message>
         <source>Lines of JSON</source>
-        <translation type="unfinished"></translation>
+        <translation>Líneas de JSON</translation>
     </message>
     <message>
         <source>Whom</source>
-        <translation type="unfinished"></translation>
+        <translation>A quién</translation>
     </message>
     <message>
         <source>Everybody in the list, or the person on the card</source>
-        <translation type="unfinished"></translation>
+        <translation>Todos los de la lista, o la persona de la ficha</translation>
     </message>
     <message>
         <source>Everybody in the list</source>
-        <translation type="unfinished"></translation>
+        <translation>Todos los de la lista</translation>
     </message>
     <message>
         <source>The person on the card</source>
-        <translation type="unfinished"></translation>
+        <translation>La persona de la ficha</translation>
     </message>
     <message>
         <source>What stays here, or leaves otherwise</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que se queda aquí, o sale de otro modo</translation>
     </message>
     <message>
         <source>Back</source>
-        <translation type="unfinished">Atrás</translation>
+        <translation>Atrás</translation>
     </message>
     <message>
         <source>To the place before</source>
-        <translation type="unfinished"></translation>
+        <translation>Al lugar anterior</translation>
     </message>
     <message>
         <source>Write the file…</source>
-        <translation type="unfinished"></translation>
+        <translation>Escribir el archivo…</translation>
     </message>
     <message>
         <source>Asks for a name and writes; symptoms and the guardian stay here</source>
-        <translation type="unfinished"></translation>
+        <translation>Pide un nombre y escribe; los síntomas y el tutor se quedan aquí</translation>
     </message>
     <message>
         <source>Nobody is there to be sent out.</source>
-        <translation type="unfinished"></translation>
+        <translation>No hay nadie que exportar.</translation>
     </message>
     <message numerus="yes">
         <source>%n prescription(s), each with the profile, version and hash of the rules of this camp</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n prescripción, con el perfil, la versión y la huella de las reglas de este campamento</numerusform>
+            <numerusform>%n prescripciones, cada una con el perfil, la versión y la huella de las reglas de este campamento</numerusform>
         </translation>
     </message>
     <message>
         <source>Write the file</source>
-        <translation type="unfinished"></translation>
+        <translation>Escribir el archivo</translation>
     </message>
     <message>
         <source>Writing…</source>
-        <translation type="unfinished"></translation>
+        <translation>Escribiendo…</translation>
     </message>
     <message>
         <source>Other work of this window is not done yet; try again in a moment.</source>
-        <translation type="unfinished"></translation>
+        <translation>Otro trabajo de esta ventana no ha terminado; pruebe otra vez en un momento.</translation>
     </message>
     <message>
         <source>Stopped.</source>
-        <translation type="unfinished"></translation>
+        <translation>Detenido.</translation>
     </message>
     <message numerus="yes">
         <source>%n prescription(s) are in %1.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n prescripción está en %1.</numerusform>
+            <numerusform>%n prescripciones están en %1.</numerusform>
         </translation>
     </message>
 </context>
@@ -7836,11 +7836,11 @@
     </message>
     <message>
         <source>Supervisor: settings of the camp, lots, names, exports, PINs</source>
-        <translation type="unfinished"></translation>
+        <translation>Supervisor: ajustes del campamento, lotes, nombres, exportaciones, PIN</translation>
     </message>
     <message>
         <source>A guard against slips, no lock. Asked for here and at the command line. Kept with the ledger.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una protección contra descuidos, no un candado. Se pide aquí y en la línea de órdenes. Se guarda con el registro.</translation>
     </message>
 </context>
 <context>
@@ -8237,83 +8237,83 @@
     <name>quarterstep::TableReading</name>
     <message>
         <source>Found: decimal %1; cylinders: %2 minus, %3 plus, %4 without a sign; %5 spheres without a sign</source>
-        <translation type="unfinished"></translation>
+        <translation>Hallado: decimales %1; cilindros: %2 en menos, %3 en más, %4 sin signo; %5 esferas sin signo</translation>
     </message>
     <message>
         <source>comma</source>
-        <translation type="unfinished"></translation>
+        <translation>coma</translation>
     </message>
     <message>
         <source>point</source>
-        <translation type="unfinished"></translation>
+        <translation>punto</translation>
     </message>
     <message>
         <source>Between columns</source>
-        <translation type="unfinished"></translation>
+        <translation>Entre columnas</translation>
     </message>
     <message>
         <source>What stands between two cells</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que separa dos celdas</translation>
     </message>
     <message>
         <source>comma ,</source>
-        <translation type="unfinished"></translation>
+        <translation>coma ,</translation>
     </message>
     <message>
         <source>semicolon ;</source>
-        <translation type="unfinished"></translation>
+        <translation>punto y coma ;</translation>
     </message>
     <message>
         <source>tab</source>
-        <translation type="unfinished"></translation>
+        <translation>tabulador</translation>
     </message>
     <message>
         <source>bar |</source>
-        <translation type="unfinished"></translation>
+        <translation>barra |</translation>
     </message>
     <message>
         <source>Decimal mark</source>
-        <translation type="unfinished"></translation>
+        <translation>Signo decimal</translation>
     </message>
     <message>
         <source>When one is chosen, a number with the other one is refused</source>
-        <translation type="unfinished"></translation>
+        <translation>Cuando se elige uno, un número con el otro se rechaza</translation>
     </message>
     <message>
         <source>point or comma</source>
-        <translation type="unfinished"></translation>
+        <translation>punto o coma</translation>
     </message>
     <message>
         <source>refuse the row</source>
-        <translation type="unfinished"></translation>
+        <translation>rechazar la fila</translation>
     </message>
     <message>
         <source>are plus</source>
-        <translation type="unfinished"></translation>
+        <translation>cuentan en más</translation>
     </message>
     <message>
         <source>are minus</source>
-        <translation type="unfinished"></translation>
+        <translation>cuentan en menos</translation>
     </message>
     <message>
         <source>Spheres without a sign</source>
-        <translation type="unfinished"></translation>
+        <translation>Esferas sin signo</translation>
     </message>
     <message>
         <source>Ask whoever made the table before you choose</source>
-        <translation type="unfinished"></translation>
+        <translation>Pregunte a quien hizo la tabla antes de elegir</translation>
     </message>
     <message>
         <source>Cylinders without a sign</source>
-        <translation type="unfinished"></translation>
+        <translation>Cilindros sin signo</translation>
     </message>
     <message>
         <source>Columns of the table</source>
-        <translation type="unfinished"></translation>
+        <translation>Columnas de la tabla</translation>
     </message>
     <message>
         <source>What each column is taken for; Enter, F2 or a click changes it</source>
-        <translation type="unfinished"></translation>
+        <translation>Como qué se toma cada columna; Intro, F2 o un clic lo cambia</translation>
     </message>
 </context>
 <context>
@@ -8881,11 +8881,11 @@
     </message>
     <message>
         <source>right eye</source>
-        <translation type="unfinished"></translation>
+        <translation>ojo derecho</translation>
     </message>
     <message>
         <source>left eye</source>
-        <translation type="unfinished"></translation>
+        <translation>ojo izquierdo</translation>
     </message>
 </context>
 </TS>

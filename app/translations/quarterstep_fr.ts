@@ -5,99 +5,99 @@
     <name>BringIn</name>
     <message>
         <source>kept, not used</source>
-        <translation type="unfinished"></translation>
+        <translation>gardé, non utilisé</translation>
     </message>
     <message>
         <source>Code of the person</source>
-        <translation type="unfinished"></translation>
+        <translation>Code de la personne</translation>
     </message>
     <message>
         <source>Right eye, all in one cell</source>
-        <translation type="unfinished"></translation>
+        <translation>Œil droit, tout dans une cellule</translation>
     </message>
     <message>
         <source>Right eye: sphere</source>
-        <translation type="unfinished"></translation>
+        <translation>Œil droit : sphère</translation>
     </message>
     <message>
         <source>Right eye: cylinder</source>
-        <translation type="unfinished"></translation>
+        <translation>Œil droit : cylindre</translation>
     </message>
     <message>
         <source>Right eye: axis</source>
-        <translation type="unfinished"></translation>
+        <translation>Œil droit : axe</translation>
     </message>
     <message>
         <source>Right eye: prism</source>
-        <translation type="unfinished"></translation>
+        <translation>Œil droit : prisme</translation>
     </message>
     <message>
         <source>Right eye: base of the prism</source>
-        <translation type="unfinished"></translation>
+        <translation>Œil droit : base du prisme</translation>
     </message>
     <message>
         <source>Left eye, all in one cell</source>
-        <translation type="unfinished"></translation>
+        <translation>Œil gauche, tout dans une cellule</translation>
     </message>
     <message>
         <source>Left eye: sphere</source>
-        <translation type="unfinished"></translation>
+        <translation>Œil gauche : sphère</translation>
     </message>
     <message>
         <source>Left eye: cylinder</source>
-        <translation type="unfinished"></translation>
+        <translation>Œil gauche : cylindre</translation>
     </message>
     <message>
         <source>Left eye: axis</source>
-        <translation type="unfinished"></translation>
+        <translation>Œil gauche : axe</translation>
     </message>
     <message>
         <source>Left eye: prism</source>
-        <translation type="unfinished"></translation>
+        <translation>Œil gauche : prisme</translation>
     </message>
     <message>
         <source>Left eye: base of the prism</source>
-        <translation type="unfinished"></translation>
+        <translation>Œil gauche : base du prisme</translation>
     </message>
     <message>
         <source>Age in years</source>
-        <translation type="unfinished"></translation>
+        <translation>Âge en années</translation>
     </message>
     <message>
         <source>Addition of both eyes</source>
-        <translation type="unfinished"></translation>
+        <translation>Addition des deux yeux</translation>
     </message>
     <message>
         <source>Right eye: addition</source>
-        <translation type="unfinished"></translation>
+        <translation>Œil droit : addition</translation>
     </message>
     <message>
         <source>Left eye: addition</source>
-        <translation type="unfinished"></translation>
+        <translation>Œil gauche : addition</translation>
     </message>
     <message>
         <source>PD, mm</source>
-        <translation type="unfinished"></translation>
+        <translation>EP, mm</translation>
     </message>
     <message>
         <source>Right eye: PD, mm</source>
-        <translation type="unfinished"></translation>
+        <translation>Œil droit : EP, mm</translation>
     </message>
     <message>
         <source>Left eye: PD, mm</source>
-        <translation type="unfinished"></translation>
+        <translation>Œil gauche : EP, mm</translation>
     </message>
     <message>
         <source>Near PD, mm</source>
-        <translation type="unfinished"></translation>
+        <translation>EP de près, mm</translation>
     </message>
     <message>
         <source>Prescriber</source>
-        <translation type="unfinished">Prescripteur</translation>
+        <translation>Prescripteur</translation>
     </message>
     <message>
         <source>Day it was written</source>
-        <translation type="unfinished"></translation>
+        <translation>Jour où elle a été écrite</translation>
     </message>
 </context>
 <context>
@@ -229,11 +229,11 @@
     </message>
     <message>
         <source>page to show at the start: dispense, stock, stock-ladder, stock-box, stock-packing, stock-transfers, audit, audit-charts, audit-bench, opening, trays, settings, help, keys, bring-in or send-out</source>
-        <translation type="unfinished"></translation>
+        <translation>page à montrer au départ : dispense, stock, stock-ladder, stock-box, stock-packing, stock-transfers, audit, audit-charts, audit-bench, opening, trays, settings, help, keys, bring-in ou send-out</translation>
     </message>
     <message>
         <source>reads this file of prescriptions on the page bring-in at the start</source>
-        <translation type="unfinished"></translation>
+        <translation>lit ce fichier de prescriptions à la page bring-in au départ</translation>
     </message>
 </context>
 <context>
@@ -878,11 +878,11 @@
     </message>
     <message>
         <source>Right: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Droit : %1</translation>
     </message>
     <message>
         <source>Left: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Gauche : %1</translation>
     </message>
 </context>
 <context>
@@ -2964,27 +2964,27 @@
     </message>
     <message>
         <source>%1 has several purposes, or none that is complete; take them up in the list and choose the one that was ordered</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 a plusieurs usages, ou aucun qui soit complet ; les reprendre dans la liste et choisir celui qui a été commandé</translation>
     </message>
     <message>
         <source>there is no order %1 here</source>
-        <translation type="unfinished"></translation>
+        <translation>il n’y a pas de commande %1 ici</translation>
     </message>
     <message>
         <source>%1 is not in the list; load the table in which the prescription stands</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 n’est pas dans la liste ; charger le tableau où figure la prescription</translation>
     </message>
     <message>
         <source>the focimeter reads %1 right, the pair has %2</source>
-        <translation type="unfinished"></translation>
+        <translation>le frontofocomètre lit %1 à droite, la paire a %2</translation>
     </message>
     <message>
         <source>the focimeter reads %1 left, the pair has %2</source>
-        <translation type="unfinished"></translation>
+        <translation>le frontofocomètre lit %1 à gauche, la paire a %2</translation>
     </message>
     <message>
         <source>this is not the PIN of the %1; nothing was written</source>
-        <translation type="unfinished"></translation>
+        <translation>ce n’est pas le PIN de ce rôle : %1 ; rien n’a été écrit</translation>
     </message>
 </context>
 <context>
@@ -4943,11 +4943,11 @@
     </message>
     <message>
         <source>Filled: whole · lines rising: adds · lines falling: takes away.</source>
-        <translation type="unfinished"></translation>
+        <translation>Plein : total · traits montants : ajoute · traits descendants : retire.</translation>
     </message>
     <message>
         <source>Dots: inside · filled, with a diamond: outside · dashed: the limit.</source>
-        <translation type="unfinished"></translation>
+        <translation>Points : dedans · pleins, avec un losange : dehors · tirets : la limite.</translation>
     </message>
 </context>
 <context>
@@ -5168,225 +5168,225 @@
     <name>quarterstep::BringInPanel</name>
     <message>
         <source>Choose a file…</source>
-        <translation type="unfinished"></translation>
+        <translation>Choisir un fichier…</translation>
     </message>
     <message>
         <source>A table (CSV, TSV), lines of JSON, FHIR, or DICOM files of instruments</source>
-        <translation type="unfinished"></translation>
+        <translation>Un tableau (CSV, TSV), des lignes de JSON, du FHIR, ou des fichiers DICOM d’appareils</translation>
     </message>
     <message>
         <source>Take the clipboard</source>
-        <translation type="unfinished"></translation>
+        <translation>Prendre le presse-papiers</translation>
     </message>
     <message>
         <source>What was copied in a spreadsheet or another program</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce qui a été copié dans un tableur ou un autre programme</translation>
     </message>
     <message>
         <source>How the table is read</source>
-        <translation type="unfinished"></translation>
+        <translation>Comment le tableau est lu</translation>
     </message>
     <message>
         <source>Use a map…</source>
-        <translation type="unfinished"></translation>
+        <translation>Utiliser une correspondance…</translation>
     </message>
     <message>
         <source>A file that says how such a table is read</source>
-        <translation type="unfinished"></translation>
+        <translation>Un fichier qui dit comment lire un tel tableau</translation>
     </message>
     <message>
         <source>Save this map…</source>
-        <translation type="unfinished"></translation>
+        <translation>Enregistrer cette correspondance…</translation>
     </message>
     <message>
         <source>For the next table of this kind; `quarterstep import --map` takes it, too</source>
-        <translation type="unfinished"></translation>
+        <translation>Pour le prochain tableau de ce genre ; `quarterstep import --map` la prend aussi</translation>
     </message>
     <message>
         <source>What is read: nothing is written yet</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce qui est lu : rien n’est encore écrit</translation>
     </message>
     <message>
         <source>Only rows about which something was found</source>
-        <translation type="unfinished"></translation>
+        <translation>Seulement les lignes avec un constat</translation>
     </message>
     <message>
         <source>Leaves out rows that were read without a finding</source>
-        <translation type="unfinished"></translation>
+        <translation>Omet les lignes lues sans constat</translation>
     </message>
     <message>
         <source>Rows as they are read</source>
-        <translation type="unfinished"></translation>
+        <translation>Lignes telles qu’elles sont lues</translation>
     </message>
     <message>
         <source>Choose a row: what was found about it stands below</source>
-        <translation type="unfinished"></translation>
+        <translation>Choisir une ligne : ce qui a été constaté figure en dessous</translation>
     </message>
     <message>
         <source>Findings</source>
-        <translation type="unfinished">Constats</translation>
+        <translation>Constats</translation>
     </message>
     <message>
         <source>Kind, line and column in the file, what was found, and its code</source>
-        <translation type="unfinished"></translation>
+        <translation>Genre, ligne et colonne dans le fichier, ce qui a été constaté, et son code</translation>
     </message>
     <message>
         <source>Back</source>
-        <translation type="unfinished">Retour</translation>
+        <translation>Retour</translation>
     </message>
     <message>
         <source>To the place before; nothing is brought in</source>
-        <translation type="unfinished"></translation>
+        <translation>À l’endroit d’avant ; rien n’est importé</translation>
     </message>
     <message>
         <source>They come to stand in the waiting list</source>
-        <translation type="unfinished"></translation>
+        <translation>Elles seront placées dans la file d’attente</translation>
     </message>
     <message>
         <source>Bring them in</source>
-        <translation type="unfinished"></translation>
+        <translation>Les importer</translation>
     </message>
     <message>
         <source>a table</source>
-        <translation type="unfinished"></translation>
+        <translation>un tableau</translation>
     </message>
     <message>
         <source>lines of JSON</source>
-        <translation type="unfinished"></translation>
+        <translation>lignes de JSON</translation>
     </message>
     <message>
         <source>DICOM</source>
-        <translation type="unfinished"></translation>
+        <translation>DICOM</translation>
     </message>
     <message>
         <source>FHIR</source>
-        <translation type="unfinished"></translation>
+        <translation>FHIR</translation>
     </message>
     <message>
         <source>Nothing is chosen yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Rien n’est encore choisi.</translation>
     </message>
     <message>
         <source>Prescriptions to bring in</source>
-        <translation type="unfinished"></translation>
+        <translation>Prescriptions à importer</translation>
     </message>
     <message>
         <source>Prescriptions (*.csv *.tsv *.txt *.json *.jsonl *.ndjson *.dcm);;All files (*)</source>
-        <translation type="unfinished"></translation>
+        <translation>Prescriptions (*.csv *.tsv *.txt *.json *.jsonl *.ndjson *.dcm);;Tous les fichiers (*)</translation>
     </message>
     <message>
         <source>No text is in the clipboard; copy the rows with their headings first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucun texte dans le presse-papiers ; copier d’abord les lignes avec leurs titres.</translation>
     </message>
     <message>
         <source>The clipboard</source>
-        <translation type="unfinished"></translation>
+        <translation>Le presse-papiers</translation>
     </message>
     <message numerus="yes">
         <source>%n files</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n fichier</numerusform>
+            <numerusform>%n fichiers</numerusform>
         </translation>
     </message>
     <message>
         <source>Use a map</source>
-        <translation type="unfinished"></translation>
+        <translation>Utiliser une correspondance</translation>
     </message>
     <message>
         <source>Maps of tables (*.map);;All files (*)</source>
-        <translation type="unfinished"></translation>
+        <translation>Correspondances de tableaux (*.map);;Tous les fichiers (*)</translation>
     </message>
     <message>
         <source>Save this map</source>
-        <translation type="unfinished"></translation>
+        <translation>Enregistrer cette correspondance</translation>
     </message>
     <message>
         <source>Maps of tables (*.map)</source>
-        <translation type="unfinished"></translation>
+        <translation>Correspondances de tableaux (*.map)</translation>
     </message>
     <message>
         <source>The map is in %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>La correspondance est dans %1.</translation>
     </message>
     <message>
         <source>Reading…</source>
-        <translation type="unfinished"></translation>
+        <translation>Lecture…</translation>
     </message>
     <message>
         <source>Stopped. Nothing was brought in.</source>
-        <translation type="unfinished"></translation>
+        <translation>Arrêté. Rien n’a été importé.</translation>
     </message>
     <message>
         <source>Bringing in…</source>
-        <translation type="unfinished"></translation>
+        <translation>Importation…</translation>
     </message>
     <message>
         <source>Other work of this window is not done yet; try again in a moment.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un autre travail de cette fenêtre n’est pas fini ; réessayer dans un instant.</translation>
     </message>
     <message>
         <source>%1 brought in, %2 left out. They stand in the list and in %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 importées, %2 omises. Elles figurent dans la liste et dans %3.</translation>
     </message>
     <message>
         <source>It is being read…</source>
-        <translation type="unfinished"></translation>
+        <translation>Lecture en cours…</translation>
     </message>
     <message>
         <source>Choose a file, or copy rows and take the clipboard.</source>
-        <translation type="unfinished"></translation>
+        <translation>Choisir un fichier, ou copier des lignes et prendre le presse-papiers.</translation>
     </message>
     <message>
         <source>Read as %1: %2 to be brought in, %3 left out</source>
-        <translation type="unfinished"></translation>
+        <translation>Lu comme %1 : %2 à importer, %3 omises</translation>
     </message>
     <message>
         <source>Bring in %1, leave out %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Importer %1, omettre %2</translation>
     </message>
     <message>
         <source>Found about row %1 (%2)</source>
-        <translation type="unfinished"></translation>
+        <translation>Constaté à la ligne %1 (%2)</translation>
     </message>
     <message>
         <source>Found about the file as a whole</source>
-        <translation type="unfinished"></translation>
+        <translation>Constaté pour le fichier entier</translation>
     </message>
 </context>
 <context>
     <name>quarterstep::BroughtRowsModel</name>
     <message>
         <source>left out</source>
-        <translation type="unfinished"></translation>
+        <translation>omise</translation>
     </message>
     <message>
         <source>taken, with a caution</source>
-        <translation type="unfinished"></translation>
+        <translation>prise, avec prudence</translation>
     </message>
     <message>
         <source>taken</source>
-        <translation type="unfinished"></translation>
+        <translation>prise</translation>
     </message>
     <message>
         <source>Row</source>
-        <translation type="unfinished"></translation>
+        <translation>Ligne</translation>
     </message>
     <message>
         <source>Person</source>
-        <translation type="unfinished">Personne</translation>
+        <translation>Personne</translation>
     </message>
     <message>
         <source>Brought in?</source>
-        <translation type="unfinished"></translation>
+        <translation>Importée ?</translation>
     </message>
     <message>
         <source>Read as</source>
-        <translation type="unfinished"></translation>
+        <translation>Lu comme</translation>
     </message>
     <message>
         <source>What was found</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce qui a été constaté</translation>
     </message>
 </context>
 <context>
@@ -5750,15 +5750,15 @@
     </message>
     <message>
         <source>Brings prescriptions in from files, instruments or the clipboard, and sends them out</source>
-        <translation type="unfinished"></translation>
+        <translation>Importe des prescriptions de fichiers, d’appareils ou du presse-papiers, et les exporte</translation>
     </message>
     <message>
         <source>Bring in…</source>
-        <translation type="unfinished"></translation>
+        <translation>Importer…</translation>
     </message>
     <message>
         <source>Bringing in and sending out</source>
-        <translation type="unfinished"></translation>
+        <translation>Importer et exporter</translation>
     </message>
 </context>
 <context>
@@ -5895,57 +5895,57 @@
     </message>
     <message>
         <source>The laboratory file of %1 is %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le fichier de laboratoire de %1 est %2.</translation>
     </message>
 </context>
 <context>
     <name>quarterstep::ExchangePage</name>
     <message>
         <source>What comes in, or what goes out</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce qui entre, ou ce qui sort</translation>
     </message>
     <message>
         <source>Bring in</source>
-        <translation type="unfinished"></translation>
+        <translation>Importer</translation>
     </message>
     <message>
         <source>Send out</source>
-        <translation type="unfinished"></translation>
+        <translation>Exporter</translation>
     </message>
     <message>
         <source>Reading what was brought in before…</source>
-        <translation type="unfinished"></translation>
+        <translation>Lecture de ce qui a été importé auparavant…</translation>
     </message>
 </context>
 <context>
     <name>quarterstep::FindingListModel</name>
     <message>
         <source>note</source>
-        <translation type="unfinished">note</translation>
+        <translation>note</translation>
     </message>
     <message>
         <source>caution</source>
-        <translation type="unfinished">prudence</translation>
+        <translation>prudence</translation>
     </message>
     <message>
         <source>error</source>
-        <translation type="unfinished">erreur</translation>
+        <translation>erreur</translation>
     </message>
     <message>
         <source>Kind</source>
-        <translation type="unfinished"></translation>
+        <translation>Genre</translation>
     </message>
     <message>
         <source>Where</source>
-        <translation type="unfinished">Où</translation>
+        <translation>Où</translation>
     </message>
     <message>
         <source>Finding</source>
-        <translation type="unfinished">Constat</translation>
+        <translation>Constat</translation>
     </message>
     <message>
         <source>Code</source>
-        <translation type="unfinished">Code</translation>
+        <translation>Code</translation>
     </message>
 </context>
 <context>
@@ -6485,26 +6485,26 @@
     <name>quarterstep::MappedColumnsModel</name>
     <message>
         <source>What this column holds; Enter or a click changes it</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce que contient cette colonne ; Entrée ou un clic le change</translation>
     </message>
     <message>
         <source>Heading</source>
-        <translation type="unfinished"></translation>
+        <translation>Titre</translation>
     </message>
     <message>
         <source>Example</source>
-        <translation type="unfinished"></translation>
+        <translation>Exemple</translation>
     </message>
     <message>
         <source>Taken for</source>
-        <translation type="unfinished"></translation>
+        <translation>Prise pour</translation>
     </message>
 </context>
 <context>
     <name>quarterstep::MeaningDelegate</name>
     <message>
         <source>What the column holds</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce que contient la colonne</translation>
     </message>
 </context>
 <context>
@@ -6767,11 +6767,11 @@
     </message>
     <message>
         <source>Laboratory file</source>
-        <translation type="unfinished"></translation>
+        <translation>Fichier de laboratoire</translation>
     </message>
     <message>
         <source>Writes the order as a file for the laboratory into the folder papers</source>
-        <translation type="unfinished"></translation>
+        <translation>Écrit la commande en fichier pour le laboratoire dans le dossier papers</translation>
     </message>
 </context>
 <context>
@@ -7117,43 +7117,43 @@
     <name>quarterstep::PinGuard</name>
     <message>
         <source>This needs the PIN of the optician.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ceci demande le PIN de l’opticien.</translation>
     </message>
     <message>
         <source>This needs the PIN of the keeper.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ceci demande le PIN du gardien.</translation>
     </message>
     <message>
         <source>This needs the PIN of the supervisor.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ceci demande le PIN du superviseur.</translation>
     </message>
     <message>
         <source>A PIN is asked for</source>
-        <translation type="unfinished"></translation>
+        <translation>Un PIN est demandé</translation>
     </message>
     <message>
         <source>PIN</source>
-        <translation type="unfinished"></translation>
+        <translation>PIN</translation>
     </message>
     <message>
         <source>It is good until this place is left, or ten minutes after the last use</source>
-        <translation type="unfinished"></translation>
+        <translation>Il vaut jusqu’à la sortie de cet endroit, ou dix minutes après le dernier usage</translation>
     </message>
     <message>
         <source>Go on</source>
-        <translation type="unfinished"></translation>
+        <translation>Continuer</translation>
     </message>
     <message>
         <source>Does what was asked for (Enter)</source>
-        <translation type="unfinished"></translation>
+        <translation>Fait ce qui a été demandé (Entrée)</translation>
     </message>
     <message>
         <source>Do not</source>
-        <translation type="unfinished"></translation>
+        <translation>Ne pas le faire</translation>
     </message>
     <message>
         <source>Nothing is written (Escape)</source>
-        <translation type="unfinished"></translation>
+        <translation>Rien n’est écrit (Échap)</translation>
     </message>
 </context>
 <context>
@@ -7551,92 +7551,92 @@
     <name>quarterstep::SendOutPanel</name>
     <message>
         <source>As</source>
-        <translation type="unfinished"></translation>
+        <translation>Sous forme de</translation>
     </message>
     <message>
         <source>An open standard, or a table that any program takes</source>
-        <translation type="unfinished"></translation>
+        <translation>Un standard ouvert, ou un tableau que tout programme accepte</translation>
     </message>
     <message>
         <source>HL7 FHIR (JSON, R4 and R5)</source>
-        <translation type="unfinished"></translation>
+        <translation>HL7 FHIR (JSON, R4 et R5)</translation>
     </message>
     <message>
         <source>Table (CSV)</source>
-        <translation type="unfinished"></translation>
+        <translation>Tableau (CSV)</translation>
     </message>
     <message>
         <source>Lines of JSON</source>
-        <translation type="unfinished"></translation>
+        <translation>Lignes de JSON</translation>
     </message>
     <message>
         <source>Whom</source>
-        <translation type="unfinished"></translation>
+        <translation>Qui</translation>
     </message>
     <message>
         <source>Everybody in the list, or the person on the card</source>
-        <translation type="unfinished"></translation>
+        <translation>Tous ceux de la liste, ou la personne de la fiche</translation>
     </message>
     <message>
         <source>Everybody in the list</source>
-        <translation type="unfinished"></translation>
+        <translation>Tous ceux de la liste</translation>
     </message>
     <message>
         <source>The person on the card</source>
-        <translation type="unfinished"></translation>
+        <translation>La personne de la fiche</translation>
     </message>
     <message>
         <source>What stays here, or leaves otherwise</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce qui reste ici, ou sort autrement</translation>
     </message>
     <message>
         <source>Back</source>
-        <translation type="unfinished">Retour</translation>
+        <translation>Retour</translation>
     </message>
     <message>
         <source>To the place before</source>
-        <translation type="unfinished"></translation>
+        <translation>À l’endroit d’avant</translation>
     </message>
     <message>
         <source>Write the file…</source>
-        <translation type="unfinished"></translation>
+        <translation>Écrire le fichier…</translation>
     </message>
     <message>
         <source>Asks for a name and writes; symptoms and the guardian stay here</source>
-        <translation type="unfinished"></translation>
+        <translation>Demande un nom et écrit ; les symptômes et le tuteur restent ici</translation>
     </message>
     <message>
         <source>Nobody is there to be sent out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Il n’y a personne à exporter.</translation>
     </message>
     <message numerus="yes">
         <source>%n prescription(s), each with the profile, version and hash of the rules of this camp</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n prescription, avec le profil, la version et l’empreinte des règles de ce camp</numerusform>
+            <numerusform>%n prescriptions, chacune avec le profil, la version et l’empreinte des règles de ce camp</numerusform>
         </translation>
     </message>
     <message>
         <source>Write the file</source>
-        <translation type="unfinished"></translation>
+        <translation>Écrire le fichier</translation>
     </message>
     <message>
         <source>Writing…</source>
-        <translation type="unfinished"></translation>
+        <translation>Écriture…</translation>
     </message>
     <message>
         <source>Other work of this window is not done yet; try again in a moment.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un autre travail de cette fenêtre n’est pas fini ; réessayer dans un instant.</translation>
     </message>
     <message>
         <source>Stopped.</source>
-        <translation type="unfinished"></translation>
+        <translation>Arrêté.</translation>
     </message>
     <message numerus="yes">
         <source>%n prescription(s) are in %1.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n prescription est dans %1.</numerusform>
+            <numerusform>%n prescriptions sont dans %1.</numerusform>
         </translation>
     </message>
 </context>
@@ -7836,11 +7836,11 @@
     </message>
     <message>
         <source>Supervisor: settings of the camp, lots, names, exports, PINs</source>
-        <translation type="unfinished"></translation>
+        <translation>Superviseur : réglages du camp, lots, noms, exports, PIN</translation>
     </message>
     <message>
         <source>A guard against slips, no lock. Asked for here and at the command line. Kept with the ledger.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une protection contre les erreurs, pas un verrou. Demandé ici et en ligne de commande. Gardé avec le registre.</translation>
     </message>
 </context>
 <context>
@@ -8237,83 +8237,83 @@
     <name>quarterstep::TableReading</name>
     <message>
         <source>Found: decimal %1; cylinders: %2 minus, %3 plus, %4 without a sign; %5 spheres without a sign</source>
-        <translation type="unfinished"></translation>
+        <translation>Trouvé : décimales %1 ; cylindres : %2 en moins, %3 en plus, %4 sans signe ; %5 sphères sans signe</translation>
     </message>
     <message>
         <source>comma</source>
-        <translation type="unfinished"></translation>
+        <translation>virgule</translation>
     </message>
     <message>
         <source>point</source>
-        <translation type="unfinished"></translation>
+        <translation>point</translation>
     </message>
     <message>
         <source>Between columns</source>
-        <translation type="unfinished"></translation>
+        <translation>Entre colonnes</translation>
     </message>
     <message>
         <source>What stands between two cells</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce qui sépare deux cellules</translation>
     </message>
     <message>
         <source>comma ,</source>
-        <translation type="unfinished"></translation>
+        <translation>virgule ,</translation>
     </message>
     <message>
         <source>semicolon ;</source>
-        <translation type="unfinished"></translation>
+        <translation>point-virgule ;</translation>
     </message>
     <message>
         <source>tab</source>
-        <translation type="unfinished"></translation>
+        <translation>tabulation</translation>
     </message>
     <message>
         <source>bar |</source>
-        <translation type="unfinished"></translation>
+        <translation>barre |</translation>
     </message>
     <message>
         <source>Decimal mark</source>
-        <translation type="unfinished"></translation>
+        <translation>Signe décimal</translation>
     </message>
     <message>
         <source>When one is chosen, a number with the other one is refused</source>
-        <translation type="unfinished"></translation>
+        <translation>Quand l’un est choisi, un nombre avec l’autre est refusé</translation>
     </message>
     <message>
         <source>point or comma</source>
-        <translation type="unfinished"></translation>
+        <translation>point ou virgule</translation>
     </message>
     <message>
         <source>refuse the row</source>
-        <translation type="unfinished"></translation>
+        <translation>refuser la ligne</translation>
     </message>
     <message>
         <source>are plus</source>
-        <translation type="unfinished"></translation>
+        <translation>comptent en plus</translation>
     </message>
     <message>
         <source>are minus</source>
-        <translation type="unfinished"></translation>
+        <translation>comptent en moins</translation>
     </message>
     <message>
         <source>Spheres without a sign</source>
-        <translation type="unfinished"></translation>
+        <translation>Sphères sans signe</translation>
     </message>
     <message>
         <source>Ask whoever made the table before you choose</source>
-        <translation type="unfinished"></translation>
+        <translation>Demander à l’auteur du tableau avant de choisir</translation>
     </message>
     <message>
         <source>Cylinders without a sign</source>
-        <translation type="unfinished"></translation>
+        <translation>Cylindres sans signe</translation>
     </message>
     <message>
         <source>Columns of the table</source>
-        <translation type="unfinished"></translation>
+        <translation>Colonnes du tableau</translation>
     </message>
     <message>
         <source>What each column is taken for; Enter, F2 or a click changes it</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce pour quoi chaque colonne est prise ; Entrée, F2 ou un clic le change</translation>
     </message>
 </context>
 <context>
@@ -8881,11 +8881,11 @@
     </message>
     <message>
         <source>right eye</source>
-        <translation type="unfinished"></translation>
+        <translation>œil droit</translation>
     </message>
     <message>
         <source>left eye</source>
-        <translation type="unfinished"></translation>
+        <translation>œil gauche</translation>
     </message>
 </context>
 </TS>

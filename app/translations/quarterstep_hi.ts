@@ -5,99 +5,99 @@
     <name>BringIn</name>
     <message>
         <source>kept, not used</source>
-        <translation type="unfinished"></translation>
+        <translation>रखा, इस्तेमाल नहीं</translation>
     </message>
     <message>
         <source>Code of the person</source>
-        <translation type="unfinished"></translation>
+        <translation>व्यक्ति का कोड</translation>
     </message>
     <message>
         <source>Right eye, all in one cell</source>
-        <translation type="unfinished"></translation>
+        <translation>दाईं आँख, सब एक खाने में</translation>
     </message>
     <message>
         <source>Right eye: sphere</source>
-        <translation type="unfinished"></translation>
+        <translation>दाईं आँख: स्फ़ियर</translation>
     </message>
     <message>
         <source>Right eye: cylinder</source>
-        <translation type="unfinished"></translation>
+        <translation>दाईं आँख: सिलिंडर</translation>
     </message>
     <message>
         <source>Right eye: axis</source>
-        <translation type="unfinished"></translation>
+        <translation>दाईं आँख: धुरी</translation>
     </message>
     <message>
         <source>Right eye: prism</source>
-        <translation type="unfinished"></translation>
+        <translation>दाईं आँख: प्रिज़्म</translation>
     </message>
     <message>
         <source>Right eye: base of the prism</source>
-        <translation type="unfinished"></translation>
+        <translation>दाईं आँख: प्रिज़्म का बेस</translation>
     </message>
     <message>
         <source>Left eye, all in one cell</source>
-        <translation type="unfinished"></translation>
+        <translation>बाईं आँख, सब एक खाने में</translation>
     </message>
     <message>
         <source>Left eye: sphere</source>
-        <translation type="unfinished"></translation>
+        <translation>बाईं आँख: स्फ़ियर</translation>
     </message>
     <message>
         <source>Left eye: cylinder</source>
-        <translation type="unfinished"></translation>
+        <translation>बाईं आँख: सिलिंडर</translation>
     </message>
     <message>
         <source>Left eye: axis</source>
-        <translation type="unfinished"></translation>
+        <translation>बाईं आँख: धुरी</translation>
     </message>
     <message>
         <source>Left eye: prism</source>
-        <translation type="unfinished"></translation>
+        <translation>बाईं आँख: प्रिज़्म</translation>
     </message>
     <message>
         <source>Left eye: base of the prism</source>
-        <translation type="unfinished"></translation>
+        <translation>बाईं आँख: प्रिज़्म का बेस</translation>
     </message>
     <message>
         <source>Age in years</source>
-        <translation type="unfinished"></translation>
+        <translation>उम्र, वर्षों में</translation>
     </message>
     <message>
         <source>Addition of both eyes</source>
-        <translation type="unfinished"></translation>
+        <translation>दोनों आँखों का ऐड</translation>
     </message>
     <message>
         <source>Right eye: addition</source>
-        <translation type="unfinished"></translation>
+        <translation>दाईं आँख: ऐड</translation>
     </message>
     <message>
         <source>Left eye: addition</source>
-        <translation type="unfinished"></translation>
+        <translation>बाईं आँख: ऐड</translation>
     </message>
     <message>
         <source>PD, mm</source>
-        <translation type="unfinished"></translation>
+        <translation>PD, मिमी</translation>
     </message>
     <message>
         <source>Right eye: PD, mm</source>
-        <translation type="unfinished"></translation>
+        <translation>दाईं आँख: PD, मिमी</translation>
     </message>
     <message>
         <source>Left eye: PD, mm</source>
-        <translation type="unfinished"></translation>
+        <translation>बाईं आँख: PD, मिमी</translation>
     </message>
     <message>
         <source>Near PD, mm</source>
-        <translation type="unfinished"></translation>
+        <translation>PD पास, मिमी</translation>
     </message>
     <message>
         <source>Prescriber</source>
-        <translation type="unfinished"></translation>
+        <translation>चश्मा लिखने वाला</translation>
     </message>
     <message>
         <source>Day it was written</source>
-        <translation type="unfinished"></translation>
+        <translation>लिखने का दिन</translation>
     </message>
 </context>
 <context>
@@ -229,11 +229,11 @@
     </message>
     <message>
         <source>page to show at the start: dispense, stock, stock-ladder, stock-box, stock-packing, stock-transfers, audit, audit-charts, audit-bench, opening, trays, settings, help, keys, bring-in or send-out</source>
-        <translation type="unfinished"></translation>
+        <translation>शुरू में दिखाने का पन्ना: dispense, stock, stock-ladder, stock-box, stock-packing, stock-transfers, audit, audit-charts, audit-bench, opening, trays, settings, help, keys, bring-in या send-out</translation>
     </message>
     <message>
         <source>reads this file of prescriptions on the page bring-in at the start</source>
-        <translation type="unfinished"></translation>
+        <translation>शुरू में bring-in पन्ने पर नुस्ख़ों की यह फ़ाइल पढ़ता है</translation>
     </message>
 </context>
 <context>
@@ -878,11 +878,11 @@
     </message>
     <message>
         <source>Right: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>दायाँ: %1</translation>
     </message>
     <message>
         <source>Left: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>बायाँ: %1</translation>
     </message>
 </context>
 <context>
@@ -2964,27 +2964,27 @@
     </message>
     <message>
         <source>%1 has several purposes, or none that is complete; take them up in the list and choose the one that was ordered</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 के कई उद्देश्य हैं, या कोई पूरा नहीं है; उन्हें सूची में खोलें और वह चुनें जिसका ऑर्डर हुआ था</translation>
     </message>
     <message>
         <source>there is no order %1 here</source>
-        <translation type="unfinished"></translation>
+        <translation>यहाँ ऑर्डर %1 नहीं है</translation>
     </message>
     <message>
         <source>%1 is not in the list; load the table in which the prescription stands</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 सूची में नहीं है; वह तालिका लोड करें जिसमें नुस्ख़ा है</translation>
     </message>
     <message>
         <source>the focimeter reads %1 right, the pair has %2</source>
-        <translation type="unfinished"></translation>
+        <translation>फ़ोसीमीटर दायाँ %1 पढ़ता है, चश्मे में %2 है</translation>
     </message>
     <message>
         <source>the focimeter reads %1 left, the pair has %2</source>
-        <translation type="unfinished"></translation>
+        <translation>फ़ोसीमीटर बायाँ %1 पढ़ता है, चश्मे में %2 है</translation>
     </message>
     <message>
         <source>this is not the PIN of the %1; nothing was written</source>
-        <translation type="unfinished"></translation>
+        <translation>यह भूमिका %1 का PIN नहीं है; कुछ लिखा नहीं गया</translation>
     </message>
 </context>
 <context>
@@ -4943,11 +4943,11 @@
     </message>
     <message>
         <source>Filled: whole · lines rising: adds · lines falling: takes away.</source>
-        <translation type="unfinished"></translation>
+        <translation>भरा: पूरा · चढ़ती रेखाएँ: जोड़ता है · उतरती रेखाएँ: घटाता है।</translation>
     </message>
     <message>
         <source>Dots: inside · filled, with a diamond: outside · dashed: the limit.</source>
-        <translation type="unfinished"></translation>
+        <translation>बिंदु: भीतर · भरा, हीरे के साथ: बाहर · टूटी रेखा: सीमा।</translation>
     </message>
 </context>
 <context>
@@ -5168,225 +5168,225 @@
     <name>quarterstep::BringInPanel</name>
     <message>
         <source>Choose a file…</source>
-        <translation type="unfinished"></translation>
+        <translation>फ़ाइल चुनें…</translation>
     </message>
     <message>
         <source>A table (CSV, TSV), lines of JSON, FHIR, or DICOM files of instruments</source>
-        <translation type="unfinished"></translation>
+        <translation>तालिका (CSV, TSV), JSON की पंक्तियाँ, FHIR, या उपकरणों की DICOM फ़ाइलें</translation>
     </message>
     <message>
         <source>Take the clipboard</source>
-        <translation type="unfinished"></translation>
+        <translation>क्लिपबोर्ड से लें</translation>
     </message>
     <message>
         <source>What was copied in a spreadsheet or another program</source>
-        <translation type="unfinished"></translation>
+        <translation>जो स्प्रेडशीट या किसी दूसरे प्रोग्राम में कॉपी किया गया</translation>
     </message>
     <message>
         <source>How the table is read</source>
-        <translation type="unfinished"></translation>
+        <translation>तालिका कैसे पढ़ी जाती है</translation>
     </message>
     <message>
         <source>Use a map…</source>
-        <translation type="unfinished"></translation>
+        <translation>मानचित्र इस्तेमाल करें…</translation>
     </message>
     <message>
         <source>A file that says how such a table is read</source>
-        <translation type="unfinished"></translation>
+        <translation>फ़ाइल जो बताती है कि ऐसी तालिका कैसे पढ़ी जाए</translation>
     </message>
     <message>
         <source>Save this map…</source>
-        <translation type="unfinished"></translation>
+        <translation>यह मानचित्र सहेजें…</translation>
     </message>
     <message>
         <source>For the next table of this kind; `quarterstep import --map` takes it, too</source>
-        <translation type="unfinished"></translation>
+        <translation>इस तरह की अगली तालिका के लिए; `quarterstep import --map` भी इसे लेता है</translation>
     </message>
     <message>
         <source>What is read: nothing is written yet</source>
-        <translation type="unfinished"></translation>
+        <translation>जो पढ़ा जाता है: अभी कुछ लिखा नहीं गया</translation>
     </message>
     <message>
         <source>Only rows about which something was found</source>
-        <translation type="unfinished"></translation>
+        <translation>केवल वे कतारें जिनमें कुछ मिला</translation>
     </message>
     <message>
         <source>Leaves out rows that were read without a finding</source>
-        <translation type="unfinished"></translation>
+        <translation>बिना निष्कर्ष पढ़ी गई कतारें छोड़ देता है</translation>
     </message>
     <message>
         <source>Rows as they are read</source>
-        <translation type="unfinished"></translation>
+        <translation>कतारें, जैसी पढ़ी जाती हैं</translation>
     </message>
     <message>
         <source>Choose a row: what was found about it stands below</source>
-        <translation type="unfinished"></translation>
+        <translation>कतार चुनें: उसमें जो मिला, नीचे दिखता है</translation>
     </message>
     <message>
         <source>Findings</source>
-        <translation type="unfinished">निष्कर्ष</translation>
+        <translation>निष्कर्ष</translation>
     </message>
     <message>
         <source>Kind, line and column in the file, what was found, and its code</source>
-        <translation type="unfinished"></translation>
+        <translation>प्रकार, फ़ाइल में पंक्ति और स्तंभ, जो मिला, और उसका कोड</translation>
     </message>
     <message>
         <source>Back</source>
-        <translation type="unfinished">वापस</translation>
+        <translation>वापस</translation>
     </message>
     <message>
         <source>To the place before; nothing is brought in</source>
-        <translation type="unfinished"></translation>
+        <translation>पिछली जगह पर; कुछ भीतर नहीं लाया जाता</translation>
     </message>
     <message>
         <source>They come to stand in the waiting list</source>
-        <translation type="unfinished"></translation>
+        <translation>वे प्रतीक्षा सूची में आ जाते हैं</translation>
     </message>
     <message>
         <source>Bring them in</source>
-        <translation type="unfinished"></translation>
+        <translation>उन्हें भीतर लाएँ</translation>
     </message>
     <message>
         <source>a table</source>
-        <translation type="unfinished"></translation>
+        <translation>तालिका</translation>
     </message>
     <message>
         <source>lines of JSON</source>
-        <translation type="unfinished"></translation>
+        <translation>JSON की पंक्तियाँ</translation>
     </message>
     <message>
         <source>DICOM</source>
-        <translation type="unfinished"></translation>
+        <translation>DICOM</translation>
     </message>
     <message>
         <source>FHIR</source>
-        <translation type="unfinished"></translation>
+        <translation>FHIR</translation>
     </message>
     <message>
         <source>Nothing is chosen yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>अभी कुछ नहीं चुना।</translation>
     </message>
     <message>
         <source>Prescriptions to bring in</source>
-        <translation type="unfinished"></translation>
+        <translation>भीतर लाने के नुस्ख़े</translation>
     </message>
     <message>
         <source>Prescriptions (*.csv *.tsv *.txt *.json *.jsonl *.ndjson *.dcm);;All files (*)</source>
-        <translation type="unfinished"></translation>
+        <translation>नुस्ख़े (*.csv *.tsv *.txt *.json *.jsonl *.ndjson *.dcm);;सब फ़ाइलें (*)</translation>
     </message>
     <message>
         <source>No text is in the clipboard; copy the rows with their headings first.</source>
-        <translation type="unfinished"></translation>
+        <translation>क्लिपबोर्ड में कोई पाठ नहीं है; पहले कतारें उनके शीर्षकों के साथ कॉपी करें।</translation>
     </message>
     <message>
         <source>The clipboard</source>
-        <translation type="unfinished"></translation>
+        <translation>क्लिपबोर्ड</translation>
     </message>
     <message numerus="yes">
         <source>%n files</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n फ़ाइल</numerusform>
+            <numerusform>%n फ़ाइलें</numerusform>
         </translation>
     </message>
     <message>
         <source>Use a map</source>
-        <translation type="unfinished"></translation>
+        <translation>मानचित्र इस्तेमाल करें</translation>
     </message>
     <message>
         <source>Maps of tables (*.map);;All files (*)</source>
-        <translation type="unfinished"></translation>
+        <translation>तालिकाओं के मानचित्र (*.map);;सब फ़ाइलें (*)</translation>
     </message>
     <message>
         <source>Save this map</source>
-        <translation type="unfinished"></translation>
+        <translation>यह मानचित्र सहेजें</translation>
     </message>
     <message>
         <source>Maps of tables (*.map)</source>
-        <translation type="unfinished"></translation>
+        <translation>तालिकाओं के मानचित्र (*.map)</translation>
     </message>
     <message>
         <source>The map is in %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>मानचित्र %1 में है।</translation>
     </message>
     <message>
         <source>Reading…</source>
-        <translation type="unfinished"></translation>
+        <translation>पढ़ा जा रहा है…</translation>
     </message>
     <message>
         <source>Stopped. Nothing was brought in.</source>
-        <translation type="unfinished"></translation>
+        <translation>रोका गया। कुछ भीतर नहीं लाया गया।</translation>
     </message>
     <message>
         <source>Bringing in…</source>
-        <translation type="unfinished"></translation>
+        <translation>भीतर लाया जा रहा है…</translation>
     </message>
     <message>
         <source>Other work of this window is not done yet; try again in a moment.</source>
-        <translation type="unfinished"></translation>
+        <translation>इस खिड़की का दूसरा काम अभी पूरा नहीं हुआ; थोड़ी देर में फिर कोशिश करें।</translation>
     </message>
     <message>
         <source>%1 brought in, %2 left out. They stand in the list and in %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 भीतर लाए गए, %2 छोड़े गए। वे सूची में और %3 में हैं।</translation>
     </message>
     <message>
         <source>It is being read…</source>
-        <translation type="unfinished"></translation>
+        <translation>पढ़ा जा रहा है…</translation>
     </message>
     <message>
         <source>Choose a file, or copy rows and take the clipboard.</source>
-        <translation type="unfinished"></translation>
+        <translation>फ़ाइल चुनें, या कतारें कॉपी करके क्लिपबोर्ड से लें।</translation>
     </message>
     <message>
         <source>Read as %1: %2 to be brought in, %3 left out</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 के रूप में पढ़ा: %2 भीतर लाने हैं, %3 छोड़े गए</translation>
     </message>
     <message>
         <source>Bring in %1, leave out %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 भीतर लाएँ, %2 छोड़ें</translation>
     </message>
     <message>
         <source>Found about row %1 (%2)</source>
-        <translation type="unfinished"></translation>
+        <translation>कतार %1 में मिला (%2)</translation>
     </message>
     <message>
         <source>Found about the file as a whole</source>
-        <translation type="unfinished"></translation>
+        <translation>पूरी फ़ाइल के बारे में मिला</translation>
     </message>
 </context>
 <context>
     <name>quarterstep::BroughtRowsModel</name>
     <message>
         <source>left out</source>
-        <translation type="unfinished"></translation>
+        <translation>छोड़ा गया</translation>
     </message>
     <message>
         <source>taken, with a caution</source>
-        <translation type="unfinished"></translation>
+        <translation>लिया, सावधानी के साथ</translation>
     </message>
     <message>
         <source>taken</source>
-        <translation type="unfinished"></translation>
+        <translation>लिया</translation>
     </message>
     <message>
         <source>Row</source>
-        <translation type="unfinished"></translation>
+        <translation>कतार</translation>
     </message>
     <message>
         <source>Person</source>
-        <translation type="unfinished">व्यक्ति</translation>
+        <translation>व्यक्ति</translation>
     </message>
     <message>
         <source>Brought in?</source>
-        <translation type="unfinished"></translation>
+        <translation>भीतर लाया?</translation>
     </message>
     <message>
         <source>Read as</source>
-        <translation type="unfinished"></translation>
+        <translation>कैसे पढ़ा</translation>
     </message>
     <message>
         <source>What was found</source>
-        <translation type="unfinished"></translation>
+        <translation>जो मिला</translation>
     </message>
 </context>
 <context>
@@ -5750,15 +5750,15 @@
     </message>
     <message>
         <source>Brings prescriptions in from files, instruments or the clipboard, and sends them out</source>
-        <translation type="unfinished"></translation>
+        <translation>फ़ाइलों, उपकरणों या क्लिपबोर्ड से नुस्ख़े भीतर लाता है, और उन्हें बाहर भेजता है</translation>
     </message>
     <message>
         <source>Bring in…</source>
-        <translation type="unfinished"></translation>
+        <translation>भीतर लाएँ…</translation>
     </message>
     <message>
         <source>Bringing in and sending out</source>
-        <translation type="unfinished"></translation>
+        <translation>भीतर लाना और बाहर भेजना</translation>
     </message>
 </context>
 <context>
@@ -5895,57 +5895,57 @@
     </message>
     <message>
         <source>The laboratory file of %1 is %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 की प्रयोगशाला फ़ाइल %2 है।</translation>
     </message>
 </context>
 <context>
     <name>quarterstep::ExchangePage</name>
     <message>
         <source>What comes in, or what goes out</source>
-        <translation type="unfinished"></translation>
+        <translation>जो भीतर आता है, या जो बाहर जाता है</translation>
     </message>
     <message>
         <source>Bring in</source>
-        <translation type="unfinished"></translation>
+        <translation>भीतर लाएँ</translation>
     </message>
     <message>
         <source>Send out</source>
-        <translation type="unfinished"></translation>
+        <translation>बाहर भेजें</translation>
     </message>
     <message>
         <source>Reading what was brought in before…</source>
-        <translation type="unfinished"></translation>
+        <translation>पहले भीतर लाया हुआ पढ़ा जा रहा है…</translation>
     </message>
 </context>
 <context>
     <name>quarterstep::FindingListModel</name>
     <message>
         <source>note</source>
-        <translation type="unfinished">टिप्पणी</translation>
+        <translation>सूचना</translation>
     </message>
     <message>
         <source>caution</source>
-        <translation type="unfinished">सावधानी</translation>
+        <translation>सावधानी</translation>
     </message>
     <message>
         <source>error</source>
-        <translation type="unfinished">त्रुटि</translation>
+        <translation>त्रुटि</translation>
     </message>
     <message>
         <source>Kind</source>
-        <translation type="unfinished"></translation>
+        <translation>प्रकार</translation>
     </message>
     <message>
         <source>Where</source>
-        <translation type="unfinished">कहाँ</translation>
+        <translation>कहाँ</translation>
     </message>
     <message>
         <source>Finding</source>
-        <translation type="unfinished">निष्कर्ष</translation>
+        <translation>निष्कर्ष</translation>
     </message>
     <message>
         <source>Code</source>
-        <translation type="unfinished">कोड</translation>
+        <translation>कोड</translation>
     </message>
 </context>
 <context>
@@ -6485,26 +6485,26 @@
     <name>quarterstep::MappedColumnsModel</name>
     <message>
         <source>What this column holds; Enter or a click changes it</source>
-        <translation type="unfinished"></translation>
+        <translation>इस स्तंभ में क्या है; Enter या क्लिक से बदलता है</translation>
     </message>
     <message>
         <source>Heading</source>
-        <translation type="unfinished"></translation>
+        <translation>शीर्षक</translation>
     </message>
     <message>
         <source>Example</source>
-        <translation type="unfinished"></translation>
+        <translation>उदाहरण</translation>
     </message>
     <message>
         <source>Taken for</source>
-        <translation type="unfinished"></translation>
+        <translation>क्या माना</translation>
     </message>
 </context>
 <context>
     <name>quarterstep::MeaningDelegate</name>
     <message>
         <source>What the column holds</source>
-        <translation type="unfinished"></translation>
+        <translation>स्तंभ में क्या है</translation>
     </message>
 </context>
 <context>
@@ -6767,11 +6767,11 @@
     </message>
     <message>
         <source>Laboratory file</source>
-        <translation type="unfinished"></translation>
+        <translation>प्रयोगशाला फ़ाइल</translation>
     </message>
     <message>
         <source>Writes the order as a file for the laboratory into the folder papers</source>
-        <translation type="unfinished"></translation>
+        <translation>ऑर्डर को प्रयोगशाला के लिए फ़ाइल के रूप में papers फ़ोल्डर में लिखता है</translation>
     </message>
 </context>
 <context>
@@ -7117,43 +7117,43 @@
     <name>quarterstep::PinGuard</name>
     <message>
         <source>This needs the PIN of the optician.</source>
-        <translation type="unfinished"></translation>
+        <translation>इसके लिए ऑप्टिशियन का PIN चाहिए।</translation>
     </message>
     <message>
         <source>This needs the PIN of the keeper.</source>
-        <translation type="unfinished"></translation>
+        <translation>इसके लिए रखवाले का PIN चाहिए।</translation>
     </message>
     <message>
         <source>This needs the PIN of the supervisor.</source>
-        <translation type="unfinished"></translation>
+        <translation>इसके लिए निरीक्षक का PIN चाहिए।</translation>
     </message>
     <message>
         <source>A PIN is asked for</source>
-        <translation type="unfinished"></translation>
+        <translation>PIN माँगा गया है</translation>
     </message>
     <message>
         <source>PIN</source>
-        <translation type="unfinished"></translation>
+        <translation>PIN</translation>
     </message>
     <message>
         <source>It is good until this place is left, or ten minutes after the last use</source>
-        <translation type="unfinished"></translation>
+        <translation>यह जगह छोड़ने तक, या आख़िरी इस्तेमाल के दस मिनट बाद तक चलता है</translation>
     </message>
     <message>
         <source>Go on</source>
-        <translation type="unfinished"></translation>
+        <translation>आगे बढ़ें</translation>
     </message>
     <message>
         <source>Does what was asked for (Enter)</source>
-        <translation type="unfinished"></translation>
+        <translation>जो माँगा गया वह करता है (Enter)</translation>
     </message>
     <message>
         <source>Do not</source>
-        <translation type="unfinished"></translation>
+        <translation>न करें</translation>
     </message>
     <message>
         <source>Nothing is written (Escape)</source>
-        <translation type="unfinished"></translation>
+        <translation>कुछ लिखा नहीं जाता (Escape)</translation>
     </message>
 </context>
 <context>
@@ -7551,92 +7551,92 @@
     <name>quarterstep::SendOutPanel</name>
     <message>
         <source>As</source>
-        <translation type="unfinished"></translation>
+        <translation>किस रूप में</translation>
     </message>
     <message>
         <source>An open standard, or a table that any program takes</source>
-        <translation type="unfinished"></translation>
+        <translation>एक खुला मानक, या तालिका जिसे कोई भी प्रोग्राम लेता है</translation>
     </message>
     <message>
         <source>HL7 FHIR (JSON, R4 and R5)</source>
-        <translation type="unfinished"></translation>
+        <translation>HL7 FHIR (JSON, R4 और R5)</translation>
     </message>
     <message>
         <source>Table (CSV)</source>
-        <translation type="unfinished"></translation>
+        <translation>तालिका (CSV)</translation>
     </message>
     <message>
         <source>Lines of JSON</source>
-        <translation type="unfinished"></translation>
+        <translation>JSON की पंक्तियाँ</translation>
     </message>
     <message>
         <source>Whom</source>
-        <translation type="unfinished"></translation>
+        <translation>किसे</translation>
     </message>
     <message>
         <source>Everybody in the list, or the person on the card</source>
-        <translation type="unfinished"></translation>
+        <translation>सूची के सब लोग, या कार्ड वाला व्यक्ति</translation>
     </message>
     <message>
         <source>Everybody in the list</source>
-        <translation type="unfinished"></translation>
+        <translation>सूची के सब लोग</translation>
     </message>
     <message>
         <source>The person on the card</source>
-        <translation type="unfinished"></translation>
+        <translation>कार्ड वाला व्यक्ति</translation>
     </message>
     <message>
         <source>What stays here, or leaves otherwise</source>
-        <translation type="unfinished"></translation>
+        <translation>जो यहीं रहता है, या बदलकर जाता है</translation>
     </message>
     <message>
         <source>Back</source>
-        <translation type="unfinished">वापस</translation>
+        <translation>वापस</translation>
     </message>
     <message>
         <source>To the place before</source>
-        <translation type="unfinished"></translation>
+        <translation>पिछली जगह पर</translation>
     </message>
     <message>
         <source>Write the file…</source>
-        <translation type="unfinished"></translation>
+        <translation>फ़ाइल लिखें…</translation>
     </message>
     <message>
         <source>Asks for a name and writes; symptoms and the guardian stay here</source>
-        <translation type="unfinished"></translation>
+        <translation>नाम पूछता है और लिखता है; लक्षण और अभिभावक यहीं रहते हैं</translation>
     </message>
     <message>
         <source>Nobody is there to be sent out.</source>
-        <translation type="unfinished"></translation>
+        <translation>बाहर भेजने के लिए कोई नहीं है।</translation>
     </message>
     <message numerus="yes">
         <source>%n prescription(s), each with the profile, version and hash of the rules of this camp</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n नुस्ख़ा, इस शिविर के नियमों की प्रोफ़ाइल, संस्करण और हैश के साथ</numerusform>
+            <numerusform>%n नुस्ख़े, हर एक इस शिविर के नियमों की प्रोफ़ाइल, संस्करण और हैश के साथ</numerusform>
         </translation>
     </message>
     <message>
         <source>Write the file</source>
-        <translation type="unfinished"></translation>
+        <translation>फ़ाइल लिखें</translation>
     </message>
     <message>
         <source>Writing…</source>
-        <translation type="unfinished"></translation>
+        <translation>लिखा जा रहा है…</translation>
     </message>
     <message>
         <source>Other work of this window is not done yet; try again in a moment.</source>
-        <translation type="unfinished"></translation>
+        <translation>इस खिड़की का दूसरा काम अभी पूरा नहीं हुआ; थोड़ी देर में फिर कोशिश करें।</translation>
     </message>
     <message>
         <source>Stopped.</source>
-        <translation type="unfinished"></translation>
+        <translation>रोका गया।</translation>
     </message>
     <message numerus="yes">
         <source>%n prescription(s) are in %1.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1 में %n नुस्ख़ा है।</numerusform>
+            <numerusform>%1 में %n नुस्ख़े हैं।</numerusform>
         </translation>
     </message>
 </context>
@@ -7836,11 +7836,11 @@
     </message>
     <message>
         <source>Supervisor: settings of the camp, lots, names, exports, PINs</source>
-        <translation type="unfinished"></translation>
+        <translation>निरीक्षक: शिविर की सेटिंग, लॉट, नाम, निर्यात, PIN</translation>
     </message>
     <message>
         <source>A guard against slips, no lock. Asked for here and at the command line. Kept with the ledger.</source>
-        <translation type="unfinished"></translation>
+        <translation>चूक से बचाव, ताला नहीं। यहाँ और कमांड लाइन पर माँगा जाता है। बही के साथ रखा जाता है।</translation>
     </message>
 </context>
 <context>
@@ -8237,83 +8237,83 @@
     <name>quarterstep::TableReading</name>
     <message>
         <source>Found: decimal %1; cylinders: %2 minus, %3 plus, %4 without a sign; %5 spheres without a sign</source>
-        <translation type="unfinished"></translation>
+        <translation>मिला: दशमलव %1; सिलिंडर: %2 माइनस, %3 प्लस, %4 बिना चिह्न; %5 स्फ़ियर बिना चिह्न</translation>
     </message>
     <message>
         <source>comma</source>
-        <translation type="unfinished"></translation>
+        <translation>अल्पविराम</translation>
     </message>
     <message>
         <source>point</source>
-        <translation type="unfinished"></translation>
+        <translation>बिंदु</translation>
     </message>
     <message>
         <source>Between columns</source>
-        <translation type="unfinished"></translation>
+        <translation>स्तंभों के बीच</translation>
     </message>
     <message>
         <source>What stands between two cells</source>
-        <translation type="unfinished"></translation>
+        <translation>दो खानों के बीच क्या है</translation>
     </message>
     <message>
         <source>comma ,</source>
-        <translation type="unfinished"></translation>
+        <translation>अल्पविराम ,</translation>
     </message>
     <message>
         <source>semicolon ;</source>
-        <translation type="unfinished"></translation>
+        <translation>अर्धविराम ;</translation>
     </message>
     <message>
         <source>tab</source>
-        <translation type="unfinished"></translation>
+        <translation>टैब</translation>
     </message>
     <message>
         <source>bar |</source>
-        <translation type="unfinished"></translation>
+        <translation>खड़ी रेखा |</translation>
     </message>
     <message>
         <source>Decimal mark</source>
-        <translation type="unfinished"></translation>
+        <translation>दशमलव चिह्न</translation>
     </message>
     <message>
         <source>When one is chosen, a number with the other one is refused</source>
-        <translation type="unfinished"></translation>
+        <translation>एक चुनने पर दूसरे वाली संख्या अस्वीकार होती है</translation>
     </message>
     <message>
         <source>point or comma</source>
-        <translation type="unfinished"></translation>
+        <translation>बिंदु या अल्पविराम</translation>
     </message>
     <message>
         <source>refuse the row</source>
-        <translation type="unfinished"></translation>
+        <translation>कतार अस्वीकार करें</translation>
     </message>
     <message>
         <source>are plus</source>
-        <translation type="unfinished"></translation>
+        <translation>प्लस हैं</translation>
     </message>
     <message>
         <source>are minus</source>
-        <translation type="unfinished"></translation>
+        <translation>माइनस हैं</translation>
     </message>
     <message>
         <source>Spheres without a sign</source>
-        <translation type="unfinished"></translation>
+        <translation>बिना चिह्न के स्फ़ियर</translation>
     </message>
     <message>
         <source>Ask whoever made the table before you choose</source>
-        <translation type="unfinished"></translation>
+        <translation>चुनने से पहले तालिका बनाने वाले से पूछें</translation>
     </message>
     <message>
         <source>Cylinders without a sign</source>
-        <translation type="unfinished"></translation>
+        <translation>बिना चिह्न के सिलिंडर</translation>
     </message>
     <message>
         <source>Columns of the table</source>
-        <translation type="unfinished"></translation>
+        <translation>तालिका के स्तंभ</translation>
     </message>
     <message>
         <source>What each column is taken for; Enter, F2 or a click changes it</source>
-        <translation type="unfinished"></translation>
+        <translation>हर स्तंभ को क्या माना; Enter, F2 या क्लिक से बदलता है</translation>
     </message>
 </context>
 <context>
@@ -8881,11 +8881,11 @@
     </message>
     <message>
         <source>right eye</source>
-        <translation type="unfinished"></translation>
+        <translation>दाईं आँख</translation>
     </message>
     <message>
         <source>left eye</source>
-        <translation type="unfinished"></translation>
+        <translation>बाईं आँख</translation>
     </message>
 </context>
 </TS>

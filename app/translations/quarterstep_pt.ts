@@ -5,99 +5,99 @@
     <name>BringIn</name>
     <message>
         <source>kept, not used</source>
-        <translation type="unfinished"></translation>
+        <translation>guardado, não usado</translation>
     </message>
     <message>
         <source>Code of the person</source>
-        <translation type="unfinished"></translation>
+        <translation>Código da pessoa</translation>
     </message>
     <message>
         <source>Right eye, all in one cell</source>
-        <translation type="unfinished"></translation>
+        <translation>Olho direito, tudo numa célula</translation>
     </message>
     <message>
         <source>Right eye: sphere</source>
-        <translation type="unfinished"></translation>
+        <translation>Olho direito: esfera</translation>
     </message>
     <message>
         <source>Right eye: cylinder</source>
-        <translation type="unfinished"></translation>
+        <translation>Olho direito: cilindro</translation>
     </message>
     <message>
         <source>Right eye: axis</source>
-        <translation type="unfinished"></translation>
+        <translation>Olho direito: eixo</translation>
     </message>
     <message>
         <source>Right eye: prism</source>
-        <translation type="unfinished"></translation>
+        <translation>Olho direito: prisma</translation>
     </message>
     <message>
         <source>Right eye: base of the prism</source>
-        <translation type="unfinished"></translation>
+        <translation>Olho direito: base do prisma</translation>
     </message>
     <message>
         <source>Left eye, all in one cell</source>
-        <translation type="unfinished"></translation>
+        <translation>Olho esquerdo, tudo numa célula</translation>
     </message>
     <message>
         <source>Left eye: sphere</source>
-        <translation type="unfinished"></translation>
+        <translation>Olho esquerdo: esfera</translation>
     </message>
     <message>
         <source>Left eye: cylinder</source>
-        <translation type="unfinished"></translation>
+        <translation>Olho esquerdo: cilindro</translation>
     </message>
     <message>
         <source>Left eye: axis</source>
-        <translation type="unfinished"></translation>
+        <translation>Olho esquerdo: eixo</translation>
     </message>
     <message>
         <source>Left eye: prism</source>
-        <translation type="unfinished"></translation>
+        <translation>Olho esquerdo: prisma</translation>
     </message>
     <message>
         <source>Left eye: base of the prism</source>
-        <translation type="unfinished"></translation>
+        <translation>Olho esquerdo: base do prisma</translation>
     </message>
     <message>
         <source>Age in years</source>
-        <translation type="unfinished"></translation>
+        <translation>Idade em anos</translation>
     </message>
     <message>
         <source>Addition of both eyes</source>
-        <translation type="unfinished"></translation>
+        <translation>Adição dos dois olhos</translation>
     </message>
     <message>
         <source>Right eye: addition</source>
-        <translation type="unfinished"></translation>
+        <translation>Olho direito: adição</translation>
     </message>
     <message>
         <source>Left eye: addition</source>
-        <translation type="unfinished"></translation>
+        <translation>Olho esquerdo: adição</translation>
     </message>
     <message>
         <source>PD, mm</source>
-        <translation type="unfinished"></translation>
+        <translation>DP, mm</translation>
     </message>
     <message>
         <source>Right eye: PD, mm</source>
-        <translation type="unfinished"></translation>
+        <translation>Olho direito: DP, mm</translation>
     </message>
     <message>
         <source>Left eye: PD, mm</source>
-        <translation type="unfinished"></translation>
+        <translation>Olho esquerdo: DP, mm</translation>
     </message>
     <message>
         <source>Near PD, mm</source>
-        <translation type="unfinished"></translation>
+        <translation>DP de perto, mm</translation>
     </message>
     <message>
         <source>Prescriber</source>
-        <translation type="unfinished">Prescritor</translation>
+        <translation>Prescritor</translation>
     </message>
     <message>
         <source>Day it was written</source>
-        <translation type="unfinished"></translation>
+        <translation>Dia em que foi escrita</translation>
     </message>
 </context>
 <context>
@@ -229,11 +229,11 @@
     </message>
     <message>
         <source>page to show at the start: dispense, stock, stock-ladder, stock-box, stock-packing, stock-transfers, audit, audit-charts, audit-bench, opening, trays, settings, help, keys, bring-in or send-out</source>
-        <translation type="unfinished"></translation>
+        <translation>página a mostrar no início: dispense, stock, stock-ladder, stock-box, stock-packing, stock-transfers, audit, audit-charts, audit-bench, opening, trays, settings, help, keys, bring-in ou send-out</translation>
     </message>
     <message>
         <source>reads this file of prescriptions on the page bring-in at the start</source>
-        <translation type="unfinished"></translation>
+        <translation>lê no início este ficheiro de prescrições na página bring-in</translation>
     </message>
 </context>
 <context>
@@ -878,11 +878,11 @@
     </message>
     <message>
         <source>Right: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Direito: %1</translation>
     </message>
     <message>
         <source>Left: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Esquerdo: %1</translation>
     </message>
 </context>
 <context>
@@ -2964,27 +2964,27 @@
     </message>
     <message>
         <source>%1 has several purposes, or none that is complete; take them up in the list and choose the one that was ordered</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 tem vários usos, ou nenhum completo; abra-os na lista e escolha o que foi encomendado</translation>
     </message>
     <message>
         <source>there is no order %1 here</source>
-        <translation type="unfinished"></translation>
+        <translation>não há encomenda %1 aqui</translation>
     </message>
     <message>
         <source>%1 is not in the list; load the table in which the prescription stands</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 não está na lista; carregue a tabela em que está a prescrição</translation>
     </message>
     <message>
         <source>the focimeter reads %1 right, the pair has %2</source>
-        <translation type="unfinished"></translation>
+        <translation>o focímetro lê %1 à direita, os óculos têm %2</translation>
     </message>
     <message>
         <source>the focimeter reads %1 left, the pair has %2</source>
-        <translation type="unfinished"></translation>
+        <translation>o focímetro lê %1 à esquerda, os óculos têm %2</translation>
     </message>
     <message>
         <source>this is not the PIN of the %1; nothing was written</source>
-        <translation type="unfinished"></translation>
+        <translation>este não é o PIN da função %1; nada foi escrito</translation>
     </message>
 </context>
 <context>
@@ -4943,11 +4943,11 @@
     </message>
     <message>
         <source>Filled: whole · lines rising: adds · lines falling: takes away.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cheio: o total · linhas a subir: soma · linhas a descer: tira.</translation>
     </message>
     <message>
         <source>Dots: inside · filled, with a diamond: outside · dashed: the limit.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pontos: dentro · cheio, com losango: fora · tracejado: o limite.</translation>
     </message>
 </context>
 <context>
@@ -5168,225 +5168,225 @@
     <name>quarterstep::BringInPanel</name>
     <message>
         <source>Choose a file…</source>
-        <translation type="unfinished"></translation>
+        <translation>Escolher um ficheiro…</translation>
     </message>
     <message>
         <source>A table (CSV, TSV), lines of JSON, FHIR, or DICOM files of instruments</source>
-        <translation type="unfinished"></translation>
+        <translation>Uma tabela (CSV, TSV), linhas de JSON, FHIR, ou ficheiros DICOM de instrumentos</translation>
     </message>
     <message>
         <source>Take the clipboard</source>
-        <translation type="unfinished"></translation>
+        <translation>Usar a área de transferência</translation>
     </message>
     <message>
         <source>What was copied in a spreadsheet or another program</source>
-        <translation type="unfinished"></translation>
+        <translation>O que se copiou numa folha de cálculo ou noutro programa</translation>
     </message>
     <message>
         <source>How the table is read</source>
-        <translation type="unfinished"></translation>
+        <translation>Como se lê a tabela</translation>
     </message>
     <message>
         <source>Use a map…</source>
-        <translation type="unfinished"></translation>
+        <translation>Usar um mapa…</translation>
     </message>
     <message>
         <source>A file that says how such a table is read</source>
-        <translation type="unfinished"></translation>
+        <translation>Um ficheiro que diz como se lê uma tabela destas</translation>
     </message>
     <message>
         <source>Save this map…</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardar este mapa…</translation>
     </message>
     <message>
         <source>For the next table of this kind; `quarterstep import --map` takes it, too</source>
-        <translation type="unfinished"></translation>
+        <translation>Para a próxima tabela deste tipo; `quarterstep import --map` também o aceita</translation>
     </message>
     <message>
         <source>What is read: nothing is written yet</source>
-        <translation type="unfinished"></translation>
+        <translation>O que se lê: ainda nada foi escrito</translation>
     </message>
     <message>
         <source>Only rows about which something was found</source>
-        <translation type="unfinished"></translation>
+        <translation>Só linhas com constatações</translation>
     </message>
     <message>
         <source>Leaves out rows that were read without a finding</source>
-        <translation type="unfinished"></translation>
+        <translation>Deixa de fora as linhas lidas sem nenhuma constatação</translation>
     </message>
     <message>
         <source>Rows as they are read</source>
-        <translation type="unfinished"></translation>
+        <translation>Linhas tal como são lidas</translation>
     </message>
     <message>
         <source>Choose a row: what was found about it stands below</source>
-        <translation type="unfinished"></translation>
+        <translation>Escolha uma linha: o que se encontrou nela está em baixo</translation>
     </message>
     <message>
         <source>Findings</source>
-        <translation type="unfinished">Constatações</translation>
+        <translation>Constatações</translation>
     </message>
     <message>
         <source>Kind, line and column in the file, what was found, and its code</source>
-        <translation type="unfinished"></translation>
+        <translation>Tipo, linha e coluna no ficheiro, o que se encontrou, e o seu código</translation>
     </message>
     <message>
         <source>Back</source>
-        <translation type="unfinished">Voltar</translation>
+        <translation>Voltar</translation>
     </message>
     <message>
         <source>To the place before; nothing is brought in</source>
-        <translation type="unfinished"></translation>
+        <translation>Ao lugar anterior; nada é trazido</translation>
     </message>
     <message>
         <source>They come to stand in the waiting list</source>
-        <translation type="unfinished"></translation>
+        <translation>Passam a estar na lista de espera</translation>
     </message>
     <message>
         <source>Bring them in</source>
-        <translation type="unfinished"></translation>
+        <translation>Trazer</translation>
     </message>
     <message>
         <source>a table</source>
-        <translation type="unfinished"></translation>
+        <translation>uma tabela</translation>
     </message>
     <message>
         <source>lines of JSON</source>
-        <translation type="unfinished"></translation>
+        <translation>linhas de JSON</translation>
     </message>
     <message>
         <source>DICOM</source>
-        <translation type="unfinished"></translation>
+        <translation>DICOM</translation>
     </message>
     <message>
         <source>FHIR</source>
-        <translation type="unfinished"></translation>
+        <translation>FHIR</translation>
     </message>
     <message>
         <source>Nothing is chosen yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ainda nada foi escolhido.</translation>
     </message>
     <message>
         <source>Prescriptions to bring in</source>
-        <translation type="unfinished"></translation>
+        <translation>Prescrições a trazer</translation>
     </message>
     <message>
         <source>Prescriptions (*.csv *.tsv *.txt *.json *.jsonl *.ndjson *.dcm);;All files (*)</source>
-        <translation type="unfinished"></translation>
+        <translation>Prescrições (*.csv *.tsv *.txt *.json *.jsonl *.ndjson *.dcm);;Todos os ficheiros (*)</translation>
     </message>
     <message>
         <source>No text is in the clipboard; copy the rows with their headings first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Não há texto na área de transferência; copie primeiro as linhas com os seus títulos.</translation>
     </message>
     <message>
         <source>The clipboard</source>
-        <translation type="unfinished"></translation>
+        <translation>A área de transferência</translation>
     </message>
     <message numerus="yes">
         <source>%n files</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n ficheiro</numerusform>
+            <numerusform>%n ficheiros</numerusform>
         </translation>
     </message>
     <message>
         <source>Use a map</source>
-        <translation type="unfinished"></translation>
+        <translation>Usar um mapa</translation>
     </message>
     <message>
         <source>Maps of tables (*.map);;All files (*)</source>
-        <translation type="unfinished"></translation>
+        <translation>Mapas de tabelas (*.map);;Todos os ficheiros (*)</translation>
     </message>
     <message>
         <source>Save this map</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardar este mapa</translation>
     </message>
     <message>
         <source>Maps of tables (*.map)</source>
-        <translation type="unfinished"></translation>
+        <translation>Mapas de tabelas (*.map)</translation>
     </message>
     <message>
         <source>The map is in %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>O mapa está em %1.</translation>
     </message>
     <message>
         <source>Reading…</source>
-        <translation type="unfinished"></translation>
+        <translation>A ler…</translation>
     </message>
     <message>
         <source>Stopped. Nothing was brought in.</source>
-        <translation type="unfinished"></translation>
+        <translation>Parado. Nada foi trazido.</translation>
     </message>
     <message>
         <source>Bringing in…</source>
-        <translation type="unfinished"></translation>
+        <translation>A trazer…</translation>
     </message>
     <message>
         <source>Other work of this window is not done yet; try again in a moment.</source>
-        <translation type="unfinished"></translation>
+        <translation>Outro trabalho desta janela ainda não acabou; tente de novo daqui a pouco.</translation>
     </message>
     <message>
         <source>%1 brought in, %2 left out. They stand in the list and in %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 trazidas, %2 deixadas de fora. Estão na lista e em %3.</translation>
     </message>
     <message>
         <source>It is being read…</source>
-        <translation type="unfinished"></translation>
+        <translation>Está a ser lido…</translation>
     </message>
     <message>
         <source>Choose a file, or copy rows and take the clipboard.</source>
-        <translation type="unfinished"></translation>
+        <translation>Escolha um ficheiro, ou copie linhas e use a área de transferência.</translation>
     </message>
     <message>
         <source>Read as %1: %2 to be brought in, %3 left out</source>
-        <translation type="unfinished"></translation>
+        <translation>Lido como %1: %2 a trazer, %3 deixadas de fora</translation>
     </message>
     <message>
         <source>Bring in %1, leave out %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Trazer %1, deixar de fora %2</translation>
     </message>
     <message>
         <source>Found about row %1 (%2)</source>
-        <translation type="unfinished"></translation>
+        <translation>Encontrado na linha %1 (%2)</translation>
     </message>
     <message>
         <source>Found about the file as a whole</source>
-        <translation type="unfinished"></translation>
+        <translation>Encontrado no ficheiro como um todo</translation>
     </message>
 </context>
 <context>
     <name>quarterstep::BroughtRowsModel</name>
     <message>
         <source>left out</source>
-        <translation type="unfinished"></translation>
+        <translation>deixada de fora</translation>
     </message>
     <message>
         <source>taken, with a caution</source>
-        <translation type="unfinished"></translation>
+        <translation>aceite, com cautela</translation>
     </message>
     <message>
         <source>taken</source>
-        <translation type="unfinished"></translation>
+        <translation>aceite</translation>
     </message>
     <message>
         <source>Row</source>
-        <translation type="unfinished"></translation>
+        <translation>Linha</translation>
     </message>
     <message>
         <source>Person</source>
-        <translation type="unfinished">Pessoa</translation>
+        <translation>Pessoa</translation>
     </message>
     <message>
         <source>Brought in?</source>
-        <translation type="unfinished"></translation>
+        <translation>Trazida?</translation>
     </message>
     <message>
         <source>Read as</source>
-        <translation type="unfinished"></translation>
+        <translation>Lido como</translation>
     </message>
     <message>
         <source>What was found</source>
-        <translation type="unfinished"></translation>
+        <translation>O que se encontrou</translation>
     </message>
 </context>
 <context>
@@ -5750,15 +5750,15 @@
     </message>
     <message>
         <source>Brings prescriptions in from files, instruments or the clipboard, and sends them out</source>
-        <translation type="unfinished"></translation>
+        <translation>Traz prescrições de ficheiros, de instrumentos ou da área de transferência, e envia-as para fora</translation>
     </message>
     <message>
         <source>Bring in…</source>
-        <translation type="unfinished"></translation>
+        <translation>Trazer…</translation>
     </message>
     <message>
         <source>Bringing in and sending out</source>
-        <translation type="unfinished"></translation>
+        <translation>Trazer e enviar</translation>
     </message>
 </context>
 <context>
@@ -5895,57 +5895,57 @@
     </message>
     <message>
         <source>The laboratory file of %1 is %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>O ficheiro de laboratório de %1 é %2.</translation>
     </message>
 </context>
 <context>
     <name>quarterstep::ExchangePage</name>
     <message>
         <source>What comes in, or what goes out</source>
-        <translation type="unfinished"></translation>
+        <translation>O que entra, ou o que sai</translation>
     </message>
     <message>
         <source>Bring in</source>
-        <translation type="unfinished"></translation>
+        <translation>Trazer</translation>
     </message>
     <message>
         <source>Send out</source>
-        <translation type="unfinished"></translation>
+        <translation>Enviar</translation>
     </message>
     <message>
         <source>Reading what was brought in before…</source>
-        <translation type="unfinished"></translation>
+        <translation>A ler o que foi trazido antes…</translation>
     </message>
 </context>
 <context>
     <name>quarterstep::FindingListModel</name>
     <message>
         <source>note</source>
-        <translation type="unfinished">nota</translation>
+        <translation>nota</translation>
     </message>
     <message>
         <source>caution</source>
-        <translation type="unfinished">cautela</translation>
+        <translation>cautela</translation>
     </message>
     <message>
         <source>error</source>
-        <translation type="unfinished">erro</translation>
+        <translation>erro</translation>
     </message>
     <message>
         <source>Kind</source>
-        <translation type="unfinished"></translation>
+        <translation>Tipo</translation>
     </message>
     <message>
         <source>Where</source>
-        <translation type="unfinished">Onde</translation>
+        <translation>Onde</translation>
     </message>
     <message>
         <source>Finding</source>
-        <translation type="unfinished">Constatação</translation>
+        <translation>Constatação</translation>
     </message>
     <message>
         <source>Code</source>
-        <translation type="unfinished">Código</translation>
+        <translation>Código</translation>
     </message>
 </context>
 <context>
@@ -6485,26 +6485,26 @@
     <name>quarterstep::MappedColumnsModel</name>
     <message>
         <source>What this column holds; Enter or a click changes it</source>
-        <translation type="unfinished"></translation>
+        <translation>O que esta coluna contém; Enter ou um clique muda-o</translation>
     </message>
     <message>
         <source>Heading</source>
-        <translation type="unfinished"></translation>
+        <translation>Título</translation>
     </message>
     <message>
         <source>Example</source>
-        <translation type="unfinished"></translation>
+        <translation>Exemplo</translation>
     </message>
     <message>
         <source>Taken for</source>
-        <translation type="unfinished"></translation>
+        <translation>Tomada por</translation>
     </message>
 </context>
 <context>
     <name>quarterstep::MeaningDelegate</name>
     <message>
         <source>What the column holds</source>
-        <translation type="unfinished"></translation>
+        <translation>O que a coluna contém</translation>
     </message>
 </context>
 <context>
@@ -6767,11 +6767,11 @@
     </message>
     <message>
         <source>Laboratory file</source>
-        <translation type="unfinished"></translation>
+        <translation>Ficheiro de laboratório</translation>
     </message>
     <message>
         <source>Writes the order as a file for the laboratory into the folder papers</source>
-        <translation type="unfinished"></translation>
+        <translation>Escreve a encomenda como ficheiro para o laboratório na pasta papers</translation>
     </message>
 </context>
 <context>
@@ -7117,43 +7117,43 @@
     <name>quarterstep::PinGuard</name>
     <message>
         <source>This needs the PIN of the optician.</source>
-        <translation type="unfinished"></translation>
+        <translation>Isto precisa do PIN do ótico.</translation>
     </message>
     <message>
         <source>This needs the PIN of the keeper.</source>
-        <translation type="unfinished"></translation>
+        <translation>Isto precisa do PIN do responsável da caixa.</translation>
     </message>
     <message>
         <source>This needs the PIN of the supervisor.</source>
-        <translation type="unfinished"></translation>
+        <translation>Isto precisa do PIN do supervisor.</translation>
     </message>
     <message>
         <source>A PIN is asked for</source>
-        <translation type="unfinished"></translation>
+        <translation>Pede-se um PIN</translation>
     </message>
     <message>
         <source>PIN</source>
-        <translation type="unfinished"></translation>
+        <translation>PIN</translation>
     </message>
     <message>
         <source>It is good until this place is left, or ten minutes after the last use</source>
-        <translation type="unfinished"></translation>
+        <translation>Vale até se sair deste lugar, ou dez minutos depois do último uso</translation>
     </message>
     <message>
         <source>Go on</source>
-        <translation type="unfinished"></translation>
+        <translation>Continuar</translation>
     </message>
     <message>
         <source>Does what was asked for (Enter)</source>
-        <translation type="unfinished"></translation>
+        <translation>Faz o que se pediu (Enter)</translation>
     </message>
     <message>
         <source>Do not</source>
-        <translation type="unfinished"></translation>
+        <translation>Não fazer</translation>
     </message>
     <message>
         <source>Nothing is written (Escape)</source>
-        <translation type="unfinished"></translation>
+        <translation>Nada é escrito (Escape)</translation>
     </message>
 </context>
 <context>
@@ -7551,92 +7551,92 @@
     <name>quarterstep::SendOutPanel</name>
     <message>
         <source>As</source>
-        <translation type="unfinished"></translation>
+        <translation>Como</translation>
     </message>
     <message>
         <source>An open standard, or a table that any program takes</source>
-        <translation type="unfinished"></translation>
+        <translation>Uma norma aberta, ou uma tabela que qualquer programa aceita</translation>
     </message>
     <message>
         <source>HL7 FHIR (JSON, R4 and R5)</source>
-        <translation type="unfinished"></translation>
+        <translation>HL7 FHIR (JSON, R4 e R5)</translation>
     </message>
     <message>
         <source>Table (CSV)</source>
-        <translation type="unfinished"></translation>
+        <translation>Tabela (CSV)</translation>
     </message>
     <message>
         <source>Lines of JSON</source>
-        <translation type="unfinished"></translation>
+        <translation>Linhas de JSON</translation>
     </message>
     <message>
         <source>Whom</source>
-        <translation type="unfinished"></translation>
+        <translation>Quem</translation>
     </message>
     <message>
         <source>Everybody in the list, or the person on the card</source>
-        <translation type="unfinished"></translation>
+        <translation>Todos os da lista, ou a pessoa da ficha</translation>
     </message>
     <message>
         <source>Everybody in the list</source>
-        <translation type="unfinished"></translation>
+        <translation>Todos os da lista</translation>
     </message>
     <message>
         <source>The person on the card</source>
-        <translation type="unfinished"></translation>
+        <translation>A pessoa da ficha</translation>
     </message>
     <message>
         <source>What stays here, or leaves otherwise</source>
-        <translation type="unfinished"></translation>
+        <translation>O que fica aqui, ou sai de outro modo</translation>
     </message>
     <message>
         <source>Back</source>
-        <translation type="unfinished">Voltar</translation>
+        <translation>Voltar</translation>
     </message>
     <message>
         <source>To the place before</source>
-        <translation type="unfinished"></translation>
+        <translation>Ao lugar anterior</translation>
     </message>
     <message>
         <source>Write the file…</source>
-        <translation type="unfinished"></translation>
+        <translation>Escrever o ficheiro…</translation>
     </message>
     <message>
         <source>Asks for a name and writes; symptoms and the guardian stay here</source>
-        <translation type="unfinished"></translation>
+        <translation>Pede um nome e escreve; os sintomas e o tutor ficam aqui</translation>
     </message>
     <message>
         <source>Nobody is there to be sent out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Não há ninguém para enviar.</translation>
     </message>
     <message numerus="yes">
         <source>%n prescription(s), each with the profile, version and hash of the rules of this camp</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n prescrição, com o perfil, a versão e o código de controlo das regras deste acampamento</numerusform>
+            <numerusform>%n prescrições, cada uma com o perfil, a versão e o código de controlo das regras deste acampamento</numerusform>
         </translation>
     </message>
     <message>
         <source>Write the file</source>
-        <translation type="unfinished"></translation>
+        <translation>Escrever o ficheiro</translation>
     </message>
     <message>
         <source>Writing…</source>
-        <translation type="unfinished"></translation>
+        <translation>A escrever…</translation>
     </message>
     <message>
         <source>Other work of this window is not done yet; try again in a moment.</source>
-        <translation type="unfinished"></translation>
+        <translation>Outro trabalho desta janela ainda não acabou; tente de novo daqui a pouco.</translation>
     </message>
     <message>
         <source>Stopped.</source>
-        <translation type="unfinished"></translation>
+        <translation>Parado.</translation>
     </message>
     <message numerus="yes">
         <source>%n prescription(s) are in %1.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n prescrição está em %1.</numerusform>
+            <numerusform>%n prescrições estão em %1.</numerusform>
         </translation>
     </message>
 </context>
@@ -7836,11 +7836,11 @@
     </message>
     <message>
         <source>Supervisor: settings of the camp, lots, names, exports, PINs</source>
-        <translation type="unfinished"></translation>
+        <translation>Supervisor: definições do acampamento, lotes, nomes, exportações, PIN</translation>
     </message>
     <message>
         <source>A guard against slips, no lock. Asked for here and at the command line. Kept with the ledger.</source>
-        <translation type="unfinished"></translation>
+        <translation>Uma proteção contra lapsos, não uma fechadura. Pede-se aqui e na linha de comandos. Guarda-se com o registo.</translation>
     </message>
 </context>
 <context>
@@ -8237,83 +8237,83 @@
     <name>quarterstep::TableReading</name>
     <message>
         <source>Found: decimal %1; cylinders: %2 minus, %3 plus, %4 without a sign; %5 spheres without a sign</source>
-        <translation type="unfinished"></translation>
+        <translation>Encontrado: decimal %1; cilindros: %2 negativos, %3 positivos, %4 sem sinal; %5 esferas sem sinal</translation>
     </message>
     <message>
         <source>comma</source>
-        <translation type="unfinished"></translation>
+        <translation>vírgula</translation>
     </message>
     <message>
         <source>point</source>
-        <translation type="unfinished"></translation>
+        <translation>ponto</translation>
     </message>
     <message>
         <source>Between columns</source>
-        <translation type="unfinished"></translation>
+        <translation>Entre colunas</translation>
     </message>
     <message>
         <source>What stands between two cells</source>
-        <translation type="unfinished"></translation>
+        <translation>O que está entre duas células</translation>
     </message>
     <message>
         <source>comma ,</source>
-        <translation type="unfinished"></translation>
+        <translation>vírgula ,</translation>
     </message>
     <message>
         <source>semicolon ;</source>
-        <translation type="unfinished"></translation>
+        <translation>ponto e vírgula ;</translation>
     </message>
     <message>
         <source>tab</source>
-        <translation type="unfinished"></translation>
+        <translation>tabulação</translation>
     </message>
     <message>
         <source>bar |</source>
-        <translation type="unfinished"></translation>
+        <translation>barra |</translation>
     </message>
     <message>
         <source>Decimal mark</source>
-        <translation type="unfinished"></translation>
+        <translation>Sinal decimal</translation>
     </message>
     <message>
         <source>When one is chosen, a number with the other one is refused</source>
-        <translation type="unfinished"></translation>
+        <translation>Quando se escolhe um, recusa-se um número com o outro</translation>
     </message>
     <message>
         <source>point or comma</source>
-        <translation type="unfinished"></translation>
+        <translation>ponto ou vírgula</translation>
     </message>
     <message>
         <source>refuse the row</source>
-        <translation type="unfinished"></translation>
+        <translation>recusar a linha</translation>
     </message>
     <message>
         <source>are plus</source>
-        <translation type="unfinished"></translation>
+        <translation>são positivos</translation>
     </message>
     <message>
         <source>are minus</source>
-        <translation type="unfinished"></translation>
+        <translation>são negativos</translation>
     </message>
     <message>
         <source>Spheres without a sign</source>
-        <translation type="unfinished"></translation>
+        <translation>Esferas sem sinal</translation>
     </message>
     <message>
         <source>Ask whoever made the table before you choose</source>
-        <translation type="unfinished"></translation>
+        <translation>Pergunte a quem fez a tabela antes de escolher</translation>
     </message>
     <message>
         <source>Cylinders without a sign</source>
-        <translation type="unfinished"></translation>
+        <translation>Cilindros sem sinal</translation>
     </message>
     <message>
         <source>Columns of the table</source>
-        <translation type="unfinished"></translation>
+        <translation>Colunas da tabela</translation>
     </message>
     <message>
         <source>What each column is taken for; Enter, F2 or a click changes it</source>
-        <translation type="unfinished"></translation>
+        <translation>Por que se toma cada coluna; Enter, F2 ou um clique muda-o</translation>
     </message>
 </context>
 <context>
@@ -8881,11 +8881,11 @@
     </message>
     <message>
         <source>right eye</source>
-        <translation type="unfinished"></translation>
+        <translation>olho direito</translation>
     </message>
     <message>
         <source>left eye</source>
-        <translation type="unfinished"></translation>
+        <translation>olho esquerdo</translation>
     </message>
 </context>
 </TS>

@@ -13,7 +13,7 @@ build=${1-build}
 only=${2-}
 place=$(mktemp -d) || exit 1
 trap 'rm -rf "$place"' EXIT
-export XDG_RUNTIME_DIR="$place" XDG_CONFIG_HOME="$place/config" XDG_DATA_HOME="$place/data" QT_QPA_PLATFORM=offscreen
+export HOME=/home/keeper XDG_RUNTIME_DIR="$place" XDG_CONFIG_HOME="$place/config" XDG_DATA_HOME="$place/data" QT_QPA_PLATFORM=offscreen
 cp -R samples/orrowen_coast "$place/camp"
 cp -R samples/orrowen_coast "$place/lean" # a box that needs filling
 sed -i "s/on hand: [0-9]*/on hand: 1/" "$place/lean/stock.yaml"
