@@ -32,7 +32,8 @@ class Walker
     {
         std::size_t at = dicomPreamble + 4;
         std::string syntax;
-        std::optional<std::size_t> told; // where the meta group ends by its own length: the library goes by that
+        std::optional<std::size_t>
+            told; // where the meta group ends by its own length: the library goes by that
         while (at + 8 <= bytes_.size() && u16(at) == 2) {
             const auto element = u16(at + 2);
             const auto begin = at;

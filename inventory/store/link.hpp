@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What a connection speaks through: the interface of each database itself (sqlite_link.cpp, postgresql_link.cpp), so
-// that a hand-over costs little more than its statements. Seen by connection.cpp and the two engines alone.
+// What a connection speaks through: the interface of each database itself (sqlite_link.cpp,
+// postgresql_link.cpp), so that a hand-over costs little more than its statements. Seen by connection.cpp and
+// the two engines alone.
 #pragma once
 
 #include "inventory/store/connection.hpp"
