@@ -26,9 +26,9 @@ void showAudit(DeskWindow& window, int view, int tab)
 }
 } // namespace
 
-const std::vector<Page>& pagesOfDesk()
+const std::vector<WalkedPage>& pagesOfDesk()
 {
-    static const std::vector<Page> pages{
+    static const std::vector<WalkedPage> pages{
         {"opening", [](DeskWindow& window) { window.showOpening(); }},
         {"a folder that was not opened",
          [](DeskWindow& window) { BOOST_TEST(!window.openCamp(QStringLiteral("/no-such-folder"))); }},
@@ -88,10 +88,11 @@ const std::vector<Page>& pagesOfDesk()
     return pages;
 }
 
-const std::vector<Page>& otherWindows()
+const std::vector<WalkedPage>& otherWindows()
 {
-    static const std::vector<Page> windows{{"helpWindow", [](DeskWindow& window) { window.showHelp(); }},
-                                           {"keySheet", [](DeskWindow& window) { window.showKeys(); }}};
+    static const std::vector<WalkedPage> windows{
+        {"helpWindow", [](DeskWindow& window) { window.showHelp(); }},
+        {"keySheet", [](DeskWindow& window) { window.showKeys(); }}};
     return windows;
 }
 

@@ -15,15 +15,15 @@
 namespace quarterstep
 {
 
-struct Page {
+struct WalkedPage {
     const char* name;
     std::function<void(DeskWindow&)> show;
 };
 
 /// In the window itself; wants the camp of AuditDesk.
-[[nodiscard]] const std::vector<Page>& pagesOfDesk();
+[[nodiscard]] const std::vector<WalkedPage>& pagesOfDesk();
 /// Help and keys stand in windows of their own, named like the page.
-[[nodiscard]] const std::vector<Page>& otherWindows();
+[[nodiscard]] const std::vector<WalkedPage>& otherWindows();
 
 /// The window speaks a language, as the program makes it speak.
 struct Speaking {
