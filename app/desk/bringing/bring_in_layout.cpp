@@ -52,14 +52,11 @@ BringInPanel::BringInPanel(MessageBar& messages, LongWork& work, QWidget* parent
     buildSources(*column);
     auto* row = new FoldingRow(this);
     tableFrame_ = buildTable();
-    auto* preview = buildPreview();
-    constexpr std::pair<int, int> shares{2, 3};
-    for (const auto& [part, share] : {std::pair{tableFrame_, shares.first}, {preview, shares.second}}) {
-        auto policy = part->sizePolicy();
-        policy.setHorizontalStretch(share);
-        part->setSizePolicy(policy);
-        row->add(part);
-    }
+    constexpr int tableShare = 2;
+    constexpr int previewShare = 3;
+    constexpr int previewCharacters = 72;
+    row->add(tableFrame_, tableShare);
+    row->add(buildPreview(), previewShare, previewCharacters * fontMetrics().averageCharWidth());
     column->addWidget(row, 1);
     buildEnd(*column);
     forget();
@@ -138,7 +135,8 @@ QWidget* BringInPanel::buildPreview()
     column->addWidget(onlyTold_);
     rowsView_ = tableOf(rows_, QStringLiteral("broughtRowsView"), tr("Rows as they are read"));
     rowsView_->setToolTip(tr("Choose a row: what was found about it stands below"));
-    giveWidths(*rowsView_, {6, 12, 14, 40});
+    giveWidths(*rowsView_, {5, 8, 12, 50});
+    giveLines(*rowsView_, 2); // a full reading
     connect(rowsView_->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
             &BringInPanel::showFindings);
     giveRoom(*rowsView_, 7);
@@ -147,7 +145,8 @@ QWidget* BringInPanel::buildPreview()
     column->addWidget(findingsTitle_);
     findingsView_ = tableOf(findings_, QStringLiteral("broughtFindingsView"), tr("Findings"));
     findingsView_->setToolTip(tr("Kind, line and column in the file, what was found, and its code"));
-    giveWidths(*findingsView_, {10, 9, 70});
+    giveWidths(*findingsView_, {10, 8, 64});
+    giveLines(*findingsView_, 2);
     giveRoom(*findingsView_, 4);
     column->addWidget(findingsView_, 1);
     return frame;

@@ -2,8 +2,12 @@
 #include "app/desk/bringing/meaning_words.hpp"
 
 #include "app/session/wording.hpp"
+#include "inventory/text/record_text.hpp"
 
 #include <QCoreApplication>
+#include <QStringList>
+
+#include <algorithm>
 
 namespace quarterstep
 {
@@ -39,6 +43,23 @@ constexpr Meaning meanings[] = {{"-", QT_TRANSLATE_NOOP("BringIn", "kept, not us
                                 {"near_pd_mm", QT_TRANSLATE_NOOP("BringIn", "Near PD, mm")},
                                 {"prescriber", QT_TRANSLATE_NOOP("BringIn", "Prescriber")},
                                 {"written_on", QT_TRANSLATE_NOOP("BringIn", "Day it was written")}};
+
+/// What it is and its value, in the direction of its own words, so that no value comes to stand beside other
+/// words; a power is not broken over two lines.
+QString partRead(const std::string& name, const std::string& cell)
+{
+    constexpr char16_t firstStrong = 0x2068; // FSI and PDI, Unicode Standard Annex 9
+    constexpr char16_t popped = 0x2069;
+    constexpr char16_t noBreak = 0x00A0;
+    constexpr std::size_t oneLine = 24; // what is longer may be broken
+    const auto what = name == "right"  ? QCoreApplication::translate("BringIn", "Right eye")
+                      : name == "left" ? QCoreApplication::translate("BringIn", "Left eye")
+                                       : meaningWords(name);
+    auto part = what + QLatin1Char(' ') + ltr(cell);
+    if (cell.size() <= oneLine)
+        part.replace(QLatin1Char(' '), QChar(noBreak));
+    return QChar(firstStrong) + part + QChar(popped);
+}
 } // namespace
 
 QString meaningWords(const std::string& target)
@@ -47,6 +68,22 @@ QString meaningWords(const std::string& target)
         if (target == each.target)
             return QCoreApplication::translate("BringIn", each.words);
     return ltr(target);
+}
+
+QString readingWords(const PersonRecord& person)
+{
+    const auto cells = recordCells(person);
+    const auto cellOf = [&cells](const char* name) {
+        const auto found =
+            std::find_if(cells.begin(), cells.end(), [name](const auto& each) { return each.first == name; });
+        return found == cells.end() ? std::string() : found->second;
+    };
+    const bool oneAddition = cellOf("add_right") == cellOf("add_left");
+    QStringList parts;
+    for (const auto& [name, cell] : cells)
+        if (name != "person" && !(oneAddition && name == "add_left"))
+            parts << partRead(oneAddition && name == "add_right" ? "add" : name, cell);
+    return parts.join(QStringLiteral("; "));
 }
 
 } // namespace quarterstep

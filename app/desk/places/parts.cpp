@@ -10,6 +10,8 @@
 #include <QTableView>
 #include <QVBoxLayout>
 
+#include <algorithm>
+
 namespace quarterstep
 {
 
@@ -55,8 +57,10 @@ void giveWidths(QTableView& table, std::initializer_list<int> characters)
     auto* header = table.horizontalHeader();
     header->setSectionResizeMode(QHeaderView::Interactive);
     int at = 0;
-    for (const int width : characters)
-        table.setColumnWidth(at++, width * table.fontMetrics().averageCharWidth());
+    for (const int width : characters) {
+        const int heading = header->sectionSizeHint(at); // which is not cut
+        table.setColumnWidth(at++, std::max(width * table.fontMetrics().averageCharWidth(), heading));
+    }
     header->setStretchLastSection(true);
 }
 
@@ -91,6 +95,12 @@ QButtonGroup* oneOf(QWidget* owner, QLayout& row,
 void giveRoom(QTableView& view, int lines)
 {
     view.setMinimumHeight((view.fontMetrics().height() + 8) * lines);
+}
+
+void giveLines(QTableView& view, int lines)
+{
+    view.verticalHeader()->setDefaultSectionSize(view.fontMetrics().height() * lines + 8);
+    view.setWordWrap(lines > 1);
 }
 
 QLabel* hinted(const QString& text, const QString& name)

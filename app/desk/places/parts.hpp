@@ -32,6 +32,8 @@ void giveWidths(QTableView& table, std::initializer_list<int> characters);
                                   std::initializer_list<std::tuple<QString, QString, QString>> choices);
 /// A list that shows at least so many lines however little room there is: the page scrolls then.
 void giveRoom(QTableView& view, int lines);
+/// Each row has room for so many lines: long words go on in the next one.
+void giveLines(QTableView& view, int lines);
 [[nodiscard]] QLabel* hinted(const QString& text, const QString& name);
 
 } // namespace quarterstep
