@@ -54,9 +54,10 @@ BringInPanel::BringInPanel(MessageBar& messages, LongWork& work, QWidget* parent
     tableFrame_ = buildTable();
     constexpr int tableShare = 2;
     constexpr int previewShare = 3;
-    constexpr int previewCharacters = 72;
+    constexpr int previewCharacters = 100;
     row->add(tableFrame_, tableShare);
-    row->add(buildPreview(), previewShare, previewCharacters * fontMetrics().averageCharWidth());
+    auto* preview = buildPreview();
+    row->add(preview, previewShare, previewCharacters * rowsView_->fontMetrics().averageCharWidth());
     column->addWidget(row, 1);
     buildEnd(*column);
     forget();
@@ -135,7 +136,8 @@ QWidget* BringInPanel::buildPreview()
     column->addWidget(onlyTold_);
     rowsView_ = tableOf(rows_, QStringLiteral("broughtRowsView"), tr("Rows as they are read"));
     rowsView_->setToolTip(tr("Choose a row: what was found about it stands below"));
-    giveWidths(*rowsView_, {5, 8, 12, 50});
+    giveWidths(*rowsView_, {5, 8, 12});
+    shareWidth(*rowsView_, {{BroughtRowsModel::readingColumn, 5}, {BroughtRowsModel::foundColumn, 3}});
     giveLines(*rowsView_, 2); // a full reading
     connect(rowsView_->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
             &BringInPanel::showFindings);
@@ -145,7 +147,8 @@ QWidget* BringInPanel::buildPreview()
     column->addWidget(findingsTitle_);
     findingsView_ = tableOf(findings_, QStringLiteral("broughtFindingsView"), tr("Findings"));
     findingsView_->setToolTip(tr("Kind, line and column in the file, what was found, and its code"));
-    giveWidths(*findingsView_, {10, 8, 64});
+    giveWidths(*findingsView_, {10, 8, 40, 20});
+    shareWidth(*findingsView_, {{FindingListModel::sentenceColumn, 1}});
     giveLines(*findingsView_, 2);
     giveRoom(*findingsView_, 4);
     column->addWidget(findingsView_, 1);

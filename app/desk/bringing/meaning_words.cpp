@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desk/bringing/meaning_words.hpp"
 
+#include "app/desk/words.hpp"
 #include "app/session/wording.hpp"
 #include "inventory/text/record_text.hpp"
 
@@ -44,21 +45,20 @@ constexpr Meaning meanings[] = {{"-", QT_TRANSLATE_NOOP("BringIn", "kept, not us
                                 {"prescriber", QT_TRANSLATE_NOOP("BringIn", "Prescriber")},
                                 {"written_on", QT_TRANSLATE_NOOP("BringIn", "Day it was written")}};
 
+/// Not to be broken over two lines, unless it is long.
+QString inOneLine(QString text)
+{
+    constexpr int oneLine = 32;
+    return text.size() > oneLine ? text : text.replace(QLatin1Char(' '), QChar(QChar::Nbsp));
+}
+
 /// What it is and its value, in the direction of its own words, so that no value comes to stand beside other
-/// words; a power is not broken over two lines.
+/// words.
 QString partRead(const std::string& name, const std::string& cell)
 {
     constexpr char16_t firstStrong = 0x2068; // FSI and PDI, Unicode Standard Annex 9
     constexpr char16_t popped = 0x2069;
-    constexpr char16_t noBreak = 0x00A0;
-    constexpr std::size_t oneLine = 24; // what is longer may be broken
-    const auto what = name == "right"  ? QCoreApplication::translate("BringIn", "Right eye")
-                      : name == "left" ? QCoreApplication::translate("BringIn", "Left eye")
-                                       : meaningWords(name);
-    auto part = what + QLatin1Char(' ') + ltr(cell);
-    if (cell.size() <= oneLine)
-        part.replace(QLatin1Char(' '), QChar(noBreak));
-    return QChar(firstStrong) + part + QChar(popped);
+    return QChar(firstStrong) + inOneLine(meaningWords(name) + QLatin1Char(' ') + ltr(cell)) + QChar(popped);
 }
 } // namespace
 
@@ -79,9 +79,11 @@ QString readingWords(const PersonRecord& person)
         return found == cells.end() ? std::string() : found->second;
     };
     const bool oneAddition = cellOf("add_right") == cellOf("add_left");
-    QStringList parts;
+    // Right before left in any language, as it is written on a prescription.
+    QStringList parts{ltr(inOneLine(DeskWords::tr("R %1").arg(ltr(cellOf("right")))) + QStringLiteral("; ") +
+                          inOneLine(DeskWords::tr("L %1").arg(ltr(cellOf("left")))))};
     for (const auto& [name, cell] : cells)
-        if (name != "person" && !(oneAddition && name == "add_left"))
+        if (name != "person" && name != "right" && name != "left" && !(oneAddition && name == "add_left"))
             parts << partRead(oneAddition && name == "add_right" ? "add" : name, cell);
     return parts.join(QStringLiteral("; "));
 }

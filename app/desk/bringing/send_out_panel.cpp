@@ -61,7 +61,8 @@ SendOutPanel::SendOutPanel(MessageBar& messages, LongWork& work, QWidget* parent
     auto* view =
         tableOf(findings_, QStringLiteral("sendFindingsView"), tr("What stays here, or leaves otherwise"));
     view->setToolTip(tr("What stays here, or leaves otherwise"));
-    giveWidths(*view, {10, 8, 80});
+    giveWidths(*view, {10, 8, 40, 20});
+    shareWidth(*view, {{FindingListModel::sentenceColumn, 1}});
     giveLines(*view, 2);
     inside->addWidget(view, 1);
     column->addWidget(frame, 1);
