@@ -18,12 +18,6 @@ namespace quarterstep
 
 namespace
 {
-PaperSource sourceOf(const Camp& camp)
-{
-    return {camp.site(), QDate::currentDate().toString(Qt::ISODate).toStdString(), camp.rules().hash,
-            QUARTERSTEP_VERSION};
-}
-
 PersonAnswer answeredFor(const Camp& camp, const PaperQuestion& question)
 {
     PersonAnswer told;
@@ -52,6 +46,12 @@ QString fileWord(const std::string& person)
     return word.left(40);
 }
 } // namespace
+
+PaperSource sourceOf(const Camp& camp)
+{
+    return {camp.site(), QDate::currentDate().toString(Qt::ISODate).toStdString(), camp.rules().hash,
+            QUARTERSTEP_VERSION};
+}
 
 std::string paperPath(const Camp& camp, const QString& word, const std::string& person, const QString& ending)
 {
