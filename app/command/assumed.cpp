@@ -4,8 +4,6 @@
 #include "app/command/output.hpp"
 #include "app/command/picked.hpp"
 
-#include <QCoreApplication>
-
 namespace quarterstep
 {
 
@@ -26,21 +24,6 @@ CoverageAssumptions assumptionsOf(const CommandLine& line)
                 Exit::usage);
     }
     return assumed;
-}
-
-QStringList assumptionWords(const CoverageAssumptions& assumed)
-{
-    QStringList words;
-    if (assumed.centred)
-        words << commandWords(QT_TRANSLATE_NOOP(
-            "command", "assumed: where no PD was taken, it equals the centres of each pair"));
-    if (assumed.final)
-        words << commandWords(
-            QT_TRANSLATE_NOOP("command", "assumed: objective readings are final, and a prescriber is named"));
-    if (assumed.vertex)
-        words << commandWords(
-            QT_TRANSLATE_NOOP("command", "assumed: an unrecorded vertex distance is that of the stock"));
-    return words;
 }
 
 } // namespace quarterstep

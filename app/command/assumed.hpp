@@ -6,14 +6,10 @@
 #include "app/command/command_line.hpp"
 #include "app/session/coverage.hpp"
 
-#include <QStringList>
-
 namespace quarterstep
 {
 
 /// Throws Error option-value (2).
 [[nodiscard]] CoverageAssumptions assumptionsOf(const CommandLine& line);
-/// Said aloud with every answer: the figures are not those of the table alone.
-[[nodiscard]] QStringList assumptionWords(const CoverageAssumptions& assumed);
 
 } // namespace quarterstep

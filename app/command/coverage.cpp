@@ -7,6 +7,7 @@
 #include "app/command/output.hpp"
 #include "app/command/watched_work.hpp"
 #include "app/session/assign.hpp"
+#include "app/session/planning_demand.hpp"
 #include "app/session/wording.hpp"
 
 #include <QCoreApplication>

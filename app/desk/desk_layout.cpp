@@ -7,6 +7,7 @@
 #include "app/desk/opening/practice.hpp"
 #include "app/desk/place_table.hpp"
 #include "app/desk/shell/camp_notes.hpp"
+#include "app/desk/shell/focus_in_sight.hpp"
 #include "app/desk/shell/pin_guard.hpp"
 #include "app/desk/shell/wrap_layout.hpp"
 
@@ -54,6 +55,7 @@ void DeskWindow::buildPages()
     column->addWidget(pins_);
     column->addWidget(pages_, 1);
     setCentralWidget(whole);
+    keepFocusInSight(*this);
 }
 
 QAction* DeskWindow::command(const QString& text, const QKeySequence& keys, void (DeskWindow::*run)())

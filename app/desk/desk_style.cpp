@@ -27,6 +27,8 @@ void DeskStyle::polish(QWidget* widget)
 void DeskStyle::drawPrimitive(PrimitiveElement element, const QStyleOption* option, QPainter* painter,
                               const QWidget* widget) const
 {
+    if (element == PE_FrameFocusRect)
+        return drawFocus(*option, *painter);
     if (element != PE_IndicatorCheckBox) {
         QProxyStyle::drawPrimitive(element, option, painter, widget);
         return;
@@ -47,6 +49,31 @@ void DeskStyle::drawPrimitive(PrimitiveElement element, const QStyleOption* opti
         painter->drawPolyline(QPolygonF{at(0.2, 0.55), at(0.42, 0.78), at(0.82, 0.25)});
     }
     painter->restore();
+}
+
+/// Around a tab, the words beside a box to tick, a slider: where the keyboard is, whoever put it there.
+void DeskStyle::drawFocus(const QStyleOption& option, QPainter& painter)
+{
+    painter.save();
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.setPen(QPen(coloursOf(themeNow()).accent, 2.0));
+    painter.setBrush(Qt::NoBrush);
+    painter.drawRoundedRect(QRectF(option.rect).adjusted(1, 1, -1, -1), 3, 3);
+    painter.restore();
+}
+
+/// The style below draws the place of the keyboard on a tab itself, too faintly to be seen.
+void DeskStyle::drawControl(ControlElement element, const QStyleOption* option, QPainter* painter,
+                            const QWidget* widget) const
+{
+    const auto* tab = qstyleoption_cast<const QStyleOptionTab*>(option);
+    if (element != CE_TabBarTabLabel || !tab || !tab->state.testFlag(State_HasFocus))
+        return QProxyStyle::drawControl(element, option, painter, widget);
+    auto plain = *tab;
+    plain.state.setFlag(State_HasFocus, false);
+    QProxyStyle::drawControl(element, &plain, painter, widget);
+    plain.rect.adjust(2, 2, -2, -2);
+    drawFocus(plain, *painter);
 }
 
 /// Boxes to tick grow with the letters beside them.
@@ -80,9 +107,11 @@ void DeskStyle::drawComplexControl(ComplexControl control, const QStyleOptionCom
     const bool focused = option->state.testFlag(State_HasFocus);
     painter->save();
     painter->setRenderHint(QPainter::Antialiasing);
-    painter->setPen(QPen(focused ? colours.accent : colours.muted, focused ? 2.0 : 1.0));
+    const double line = focused ? 2.0 : 1.0; // whole pixels: its middle lies half of it inside
+    const double inset = line / 2.0;
+    painter->setPen(QPen(focused ? colours.accent : colours.muted, line));
     painter->setBrush(colours.base);
-    painter->drawRoundedRect(QRectF(option->rect).adjusted(0.5, 0.5, -0.5, -0.5), 4, 4);
+    painter->drawRoundedRect(QRectF(option->rect).adjusted(inset, inset, -inset, -inset), 4, 4);
     const auto place = visualRect(option->direction, option->rect,
                                   {option->rect.right() - 18, option->rect.top(), 14, option->rect.height()});
     const auto middle = QRectF(place).center();

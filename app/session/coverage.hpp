@@ -24,6 +24,7 @@ struct CoverageAssumptions {
     bool centred = false; ///< an unknown PD is the centres of each pair
     bool final = false;   ///< objective readings are final, the prescriber is named
     bool vertex = false;  ///< an unrecorded vertex distance is that of the stock
+    bool operator==(const CoverageAssumptions&) const = default;
 };
 
 /// The people with what is assumed put in.

@@ -12,11 +12,13 @@ PackOfCamp packCamp(const PackWish& wish, const Job& job)
     auto supplier = readSupplierList(wish.supplier);
     if (!supplier.usable())
         throw CampNotOpened(supplier.findings);
-    auto demand =
-        wish.table.empty() ? demandFromLedger(camp) : demandFromTable(wish.table, {}, camp.rules().settings);
+    auto demand = wish.table.empty() ? demandFromLedger(camp)
+                                     : demandFromTable(wish.table, wish.assumed, camp.rules().settings);
     if (!demand.usable)
         throw CampNotOpened(demand.findings);
-    completeDemand(demand, std::nullopt);
+    if (!wish.table.empty())
+        demand.told << assumptionWords(wish.assumed);
+    completeDemand(demand, wish.prior);
     throwIfStopped(job);
     plan.told = demand.told;
     plan.badRows = demand.badRows;
@@ -28,6 +30,10 @@ PackOfCamp packCamp(const PackWish& wish, const Job& job)
     question.boxes = wish.boxes;
     question.piecesInBox = wish.piecesInBox;
     question.people = wish.people;
+    question.match.assumeCentred = demand.centred;
+    question.scenarios = wish.scenarios;
+    question.seed = wish.seed;
+    question.effort.seed = wish.seed;
     plan.answer = packBoxes(plan.stock, camp.rules(), question, job);
     return plan;
 }

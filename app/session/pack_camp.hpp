@@ -19,6 +19,11 @@ struct PackWish {
     std::optional<int> boxes;
     int piecesInBox = PackQuestion().piecesInBox;
     int people = PackQuestion().people;
+    // How the draws are made.
+    CoverageAssumptions assumed; ///< of a table; a ledger leaves nothing open
+    std::optional<int> prior;    ///< weight of the published mix in people; empty: by how many were seen
+    int scenarios = PackQuestion().scenarios;
+    std::uint64_t seed = PackQuestion().seed;
 
     bool operator==(const PackWish&) const = default;
 };

@@ -38,6 +38,21 @@ std::vector<PersonRecord> usableRows(const PrescriptionTable& table, int& badRow
     return people;
 }
 
+QStringList assumptionWords(const CoverageAssumptions& assumed)
+{
+    QStringList words;
+    if (assumed.centred)
+        words << demandWords(QT_TRANSLATE_NOOP(
+            "command", "assumed: where no PD was taken, it equals the centres of each pair"));
+    if (assumed.final)
+        words << demandWords(
+            QT_TRANSLATE_NOOP("command", "assumed: objective readings are final, and a prescriber is named"));
+    if (assumed.vertex)
+        words << demandWords(
+            QT_TRANSLATE_NOOP("command", "assumed: an unrecorded vertex distance is that of the stock"));
+    return words;
+}
+
 DemandRead demandFromTable(const std::string& path, const CoverageAssumptions& assumed,
                            const Settings& settings)
 {

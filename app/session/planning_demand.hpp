@@ -24,6 +24,9 @@ struct DemandRead {
 /// The rows that could be read; those that could not are counted.
 [[nodiscard]] std::vector<PersonRecord> usableRows(const PrescriptionTable& table, int& badRows);
 
+/// Said aloud with every answer: the figures are not those of the table alone.
+[[nodiscard]] QStringList assumptionWords(const CoverageAssumptions& assumed);
+
 /// A file of prescriptions, or "-".
 [[nodiscard]] DemandRead demandFromTable(const std::string& path, const CoverageAssumptions& assumed,
                                          const Settings& settings);

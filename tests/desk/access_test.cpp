@@ -11,27 +11,8 @@
 #include <QFontMetrics>
 #include <QPalette>
 
-#include <cmath>
-
 using namespace quarterstep;
 namespace utf = boost::unit_test;
-
-namespace
-{
-/// Relative luminance and contrast, WCAG 2.2.
-double luminance(const QColor& colour)
-{
-    const auto part = [](double c) { return c <= 0.04045 ? c / 12.92 : std::pow((c + 0.055) / 1.055, 2.4); };
-    return 0.2126 * part(colour.redF()) + 0.7152 * part(colour.greenF()) + 0.0722 * part(colour.blueF());
-}
-
-double contrast(const QColor& a, const QColor& b)
-{
-    const double high = std::max(luminance(a), luminance(b));
-    const double low = std::min(luminance(a), luminance(b));
-    return (high + 0.05) / (low + 0.05);
-}
-} // namespace
 
 BOOST_AUTO_TEST_SUITE(accessibility)
 

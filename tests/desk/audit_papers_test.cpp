@@ -7,6 +7,7 @@
 #include "app/desk/places/audit_place.hpp"
 #include "app/desk/places/audit_reports.hpp"
 #include "app/desk/places/bench_panel.hpp"
+#include "app/paper/content/plain_text.hpp"
 #include "app/session/camp.hpp"
 #include "app/session/lot.hpp"
 #include "tests/desk/given_camp.hpp"
@@ -173,22 +174,45 @@ BOOST_AUTO_TEST_CASE(without_a_printer_one_is_asked_for, *utf::label("PROP"))
 
 BOOST_AUTO_TEST_CASE(a_chart_is_saved_as_a_picture_and_as_its_numbers, *utf::label("PROP"))
 {
-    AuditDesk desk;
+    ReportDesk desk;
     desk.window.audit().showView(1);
     auto& charts = *desk.window.findChild<AuditCharts*>();
     for (int kind = 0; kind < named<QComboBox>(desk.window, "chartKindBox").count(); ++kind) {
         named<QComboBox>(desk.window, "chartKindBox").setCurrentIndex(kind);
-        charts.save(desk.folder.path() + QStringLiteral("/chart.png"));
-        BOOST_TEST((desk.folder.read(QStringLiteral("chart.png")).left(8) == QByteArray("\x89PNG\r\n\x1a\n")),
-                   kind);
+        const auto paper = plainText(auditChartPaper(charts.onPaper(), {}), false);
+        BOOST_TEST(paper.contains(named<QComboBox>(desk.window, "chartKindBox").currentText()), kind);
+        for (const auto& [name, begins] : {std::pair{"chart.png", QByteArray("\x89PNG\r\n\x1a\n")},
+                                           std::pair{"chart.pdf", QByteArray("%PDF-1.")}}) {
+            QSignalSpy ended(&desk.reports, &AuditReports::ended);
+            charts.save(desk.folder.path() + QLatin1Char('/') + QLatin1String(name));
+            BOOST_TEST((ended.count() > 0 || ended.wait(60'000)));
+            const auto bytes = desk.folder.read(QLatin1String(name));
+            BOOST_TEST(bytes.startsWith(begins), kind << name);
+            BOOST_TEST(bytes.size() > 4000, kind << name);
+        }
         charts.save(desk.folder.path() + QStringLiteral("/chart.csv"));
         const auto rows = desk.folder.read(QStringLiteral("chart.csv")).split('\n');
         BOOST_TEST(rows.front().count(',') >= 2, kind);
     }
     const auto reasons = desk.folder.read(QStringLiteral("chart.csv")); // the last one: why not
     BOOST_TEST(reasons.contains("100.0"), reasons.toStdString());
+    const auto paper = charts.onPaper(); // the same figures on paper, beside the bars
+    BOOST_TEST(paper.whyNot.isEmpty());
+    BOOST_TEST(paper.twin.rows.size() ==
+               static_cast<std::size_t>(desk.folder.read(QStringLiteral("chart.csv")).count('\n')));
+    BOOST_TEST(paper.twin.picture.parts.size() == 3 * (paper.twin.rows.size() - 1) + 1);
     BOOST_TEST(!reasons.contains("\xe2\x81\xa6")); // no marks of direction in files
     BOOST_TEST(desk.window.messages().code().toStdString() == "");
+}
+
+BOOST_AUTO_TEST_CASE(keys_print_a_chart_and_say_that_there_is_no_printer, *utf::label("PROP"))
+{
+    ReportDesk desk;
+    QSignalSpy ended(&desk.reports, &AuditReports::ended);
+    QTest::keyClick(&desk.window, Qt::Key_P, Qt::ControlModifier);
+    BOOST_TEST(named<QWidget>(desk.window, "printChartButton").isVisible()); // its view comes into sight
+    BOOST_TEST(ended.count() == 1);
+    BOOST_TEST(desk.window.messages().text().contains(QStringLiteral("No printer")));
 }
 
 BOOST_AUTO_TEST_CASE(a_whole_record_is_checked_in_the_background, *utf::label("PROP"))

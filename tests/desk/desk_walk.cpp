@@ -5,12 +5,19 @@
 #include "app/desk/bringing/exchange_page.hpp"
 #include "app/desk/opening/practice.hpp"
 #include "app/desk/places/audit_place.hpp"
+#include "app/desk/places/dispense_place.hpp"
 #include "app/desk/places/stock_place.hpp"
+#include "app/desk/shell/pin_guard.hpp"
+#include "app/session/pins.hpp"
 
 #include <QApplication>
 #include <QComboBox>
 #include <QFile>
+#include <QPushButton>
 #include <QTabBar>
+
+#include <cmath>
+#include <set>
 
 namespace quarterstep
 {
@@ -23,6 +30,60 @@ void showAudit(DeskWindow& window, int view, int tab)
     window.audit().waitForAudit();
     window.audit().showView(view);
     named<QTabBar>(window, "caseTabs").setCurrentIndex(tab);
+}
+
+void showPeople(DeskWindow& window, DispensePlace::PeoplePage page)
+{
+    window.showPlace(DeskWindow::Place::dispense);
+    window.dispense().showPeoplePage(page);
+}
+
+/// The strip above the work, which asks for what was just pressed.
+void showPin(DeskWindow& window)
+{
+    auto camp = Camp::open(window.campFolder().toStdString(), Ledger::Mode::readWrite);
+    setPin(camp.ledger(), Role::keeper, "keeper 22");
+    window.showPlace(DeskWindow::Place::stock);
+    window.pins().run(Role::keeper, [] {});
+    BOOST_TEST(named<QWidget>(window, "pinStrip").isVisible());
+}
+
+/// A frame, or what stands on one side of a splitter: read from its beginning to its end.
+const QWidget* panelOf(const QWidget* widget)
+{
+    for (; widget; widget = widget->parentWidget())
+        if (widget->property("panel").toBool() || widget->inherits("QScrollArea") ||
+            (widget->parentWidget() && widget->parentWidget()->inherits("QSplitter")))
+            return widget;
+    return nullptr;
+}
+
+/// Whether `after` is read after `before` in one panel: further on in the same row, or lower.
+bool readAfter(const QRect& before, const QRect& after, Qt::LayoutDirection direction)
+{
+    const bool sameRow = std::min(before.bottom(), after.bottom()) - std::max(before.top(), after.top()) >
+                         std::min(before.height(), after.height()) / 2;
+    if (!sameRow)
+        return after.top() >= before.top();
+    return direction == Qt::RightToLeft ? after.right() <= before.right() : after.left() >= before.left();
+}
+
+/// Panels beside each other are read from the side where lines begin, others from above.
+bool panelsInOrder(const QRect& before, const QRect& after, Qt::LayoutDirection direction)
+{
+    const bool beside = before.top() < after.bottom() && after.top() < before.bottom();
+    if (direction == Qt::RightToLeft)
+        return beside ? after.right() <= before.left()
+                      : after.top() > before.top() || after.right() <= before.left();
+    return beside ? after.left() >= before.right()
+                  : after.top() > before.top() || after.left() >= before.right();
+}
+
+/// Relative luminance, WCAG 2.2.
+double luminance(const QColor& colour)
+{
+    const auto part = [](double c) { return c <= 0.04045 ? c / 12.92 : std::pow((c + 0.055) / 1.055, 2.4); };
+    return 0.2126 * part(colour.redF()) + 0.7152 * part(colour.greenF()) + 0.0722 * part(colour.blueF());
 }
 } // namespace
 
@@ -51,12 +112,27 @@ const std::vector<WalkedPage>& pagesOfDesk()
              window.showPlace(DeskWindow::Place::dispense);
              BOOST_TEST(window.choosePerson(QStringLiteral("P-1")));
          }},
+        {"an empty card",
+         [](DeskWindow& window) {
+             window.showPlace(DeskWindow::Place::dispense);
+             named<QPushButton>(window, "newPersonButton").click();
+         }},
+        {"plain reader", [](DeskWindow& window) { named<QTabBar>(window, "cardTabs").setCurrentIndex(1); }},
+        {"the waiting line", [](DeskWindow& window) { showPeople(window, DispensePlace::linePage); }},
+        {"orders",
+         [](DeskWindow& window) {
+             named<QTabBar>(window, "cardTabs").setCurrentIndex(0);
+             showPeople(window, DispensePlace::ordersPage);
+         }},
         {"stock",
          [](DeskWindow& window) {
+             window.dispense().showPeoplePage(DispensePlace::peoplePage);
              window.showPlace(DeskWindow::Place::stock);
              window.stock().showView(StockPlace::asTable);
              BOOST_TEST(window.stock().chooseLine("D-100"));
          }},
+        {"ladder", [](DeskWindow& window) { window.stock().showView(StockPlace::asLadder); }},
+        {"box", [](DeskWindow& window) { window.stock().showView(StockPlace::asBox); }},
         {"packing",
          [](DeskWindow& window) {
              window.showPlace(DeskWindow::Place::stock);
@@ -67,9 +143,11 @@ const std::vector<WalkedPage>& pagesOfDesk()
              window.showPlace(DeskWindow::Place::stock);
              window.stock().showView(StockPlace::transfers);
          }},
+        {"a PIN is asked for", showPin},
         {"why above another",
          [](DeskWindow& window) {
              window.showPlace(DeskWindow::Place::dispense);
+             BOOST_TEST(window.choosePerson(QStringLiteral("P-1")));
              named<QTabBar>(window, "whyTabs").setCurrentIndex(2);
          }},
         {"audit, findings", [](DeskWindow& window) { showAudit(window, 0, 0); }},
@@ -143,6 +221,33 @@ std::vector<QWidget*> tabOrder(QWidget& window)
 QRect placeOf(const QWidget& widget, const QWidget& window)
 {
     return {widget.mapTo(&window, QPoint(0, 0)), widget.size()};
+}
+
+void readsInOrder(const std::vector<QWidget*>& order, const QWidget& window, const std::string& page)
+{
+    std::set<const QWidget*> left; // panels that the order has gone through
+    for (std::size_t i = 1; i < order.size(); ++i) {
+        const auto direction = order[i]->parentWidget()->layoutDirection();
+        const auto* before = panelOf(order[i - 1]);
+        const auto* now = panelOf(order[i]);
+        const bool apart = before && now && !before->isAncestorOf(now) && !now->isAncestorOf(before);
+        if (before != now && apart) {
+            left.insert(before);
+            BOOST_TEST((left.count(now) == 0U), page << ": Tab comes back for " << called(*order[i]));
+            BOOST_TEST(panelsInOrder(placeOf(*before, window), placeOf(*now, window), direction),
+                       page << ": " << called(*now) << " comes after " << called(*before));
+        } else if (before == now) {
+            BOOST_TEST(readAfter(placeOf(*order[i - 1], window), placeOf(*order[i], window), direction),
+                       page << ": " << called(*order[i]) << " comes after " << called(*order[i - 1]));
+        }
+    }
+}
+
+double contrast(const QColor& a, const QColor& b)
+{
+    const double high = std::max(luminance(a), luminance(b));
+    const double low = std::min(luminance(a), luminance(b));
+    return (high + 0.05) / (low + 0.05);
 }
 
 } // namespace quarterstep

@@ -39,5 +39,11 @@ struct Speaking {
 /// What Tab reaches on the page that is shown, in the order of Tab, the header of the window left out.
 [[nodiscard]] std::vector<QWidget*> tabOrder(QWidget& window);
 [[nodiscard]] QRect placeOf(const QWidget& widget, const QWidget& window);
+/// Fails the case where this order, as it stands in the window now, is not the order of reading: each panel
+/// from its beginning to its end, none twice.
+void readsInOrder(const std::vector<QWidget*>& order, const QWidget& window, const std::string& page);
+
+/// Contrast of two colours, WCAG 2.2: from 1 to 21.
+[[nodiscard]] double contrast(const QColor& a, const QColor& b);
 
 } // namespace quarterstep

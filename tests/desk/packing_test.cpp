@@ -12,6 +12,8 @@
 #include "tests/desk/camp_folder.hpp"
 
 #include <QAbstractItemModelTester>
+#include <QApplication>
+#include <QCheckBox>
 #include <QComboBox>
 #include <QDir>
 #include <QDoubleSpinBox>
@@ -177,6 +179,60 @@ BOOST_AUTO_TEST_CASE(the_desk_comes_to_what_the_command_line_prints, *utf::label
     const auto words = QString::fromUtf8(desk.command(limits));
     BOOST_TEST(words.contains(desk.label("packingAnswer").section(QLatin1Char('\n'), 0, 0)),
                desk.label("packingAnswer").toStdString());
+}
+
+BOOST_AUTO_TEST_CASE(how_the_draws_are_made_is_chosen_kept_and_used, *utf::label("PROP"))
+{
+    PackingDesk desk(30); // few enough for the published mix
+    auto& body = named<QWidget>(desk.window, "drawsBody");
+    BOOST_TEST(!body.isVisible());
+    BOOST_TEST(desk.label("drawsWords").contains(QStringLiteral("50")));
+    QTest::keyClick(&desk.window, Qt::Key_D, Qt::ControlModifier);
+    BOOST_TEST(body.isVisible());
+    BOOST_TEST(named<QWidget>(desk.window, "assumeCentredCheck").hasFocus());
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_Space);
+    named<QCheckBox>(desk.window, "assumeVertexCheck").click();
+    desk.type("budgetBox", "16");
+    desk.type("packingPeopleBox", "20");
+    desk.type("priorBox", "12");
+    desk.type("scenariosBox", "20");
+    desk.type("seedBox", "7");
+    BOOST_TEST(desk.label("drawsWords").contains(QStringLiteral("20")));
+    desk.plan();
+    const auto printed =
+        QJsonDocument::fromJson(
+            desk.command({QStringLiteral("--budget"), QStringLiteral("16"), QStringLiteral("--people"),
+                          QStringLiteral("20"), QStringLiteral("--prior"), QStringLiteral("12"),
+                          QStringLiteral("--scenarios"), QStringLiteral("20"), QStringLiteral("--seed"),
+                          QStringLiteral("7"), QStringLiteral("--assume"), QStringLiteral("centred,vertex"),
+                          QStringLiteral("--json")}))
+            .object();
+    const auto& plan = *desk.panel().plan();
+    BOOST_TEST(same(printed[QStringLiteral("served_share")].toDouble(), plan.answer.servedShare));
+    BOOST_TEST(same(printed[QStringLiteral("fitted_share")].toDouble(), plan.answer.fittedShare));
+    BOOST_TEST(printed[QStringLiteral("order")].toArray().size() ==
+               static_cast<qsizetype>(plan.answer.order.size()));
+    BOOST_TEST(plan.question.scenarios == 20);
+    BOOST_TEST(desk.label("packingAnswer").contains(QStringLiteral("assumed: where no PD was taken")),
+               desk.label("packingAnswer").toStdString());
+    BOOST_TEST(desk.label("packingState").toStdString() == "");
+    const auto asked = desk.panel().wish();
+    desk.type("seedBox", "8");
+    BOOST_TEST(desk.label("packingState").contains(QStringLiteral("other figures")));
+    desk.type("seedBox", "7");
+
+    // Kept for this folder, and for no other.
+    BOOST_TEST_REQUIRE(desk.window.openCamp(desk.folder.path()));
+    const auto again = desk.panel().wish();
+    BOOST_TEST((again.assumed == asked.assumed && asked.assumed.vertex && !asked.assumed.final));
+    BOOST_TEST((again.prior == asked.prior && again.prior == 12));
+    BOOST_TEST(again.scenarios == 20);
+    BOOST_TEST(again.seed == 7U);
+    const CampFolder other;
+    BOOST_TEST_REQUIRE(desk.window.openCamp(other.path()));
+    BOOST_TEST(desk.panel().wish().scenarios == 50);
+    BOOST_TEST(!desk.panel().wish().prior);
+    BOOST_TEST((desk.panel().wish().assumed == CoverageAssumptions()));
 }
 
 BOOST_AUTO_TEST_CASE(slider_and_field_say_the_same, *utf::label("PROP"))

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A walk over every page of the window: what takes the keyboard has its names, Tab goes as one reads, targets
-// can be hit, and at 200 per cent on a small screen nothing is cut and everything can be reached.
+// A walk over every page of the window: what takes the keyboard has its names, targets can be hit, and at
+// 200 per cent on a small screen nothing is cut and everything can be reached.
 #include "app/desk/theme.hpp"
 #include "tests/desk/desk_walk.hpp"
 
@@ -13,53 +13,11 @@
 #include <QScrollArea>
 #include <QTest>
 
-#include <set>
-
 using namespace quarterstep;
 namespace utf = boost::unit_test;
 
 namespace
 {
-/// A frame, or what stands on one side of a splitter: read from its beginning to its end.
-const QWidget* panelOf(const QWidget* widget)
-{
-    for (; widget; widget = widget->parentWidget())
-        if (widget->property("panel").toBool() || widget->inherits("QScrollArea") ||
-            (widget->parentWidget() && widget->parentWidget()->inherits("QSplitter")))
-            return widget;
-    return nullptr;
-}
-
-/// Whether `after` is read after `before` in one panel: further on in the same row, or lower.
-bool readAfter(const QRect& before, const QRect& after, Qt::LayoutDirection direction)
-{
-    const bool sameRow = std::min(before.bottom(), after.bottom()) - std::max(before.top(), after.top()) >
-                         std::min(before.height(), after.height()) / 2;
-    if (!sameRow)
-        return after.top() >= before.top();
-    return direction == Qt::RightToLeft ? after.right() <= before.right() : after.left() >= before.left();
-}
-
-/// Tab goes through each panel as one reads it and does not come back to one it has left.
-void walkByTab(QWidget& window, const char* page, Qt::LayoutDirection direction, std::size_t least)
-{
-    const auto order = tabOrder(window);
-    BOOST_TEST(order.size() >= least, page);
-    std::set<const QWidget*> left; // panels that Tab has gone through
-    for (std::size_t i = 1; i < order.size(); ++i) {
-        const auto* before = panelOf(order[i - 1]);
-        const auto* now = panelOf(order[i]);
-        const bool apart = before && now && !before->isAncestorOf(now) && !now->isAncestorOf(before);
-        if (before != now && apart) {
-            left.insert(before);
-            BOOST_TEST((left.count(now) == 0U), page << ": Tab comes back for " << called(*order[i]));
-        } else if (before == now) {
-            BOOST_TEST(readAfter(placeOf(*order[i - 1], window), placeOf(*order[i], window), direction),
-                       page << ": " << called(*order[i]) << " comes after " << called(*order[i - 1]));
-        }
-    }
-}
-
 /// Words that wrap have the height they need at their width.
 bool wordsFit(const QLabel& label)
 {
@@ -119,25 +77,6 @@ BOOST_AUTO_TEST_CASE(what_takes_the_keyboard_has_its_names_on_every_page, *utf::
             BOOST_TEST((spoken && !spoken->text(QAccessible::Name).isEmpty()),
                        page.name << ": no spoken name: " << called(*widget));
         }
-    }
-}
-
-BOOST_AUTO_TEST_CASE(tab_goes_as_one_reads_on_every_page_in_both_directions, *utf::label("PROP"))
-{
-    for (const auto direction : {Qt::LeftToRight, Qt::RightToLeft}) {
-        QApplication::setLayoutDirection(direction);
-        AuditDesk desk;
-        for (const auto& page : pagesOfDesk()) {
-            page.show(desk.window);
-            QApplication::processEvents();
-            walkByTab(desk.window, page.name, direction, 4);
-        }
-        for (const auto& page : otherWindows()) {
-            page.show(desk.window);
-            QApplication::processEvents();
-            walkByTab(named<QWidget>(desk.window, page.name), page.name, direction, 1);
-        }
-        QApplication::setLayoutDirection(Qt::LeftToRight);
     }
 }
 

@@ -62,14 +62,14 @@ QWidget* OpeningPage::buildWays()
     box->add(way(tr("Look around"),
                  tr("A sample camp of invented people. What you do there stays in a copy of your own."),
                  column));
-    auto* practice = button(*column, "practiceButton", tr("Practise a hand-over, 3 minutes"),
-                            tr("Opens the sample and tells each step beside the work"));
+    practice_ = button(*column, "practiceButton", tr("Practise a hand-over, 3 minutes"),
+                       tr("Opens the sample and tells each step beside the work"));
     auto* sample = button(*column, "openSampleButton", tr("Open the sample camp"),
                           tr("Opens your copy of the sample as you left it"));
     auto* afresh = button(*column, "sampleAfreshButton", tr("Begin the sample anew"),
                           tr("Throws away what was done in your copy of the sample"));
     column->addStretch(1);
-    connect(practice, &QPushButton::clicked, this, &OpeningPage::practiceWanted);
+    connect(practice_, &QPushButton::clicked, this, &OpeningPage::practiceWanted);
     connect(sample, &QPushButton::clicked, this, &OpeningPage::sampleWanted);
     connect(afresh, &QPushButton::clicked, this, &OpeningPage::sampleAfreshWanted);
 
@@ -93,8 +93,6 @@ QWidget* OpeningPage::buildWays()
         button(*column, "backToCampButton", tr("Back to the open camp"), tr("Leaves everything as it is"));
     connect(back_, &QPushButton::clicked, this, &OpeningPage::backWanted);
     column->addStretch(1);
-    setFocusProxy(practice); // the first one: Tab goes to a page by its proxy, and what stands before it
-                             // would be left out
     return box;
 }
 
@@ -129,6 +127,8 @@ void OpeningPage::showProblems(const QString& folder, const std::vector<Finding>
 {
     problemFolder_ = folder;
     problems_->setVisible(!findings.empty());
+    // The first one: Tab goes to a page by its proxy, and what stands before it would be left out.
+    setFocusProxy(findings.empty() ? static_cast<QWidget*>(practice_) : problemsText_);
     if (findings.empty())
         return;
     QStringList lines;

@@ -50,6 +50,7 @@ class OpeningPage final : public QWidget
     QLabel* problemsWayOut_ = nullptr;
     QPushButton* startHere_ = nullptr;
     QVBoxLayout* camps_ = nullptr;
+    QPushButton* practice_ = nullptr;
     QPushButton* back_ = nullptr;
     QString problemFolder_;
 };

@@ -8,20 +8,20 @@
 #include "app/desk/places/audit_place.hpp"
 #include "app/desk/places/bars_part.hpp"
 #include "app/desk/places/parts.hpp"
+#include "app/desk/plots/bars_paper.hpp"
 #include "app/desk/plots/bars_view.hpp"
 #include "app/desk/plots/chart_view.hpp"
 #include "app/paper/content/plain_text.hpp"
+#include "app/paper/content/report_words.hpp"
 #include "app/session/wording.hpp"
 #include "inventory/store/write_back.hpp"
 #include "inventory/text/csv_writing.hpp"
 
-#include <QBuffer>
 #include <QComboBox>
 #include <QDir>
 #include <QFileDialog>
 #include <QHeaderView>
 #include <QLabel>
-#include <QPixmap>
 #include <QPushButton>
 #include <QScrollArea>
 #include <QStackedWidget>
@@ -35,20 +35,40 @@ namespace
 {
 enum class AuditChart { funnel, runs, weeks, reasons };
 
-/// The cells as people see them, without the marks of direction.
+/// The cells as people see them, names of the columns first.
+std::vector<QStringList> rowsOf(const QAbstractItemModel& model)
+{
+    std::vector<QStringList> rows;
+    for (int row = -1; row < model.rowCount(); ++row) {
+        QStringList cells;
+        for (int column = 0; column < model.columnCount(); ++column)
+            cells << (row < 0 ? model.headerData(column, Qt::Horizontal, Qt::DisplayRole)
+                              : model.index(row, column).data())
+                         .toString();
+        rows.push_back(cells);
+    }
+    return rows;
+}
+
+/// Without the marks of direction.
 std::string tableText(const QAbstractItemModel& model)
 {
     std::string text;
-    for (int row = -1; row < model.rowCount(); ++row) {
+    for (const auto& row : rowsOf(model)) {
         std::vector<std::string> cells;
-        for (int column = 0; column < model.columnCount(); ++column) {
-            const auto value = row < 0 ? model.headerData(column, Qt::Horizontal, Qt::DisplayRole)
-                                       : model.index(row, column).data();
-            cells.push_back(withoutIsolates(value.toString()).toStdString());
-        }
+        for (const auto& cell : row)
+            cells.push_back(withoutIsolates(cell).toStdString());
         text += csvRow(cells);
     }
     return text;
+}
+
+Tally judgedIn(const AuditSummary& summary)
+{
+    for (const auto& rate : summary.rates)
+        if (rate.by == "all")
+            return rate.tally;
+    return {};
 }
 } // namespace
 
@@ -68,10 +88,14 @@ AuditCharts::AuditCharts(MessageBar& messages, QWidget* parent)
                    AuditPlace::tr("What the groups of the funnel are"));
     save_ = new QPushButton(tr("Save…"));
     save_->setObjectName(QStringLiteral("saveChartButton"));
-    save_->setToolTip(tr("Saves the picture, or its numbers as a table"));
+    save_->setToolTip(tr("Saves the chart as a PDF or a picture, or its numbers as a table (Ctrl+Shift+S)"));
+    print_ = new QPushButton(tr("Print"));
+    print_->setObjectName(QStringLiteral("printChartButton"));
+    print_->setToolTip(tr("Prints the chart with its numbers on the printer of the settings (Ctrl+P)"));
     row->addWidget(kind_, 2);
     row->addWidget(by_, 1);
     row->addWidget(save_);
+    row->addWidget(print_);
     column->addLayout(row);
     whyNot_ = new QLabel;
     whyNot_->setObjectName(QStringLiteral("chartWhyNot"));
@@ -89,6 +113,7 @@ AuditCharts::AuditCharts(MessageBar& messages, QWidget* parent)
     for (auto* box : {kind_, by_})
         connect(box, &QComboBox::currentIndexChanged, this, &AuditCharts::showChart);
     connect(save_, &QPushButton::clicked, this, &AuditCharts::askAndSave);
+    connect(print_, &QPushButton::clicked, this, &AuditCharts::print);
 }
 
 QWidget* AuditCharts::buildTables()
@@ -136,10 +161,7 @@ void AuditCharts::showChart()
         barRows_->show(picture);
         return showPicture(picture.whyNot.isEmpty(), picture.whyNot);
     }
-    Tally all;
-    for (const auto& rate : summary.rates)
-        if (rate.by == "all")
-            all = rate.tally;
+    const auto all = judgedIn(summary);
     ChartData picture;
     switch (static_cast<AuditChart>(kind_->currentIndex())) {
     case AuditChart::funnel:
@@ -173,31 +195,58 @@ void AuditCharts::showPicture(bool drawn, const QString& whyNot)
                              "beyond the inner limit · diamond: beyond the outer. Nothing is ranked."));
 }
 
+PictureTwin AuditCharts::twin() const
+{
+    const auto& summary = cases_->summary;
+    const auto all = judgedIn(summary);
+    switch (static_cast<AuditChart>(kind_->currentIndex())) {
+    case AuditChart::funnel: {
+        const auto by = by_->currentData().toString().toStdString();
+        auto funnel = funnelChart(groupsBy(summary, by), all.share());
+        for (auto& point : funnel.points)
+            point.name = withoutIsolates(groupName(by, point.name)).toStdString();
+        return funnelTwin(funnel, kind_->currentText(), by_->currentText());
+    }
+    case AuditChart::runs:
+        return runsTwin(gSeries(cases_->runs, cases_->running, all), kind_->currentText());
+    case AuditChart::weeks:
+        return pChartTwin(pChart(groupsBy(summary, "week"), all.share()), kind_->currentText());
+    case AuditChart::reasons:
+        break;
+    }
+    return barsTwin(bars_->picture(), kind_->currentText(), rowsOf(*barRows_));
+}
+
+ChartOnPaper AuditCharts::onPaper() const
+{
+    if (!whyNot_->isHidden())
+        return {kind_->currentText(), whyNot_->text(), {}};
+    return {kind_->currentText(), {}, twin()};
+}
+
 void AuditCharts::askAndSave()
 {
-    const auto file =
-        QFileDialog::getSaveFileName(this, tr("Save the chart"), QStringLiteral("audit-chart.png"),
-                                     tr("Pictures (*.png);;Tables (*.csv)"));
+    const auto file = QFileDialog::getSaveFileName(
+        this, tr("Save the chart"), QStringLiteral("audit-chart.pdf"),
+        tr("Paper (*.pdf)") + QStringLiteral(";;") + tr("Pictures (*.png);;Tables (*.csv)"));
     if (!file.isEmpty())
         save(file);
 }
 
+void AuditCharts::print()
+{
+    Q_EMIT paperWanted(onPaper(), {});
+}
+
 void AuditCharts::save(const QString& file)
 {
+    if (!file.endsWith(QLatin1String(".csv"))) {
+        const bool drawn = file.endsWith(QLatin1String(".pdf")) || file.endsWith(QLatin1String(".png"));
+        Q_EMIT paperWanted(onPaper(), drawn ? file : file + QStringLiteral(".pdf"));
+        return;
+    }
     runCommand(messages_, [this, &file] {
-        std::string bytes;
-        if (file.endsWith(QLatin1String(".csv"))) {
-            bytes = tableText(*(showsBars() ? barsTable_ : chartTable_)->model());
-        } else {
-            auto* picture = showsBars()          ? static_cast<QWidget*>(bars_)
-                            : chart_->isHidden() ? static_cast<QWidget*>(whyNot_)
-                                                 : static_cast<QWidget*>(chart_);
-            QBuffer buffer;
-            buffer.open(QIODevice::WriteOnly);
-            picture->grab().save(&buffer, "PNG");
-            bytes = buffer.data().toStdString();
-        }
-        replaceFile(file.toStdString(), bytes, true);
+        replaceFile(file.toStdString(), tableText(*(showsBars() ? barsTable_ : chartTable_)->model()), true);
         messages_.showDone(tr("The chart is %1.").arg(ltr(QDir::toNativeSeparators(file))));
     });
 }

@@ -3,6 +3,7 @@
 // their numbers; each can be saved.
 #pragma once
 
+#include "app/paper/content/chart_paper.hpp"
 #include "app/session/audit_cases.hpp"
 
 #include <QWidget>
@@ -33,16 +34,26 @@ class AuditCharts final : public QWidget
     explicit AuditCharts(MessageBar& messages, QWidget* parent = nullptr);
 
     void show(std::shared_ptr<const AuditCases> cases);
-    /// The picture shown as .png, or its numbers as .csv, by the end of the name.
+    /// The chart as a paper (.pdf, .png), or its numbers (.csv), by the end of the name.
     void save(const QString& file);
+    /// What is shown now.
+    [[nodiscard]] ChartOnPaper onPaper() const;
     void restyle();
+
+  public Q_SLOTS:
+    void askAndSave();
+    void print();
+
+  Q_SIGNALS:
+    /// Into this file, or, without one, on the printer.
+    void paperWanted(const ChartOnPaper& chart, const QString& file);
 
   private:
     QWidget* buildTables();
     void showChart();
     void showPicture(bool drawn, const QString& whyNot);
     [[nodiscard]] bool showsBars() const;
-    void askAndSave();
+    [[nodiscard]] PictureTwin twin() const;
 
     MessageBar& messages_;
     std::shared_ptr<const AuditCases> cases_;
@@ -51,6 +62,7 @@ class AuditCharts final : public QWidget
     QComboBox* kind_ = nullptr;
     QComboBox* by_ = nullptr;
     QPushButton* save_ = nullptr;
+    QPushButton* print_ = nullptr;
     QLabel* whyNot_ = nullptr;
     ChartView* chart_ = nullptr;
     BarsView* bars_ = nullptr;

@@ -24,6 +24,11 @@
 namespace quarterstep
 {
 
+namespace
+{
+constexpr int chartsView = 1; ///< of the buttons
+} // namespace
+
 AuditPlace::AuditPlace(const DeskParts& parts, QWidget* parent)
     : DeskPlace(parent), parts_(parts), cases_(std::make_shared<AuditCases>()),
       findings_(new FindingsModel(this)), ofClass_(new QSortFilterProxyModel(this)),
@@ -98,6 +103,7 @@ QWidget* AuditPlace::buildFindings()
     charts_ = new AuditCharts(parts_.messages);
     views_->addWidget(charts_);
     bench_ = new BenchPanel(parts_);
+    connect(charts_, &AuditCharts::paperWanted, &bench_->reports(), &AuditReports::drawChart);
     views_->addWidget(bench_);
     column->addWidget(views_, 1);
     return box;
@@ -136,6 +142,16 @@ void AuditPlace::connectParts()
         {tr("Check the record"), QKeySequence(Qt::Key_F6), [this] { checkChain(); }},
         {tr("Save the report for the site"), QKeySequence::Save,
          [this] { bench_->reports().askAndSave(false); }},
+        {tr("Print the chart"), QKeySequence::Print,
+         [this] {
+             showView(chartsView);
+             charts_->print();
+         }},
+        {tr("Save the chart…"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_S),
+         [this] {
+             showView(chartsView);
+             charts_->askAndSave();
+         }},
         {tr("Look for a finding"), QKeySequence::Find, [this] { filter_->setFocus(); }}};
     for (const auto& [words, sequence, run] : keys) {
         auto* action = new QAction(words, this);

@@ -17,7 +17,6 @@
 #include "app/session/wording.hpp"
 #include "inventory/store/write_back.hpp"
 
-#include <QDate>
 #include <QDateTime>
 #include <QDir>
 #include <QFileDialog>
@@ -138,15 +137,23 @@ void AuditReports::save(bool detail, const QString& file)
     gather(detail, [this, file](const AuditReport& report) { write(report, file); });
 }
 
-void AuditReports::print(bool detail)
+/// Empty, and told, when none is chosen.
+QString AuditReports::chosenPrinter()
 {
-    const auto printer = readPreferences().printer;
+    auto printer = readPreferences().printer;
     if (printer.isEmpty()) {
         messages_.showError(tr("No printer is chosen; choose one in the settings (Ctrl+,), or save a PDF."),
                             {});
         Q_EMIT ended();
-        return;
     }
+    return printer;
+}
+
+void AuditReports::print(bool detail)
+{
+    const auto printer = chosenPrinter();
+    if (printer.isEmpty())
+        return;
     gather(detail, [this, printer](const AuditReport& report) {
         PaperJob job;
         job.printer = printer.toStdString();
@@ -172,6 +179,19 @@ void AuditReports::wrote(const QString& file, const std::string& bytes)
     replaceFile(file.toStdString(), bytes, true);
     messages_.showDone(tr("Written: %1").arg(ltr(QDir::toNativeSeparators(file))));
     Q_EMIT ended();
+}
+
+void AuditReports::drawChart(const ChartOnPaper& chart, const QString& file)
+{
+    PaperJob job;
+    job.output = file.toStdString();
+    if (file.isEmpty())
+        job.printer = chosenPrinter().toStdString();
+    if (camp_ == nullptr || (job.output.empty() && job.printer.empty()))
+        return;
+    job.papers = {auditChartPaper(chart, sourceOf(*camp_))};
+    const auto target = file.isEmpty() ? QString::fromStdString(job.printer) : file;
+    draw(std::move(job), target);
 }
 
 void AuditReports::draw(PaperJob job, const QString& target)
@@ -203,9 +223,7 @@ void AuditReports::saveSheet(const std::string& lot, const QString& file)
         camp_ != nullptr && runCommand(messages_, [this, &lot, &file] {
             if (file.endsWith(QLatin1String(".csv")))
                 return wrote(file, benchSheetText(lot, sheetOf(*camp_, lotNamed(*camp_, lot))));
-            const PaperSource source{camp_->site(), QDate::currentDate().toString(Qt::ISODate).toStdString(),
-                                     camp_->rules().hash, QUARTERSTEP_VERSION};
-            const auto paper = auditSheet(lotRows(*camp_, lot), source);
+            const auto paper = auditSheet(lotRows(*camp_, lot), sourceOf(*camp_));
             if (!file.endsWith(QLatin1String(".pdf")))
                 return wrote(file, plainText(paper, windowLanguage()->rightToLeft).toStdString());
             PaperJob job;

@@ -3,6 +3,7 @@
 // report`, `audit sheet` and `print audit-sheet` write, made while the window is alive.
 #pragma once
 
+#include "app/paper/content/chart_paper.hpp"
 #include "app/paper/content/paper_job.hpp"
 #include "app/session/audit_report.hpp"
 
@@ -37,6 +38,8 @@ class AuditReports final : public QWidget
     void print(bool detail);
     /// The worksheet of a lot: to be filled in at the bench (.csv), or on paper (.pdf, .txt).
     void saveSheet(const std::string& lot, const QString& file);
+    /// One chart, into a PDF or a PNG by the end of the name; without a name on the printer of the settings.
+    void drawChart(const ChartOnPaper& chart, const QString& file);
 
   public Q_SLOTS:
     void askAndSave(bool detail);
@@ -47,6 +50,7 @@ class AuditReports final : public QWidget
 
   private:
     using Then = std::function<void(const AuditReport&)>;
+    [[nodiscard]] QString chosenPrinter();
     void gather(bool detail, Then then);
     void write(const AuditReport& report, const QString& file);
     /// `target`: file or printer, for the message.

@@ -15,6 +15,7 @@ QScrollArea* scrollAround(QWidget* inside, const QString& name, int lines)
 {
     auto* area = new QScrollArea;
     area->setObjectName(name);
+    area->setProperty("read", true); // by keys: the style sheet shows that it has them
     area->setAccessibleName(BarsView::tr("Bars: why not"));
     area->setToolTip(BarsView::tr("Arrows scroll; the same numbers stand in the table"));
     area->setWidgetResizable(true);

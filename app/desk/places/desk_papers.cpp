@@ -19,12 +19,6 @@ namespace quarterstep
 
 namespace
 {
-PaperSource sourceOf(const Camp& camp)
-{
-    return {camp.site(), QDate::currentDate().toString(Qt::ISODate).toStdString(), camp.rules().hash,
-            QUARTERSTEP_VERSION};
-}
-
 PersonAnswer answeredFor(const Camp& camp, const PaperQuestion& question)
 {
     PersonAnswer told;
@@ -43,6 +37,12 @@ PersonAnswer answeredFor(const Camp& camp, const PaperQuestion& question)
     return told;
 }
 } // namespace
+
+PaperSource sourceOf(const Camp& camp)
+{
+    return {camp.site(), QDate::currentDate().toString(Qt::ISODate).toStdString(), camp.rules().hash,
+            QUARTERSTEP_VERSION};
+}
 
 std::string paperPath(const Camp& camp, const QString& word, const std::string& person, const QString& ending)
 {

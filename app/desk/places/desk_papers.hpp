@@ -31,6 +31,9 @@ struct PaperQuestion {
 [[nodiscard]] std::string paperPath(const Camp& camp, const QString& word, const std::string& person,
                                     const QString& ending);
 
+/// Where papers of this camp come from: now.
+[[nodiscard]] PaperSource sourceOf(const Camp& camp);
+
 /// The language the window speaks; English where it is none of those that papers speak.
 [[nodiscard]] const Language* windowLanguage();
 

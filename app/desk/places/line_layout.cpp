@@ -39,6 +39,7 @@ LinePanel::LinePanel(MessageBar& messages, QWidget* parent)
     grid->addWidget(reason_, 2, 0, 1, 3);
     grid->setRowStretch(1, 1);
     buildCommands(*grid);
+    setTabOrder(view_, reason_);
     connect(reason_, &QLineEdit::returnPressed, this, &LinePanel::completeOffer);
     connect(model_, &LineModel::partsDropped, this, [this](int row, const std::vector<Part>& parts) {
         view_->setCurrentIndex(model_->index(row, 0));

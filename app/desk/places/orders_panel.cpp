@@ -44,6 +44,7 @@ OrdersPanel::OrdersPanel(const DeskParts& parts, QWidget* parent)
     grid->addWidget(note_, 2, 0, 1, 3);
     grid->setRowStretch(1, 1);
     buildSteps(*grid);
+    setTabOrder(view_, note_);
     connect(find_, &QLineEdit::textChanged, this, &OrdersPanel::refresh);
     connect(note_, &QLineEdit::textChanged, this, &OrdersPanel::judgeSteps);
     connect(view_->selectionModel(), &QItemSelectionModel::currentRowChanged, this, &OrdersPanel::judgeSteps);

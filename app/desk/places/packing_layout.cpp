@@ -4,6 +4,7 @@
 #include "app/desk/message_bar.hpp"
 #include "app/desk/models/cells_model.hpp"
 #include "app/desk/places/desk_papers.hpp"
+#include "app/desk/places/packing_draws.hpp"
 #include "app/desk/places/packing_panel.hpp"
 #include "app/desk/places/parts.hpp"
 #include "app/desk/plots/chart_view.hpp"
@@ -19,6 +20,7 @@
 #include <QLabel>
 #include <QPushButton>
 #include <QSlider>
+#include <QSpinBox>
 #include <QTabBar>
 #include <QTableView>
 #include <QVBoxLayout>
@@ -32,7 +34,6 @@ namespace
 constexpr double usualBudget = 200.0;
 constexpr double budgetSliderEnd = 1000.0;
 constexpr double weightSliderEnd = 30.0; ///< kg; what one person lifts, with a reserve (common practice)
-constexpr int leastTarget = 26;          ///< px; WCAG 2.2, 2.5.8 asks for 24
 
 QLabel* labelIn(QGridLayout& grid, int row, const QString& words, QWidget* field)
 {
@@ -40,20 +41,6 @@ QLabel* labelIn(QGridLayout& grid, int row, const QString& words, QWidget* field
     label->setBuddy(field);
     grid.addWidget(label, row, 0);
     return label;
-}
-
-QSpinBox* countBox(const QString& name, const QString& spoken, const QString& tooltip, int least, int most,
-                   int value)
-{
-    auto* box = new QSpinBox;
-    box->setObjectName(name);
-    box->setAccessibleName(spoken);
-    box->setToolTip(tooltip);
-    box->setLocale(QLocale::c());
-    box->setMinimumHeight(leastTarget);
-    box->setRange(least, most);
-    box->setValue(value);
-    return box;
 }
 
 NumberBox* numberBox(const QString& name, const QString& spoken, const QString& tooltip, double most,
@@ -64,7 +51,7 @@ NumberBox* numberBox(const QString& name, const QString& spoken, const QString& 
     box->setAccessibleName(spoken);
     box->setToolTip(tooltip);
     box->setDecimals(decimals);
-    box->setMinimumHeight(leastTarget);
+    box->setMinimumHeight(leastField);
     box->setRange(0.0, most);
     return box;
 }
@@ -104,6 +91,9 @@ QWidget* PackingPanel::buildQuestion()
     buildSources(*grid);
     buildLimits(*grid);
     column->addLayout(grid);
+    draws_ = new PackingDraws;
+    connect(draws_, &PackingDraws::changed, this, &PackingPanel::showState);
+    column->addWidget(draws_);
     auto* row = new QHBoxLayout;
     state_ = hinted({}, QStringLiteral("packingState"));
     row->addWidget(state_, 1);

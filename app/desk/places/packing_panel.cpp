@@ -6,6 +6,7 @@
 #include "app/desk/message_bar.hpp"
 #include "app/desk/models/packing_rows.hpp"
 #include "app/desk/places/desk_papers.hpp"
+#include "app/desk/places/packing_draws.hpp"
 #include "app/desk/plots/chart_view.hpp"
 #include "app/desk/plots/packing_curve.hpp"
 #include "app/desk/shell/number_box.hpp"
@@ -63,6 +64,7 @@ void PackingPanel::take(Camp* camp)
         }
     }
     demand_->addItem(tr("Another table…"), otherTable);
+    draws_->begin(camp_ == nullptr ? QString() : QString::fromStdString(camp_->folder()));
     showAnswer();
 }
 
@@ -86,6 +88,7 @@ PackWish PackingPanel::wish() const
         wish.boxes = boxes_->value();
     wish.piecesInBox = pieces_->value();
     wish.people = people_->value();
+    draws_->putInto(wish);
     return wish;
 }
 
@@ -182,6 +185,7 @@ void PackingPanel::showState()
     supplierWords_->setText(supplier_.isEmpty() ? tr("none chosen") : ltr(QFileInfo(supplier_).fileName()));
     supplierWords_->setToolTip(QDir::toNativeSeparators(supplier_));
     planButton_->setEnabled(camp_ != nullptr && !planning_);
+    draws_->setOfTable(!demand_->currentData().toString().isEmpty());
     QString words;
     if (planning_)
         words = tr("Planning … “Stop” at the top ends it.");

@@ -28,6 +28,7 @@ class ChartView;
 class LongWork;
 class MessageBar;
 class NumberBox;
+class PackingDraws;
 class PaperWorker;
 class CellsModel;
 
@@ -107,6 +108,7 @@ class PackingPanel final : public QWidget
     QSpinBox* boxes_ = nullptr;
     QSpinBox* pieces_ = nullptr;
     QSpinBox* people_ = nullptr;
+    PackingDraws* draws_ = nullptr;
     QPushButton* planButton_ = nullptr;
     QLabel* state_ = nullptr;
     ChartView* curve_ = nullptr;

@@ -8,6 +8,7 @@
 #include <QHeaderView>
 #include <QLabel>
 #include <QPushButton>
+#include <QSpinBox>
 #include <QTableView>
 #include <QVBoxLayout>
 
@@ -116,6 +117,20 @@ QComboBox* boxNamed(const QString& name, const QString& accessible, const QStrin
     box->setSizeAdjustPolicy(
         QComboBox::AdjustToMinimumContentsLengthWithIcon); // long items do not widen the page
     box->setMinimumContentsLength(8);
+    return box;
+}
+
+QSpinBox* countBox(const QString& name, const QString& spoken, const QString& tooltip, int least, int most,
+                   int value)
+{
+    auto* box = new QSpinBox;
+    box->setObjectName(name);
+    box->setAccessibleName(spoken);
+    box->setToolTip(tooltip);
+    box->setLocale(QLocale::c());
+    box->setMinimumHeight(leastField);
+    box->setRange(least, most);
+    box->setValue(value);
     return box;
 }
 

@@ -14,6 +14,7 @@ class QComboBox;
 class QFrame;
 class QLabel;
 class QLayout;
+class QSpinBox;
 class QTableView;
 class QVBoxLayout;
 class QWidget;
@@ -28,6 +29,9 @@ namespace quarterstep
 /// Widths of the first columns in characters; people may change them, the last column takes what is left.
 void giveWidths(QTableView& table, std::initializer_list<int> characters);
 [[nodiscard]] QComboBox* boxNamed(const QString& name, const QString& accessible, const QString& tooltip);
+inline constexpr int leastField = 26; ///< px, height of a field for numbers; WCAG 2.2, 2.5.8 asks for 24
+[[nodiscard]] QSpinBox* countBox(const QString& name, const QString& spoken, const QString& tooltip,
+                                 int least, int most, int value);
 /// Buttons of which one is down, numbered from 0: object name, words, tooltip.
 [[nodiscard]] QButtonGroup* oneOf(QWidget* owner, QLayout& row,
                                   std::initializer_list<std::tuple<QString, QString, QString>> choices);

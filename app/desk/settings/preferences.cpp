@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desk/settings/preferences.hpp"
 
+#include <QCryptographicHash>
 #include <QDir>
 #include <QSettings>
 
@@ -17,6 +18,14 @@ QSettings preferencesFile()
 {
     return QSettings(QSettings::IniFormat, QSettings::UserScope, QStringLiteral("quarterstep"),
                      QStringLiteral("desk"));
+}
+
+/// A folder's name can hold what a key of settings cannot.
+QString keyOf(const QString& folder, const QString& about)
+{
+    const auto hash =
+        QCryptographicHash::hash(QDir(folder).absolutePath().toUtf8(), QCryptographicHash::Sha256);
+    return QStringLiteral("%1/%2").arg(about, QString::fromLatin1(hash.toHex().left(16)));
 }
 } // namespace
 
@@ -54,6 +63,16 @@ void keepPreferences(const Preferences& preferences)
     file.setValue(QStringLiteral("language"), preferences.language);
     file.setValue(QStringLiteral("printer"), preferences.printer);
     file.setValue(QStringLiteral("camps"), preferences.camps);
+}
+
+void keepChoices(const QString& folder, const QString& about, const QVariantMap& choices)
+{
+    preferencesFile().setValue(keyOf(folder, about), choices);
+}
+
+QVariantMap keptChoices(const QString& folder, const QString& about)
+{
+    return preferencesFile().value(keyOf(folder, about)).toMap();
 }
 
 void rememberCamp(Preferences& preferences, const QString& folder)

@@ -6,6 +6,7 @@
 #include "app/desk/theme.hpp"
 
 #include <QStringList>
+#include <QVariantMap>
 
 namespace quarterstep
 {
@@ -29,6 +30,11 @@ struct Preferences {
 void keepPreferences(const Preferences& preferences);
 /// Puts a folder first among the camps, without naming it twice; at most five are kept.
 void rememberCamp(Preferences& preferences, const QString& folder);
+
+/// Choices of the person for one camp folder, by a word for what they are about; kept beside the preferences,
+/// since they are no business of others who open the camp.
+void keepChoices(const QString& folder, const QString& about, const QVariantMap& choices);
+[[nodiscard]] QVariantMap keptChoices(const QString& folder, const QString& about);
 
 /// "light", "dark", "sun".
 [[nodiscard]] QString nameOf(Theme theme);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The audit's report, a function a section (over 300 lines: one paper, one class). Its words are about the
 // record and the next step; no name, no initials, nobody ranked.
+#include "app/paper/content/chart_paper.hpp"
 #include "app/paper/content/paper_words.hpp"
 #include "app/paper/content/picture.hpp"
 #include "app/paper/content/plain_text.hpp"
@@ -45,11 +46,7 @@ class ReportPaper
         coverage();
         if (report_.detail)
             findings();
-        add(smallPrint(paperWords(QT_TRANSLATE_NOOP(
-            "paper",
-            "At odds: by the record, the pair is not one that the rules would call acceptable, or what was "
-            "measured beside the record speaks against it. This page is about records; a person decides what "
-            "they mean. Nothing here is a ranking."))));
+        add(smallPrint(atOddsWords()));
         addFoot(source_, paper_.blocks);
         return std::move(paper_);
     }
@@ -65,15 +62,6 @@ class ReportPaper
     }
 
     void add(Block block) { paper_.blocks.push_back(std::move(block)); }
-
-    void addTwin(PictureTwin twin)
-    {
-        Block picture{BlockKind::picture, {}, {}, {}, {}};
-        Block table{BlockKind::table, {}, {}, std::move(twin.rows), std::move(twin.widths)};
-        picture.picture = std::make_shared<const Picture>(std::move(twin.picture));
-        add(std::move(picture));
-        add(std::move(table));
-    }
 
     void head()
     {
@@ -162,7 +150,7 @@ class ReportPaper
                                      QStringLiteral("–")});
         add(headed(byHeading(breakdown.by)));
         if (drawn)
-            return addTwin(std::move(twin));
+            return addTwin(std::move(twin), paper_.blocks);
         add({BlockKind::table, {}, {}, std::move(twin.rows), std::move(twin.widths)});
     }
 
@@ -175,14 +163,15 @@ class ReportPaper
                 weeks.points.erase(weeks.points.begin(),
                                    weeks.points.end() - static_cast<std::ptrdiff_t>(rowsOnPage));
             addTwin(pChartTwin(weeks, paperWords(QT_TRANSLATE_NOOP("paper", "p-chart by week")),
-                               report_.detail ? usualHeight : pageHeight));
+                               report_.detail ? usualHeight : pageHeight),
+                    paper_.blocks);
         } else
             add(saying(
                 paperWords(QT_TRANSLATE_NOOP("paper", "p-chart: %1")).arg(told(report_.weeks.whyNot))));
         if (!report_.runs.drawn())
             add(saying(paperWords(QT_TRANSLATE_NOOP("paper", "g-chart: %1")).arg(told(report_.runs.whyNot))));
         else if (report_.detail)
-            addTwin(runsTwin(report_.runs, paperWords(QT_TRANSLATE_NOOP("paper", "g-chart"))));
+            addTwin(runsTwin(report_.runs, paperWords(QT_TRANSLATE_NOOP("paper", "g-chart"))), paper_.blocks);
         else
             add(saying(paperWords(QT_TRANSLATE_NOOP(
                                       "paper", "g-chart: half of the runs between two at odds are %1 good "
@@ -208,7 +197,8 @@ class ReportPaper
                     QStringLiteral(": ") + decisionWords(lot)));
             if (report_.detail)
                 addTwin(curveTwin(operatingCurve(lot.plan.plan, lot.size), lot.plan,
-                                  paperWords(QT_TRANSLATE_NOOP("paper", "Operating curve"))));
+                                  paperWords(QT_TRANSLATE_NOOP("paper", "Operating curve"))),
+                        paper_.blocks);
         }
     }
 

@@ -54,6 +54,15 @@ QString stepWords(NextStep step)
     return paperWords(QT_TRANSLATE_NOOP("paper", "Record"));
 }
 
+QString atOddsWords()
+{
+    return paperWords(QT_TRANSLATE_NOOP(
+        "paper",
+        "At odds: by the record, the pair is not one that the rules would call acceptable, or what was "
+        "measured beside the record speaks against it. This page is about records; a person decides what "
+        "they mean. Nothing here is a ranking."));
+}
+
 QString byWords(const std::string& by)
 {
     if (by == "site")

@@ -11,6 +11,8 @@ namespace quarterstep
 
 /// A count, or that it is too small to be shown.
 [[nodiscard]] QString countWords(const ShownCount& count);
+/// What "at odds" means, and what such a page is not.
+[[nodiscard]] QString atOddsWords();
 [[nodiscard]] QString ratioWords(const ReportGroup& group);
 [[nodiscard]] QString stepWords(NextStep step);
 [[nodiscard]] QString byWords(const std::string& by);
