@@ -4,6 +4,7 @@
 
 #include "core/fitting/reasons.hpp"
 #include "core/optics/notation.hpp"
+#include "inventory/text/numbers.hpp"
 
 #include <algorithm>
 

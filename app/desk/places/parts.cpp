@@ -150,6 +150,20 @@ QButtonGroup* oneOf(QWidget* owner, QLayout& row,
     return group;
 }
 
+QList<QPushButton*> buttonsIn(QLayout& row, QWidget* owner, const std::vector<Act>& acts)
+{
+    QList<QPushButton*> buttons;
+    for (const auto& [name, words, tooltip, run] : acts) {
+        auto* button = new QPushButton(words);
+        button->setObjectName(QLatin1String(name));
+        button->setToolTip(tooltip);
+        QObject::connect(button, &QPushButton::clicked, owner, run);
+        buttons << button;
+        row.addWidget(button);
+    }
+    return buttons;
+}
+
 void giveRoom(QTableView& view, int lines)
 {
     view.setMinimumHeight((view.fontMetrics().height() + 8) * lines);
