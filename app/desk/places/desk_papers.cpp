@@ -91,6 +91,7 @@ Paper deskPackingList(const Camp& camp, const PackOfCamp& plan)
         for (const auto& line : *some)
             lines.emplace(line.name, &line);
     std::vector<PackingRow> rows;
+    rows.reserve(plan.answer.boxes.size());
     for (const auto& row : plan.answer.boxes)
         rows.push_back(packingRow(*lines.at(row.line), std::to_string(row.box), row.bin, row.quantity));
     return packingList(std::move(rows), sourceOf(camp));
