@@ -164,6 +164,10 @@ BOOST_AUTO_TEST_CASE(each_eye_of_an_unequal_pair_is_read_and_the_reading_judged,
     QTest::keyClick(QApplication::focusWidget(), Qt::Key_Return,
                     Qt::ControlModifier); // goes to what is missing
     BOOST_TEST(QApplication::focusWidget() == &right);
+    QTest::keyClicks(&right,
+                     QStringLiteral("3")); // a power has its sign; the key is refused, and that is said
+    BOOST_TEST(right.text().isEmpty());
+    BOOST_TEST(named<QLabel>(desk.window, "focimeterSaid").isVisible());
     QTest::keyClicks(&right, QStringLiteral("-4.00")); // the lenses are exchanged
     QTest::keyClicks(&named<QLineEdit>(desk.window, "readLeftEdit"), QStringLiteral("-3.00"));
     BOOST_TEST(!check.isChecked());
@@ -187,6 +191,8 @@ BOOST_AUTO_TEST_CASE(who_goes_without_is_entered_once_and_why, *utf::label("PROP
 {
     OpenDesk desk;
     typeStrong(desk, "O-4", 24);
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_Return, Qt::ControlModifier); // nothing to hand over
+    BOOST_TEST(QApplication::focusWidget() == &named<QPushButton>(desk.window, "orderButton"));
     pushed(desk, "withoutButton");
     pushed(desk, "withoutButton");
     BOOST_TEST((kindsOf(desk, "O-4") == std::vector{EntryKind::notServed}));

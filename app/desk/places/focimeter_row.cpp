@@ -30,6 +30,12 @@ FocimeterRow::FocimeterRow(QWidget* parent) : QWidget(parent), said_(new QLabel(
         edit->setAlignment(Qt::AlignLeft | Qt::AlignAbsolute | Qt::AlignVCenter);
         label->setBuddy(edit);
         connect(edit, &QLineEdit::textEdited, this, &FocimeterRow::judge);
+        connect(edit, &GuardedEdit::keyRefused, this, [this](const QString& words) {
+            if (words.isEmpty())
+                return judge();
+            said_->setText(words);
+            said_->show();
+        });
         grid->addWidget(label, 0, column++);
         grid->addWidget(edit, 0, column++);
         read_.of(eye) = edit;

@@ -194,11 +194,17 @@ void HandOverPanel::showObjections(const QString& text, bool reasonHelps)
     reasonRow_->setVisible(reasonHelps);
 }
 
-/// The first that is asked for and still open: powers read, acuities, a reason, else the first check.
+/// The first that is asked for and still open: powers read, acuities, a reason, else the first check. Where
+/// there is nothing to hand over, what is done instead.
 void HandOverPanel::goToMissing()
 {
     QWidget* found = nullptr;
-    if (!focimeter_->isHidden() && !checks_[0]->isChecked())
+    if (objections_->text().isEmpty())
+        for (const auto& [action, name] :
+             {std::pair{letter_, "letterButton"}, {order_, "orderButton"}, {without_, "withoutButton"}})
+            if (!found && action->isEnabled())
+                found = findChild<QWidget*>(QLatin1String(name));
+    if (!found && !focimeter_->isHidden() && !checks_[0]->isChecked())
         found = focimeter_;
     for (auto* edit : {trialRight_, trialLeft_, trialNear_, reason_})
         if (!found && edit->isVisible() && edit->isEnabled() && edit->text().isEmpty())
@@ -210,7 +216,7 @@ void HandOverPanel::setReady(const Ready& ready)
 {
     handOver_->setEnabled(ready.handOver);
     handOverAndPrint_->setEnabled(ready.handOver);
-    missing_->setEnabled(!ready.handOver && !objections_->text().isEmpty());
+    missing_->setEnabled(!ready.handOver && (ready.without || !objections_->text().isEmpty()));
     undo_->setEnabled(ready.undo);
     note_->setEnabled(ready.note);
     letter_->setEnabled(ready.letter);
