@@ -11,6 +11,8 @@
 #include <QTableView>
 #include <QVBoxLayout>
 
+#include <algorithm>
+
 namespace quarterstep
 {
 
@@ -48,6 +50,15 @@ QTableView* tableOf(QAbstractItemModel* model, const QString& name, const QStrin
     view->horizontalHeader()->setDefaultAlignment(Qt::AlignLeading | Qt::AlignVCenter);
     view->setHorizontalScrollMode(QAbstractItemView::ScrollPerPixel);
     view->setWordWrap(false);
+    // A list with nothing in it has nothing to scroll to.
+    const auto scroll = [view] {
+        view->setHorizontalScrollBarPolicy(view->model()->rowCount() > 0 ? Qt::ScrollBarAsNeeded
+                                                                         : Qt::ScrollBarAlwaysOff);
+    };
+    QObject::connect(model, &QAbstractItemModel::modelReset, view, scroll);
+    QObject::connect(model, &QAbstractItemModel::rowsInserted, view, scroll);
+    QObject::connect(model, &QAbstractItemModel::rowsRemoved, view, scroll);
+    scroll();
     return view;
 }
 
@@ -56,8 +67,11 @@ void giveWidths(QTableView& table, std::initializer_list<int> characters)
     auto* header = table.horizontalHeader();
     header->setSectionResizeMode(QHeaderView::Interactive);
     int at = 0;
-    for (const int width : characters)
-        table.setColumnWidth(at++, width * table.fontMetrics().averageCharWidth());
+    for (const int width : characters) { // the heading of another language may need more
+        table.setColumnWidth(
+            at, std::max(width * table.fontMetrics().averageCharWidth(), header->sectionSizeHint(at)));
+        ++at;
+    }
     header->setStretchLastSection(true);
 }
 
