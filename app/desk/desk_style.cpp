@@ -3,6 +3,7 @@
 
 #include "app/desk/theme.hpp"
 
+#include <QGuiApplication>
 #include <QPainter>
 #include <QPushButton>
 #include <QStyleFactory>
@@ -67,12 +68,27 @@ void DeskStyle::drawFocus(const QStyleOption& option, QPainter& painter)
     painter.restore();
 }
 
+/// Words that begin with the name of a line are words of the window's language all the same: in a window from
+/// right to left they are laid out so, and begin at its right.
+int DeskStyle::flagsFor(int flags, const QString& text)
+{
+    const bool plain = (flags & Qt::TextForceLeftToRight) != 0 && QGuiApplication::isRightToLeft();
+    const auto turns = [](QChar letter) {
+        return letter.direction() == QChar::DirR || letter.direction() == QChar::DirAL;
+    };
+    if (!plain || std::none_of(text.begin(), text.end(), turns))
+        return flags;
+    flags = (flags & ~Qt::TextForceLeftToRight) | Qt::TextForceRightToLeft;
+    return (flags & Qt::AlignLeft) != 0 ? (flags & ~Qt::AlignLeft) | Qt::AlignRight : flags;
+}
+
 /// From right to left, the space at which a line was broken would stand before the line and push it out of
 /// its place: lines are broken here, and drawn without it.
 void DeskStyle::drawItemText(QPainter* painter, const QRect& rect, int flags, const QPalette& palette,
                              bool enabled, const QString& text, QPalette::ColorRole role) const
 {
-    if ((flags & Qt::TextWordWrap) == 0 || !text.isRightToLeft())
+    flags = flagsFor(flags, text);
+    if ((flags & Qt::TextWordWrap) == 0 || (flags & Qt::TextForceRightToLeft) == 0)
         return QProxyStyle::drawItemText(painter, rect, flags, palette, enabled, text, role);
     auto whole = text;
     whole.replace(QLatin1Char('\n'), QChar::LineSeparator);

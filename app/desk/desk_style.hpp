@@ -33,6 +33,7 @@ class DeskStyle final : public QProxyStyle
                             const QWidget* widget) const override;
 
   private:
+    [[nodiscard]] static int flagsFor(int flags, const QString& text);
     static void drawOutline(const QStyleOption& option, QPainter& painter);
     void drawSlider(const QStyleOptionSlider& slider, QPainter& painter, const QWidget* widget) const;
     static void drawTab(const QStyleOptionTab& tab, QPainter& painter);

@@ -86,7 +86,7 @@ QWidget* AuditPlace::buildFindings()
     row->setSpacing(8);
     classes_ =
         boxNamed(QStringLiteral("classBox"), tr("What is shown"), tr("Shows findings of one class only"));
-    classes_->setMinimumContentsLength(20);
+    classes_->setMinimumContentsLength(16);
     row->addWidget(classes_);
     filter_ = new QLineEdit;
     filter_->setObjectName(QStringLiteral("findingsFilter"));
@@ -94,7 +94,7 @@ QWidget* AuditPlace::buildFindings()
     filter_->setPlaceholderText(tr("Look for a person, a line, a word"));
     filter_->setToolTip(tr("Shows only findings in which these words stand (Ctrl+F)"));
     filter_->setClearButtonEnabled(true);
-    filter_->setMinimumWidth(filter_->fontMetrics().averageCharWidth() * 40);
+    filter_->setMinimumWidth(filter_->fontMetrics().averageCharWidth() * 36);
     row->addWidget(filter_);
     row->endHere();
     viewButtons_ = oneOf(

@@ -35,7 +35,9 @@ PagesFrame::PagesFrame(const QString& name, const QString& tabsName, const QStri
 int PagesFrame::addPage(const QString& title, QWidget* page)
 {
     pages_->addWidget(page);
-    return tabs_->addTab(title);
+    const int tab = tabs_->addTab(title);
+    tabs_->setTabToolTip(tab, title); // where it is shortened
+    return tab;
 }
 
 void PagesFrame::setPage(int page)

@@ -141,7 +141,7 @@ QWidget* StockPlace::buildViews()
     linesView_->setToolTip(tr("Choose a line to see its card and to enter what happened"));
     linesView_->setSortingEnabled(true);
     linesView_->sortByColumn(LinesModel::binColumn, Qt::AscendingOrder);
-    giveWidths(*linesView_, {7, 19, 21, 11, 13, 10, 15, 7}); // bin, line, power, available … camps
+    giveWidths(*linesView_, {6, 17, 18, 10, 12, 9, 12, 6}); // bin, line, power, available … camps
     views_->addWidget(linesView_);
     views_->addWidget(buildLadder());
     boxView_ = tableOf(box_, QStringLiteral("boxView"), tr("Bins of the box"));
@@ -193,7 +193,7 @@ QWidget* StockPlace::buildCard()
     column->addWidget(lineWords_);
     cardView_ = tableOf(card_, QStringLiteral("cardView"), tr("Stock card of the line"));
     cardView_->setToolTip(tr("Everything that happened to this line, newest first"));
-    giveWidths(*cardView_, {20, 16, 9, 10}); // when, what, change, balance
+    giveWidths(*cardView_, {18, 13, 8, 8}); // when, what, change, balance
     column->addWidget(cardView_, 1);
     blind_ =
         hinted(tr("A count is blind: what the book says comes back into sight once the count is entered."),
