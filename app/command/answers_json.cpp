@@ -132,8 +132,7 @@ const char* jsonWord(Band band)
 
 const char* jsonWord(PartSide side)
 {
-    constexpr const char* words[] = {"pair", "right", "left", "frame"};
-    return words[static_cast<std::size_t>(side)];
+    return wordOf(side);
 }
 
 const char* jsonWord(LineKind kind)

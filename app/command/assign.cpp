@@ -6,6 +6,7 @@
 #include "app/command/output.hpp"
 #include "app/command/watched_work.hpp"
 #include "app/session/wording.hpp"
+#include "core/joined.hpp"
 #include "inventory/store/write_back.hpp"
 #include "inventory/text/csv_writing.hpp"
 #include "inventory/text/told_list.hpp"
@@ -102,14 +103,6 @@ QJsonObject jsonAnswer(const LineAnswer& answer, const PlanOptions& plan, std::s
     if (plan.gains)
         object.insert("prices", jsonPrices(answer));
     return object;
-}
-
-std::string joined(const std::vector<std::string>& words, const char* between)
-{
-    std::string text;
-    for (const auto& word : words)
-        text += (text.empty() ? "" : between) + word;
-    return text;
 }
 
 std::string csvOf(const LineAnswer& answer, std::span<const StockLine> stock)

@@ -11,6 +11,8 @@
 #include <QCoreApplication>
 #include <QDateTime>
 
+#include <cmath>
+
 namespace quarterstep
 {
 namespace
@@ -102,7 +104,7 @@ QJsonObject jsonLot(const Lot& lot)
 /// The chance as a bar of twenty signs: the operating curve as a picture in text.
 QString barOf(double chance)
 {
-    const int full = static_cast<int>(chance * 20.0 + 0.5);
+    const int full = static_cast<int>(std::lround(chance * 20.0));
     return QString(full, QLatin1Char('#')) + QString(20 - full, QLatin1Char('.'));
 }
 

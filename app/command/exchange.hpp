@@ -5,11 +5,16 @@
 #include "app/command/inputs.hpp"
 #include "app/session/exchange.hpp"
 
+#include <QJsonArray>
+
 namespace quarterstep
 {
 
 int importPrescriptions(const CommandLine& line, Output& out);
 int exportPrescriptions(const CommandLine& line, Output& out);
+
+/// Findings as programs read them.
+[[nodiscard]] QJsonArray jsonFindings(const std::vector<Finding>& findings);
 
 /// --as; `formats` are those that the verb can do. Throws Error option-value (2).
 [[nodiscard]] ExchangeFormat formatOf(const CommandLine& line, std::span<const ExchangeFormat> formats);

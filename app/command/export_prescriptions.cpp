@@ -19,6 +19,35 @@ namespace
 constexpr std::array writable{ExchangeFormat::fhir, ExchangeFormat::fhirAlone, ExchangeFormat::jsonLines,
                               ExchangeFormat::table, ExchangeFormat::dicom};
 
+/// What left, by which rules, and what was found, for programs.
+void answerSent(const CommandLine& line, const std::vector<ExchangePerson>& persons,
+                const std::vector<Finding>& findings, Output& out)
+{
+    QJsonArray rules;
+    for (const auto& person : persons)
+        rules.append(QJsonObject{{"person", jsonText(person.record.person)},
+                                 {"profile", jsonText(person.rules.profile)},
+                                 {"version", jsonText(person.rules.version)},
+                                 {"hash", jsonText(person.rules.hash)}});
+    out.json(QJsonObject{{"format", jsonText(line.value("--as"))},
+                         {"output", jsonTextOrNull(line.value("--output"))},
+                         {"rules", rules},
+                         {"findings", jsonFindings(findings)},
+                         {"dry_run", line.has("--dry-run")}});
+}
+
+void refuseWords(const CommandLine& line, bool dicom)
+{
+    const bool toFile = line.has("--output") || line.has("--dry-run");
+    if (line.arguments.empty())
+        refuseUsage("arguments-missing",
+                    {QS_SAY("core", "`export --as %1` needs the prescription table"), {line.value("--as")}});
+    if (line.has("--json") && !toFile)
+        refuseUsage("option-value", {QS_SAY("core", "--json goes with --output FILE or --dry-run"), {}});
+    if (dicom && !toFile)
+        refuseUsage("option-missing", {QS_SAY("core", "`export --as dicom` needs --output FILE"), {}});
+}
+
 } // namespace
 
 FittingRules rulesOfExchange(const CommandLine& line, Output& out)
@@ -90,14 +119,8 @@ void needCamp(const CommandLine& line)
 int exportPrescriptions(const CommandLine& line, Output& out)
 {
     const auto format = formatOf(line, writable);
-    if (line.arguments.empty())
-        refuseUsage("arguments-missing",
-                    {QS_SAY("core", "`export --as %1` needs the prescription table"), {line.value("--as")}});
-    if (line.has("--json"))
-        refuseUsage("option-value", {QS_SAY("core", "--as names the format; leave --json out"), {}});
     const auto* dicom = format == ExchangeFormat::dicom ? &dicomWays() : nullptr; // before anything is read
-    if (dicom != nullptr && !line.has("--output") && !line.has("--dry-run"))
-        refuseUsage("option-missing", {QS_SAY("core", "`export --as dicom` needs --output FILE"), {}});
+    refuseWords(line, dicom != nullptr);
     const auto rules = rulesOfExchange(line, out);
     const auto profile = matchOptions(line, rules).profile;
     const auto persons = stampedWith(rules, profile, personsToExport(line, out));
@@ -107,16 +130,21 @@ int exportPrescriptions(const CommandLine& line, Output& out)
     const auto written = dicom != nullptr ? dicom->write(persons.front(), todayIso())
                                           : exportText(format, persons, todayIso());
     out.tell(written.findings);
+    const bool dry = line.has("--dry-run");
+    if (written.usable() && line.has("--output") && !dry)
+        writeNewFile(line.value("--output"), written.value);
+    if (line.has("--json"))
+        answerSent(line, persons, written.findings, out); // what was found is the answer
     if (!written.usable())
         throw FilesNotRead();
-    if (!line.has("--output") && !line.has("--dry-run")) {
+    if (line.has("--json"))
+        return Exit::done;
+    if (!line.has("--output") && !dry) {
         out.text(QString::fromStdString(written.value));
         return Exit::done;
     }
-    if (line.has("--output") && !line.has("--dry-run"))
-        writeNewFile(line.value("--output"), written.value);
     out.line(commandWords(QT_TRANSLATE_NOOP("command", "prescriptions written %1")).arg(persons.size()));
-    if (line.has("--dry-run"))
+    if (dry)
         out.line(commandWords(QT_TRANSLATE_NOOP("command", "dry run: nothing was written")));
     return Exit::done;
 }

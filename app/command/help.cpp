@@ -91,6 +91,7 @@ std::vector<const char*> pagesWith(const std::string& word)
                      [](const auto& one, const auto& other) { return one.first > other.first; });
     found.resize(std::min(found.size(), most));
     std::vector<const char*> names;
+    names.reserve(found.size());
     for (const auto& [times, name] : found)
         names.push_back(name);
     return names;

@@ -48,14 +48,6 @@ QJsonObject jsonFinding(const Finding& finding)
             {"arguments", arguments}};
 }
 
-QJsonArray jsonFindings(const std::vector<Finding>& findings)
-{
-    QJsonArray array;
-    for (const auto& finding : findings)
-        array.append(jsonFinding(finding));
-    return array;
-}
-
 QJsonObject jsonRow(const TableRow& row)
 {
     QJsonObject cells;
@@ -241,6 +233,14 @@ void allowSkipping(const CommandLine& line, const ImportedRows& rows, Output& ou
 }
 
 } // namespace
+
+QJsonArray jsonFindings(const std::vector<Finding>& findings)
+{
+    QJsonArray array;
+    for (const auto& finding : findings)
+        array.append(jsonFinding(finding));
+    return array;
+}
 
 int importPrescriptions(const CommandLine& line, Output& out)
 {

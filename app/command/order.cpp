@@ -5,6 +5,8 @@
 #include "app/command/kept_work.hpp"
 #include "app/command/order_file.hpp"
 #include "app/command/output.hpp"
+#include "app/command/picked.hpp"
+#include "app/session/order_file_for.hpp"
 #include "app/session/wording.hpp"
 
 #include <QCoreApplication>
@@ -93,18 +95,31 @@ SingleWork wordsOf(const CommandLine& line)
     return words;
 }
 
+/// With a TABLE, which was read to `person`, the prescription goes with the order.
+Entry orderOf(const CommandLine& line, const Camp& camp, const SingleWork& words,
+              const std::optional<PersonRecord>& person)
+{
+    if (!person)
+        return singleEntry(words);
+    auto answers = recommend(*person, {}, camp.rules(), matchOptions(line, camp.rules()));
+    return orderEntry(camp, words, *person, chosenPurpose(line, std::move(answers)));
+}
+
 int placeOrder(const CommandLine& line, Output& out)
 {
     if (line.value("--person").empty())
         refuseUsage("option-missing", {QS_SAY("core", "`order %1` needs --person CODE"), {"ordered"}});
     auto words = wordsOf(line);
+    std::optional<PersonRecord> person; // read before the ledger is opened, and made where there is none
+    if (line.arguments.size() > 1)
+        person = personsToExport(tableOf(line), out).front();
     auto camp = openForWork(line, out);
     if (!words.line.empty()) {
         std::vector<QuantityRow> rows{{words.line, 1, {}, {}, {"--line", 0, 0}}};
         endOnErrors(takeNames(camp, rows), out);
         words.line = rows.front().line;
     }
-    return carryOutAndShow(line, camp, {singleEntry(words)}, out);
+    return carryOutAndShow(line, camp, {orderOf(line, camp, words, person)}, out);
 }
 
 } // namespace
@@ -114,13 +129,14 @@ int runOrder(const CommandLine& line, Output& out)
     if (!line.arguments.empty() && line.arguments.front() == "file")
         return writeOrder(line, out);
     needCamp(line);
-    if (line.arguments.size() > 1)
-        refuseUsage("arguments-too-many", {QS_SAY("core", "a TABLE goes with `order file`"), {}});
     if (line.arguments.empty())
         return listOrders(line, out);
     const auto step = stepOf(line.arguments.front());
     if (step == EntryKind::ordered)
         return placeOrder(line, out);
+    if (line.arguments.size() > 1)
+        refuseUsage("arguments-too-many",
+                    {QS_SAY("core", "a TABLE goes with `order file` and `order ordered`"), {}});
     if (line.has("--order") == line.has("--person"))
         refuseUsage("option-missing", {QS_SAY("core", "`order %1` needs --order ID, or --person CODE"),
                                        {line.arguments.front()}});

@@ -20,15 +20,6 @@ struct Given {
     std::string reason;
 };
 
-PartSide sideOf(const std::string& word)
-{
-    if (word == "right")
-        return PartSide::right;
-    if (word == "left")
-        return PartSide::left;
-    return word == "frame" ? PartSide::frame : PartSide::pair;
-}
-
 /// The latest hand-over to this person for this purpose that stands; its lines may have left the stock.
 std::optional<Given> givenTo(const Camp& camp, const std::vector<Entry>& entries,
                              const Recommendation& answer)
@@ -44,7 +35,7 @@ std::optional<Given> givenTo(const Camp& camp, const std::vector<Entry>& entries
         Given each;
         for (const auto& movement : entry.movements)
             if (const auto index = camp.lineNamed(movement.line))
-                each.parts.push_back({*index, sideOf(movement.part)});
+                each.parts.push_back({*index, sideNamed(movement.part)});
         if (each.parts.size() != entry.movements.size())
             continue;
         if (const auto reason = entry.texts.find("reason"); reason != entry.texts.end())

@@ -120,7 +120,7 @@ const std::vector<VerbRow>& verbTable()
          QT_TRANSLATE_NOOP("command",
                            "custom spectacles: ordered, arrived, checked, delivered, remade, not-collected; "
                            "alone: the open orders; file: the order for a laboratory"),
-         "[STEP | file TABLE]",
+         "[STEP [TABLE] | file [TABLE]]",
          0,
          2,
          {"--camp", "--person", "--order", "--line", "--purpose", "--form", "--rules", "--profile",

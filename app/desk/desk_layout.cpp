@@ -6,6 +6,7 @@
 #include "app/desk/message_bar.hpp"
 #include "app/desk/opening/practice.hpp"
 #include "app/desk/place_table.hpp"
+#include "app/desk/shell/camp_notes.hpp"
 #include "app/desk/shell/focus_in_sight.hpp"
 #include "app/desk/shell/pin_guard.hpp"
 #include "app/desk/shell/wrap_layout.hpp"
@@ -50,6 +51,7 @@ void DeskWindow::buildPages()
     column->addWidget(practice_);
     column->addWidget(work_);
     column->addWidget(messages_);
+    column->addWidget(notes_);
     column->addWidget(pins_);
     column->addWidget(pages_, 1);
     setCentralWidget(whole);

@@ -136,9 +136,8 @@ DeskOptions readDeskOptions(const QStringList& arguments)
         takeSize(options, parser.value(QStringLiteral("size")));
     if (parser.isSet(QStringLiteral("theme"))) {
         const auto name = parser.value(QStringLiteral("theme"));
-        if (const auto theme = themeNamed(name))
-            options.theme = *theme;
-        else
+        options.theme = themeNamed(name);
+        if (!options.theme)
             options.problem =
                 words(QT_TRANSLATE_NOOP("DeskOptions", "--theme %1 is not known; write light, dark or sun"))
                     .arg(name);

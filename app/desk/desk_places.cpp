@@ -13,6 +13,7 @@
 #include "app/desk/places/line_panel.hpp"
 #include "app/desk/places/stock_place.hpp"
 #include "app/desk/settings/settings_page.hpp"
+#include "app/desk/shell/camp_notes.hpp"
 #include "app/desk/shell/draft_keeper.hpp"
 #include "app/desk/shell/pin_guard.hpp"
 
@@ -173,6 +174,7 @@ void DeskWindow::campMoved(const DeskPlace* by)
         settleDraft();
         practice_->stockMoved();
     }
+    notes_->take(camp_ ? &*camp_ : nullptr);
     showCamp();
 }
 
@@ -180,6 +182,7 @@ void DeskWindow::campMoved(const DeskPlace* by)
 void DeskWindow::takeInPlaces(Camp* camp)
 {
     pins_->take(camp);
+    notes_->take(camp);
     for (auto place = places_.rbegin(); place != places_.rend(); ++place)
         if (*place)
             (*place)->take(camp);

@@ -8,6 +8,7 @@
 #include "app/desk/places/audit_place.hpp"
 #include "app/desk/places/packing_panel.hpp"
 #include "app/desk/places/stock_place.hpp"
+#include "inventory/text/rules_file.hpp"
 
 #include <QApplication>
 #include <QEvent>
@@ -191,6 +192,7 @@ void DeskProgram::openFirst()
             tellNamed();
     });
     window_->openCampLater(folder, std::move(early_));
+    (void)defaultRules(); // read here while the stock is read there, which asks for them at its end
 }
 
 } // namespace quarterstep

@@ -10,6 +10,7 @@
 #include "app/desk/opening/sample_camp.hpp"
 #include "app/desk/places/dispense_place.hpp"
 #include "app/desk/places/line_panel.hpp"
+#include "app/desk/shell/camp_notes.hpp"
 #include "app/desk/shell/draft_keeper.hpp"
 #include "app/desk/shell/pin_guard.hpp"
 #include "app/desk/shown.hpp"
@@ -26,6 +27,9 @@
 #include <QPushButton>
 #include <QScrollArea>
 #include <QStackedWidget>
+#include <QTimer>
+
+#include <utility>
 
 namespace quarterstep
 {
@@ -34,6 +38,7 @@ namespace
 {
 /// How long the window waits for others who write in the ledger before it looks after its own events again.
 constexpr int deskPatienceMs = 30;
+constexpr int afterOpeningMs = 50; ///< the camp is painted by then
 } // namespace
 
 DeskWindow::DeskWindow(Parts parts, QWidget* parent) : QMainWindow(parent), person_(readPreferences())
@@ -49,6 +54,7 @@ DeskWindow::DeskWindow(Parts parts, QWidget* parent) : QMainWindow(parent), pers
 void DeskWindow::build(bool campComes)
 {
     messages_ = new MessageBar;
+    notes_ = new CampNotes;
     pins_ = new PinGuard(*messages_);
     work_ = new LongWork;
     practice_ = new PracticeStrip(*this);
@@ -56,13 +62,19 @@ void DeskWindow::build(bool campComes)
     buildPages();
     buildActions();
     connect(pins_, &PinGuard::asking, pages_, &QWidget::setDisabled);
+    connect(notes_, &CampNotes::movedHere, this, [this] { settlePlace(&Camp::claimPlace); });
+    connect(notes_, &CampNotes::secondStation, this, [this] { settlePlace(&Camp::becomeSecondStation); });
     connect(pins_, &PinGuard::withdrawn, this, &DeskWindow::showSettingsAgain);
     if (!campComes)
         return showCamp();
     (void)dispense();
     before_ = placePages_.front(); // in sight while the camp is read, and not to be worked with before
     showPage(before_);
-    pages_->setDisabled(true);
+    // Disabled, every part is painted anew: not for a read that is over before a hand is there.
+    connect(work_, &LongWork::shown, pages_, [this] {
+        if (!camp_)
+            pages_->setDisabled(true);
+    });
     tellCamp();
 }
 
@@ -70,6 +82,7 @@ DeskWindow::~DeskWindow()
 {
     if (draft_)
         draft_->flush();
+    keepCamps();
     setShownNow({});
 }
 
@@ -116,7 +129,9 @@ void DeskWindow::openCampLater(const QString& folder, std::future<CampFiles> ear
         try {
             if (problem)
                 std::rethrow_exception(problem);
-            opened = !stopped && runCommand(*messages_, [this, &files] { take(*files); });
+            opened = !stopped && runCommand(*messages_, [this, &files, &folder] { // again, while it is locked
+                take(files->folder.empty() ? readCampFiles(folder.toStdString()) : std::exchange(*files, {}));
+            });
         } catch (const CampNotOpened& found) {
             tellNotOpened(folder, found.findings(), found.finding());
         } catch (const std::exception& unknown) {
@@ -133,7 +148,7 @@ void DeskWindow::openCampLater(const QString& folder, std::future<CampFiles> ear
 /// The files are read; the ledger is opened on the thread that will use it.
 void DeskWindow::take(CampFiles files)
 {
-    auto opening = Camp::open(std::move(files), Ledger::Mode::readWrite);
+    auto opening = Camp::open(std::move(files), Ledger::Mode::readWrite, Camp::LastEntries::left);
     if (opening.hasLedger())
         opening.ledger().setPatience(deskPatienceMs);
     takeInPlaces(nullptr);
@@ -144,14 +159,52 @@ void DeskWindow::take(CampFiles files)
         opening_->showProblems({}, {});
     if (remembers_) {
         rememberCamp(person_, campFolder());
-        keepPreferences(person_);
+        campsDue_ = true;
     }
+    QTimer::singleShot(afterOpeningMs, this, &DeskWindow::afterOpening);
     if (!settings_.sample)
         practice_->leave();
     if (const auto* page = pages_->currentWidget(); page == openingPage_ || page == traysPage_)
         showPlace(Place::dispense);
     if (!broughtInTables(camp_->folder()).empty())
         (void)exchange(); // reads the people who were brought in before
+}
+
+/// Which camps were opened.
+void DeskWindow::keepCamps()
+{
+    if (std::exchange(campsDue_, false))
+        keepPreferences(person_);
+}
+
+/// What nobody waits for. The look at the last entries has a connection of its own, beside whatever is done
+/// meanwhile.
+void DeskWindow::afterOpening()
+{
+    keepCamps();
+    if (!camp_)
+        return;
+    looksAtEntries_ =
+        std::async(std::launch::async, [this, at = camp_->ledgerAt(), folder = camp_->folder()] {
+            const auto found = lookAtLastEntries(at, folder);
+            if (found)
+                QMetaObject::invokeMethod(
+                    this,
+                    [this, found, folder] {
+                        if (camp_ && camp_->folder() == folder)
+                            notes_->add(*found);
+                    },
+                    Qt::QueuedConnection);
+        });
+}
+
+/// What is to become of a ledger that was last written at another place.
+void DeskWindow::settlePlace(void (Camp::*settle)())
+{
+    pins_->run(roleAskedBy("stock"), [this, settle] {
+        if (camp_ && runCommand(*messages_, [this, settle] { ((*camp_).*settle)(); }))
+            campMoved(nullptr);
+    });
 }
 
 void DeskWindow::tellNotOpened(const QString& folder, const std::vector<Finding>& findings,
@@ -232,6 +285,7 @@ void DeskWindow::openSample(bool afresh, bool withPractice)
 {
     if (afresh && camp_ && campFolder() == sampleFolder()) { // its ledger must be closed before it goes
         takeInPlaces(nullptr);
+        looksAtEntries_ = {};
         camp_.reset();
     }
     if (!runCommand(*messages_, [afresh] { afresh ? renewSampleCamp() : makeSampleCamp(); }) ||

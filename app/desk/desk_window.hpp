@@ -25,6 +25,7 @@ namespace quarterstep
 {
 
 class AuditPlace;
+class CampNotes;
 class DeskPlace;
 class DispensePlace;
 class DraftKeeper;
@@ -119,6 +120,9 @@ class DeskWindow final : public QMainWindow
 
     // desk_window.cpp
     void take(CampFiles files);
+    void keepCamps();
+    void afterOpening();
+    void settlePlace(void (Camp::*settle)());
     void tellNotOpened(const QString& folder, const std::vector<Finding>& findings, const Finding& first);
     void bringDraftBack();
     void settleDraft();
@@ -145,10 +149,12 @@ class DeskWindow final : public QMainWindow
 
     Preferences person_;
     bool remembers_ = true; ///< which camps were opened
+    bool campsDue_ = false; ///< they are not in the file yet
     CampSettings settings_;
     std::optional<Camp> camp_; ///< before the places that show it
     std::string lastGiven_;    ///< the last hand-over of the ledger that was looked at
     MessageBar* messages_ = nullptr;
+    CampNotes* notes_ = nullptr;
     LongWork* work_ = nullptr;
     PinGuard* pins_ = nullptr;
     std::array<DeskPlace*, 3> places_{}; ///< null: not made yet; likewise the pages below
@@ -175,6 +181,7 @@ class DeskWindow final : public QMainWindow
     QPushButton* tableButton_ = nullptr;
     QPushButton* exchangeButton_ = nullptr;
     QComboBox* theme_ = nullptr;
+    std::future<void> looksAtEntries_; ///< goes first: it speaks to the window
 };
 
 } // namespace quarterstep

@@ -99,7 +99,8 @@ QString sheetOf(const Colours& c, Theme theme, double points)
                "QSplitter::handle{background:transparent;}"
                "QToolTip{background:%1;color:%3;border:1px solid %2;padding:4px;}"
                "QFrame#messageBar{background:%1;border:2px solid %5;border-radius:8px;}"
-               "QFrame#messageBar[tone=\"error\"]{border:2px solid %7;}")
+               "QFrame#messageBar[tone=\"error\"],QFrame#campNotes{border:2px solid %7;}"
+               "QFrame#campNotes{background:%1;border-radius:8px;}")
         .arg(c.base.name(), c.border.name(), c.text.name(), c.muted.name(), c.accent.name(),
              c.accentText.name(), c.caution.name(),
              theme == Theme::sun ? QStringLiteral("3") : QStringLiteral("2"))

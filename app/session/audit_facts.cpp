@@ -4,6 +4,7 @@
 #include "app/session/pair_reading.hpp"
 
 #include "core/fitting/words.hpp"
+#include "core/record/day.hpp"
 #include "core/record/judgement.hpp"
 #include "inventory/text/record_text.hpp"
 #include "inventory/text/table_dates.hpp"
@@ -44,8 +45,6 @@ std::optional<TrialAcuity> acuityIn(const Entry& entry, const std::optional<Pers
     return any ? std::optional(trial) : std::nullopt;
 }
 
-constexpr std::int64_t msOfADay = 86'400'000;
-
 /// Civil date of a day number from 1970-01-01 (Gregorian, by eras of 400 years).
 IsoDate dateOf(std::int64_t day)
 {
@@ -64,7 +63,7 @@ IsoDate dateOf(std::int64_t day)
 
 std::string mondayOf(std::int64_t atMs)
 {
-    const std::int64_t day = atMs / msOfADay;
+    const std::int64_t day = atMs / dayMs;
     const auto date = dateOf(day - (day + 3) % 7); // 1970-01-01 was a Thursday
     const auto two = [](int number) { return (number < 10 ? "0" : "") + std::to_string(number); };
     return std::to_string(date.year) + "-" + two(date.month) + "-" + two(date.day);
@@ -100,7 +99,7 @@ HandOverFacts factsOf(const Entry& entry)
         facts.later = std::make_shared<const LaterWitness>(LaterWitness{reading, {}, {}, {}});
     if (facts.record)
         if (const auto written = parseIsoDate(facts.record->writtenOn))
-            facts.record->monthsSinceWritten = monthsBetween(*written, dateOf(entry.atMs / msOfADay));
+            facts.record->monthsSinceWritten = monthsBetween(*written, dateOf(entry.atMs / dayMs));
     return facts;
 }
 

@@ -21,6 +21,7 @@ std::vector<ShownCount> shownOf(const std::vector<std::int64_t>& counts, bool al
         return shown;
     }
     std::vector<CountCell> cells;
+    cells.reserve(counts.size());
     for (const auto count : counts)
         cells.push_back({"", static_cast<int>(count)});
     for (const auto& cell : masked(cells))
@@ -31,10 +32,12 @@ std::vector<ShownCount> shownOf(const std::vector<std::int64_t>& counts, bool al
 std::vector<ReportCell> cellsOf(const std::vector<std::pair<std::string, std::int64_t>>& counts, bool all)
 {
     std::vector<std::int64_t> numbers;
+    numbers.reserve(counts.size());
     for (const auto& [name, count] : counts)
         numbers.push_back(count);
     const auto shown = shownOf(numbers, all);
     std::vector<ReportCell> cells;
+    cells.reserve(counts.size());
     for (std::size_t i = 0; i < counts.size(); ++i)
         cells.push_back({counts[i].first, shown[i]});
     return cells;
@@ -152,6 +155,7 @@ class ReportMaker
     void takeSteps(const AuditSummary& summary)
     {
         std::vector<std::int64_t> counts;
+        counts.reserve(summary.byClass.size());
         for (const auto& [kind, count] : summary.byClass)
             counts.push_back(count);
         const auto shown = shownOf(counts, report_.detail);

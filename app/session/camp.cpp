@@ -49,13 +49,12 @@ void Camp::tell(const Finding& finding)
 
 void Camp::take(WriteBackResult result)
 {
-    const auto snapshot = ledger_->snapshot(result.file.site);
     for (const auto& finding : result.findings)
         tell(finding);
     edited_ = std::move(result.edited);
     file_ = std::move(result.file);
     takeLines();
-    takeBalances(snapshot);
+    takeBalances(result.counts);
 }
 
 void Camp::takeLines()
@@ -75,7 +74,8 @@ const StockIndex& Camp::index() const
 void Camp::takeBalances(const Snapshot& snapshot)
 {
     position_ = snapshot.position;
-    std::unordered_map<std::string, const Balance*> byLine;
+    std::unordered_map<std::string_view, const Balance*> byLine;
+    byLine.reserve(snapshot.balances.size());
     for (const auto& balance : snapshot.balances)
         byLine[balance.line] = &balance;
     for (auto& line : stock_) {
@@ -161,7 +161,7 @@ bool Camp::isBehind() const
 {
     if (!ledger_)
         return false;
-    const auto location = ledgerLocation(folder_, file_.ledger);
+    const auto location = ledgerAt();
     if (!isSharedLedger(location))
         return ledger_->position() != position_;
     if (!news_)

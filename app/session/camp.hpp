@@ -23,6 +23,15 @@ struct CampFiles {
 /// The long part of opening, on whatever thread. Throws CampNotOpened (3) with everything found.
 [[nodiscard]] CampFiles readCampFiles(const std::string& folder);
 
+/// Where the ledger is that stock.yaml of this folder names: a file beside it, or an address.
+[[nodiscard]] std::string ledgerLocation(const std::string& folder, const std::string& ledger);
+
+/// The caution chain-broken when one of the last entries of the ledger at `location` is not as it was
+/// written; nothing when all are, or when it cannot be read now. With a connection of its own: on any thread,
+/// beside an open camp.
+[[nodiscard]] std::optional<Finding> lookAtLastEntries(const std::string& location,
+                                                       const std::string& folder);
+
 class Camp
 {
   public:
@@ -32,11 +41,17 @@ class Camp
     /// was written, with chain-broken. Throws CampNotOpened (3) with everything found in the files,
     /// and what Ledger::open and writeBack throw.
     [[nodiscard]] static Camp open(const std::string& folder, Ledger::Mode mode);
+    /// Whether opening looks at the last entries of the chain, or whoever opens does so afterwards
+    /// (lookAtLastEntries): that takes as long as all the rest where the last entries are large.
+    enum class LastEntries { lookedAt, left };
     /// The same with files that were read before, on the thread that will use the camp.
-    [[nodiscard]] static Camp open(CampFiles files, Ledger::Mode mode);
+    [[nodiscard]] static Camp open(CampFiles files, Ledger::Mode mode,
+                                   LastEntries last = LastEntries::lookedAt);
 
     [[nodiscard]] const std::string& folder() const { return folder_; }
     [[nodiscard]] const std::string& site() const { return file_.site; }
+    /// Of the ledger: see ledgerLocation.
+    [[nodiscard]] std::string ledgerAt() const { return ledgerLocation(folder_, file_.ledger); }
     /// Lines with on hand, held and quarantined as the ledger has them now.
     [[nodiscard]] const std::vector<StockLine>& stock() const { return stock_; }
     /// Of the stock, made when first asked for and kept while the lines are the same to the eye. One thread.
@@ -91,7 +106,7 @@ class Camp
     };
 
   private:
-    void openLedger(Ledger::Mode mode);
+    void openLedger(Ledger::Mode mode, LastEntries last);
     void take(WriteBackResult result);
     void takeLines();
     void takeBalances(const Snapshot& snapshot);
@@ -114,9 +129,6 @@ class Camp
     int pauses_ = 0;
     bool rulesKept_ = false; ///< whether the ledger holds the text of these rules
 };
-
-/// Where the ledger is that stock.yaml of this folder names: a file beside it, or an address.
-[[nodiscard]] std::string ledgerLocation(const std::string& folder, const std::string& ledger);
 
 /// What people are told about a chain that is not in order.
 [[nodiscard]] Sentence brokenChain(const ChainCheck& chain);

@@ -28,6 +28,14 @@ bool exists(const std::string& path)
     return std::filesystem::exists(std::filesystem::symlink_status(path, ignored));
 }
 
+std::optional<Finding> brokenAtTheEnd(const Ledger& ledger)
+{
+    const auto recent = ledger.checkRecent();
+    if (recent.ok)
+        return std::nullopt;
+    return findingAt(Severity::caution, ledger.path(), "chain-broken", brokenChain(recent));
+}
+
 } // namespace
 
 std::string ledgerLocation(const std::string& folder, const std::string& ledger)
@@ -45,15 +53,14 @@ Camp Camp::open(const std::string& folder, Ledger::Mode mode)
     return open(readCampFiles(folder), mode);
 }
 
-Camp Camp::open(CampFiles files, Ledger::Mode mode)
+Camp Camp::open(CampFiles files, Ledger::Mode mode, LastEntries last)
 {
     Camp camp;
     camp.folder_ = std::move(files.folder);
     camp.file_ = std::move(files.stock);
     camp.rules_ = std::move(files.rules);
     camp.findings_ = std::move(files.findings);
-    camp.takeLines();
-    camp.openLedger(mode);
+    camp.openLedger(mode, last);
     return camp;
 }
 
@@ -78,11 +85,11 @@ CampFiles readCampFiles(const std::string& folder)
     return {folder, std::move(stock.value), std::move(rules), std::move(found)};
 }
 
-void Camp::openLedger(Ledger::Mode mode)
+void Camp::openLedger(Ledger::Mode mode, LastEntries last)
 {
-    const auto location = ledgerLocation(folder_, file_.ledger);
+    const auto location = ledgerAt();
     if (mode == Ledger::Mode::readOnly && !isSharedLedger(location) && !exists(location))
-        return;
+        return takeLines();
     ledger_ = Ledger::open(location, mode, folder_);
     if (ledger_->moved())
         tell(findingAt(
@@ -92,12 +99,22 @@ void Camp::openLedger(Ledger::Mode mode)
                             "more"),
              {}}));
     tellMigrated();
-    if (const auto recent = ledger_->checkRecent(); !recent.ok)
-        tell(findingAt(Severity::caution, ledger_->path(), "chain-broken", brokenChain(recent)));
+    if (const auto broken = last == LastEntries::lookedAt ? brokenAtTheEnd(*ledger_) : std::nullopt)
+        tell(*broken);
     if (ledger_->writable())
-        return take(writeBack(folder_, *ledger_, file_));
+        return take(writeBack(folder_, *ledger_, std::move(file_)));
+    takeLines();
     edited_ = editedCounts(file_, *ledger_);
     takeBalances(ledger_->snapshot(site()));
+}
+
+std::optional<Finding> lookAtLastEntries(const std::string& location, const std::string& folder)
+{
+    try {
+        return brokenAtTheEnd(Ledger::open(location, Ledger::Mode::readOnly, folder));
+    } catch (const Error&) { // what is wrong with it was told by whoever opened the camp
+        return std::nullopt;
+    }
 }
 
 void Camp::tellMigrated()

@@ -2,6 +2,7 @@
 #include "app/session/follow_up.hpp"
 
 #include "core/fitting/words.hpp"
+#include "core/record/day.hpp"
 #include "core/record/judgement.hpp"
 #include "core/record/life.hpp"
 #include "inventory/text/record_text.hpp"
@@ -45,9 +46,8 @@ std::string linesGiven(const Entry& entry)
 /// Pairs of one day stand together: a person is seen once for both.
 void give(const Entry& entry, std::map<std::string, Wearer>& wearers)
 {
-    constexpr std::int64_t sameVisitMs = 86'400'000;
     auto& wearer = wearers[entry.person];
-    const bool beside = !wearer.person.empty() && entry.atMs - wearer.givenMs < sameVisitMs;
+    const bool beside = !wearer.person.empty() && entry.atMs - wearer.givenMs < dayMs;
     const auto purpose = fieldNamed(entry, "purpose");
     const auto lines = linesGiven(entry);
     wearer = {entry.person, entry.atMs, entry.id, beside ? wearer.lines + "; " + lines : lines,
@@ -117,7 +117,7 @@ SightOfPerson sightAfter(const SightFacts& facts)
         auto with = *facts.withPair;
         for (const Eye eye : bothEyes) // an eye that sees nothing needs no reading
             with.eyes.of(eye).final.state = facts.record->eyes.of(eye).final.state;
-        sight.corrected = betterEye(with, &EyeAcuities::habitual);
+        sight.corrected = betterEyeIfKnown(with, &EyeAcuities::habitual);
     }
     return sight;
 }

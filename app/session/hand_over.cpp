@@ -18,21 +18,6 @@ namespace quarterstep
 namespace
 {
 
-const char* sideWord(PartSide side)
-{
-    switch (side) {
-    case PartSide::pair:
-        return "pair";
-    case PartSide::right:
-        return "right";
-    case PartSide::left:
-        return "left";
-    case PartSide::frame:
-        break;
-    }
-    return "frame";
-}
-
 /// What the parts make; empty where they make no pair.
 std::optional<Supply> supplyFor(const Camp& camp, const HandOver& given)
 {
@@ -154,7 +139,7 @@ Entry entryFor(const Camp& camp, const HandOver& given)
     for (const auto& part : given.parts) {
         const auto& line = camp.stock()[part.line];
         auto& left = held.emplace(part.line, heldFor(camp, entry.person, line)).first->second;
-        entry.movements.push_back({line.name, -1, sideWord(part.side), left > 0 ? -1 : 0, 0});
+        entry.movements.push_back({line.name, -1, wordOf(part.side), left > 0 ? -1 : 0, 0});
         left -= left > 0 ? 1 : 0;
     }
     return entry;
@@ -181,14 +166,6 @@ Entry handOver(Camp& camp, const HandOver& given)
     if (!objections.empty())
         throw errorSaying("hand-over-refused", objections.front().sentence, 1);
     return camp.post(entryFor(camp, given));
-}
-
-Entry undoHandOver(Camp& camp, const std::string& entryId, const std::string& reason)
-{
-    const auto posted = camp.ledger().entry(entryId);
-    if (!posted || posted->kind != EntryKind::handedOver)
-        throw errorSaying("entry-gone", {QS_SAY("core", "no hand-over with the id %1"), {entryId}}, 3);
-    return camp.post(undoOf(camp, entryId, posted->actor, reason));
 }
 
 } // namespace quarterstep

@@ -43,10 +43,6 @@ Entry handOver(Camp& camp, const HandOver& handOver);
 /// only.
 [[nodiscard]] Entry entryFor(const Camp& camp, const HandOver& handOver);
 
-/// Enters a hand-over in error: its movements are taken back by a new entry. Throws Error entry-gone (3),
-/// undo-too-late (1: not on the day of the hand-over).
-Entry undoHandOver(Camp& camp, const std::string& entryId, const std::string& reason);
-
 /// One person and purpose of a batch.
 struct BatchAnswer {
     Recommendation recommendation;

@@ -118,6 +118,8 @@ struct SingleWork {
 [[nodiscard]] std::vector<Order> ordersOf(const Ledger& ledger);
 [[nodiscard]] std::vector<Entry> flyingIn(const Ledger& ledger);
 
+/// Throws Error order-gone (3).
+[[nodiscard]] Order orderNamed(const Camp& camp, const std::string& id);
 /// A step of an order. Throws Error order-gone (3), order-step (1: not what may follow).
 [[nodiscard]] Entry orderStep(const Camp& camp, const std::string& order, EntryKind step,
                               const SingleWork& words);

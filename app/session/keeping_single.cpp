@@ -183,26 +183,30 @@ int heldFor(const Camp& camp, const std::string& person, const StockLine& line)
     return count;
 }
 
+Order orderNamed(const Camp& camp, const std::string& id)
+{
+    for (auto& order : allOrders(camp))
+        if (order.id == id)
+            return order;
+    throw errorSaying("order-gone", {QS_SAY("core", "there is no order %1"), {id}}, 3);
+}
+
 Entry orderStep(const Camp& camp, const std::string& order, EntryKind step, const SingleWork& words)
 {
-    const auto orders = allOrders(camp);
-    const auto found =
-        std::find_if(orders.begin(), orders.end(), [&](const Order& each) { return each.id == order; });
-    if (found == orders.end())
-        throw errorSaying("order-gone", {QS_SAY("core", "there is no order %1"), {order}}, 3);
-    if (!mayFollow(*found, step))
+    const auto found = orderNamed(camp, order);
+    if (!mayFollow(found, step))
         throw errorSaying(
             "order-step",
-            {QS_SAY("core", "this order is “%1”; “%2” cannot follow"), {wordOf(found->state), wordOf(step)}},
+            {QS_SAY("core", "this order is “%1”; “%2” cannot follow"), {wordOf(found.state), wordOf(step)}},
             1);
     Entry entry;
     entry.kind = step;
     entry.actor = words.actor;
-    entry.person = found->person;
+    entry.person = found.person;
     entry.fields["order"] = order;
     entry.texts = {{"reason", words.reason}, {"note", words.note}};
     if (step == EntryKind::delivered || step == EntryKind::notCollected)
-        for (const auto& frame : found->held) // made up with lenses it is no frame of the stock any more
+        for (const auto& frame : found.held) // made up with lenses it is no frame of the stock any more
             entry.movements.push_back({frame.line, -frame.held, frame.part, -frame.held, 0});
     return entry;
 }

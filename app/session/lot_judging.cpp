@@ -4,6 +4,7 @@
 
 #include "core/fitting/reasons.hpp"
 #include "core/optics/notation.hpp"
+#include "inventory/text/numbers.hpp"
 
 #include <algorithm>
 
@@ -142,6 +143,7 @@ LotResult judgeLot(const Camp& camp, const std::vector<BenchRow>& rows, const To
             judgeRow(*read.at(place->second), judged, set, result.judged[place->second]);
     };
     (void)auditCamp(camp, options, ears);
+    outcomes.reserve(result.judged.size());
     for (const auto& row : result.judged)
         outcomes.push_back(row.outcome);
     result.count = countRows(outcomes, result.lot.plan.plan);

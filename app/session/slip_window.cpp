@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/session/slip_window.hpp"
 
+#include "core/record/day.hpp"
+
 namespace quarterstep
 {
 
@@ -19,7 +21,6 @@ bool nearInTime(const JudgedHandOver& one, const JudgedHandOver& other)
 
 std::optional<EarlierHandOver> SlipWindow::earlierThan(const JudgedHandOver& judged)
 {
-    constexpr double dayMs = 86'400'000.0;
     const auto& facts = judged.facts;
     while (!givenInTime_.empty() &&
            double(facts.atMs - givenInTime_.front().first) > duplicateDays_ * dayMs) {

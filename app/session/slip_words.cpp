@@ -13,7 +13,7 @@ namespace quarterstep
 
 QString slipWords(const SlipMember& member)
 {
-    const auto kind = say(Sentence{infoOf(member.kind).words, {}});
+    auto kind = say(Sentence{infoOf(member.kind).words, {}});
     if (!member.eye)
         return kind;
     const auto eye = *member.eye == Eye::right ? QCoreApplication::translate("words", "right eye")

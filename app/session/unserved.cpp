@@ -81,11 +81,8 @@ void putDemandFields(const PersonRecord& person, const Recommendation& answer,
         fields["pd_thousandths"] = thousandths(answer.need->pd.least);
 }
 
-Entry unservedEntry(const Camp& camp, const PersonRecord& person, const Recommendation& answer, bool heldBack)
+void putNeed(const Camp& camp, const PersonRecord& person, const Recommendation& answer, Entry& entry)
 {
-    Entry entry;
-    entry.kind = kindOf(answer, heldBack);
-    entry.person = person.person;
     auto& fields = entry.fields;
     fields["purpose"] = wordOf(answer.purpose);
     fields["profile"] = answer.profile;
@@ -93,10 +90,18 @@ Entry unservedEntry(const Camp& camp, const PersonRecord& person, const Recommen
         fields["profile_version"] = profile->version;
     fields["rules_hash"] = camp.rules().hash;
     fields["final"] = finalsAsWritten(person);
-    fields["referral"] = wordOf(answer.referral);
-    fields["why"] = heldBack ? "held_back" : answer.reasonKey;
     putDemandFields(person, answer, fields);
     entry.texts["record"] = recordText(person); // beside the chain: how the person saw counts for coverage
+}
+
+Entry unservedEntry(const Camp& camp, const PersonRecord& person, const Recommendation& answer, bool heldBack)
+{
+    Entry entry;
+    entry.kind = kindOf(answer, heldBack);
+    entry.person = person.person;
+    putNeed(camp, person, answer, entry);
+    entry.fields["referral"] = wordOf(answer.referral);
+    entry.fields["why"] = heldBack ? "held_back" : answer.reasonKey;
     return entry;
 }
 

@@ -15,6 +15,10 @@ namespace quarterstep
 void putDemandFields(const PersonRecord& person, const Recommendation& answer,
                      std::map<std::string, std::string>& fields);
 
+/// What an entry about a need says of it: purpose, rules, finals, what planning asks; beside the chain, so
+/// that it can be forgotten, the prescription itself.
+void putNeed(const Camp& camp, const PersonRecord& person, const Recommendation& answer, Entry& entry);
+
 /// A standing hand-over of today at this site to this person, for this purpose and these finals.
 [[nodiscard]] bool handedOverToday(const Camp& camp, const PersonRecord& person, Purpose purpose);
 

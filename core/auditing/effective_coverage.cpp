@@ -50,7 +50,7 @@ std::optional<double> EffectiveCoverage::share() const
     return static_cast<double>(of(SightNeed::met)) / static_cast<double>(inNeed());
 }
 
-std::optional<double> betterEye(const PersonRecord& person, std::optional<Acuity> EyeAcuities::*which)
+std::optional<double> betterEyeIfKnown(const PersonRecord& person, std::optional<Acuity> EyeAcuities::*which)
 {
     std::optional<double> better;
     bool bothKnown = true;
@@ -74,12 +74,13 @@ std::optional<double> betterEye(const PersonRecord& person, std::optional<Acuity
 SightOfPerson sightBefore(const PersonRecord& person)
 {
     SightOfPerson sight;
-    sight.unaided = betterEye(person, &EyeAcuities::unaided);
-    sight.corrected = betterEye(person, &EyeAcuities::habitual);
+    sight.unaided = betterEyeIfKnown(person, &EyeAcuities::unaided);
+    sight.corrected = betterEyeIfKnown(person, &EyeAcuities::habitual);
     for (const Eye eye : bothEyes)
         sight.hasCorrection =
             sight.hasCorrection || person.eyes.of(eye).acuity.habitual || person.eyes.of(eye).worn;
-    sight.best = smaller(betterEye(person, &EyeAcuities::best), betterEye(person, &EyeAcuities::pinhole));
+    sight.best = smaller(betterEyeIfKnown(person, &EyeAcuities::best),
+                         betterEyeIfKnown(person, &EyeAcuities::pinhole));
     return sight;
 }
 

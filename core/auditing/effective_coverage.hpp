@@ -55,8 +55,8 @@ struct EffectiveCoverage {
 /// The better of two eyes, logMAR; light perception and none, and an eye that is artificial or blind, see
 /// worse than any figure. Empty where an eye that could be the better one was not measured: `limit` reached
 /// by the known one is enough, since the better eye is then at least as good.
-[[nodiscard]] std::optional<double> betterEye(const PersonRecord& person,
-                                              std::optional<Acuity> EyeAcuities::*which);
+[[nodiscard]] std::optional<double> betterEyeIfKnown(const PersonRecord& person,
+                                                     std::optional<Acuity> EyeAcuities::*which);
 
 /// As the person came: unaided, own pair, pinhole or best.
 [[nodiscard]] SightOfPerson sightBefore(const PersonRecord& person);

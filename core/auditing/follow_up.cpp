@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/auditing/follow_up.hpp"
 
+#include "core/record/day.hpp"
+
 #include <algorithm>
 #include <map>
 
@@ -9,8 +11,6 @@ namespace quarterstep
 
 namespace
 {
-
-constexpr std::int64_t dayMs = 86'400'000;
 
 struct WearWords {
     const char* word;

@@ -2,6 +2,7 @@
 #include "core/auditing/ledger_watch.hpp"
 
 #include "core/auditing/line_history.hpp"
+#include "core/record/day.hpp"
 #include "core/record/judgement.hpp"
 
 #include <cmath>
@@ -12,7 +13,6 @@ namespace quarterstep
 namespace
 {
 
-constexpr double dayMs = 86'400'000.0;
 constexpr double recallDays = 180.0; ///< how far back pairs of a line are told when it turns out bad
 
 std::string days(double count)

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/auditing/line_history.hpp"
 
+#include "core/record/day.hpp"
 #include "core/record/judgement.hpp"
 
 #include <algorithm>
@@ -11,7 +12,7 @@ namespace quarterstep
 namespace
 {
 
-constexpr std::int64_t lately = 30LL * 86'400'000; ///< ms: how far back a return is remembered
+constexpr std::int64_t lately = 30 * dayMs; ///< ms: how far back a return is remembered
 
 } // namespace
 

@@ -8,9 +8,11 @@
 #include "core/auditing/sampling.hpp"
 #include "core/finding.hpp"
 
+#include <cstdint>
 #include <optional>
 #include <span>
 #include <string>
+#include <vector>
 
 namespace quarterstep
 {

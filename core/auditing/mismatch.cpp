@@ -4,6 +4,7 @@
 #include "core/fitting/order.hpp"
 #include "core/fitting/reasons.hpp"
 #include "core/fitting/stock_index.hpp"
+#include "core/joined.hpp"
 #include "core/optics/notation.hpp"
 #include "core/optics/power_vector.hpp"
 #include "core/record/judgement.hpp"
@@ -25,14 +26,6 @@ constexpr double neverBetter = 1e-9; // logMAR; a saving below it is none
 void add(JudgedHandOver& judged, K kind, Sentence detail)
 {
     judged.findings.push_back({judged.facts.entry, kind, std::move(detail)});
-}
-
-std::string joined(const std::vector<std::string>& words)
-{
-    std::string text;
-    for (const auto& word : words)
-        text.append(text.empty() ? "" : " + ").append(word);
-    return text;
 }
 
 /// The answer without any stock: need, whether anything is needed, what is missing.
@@ -161,7 +154,7 @@ void lookInBox(JudgedHandOver& judged, const FittingRules& rules, const BoxThen&
     if (saved >= regret - neverBetter || (judged.outside() && saved > neverBetter))
         add(judged, K::betterPairInBox,
             {QS_SAY("core", "%1 was in the box (bin %2) and would have cost %3 logMAR less"),
-             {joined(judged.bestLines), joined(judged.bestBins), twoDecimals(saved)}});
+             {joined(judged.bestLines, " + "), joined(judged.bestBins, " + "), twoDecimals(saved)}});
 }
 
 } // namespace

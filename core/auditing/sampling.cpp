@@ -1,11 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/auditing/sampling.hpp"
 
-#include "core/auditing/even_draw.hpp"
 #include "core/auditing/rates.hpp"
 
 #include <algorithm>
-#include <set>
 
 namespace quarterstep
 {
@@ -33,17 +31,6 @@ SamplingPlan planFor(int sample, double fine, double bad)
         }
     }
     return best;
-}
-
-std::vector<std::size_t> drawn(std::size_t lot, std::size_t sample, std::uint64_t seed)
-{
-    EvenDraw draw(seed);
-    std::set<std::size_t> places;
-    const std::size_t count = std::min(lot, sample);
-    for (std::size_t last = lot - count; last < lot; ++last)
-        if (!places.insert(static_cast<std::size_t>(draw.upTo(last))).second)
-            places.insert(last);
-    return {places.begin(), places.end()};
 }
 
 } // namespace quarterstep

@@ -1,9 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Lot quality: draw a few hand-overs, read the pairs again at the bench, and decide by how many fail.
+// Plans by which a lot of hand-overs is judged: so many pairs are read again at the bench, so many may fail.
 #pragma once
-
-#include <cstdint>
-#include <vector>
 
 namespace quarterstep
 {
@@ -24,9 +21,5 @@ struct PlanRisks {
 [[nodiscard]] double acceptedAt(const SamplingPlan& plan, double share);
 /// The allowed number for this sample at which the larger of the two risks is smallest.
 [[nodiscard]] SamplingPlan planFor(int sample, double fine, double bad);
-
-/// Places drawn from `lot` without repeating, rising; the same for the same seed on every machine
-/// (SplitMix64, Steele, Lea, Flood, OOPSLA 2014:453-472; Floyd's sampling, Commun ACM 1987;30:754-757).
-[[nodiscard]] std::vector<std::size_t> drawn(std::size_t lot, std::size_t sample, std::uint64_t seed);
 
 } // namespace quarterstep

@@ -5,6 +5,7 @@
 // hypotheses share the densities worked out once.)
 #include "core/auditing/slip_parts.hpp"
 
+#include "core/joined.hpp"
 #include "core/optics/power_vector.hpp"
 
 #include <algorithm>
@@ -273,17 +274,15 @@ class Faces
         auto scanned = member(S::otherLineScanned, 1.0, judged_.best->supply.power);
         scanned.pair = model_.suggestedGiven / linesToPickFrom /
                        givenWhenMeant(judged_, judged_.suggested, *judged_.fit, model_);
-        std::string lines;
-        for (const auto& name : judged_.bestLines) {
-            lines.append(lines.empty() ? "" : " + ").append(name);
+        for (const auto& name : judged_.bestLines)
             if (!given(name))
                 scanned.witnesses *= counted(name, -1);
-        }
         for (const auto& movement : judged_.facts.movements)
             if (std::find(judged_.bestLines.begin(), judged_.bestLines.end(), movement.line) ==
                 judged_.bestLines.end())
                 scanned.witnesses *= counted(movement.line, 1);
-        add({scanned}, {QS_SAY("core", "%1 may have been given and another line recorded"), {lines}});
+        add({scanned}, {QS_SAY("core", "%1 may have been given and another line recorded"),
+                        {joined(judged_.bestLines, " + ")}});
     }
 
     [[nodiscard]] bool given(const std::string& name) const

@@ -1,8 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Picking slips: the record is right, the pair is another one than would be suggested.
+// Picking slips: the record is right, the pair is another one than would be suggested. Asked only where it
+// is.
 #include "core/auditing/slip_parts.hpp"
 
 #include "core/fitting/need.hpp"
+#include "core/fitting/words.hpp"
+#include "core/joined.hpp"
 #include "core/optics/notation.hpp"
 #include "core/optics/power_vector.hpp"
 
@@ -44,7 +47,7 @@ class Picks
   public:
     Picks(const JudgedHandOver& judged, const SlipScene& scene, const SlipModel& model)
         : judged_(judged), scene_(scene), model_(model),
-          null_(givenWhenMeant(judged, judged.suggested, *judged.fit, model))
+          null_(givenWhenMeant(judged, false, *judged.fit, model))
     {
     }
 
@@ -85,16 +88,8 @@ class Picks
         for (const auto& movement : facts.movements)
             for (std::size_t i = 0; i < scene_.box.lines.size(); ++i)
                 if (scene_.box.lines[i].name == movement.line)
-                    parts.push_back({i, sideOf(movement.part)});
+                    parts.push_back({i, sideNamed(movement.part)});
         return parts.size() == facts.movements.size() ? parts : std::vector<Part>{};
-    }
-
-    static PartSide sideOf(const std::string& word)
-    {
-        return word == "right"   ? PartSide::right
-               : word == "left"  ? PartSide::left
-               : word == "frame" ? PartSide::frame
-                                 : PartSide::pair;
     }
 
     /// What these parts are on the face of whoever has this need: a lens that turns is set to this need's
@@ -158,15 +153,11 @@ class Picks
             group.members.push_back(member(S::cylinderAddedWhole, model_.suggestedGiven));
         if (!equal && readAs(-0.5))
             group.members.push_back(member(S::cylinderSubtracted, model_.suggestedGiven));
-        if (judged_.suggested)
-            return;
         if (!scanWitnessed(judged_, scene_))
             group.members.push_back(member(S::otherLineScanned, model_.suggestedGiven / linesToPickFrom));
         group.members.push_back(member(S::otherPick, 1.0 / linesToPickFrom));
-        std::string lines;
-        for (const auto& name : judged_.bestLines)
-            lines.append(lines.empty() ? "" : " + ").append(name);
-        group.detail = {QS_SAY("core", "%1 would be suggested by this record"), {lines}};
+        group.detail = {QS_SAY("core", "%1 would be suggested by this record"),
+                        {joined(judged_.bestLines, " + ")}};
         classes_.push_back(std::move(group));
     }
 
@@ -179,7 +170,7 @@ class Picks
 
     void otherPurpose()
     {
-        if (judged_.suggested || scene_.settings == nullptr)
+        if (scene_.settings == nullptr)
             return;
         for (const auto purpose : {Purpose::distance, Purpose::near}) {
             if (purpose == judged_.facts.purpose)
@@ -206,7 +197,7 @@ class Picks
     /// The addition taken for the whole near power: a pair of that sphere, whatever the distance power.
     void additionAsNearPower()
     {
-        if (judged_.suggested || judged_.facts.purpose != Purpose::near)
+        if (judged_.facts.purpose != Purpose::near)
             return;
         bool moved = false;
         for (const Eye eye : bothEyes) {

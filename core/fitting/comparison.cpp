@@ -2,6 +2,7 @@
 #include "core/fitting/comparison.hpp"
 
 #include "core/fitting/reasons.hpp"
+#include "core/fitting/without_stock.hpp"
 
 #include <cmath>
 #include <cstdio>
@@ -21,14 +22,6 @@ struct Side {
 
     [[nodiscard]] bool fails() const { return candidate->fit.band == Band::fails; }
 };
-
-std::string namesOf(const Candidate& candidate, std::span<const StockLine> stock)
-{
-    std::string names;
-    for (const auto& part : candidate.parts)
-        names += (names.empty() ? "" : " + ") + stock[part.line].name;
-    return names;
-}
 
 std::string threeDecimals(double value)
 {
@@ -144,7 +137,8 @@ Comparison whyAbove(const Need& need, std::span<const StockLine> stock, const Pr
                     const CandidateOptions& options, const Candidate& first, const Candidate& second)
 {
     const auto sideOf = [&](const Candidate& candidate) {
-        return Side{&candidate, rankKey(need, stock, profile, options, candidate), namesOf(candidate, stock)};
+        return Side{&candidate, rankKey(need, stock, profile, options, candidate),
+                    partNames(candidate, stock)};
     };
     const Side a = sideOf(first);
     const Side b = sideOf(second);

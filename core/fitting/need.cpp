@@ -172,13 +172,14 @@ std::optional<double> additionOf(const EyeRecord& eye)
     return {};
 }
 
-/// MacLachlan C, Howland HC, Ophthalmic Physiol Opt 2002;22:175-182; coefficients from memory, the mean of
-/// boys and girls.
+double meanChildPd(double age, bool boy)
+{
+    return boy ? 43.36 + 1.663 * age - 0.034 * age * age : 41.76 + 1.891 * age - 0.052 * age * age;
+}
+
 double meanChildPd(double age)
 {
-    const double boys = 43.36 + 1.663 * age - 0.034 * age * age;
-    const double girls = 41.76 + 1.891 * age - 0.052 * age * age;
-    return (boys + girls) / 2.0;
+    return (meanChildPd(age, true) + meanChildPd(age, false)) / 2.0;
 }
 
 std::vector<Purpose> purposesOf(const PersonRecord& person)

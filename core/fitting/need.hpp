@@ -18,7 +18,10 @@ namespace quarterstep
 /// The whole addition of one eye, D, from an addition or from a near power found by trial; empty: neither.
 [[nodiscard]] std::optional<double> additionOf(const EyeRecord& eye);
 
-/// Mean distance PD of a child of this age in years, mm; two standard deviations are childPdSpread.
+/// Mean distance PD of boys or of girls of this age in years, mm; two standard deviations are childPdSpread.
+/// MacLachlan C, Howland HC, Ophthalmic Physiol Opt 2002;22:175-182; coefficients from memory.
+[[nodiscard]] double meanChildPd(double age, bool boy);
+/// The mean of both.
 [[nodiscard]] double meanChildPd(double age);
 inline constexpr double childPdSpread = 7.0; // mm: two standard deviations of 3.5 mm
 

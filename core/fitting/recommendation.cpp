@@ -123,13 +123,12 @@ void settleCustom(std::span<const StockLine> stock, const Profile& profile, cons
         return;
     }
     const auto& nearest = answer.candidates.misses.front();
-    const CriterionResult* failing = nullptr; // what a missing measurement might heal is told last
-    for (const auto& result : nearest.fit.criteria)
-        if (result.band == Band::fails && (failing == nullptr || failing->missing != Missing::nothing))
-            failing = failing == nullptr || result.missing == Missing::nothing ? &result : failing;
-    settle(answer, Verdict::custom, failing != nullptr ? reasonKeyOf(failing->criterion) : "no_stock",
-           failing != nullptr ? failingSentence(*failing)
-                              : Sentence{QS_SAY("core", "nothing in the box comes near"), {}});
+    const auto* failing = nearest.fit.firstWith(Band::fails); // every miss has one
+    for (const auto& result : nearest.fit.criteria) // what a missing measurement might heal comes last
+        if (result.band == Band::fails && failing->missing != Missing::nothing &&
+            result.missing == Missing::nothing)
+            failing = &result;
+    settle(answer, Verdict::custom, reasonKeyOf(failing->criterion), failingSentence(*failing));
 }
 
 void tryTyped(const PersonRecord& person, const MatchOptions& options, const Profile& profile,

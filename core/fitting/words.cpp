@@ -24,4 +24,18 @@ const char* wordOf(Referral referral)
     return words[static_cast<std::size_t>(referral)];
 }
 
+const char* wordOf(PartSide side)
+{
+    constexpr const char* words[] = {"pair", "right", "left", "frame"};
+    return words[static_cast<std::size_t>(side)];
+}
+
+PartSide sideNamed(std::string_view word)
+{
+    for (const PartSide side : {PartSide::right, PartSide::left, PartSide::frame})
+        if (word == wordOf(side))
+            return side;
+    return PartSide::pair;
+}
+
 } // namespace quarterstep

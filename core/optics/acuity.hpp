@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Visual acuity: as recorded, with its logMAR. A line is 0.1 logMAR.
-// Sources: ISO 8596; Holladay JT, J Cataract Refract Surg 2004;30:287-290 (geometric means).
+// Sources: ISO 8596; Holladay JT, J Cataract Refract Surg 2004;30:287-290 (counting fingers, hand
+// movements).
 #pragma once
 
 #include "core/finding.hpp"

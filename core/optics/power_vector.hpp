@@ -40,7 +40,7 @@ struct PowerVector {
 [[nodiscard]] double blurStrength(const PowerVector& vector);
 /// Size of the cylinder, 2 sqrt(J0^2 + J45^2), dioptres, >= 0.
 [[nodiscard]] double cylinderSize(const PowerVector& vector);
-/// Power of the principal meridian or any other: M + J0 cos 2a + J45 sin 2a … along meridian `a` degrees.
+/// Power along a meridian, principal or any other: M + J0 cos 2a + J45 sin 2a, `a` in degrees.
 [[nodiscard]] double powerInMeridian(const PowerVector& vector, double meridianDegrees);
 /// Mean by components. Empty gives the zero vector.
 [[nodiscard]] PowerVector meanVector(const std::vector<PowerVector>& vectors);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/planning/demand.hpp"
 
+#include "core/fitting/need.hpp"
 #include "core/planning/draw.hpp"
 
 #include <algorithm>
@@ -38,10 +39,8 @@ void addPrior(std::vector<DemandPerson>& people, Purpose purpose, double power, 
 double usualPd(const PersonRecord& record)
 {
     const bool male = !record.sex.empty() && (record.sex[0] == 'M' || record.sex[0] == 'm');
-    if (record.age && *record.age < 16.0) {
-        const double age = std::max(4.0, *record.age);
-        return male ? 43.36 + 1.663 * age - 0.034 * age * age : 41.76 + 1.891 * age - 0.052 * age * age;
-    }
+    if (record.age && *record.age < 16.0)
+        return meanChildPd(std::max(4.0, *record.age), male);
     return male ? 64.5 : 62.5;
 }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/record/stock_figures.hpp"
 
+#include "core/record/day.hpp"
 #include "core/record/life.hpp"
 
 #include <map>
@@ -10,8 +11,6 @@ namespace quarterstep
 
 namespace
 {
-
-constexpr std::int64_t dayMs = 86'400'000;
 
 /// One day of a camp.
 struct Day {

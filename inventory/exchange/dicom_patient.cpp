@@ -54,8 +54,7 @@ std::optional<WrittenEye> powerOf(const DicomEye& eye, Eye side, const std::stri
     written.prism = eye.prism;
     const auto words = eyeWords(written, side);
     const auto read = parseEye(words, side);
-    const bool whole =
-        written.power.axis.value() == static_cast<double>(written.power.axis.thousandths() / 1000);
+    const bool whole = written.power.axis.thousandths() % 1000 == 0;
     if (!read && whole) {
         patient.tell(Severity::error, file, read.complaint().code.c_str(), read.complaint().sentence);
         return std::nullopt;

@@ -3,6 +3,7 @@
 // understood: the power of another pair is no prescription.
 #include "inventory/exchange/table_map.hpp"
 
+#include "core/joined.hpp"
 #include "inventory/text/source_text.hpp"
 #include "inventory/text/table_columns.hpp"
 
@@ -154,14 +155,6 @@ struct Meaning {
         return part.empty() || part == "eye" ? side : side + " " + part;
     }
 };
-
-std::string joined(const std::vector<std::string>& words, const char* between)
-{
-    std::string text;
-    for (const auto& word : words)
-        text += (text.empty() ? "" : between) + word;
-    return text;
-}
 
 } // namespace
 

@@ -167,14 +167,13 @@ class Ledger
     /// left can be read, or claimed again. Throws Error ledger-not-empty (3), file-exists (3), ledger-went-on
     /// (4) when something was posted meanwhile, and what opening throws.
     void moveTo(const std::string& location);
-    /// Persons live beside the chain, so that one can be erased without breaking it.
-    void putPerson(const LedgerPerson& person);
-    /// All of them in one transaction, or none.
+    /// Persons live beside the chain, so that one can be erased without breaking it. All of them in one
+    /// transaction, or none; a name that is there is replaced.
     void putPersons(const std::vector<LedgerPerson>& persons);
-    /// What the keeper settled for this ledger; empty when it is not set. An empty value takes it away.
     /// How long to wait for others who write before ledger-locked is thrown; two seconds at first. A window
     /// waits a blink and repeats, so that it stays alive.
     void setPatience(int ms);
+    /// What the keeper settled for this ledger; empty when it is not set. An empty value takes it away.
     [[nodiscard]] std::string setting(const std::string& name) const;
     void setSetting(const std::string& name, const std::string& value);
     [[nodiscard]] std::optional<LedgerPerson> person(const std::string& code) const;

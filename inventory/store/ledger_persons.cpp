@@ -20,11 +20,6 @@ std::int64_t countWith(Connection& connection, const char* sql, const std::strin
 
 } // namespace
 
-void Ledger::putPerson(const LedgerPerson& person)
-{
-    putPersons({person});
-}
-
 void Ledger::putPersons(const std::vector<LedgerPerson>& persons)
 {
     LedgerTransaction transaction(*inside_);

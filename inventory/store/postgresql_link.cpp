@@ -237,7 +237,7 @@ class PostgresqlStatement : public LinkStatement
 
     [[nodiscard]] std::string bytes(int column) const override
     {
-        const auto value = sent(column);
+        auto value = sent(column);
         if (Client::get().type(rows_.get(), column) != bytesType)
             return value;
         std::string bytes;

@@ -47,15 +47,21 @@ bool isSettled(const EditedCount& edit, const Counts& current, const std::vector
 Counts countsOf(const std::vector<Balance>& balances)
 {
     Counts counts;
-    for (const auto& balance : balances)
-        counts[balance.line] = balance.onHand;
+    for (const auto& balance : balances) // they come in the order of their names
+        counts.insert_or_assign(counts.end(), balance.line, balance.onHand);
     return counts;
 }
 
-std::vector<EditedCount> editsIn(const StockFile& file, const Ledger& ledger, const Snapshot& now)
+bool countsAsWritten(const StockFile& file)
+{
+    return file.writtenAfter >= 0 && file.countsHash == countsHash(file.lines);
+}
+
+std::vector<EditedCount> editsIn(const StockFile& file, const Ledger& ledger, const Snapshot& now,
+                                 bool asWritten)
 {
     const bool ledgerBehind = file.writtenAfter > now.position;
-    if (!ledgerBehind && file.writtenAfter >= 0 && file.countsHash == countsHash(file.lines))
+    if (!ledgerBehind && asWritten)
         return {};
     const auto expected = expectedCounts(file, ledger, now);
     std::vector<EditedCount> edited;
@@ -73,7 +79,7 @@ std::vector<EditedCount> editsIn(const StockFile& file, const Ledger& ledger, co
 
 std::vector<EditedCount> editedCounts(const StockFile& file, const Ledger& ledger)
 {
-    return editsIn(file, ledger, ledger.snapshot(file.site));
+    return editsIn(file, ledger, ledger.snapshot(file.site), countsAsWritten(file));
 }
 
 } // namespace quarterstep

@@ -12,8 +12,11 @@ namespace quarterstep
 using Counts = std::map<std::string, int>; ///< line -> on hand
 /// Pieces on hand of each line.
 [[nodiscard]] Counts countsOf(const std::vector<Balance>& balances);
+/// Whether the counts of the file are those that were written with its hash: nobody edited one.
+[[nodiscard]] bool countsAsWritten(const StockFile& file);
 /// The lines edited since the position the file reflects. @param now  of the ledger, for the site of the file
+/// @param asWritten  countsAsWritten(file)
 [[nodiscard]] std::vector<EditedCount> editsIn(const StockFile& file, const Ledger& ledger,
-                                               const Snapshot& now);
+                                               const Snapshot& now, bool asWritten);
 
 } // namespace quarterstep

@@ -3,14 +3,14 @@
 
 #include "inventory/store/finding_at.hpp"
 #include "inventory/store/stock_edits.hpp"
+#include "inventory/text/source_text.hpp"
 
 #include <dirent.h>
 #include <sys/stat.h>
 #include <unistd.h>
 
 #include <algorithm>
-#include <fstream>
-#include <iterator>
+#include <optional>
 #include <set>
 
 namespace quarterstep
@@ -30,7 +30,7 @@ using LineNames = std::set<std::string>;
 }
 
 /// The file as it is now; parsed only when its bytes are not those read last.
-StockFile readAgain(const std::string& path, const StockFile* lastRead)
+StockFile readAgain(const std::string& path, std::optional<StockFile> lastRead)
 {
     struct stat status {
     };
@@ -41,11 +41,10 @@ StockFile readAgain(const std::string& path, const StockFile* lastRead)
                             "the file itself into the camp folder"),
              {}},
             4);
-    if (lastRead != nullptr) {
-        std::ifstream stream(path, std::ios::binary);
-        const std::string bytes{std::istreambuf_iterator<char>(stream), {}};
-        if (stream && bytes == lastRead->bytes)
-            return *lastRead;
+    if (lastRead) {
+        const auto bytes = readBytes(path);
+        if (bytes.usable() && bytes.value == lastRead->bytes)
+            return *std::move(lastRead);
     }
     auto reading = readStockFile(path);
     if (!reading.usable())
@@ -70,17 +69,18 @@ void removeLeftovers(const std::string& folder)
     closedir(entries);
 }
 
-void introduceNewLines(const StockFile& file, Ledger& ledger, Snapshot& now)
+/// @param counts  those of `now`
+void introduceNewLines(const StockFile& file, Ledger& ledger, Snapshot& now, Counts& counts)
 {
-    const auto known = countsOf(now.balances);
     std::vector<Balance> fresh;
     for (const auto& line : file.lines)
-        if (known.find(line.name) == known.end())
+        if (counts.find(line.name) == counts.end())
             fresh.push_back({line.name, line.onHand, 0, 0});
     if (fresh.empty())
         return;
     ledger.introduce(file.site, fresh);
     now = ledger.snapshot(file.site);
+    counts = countsOf(now.balances);
 }
 
 /// The file after a splice, its places moved on by the digits that came or went, without parsing it again.
@@ -126,10 +126,10 @@ StockFile reread(std::string bytes, const std::string& path)
 
 /// Puts the ledger's counts into the file; lines in `kept` get the counts given there, but the hash is over
 /// the ledger's, so that they are seen as edited again at the next opening.
-void putCounts(WriteBackResult& result, const std::string& path, const Snapshot& now, const Counts& kept)
+void putCounts(WriteBackResult& result, const std::string& path, std::int64_t position,
+               const Counts& ledgerCounts, const Counts& kept)
 {
     auto& file = result.file;
-    const auto ledgerCounts = countsOf(now.balances);
     std::vector<int> written;
     std::vector<int> hashed;
     for (const auto& line : file.lines) {
@@ -137,12 +137,12 @@ void putCounts(WriteBackResult& result, const std::string& path, const Snapshot&
         const auto edited = kept.find(line.name);
         written.push_back(edited != kept.end() ? edited->second : hashed.back());
     }
-    auto bytes = spliceCounts(file, written, now.position, hashed);
+    auto bytes = spliceCounts(file, written, position, hashed);
     if (bytes == file.bytes)
         return;
     const bool known = file.afterSpan.end != 0;
     auto after =
-        known ? afterSplice(file, std::move(bytes), written, now.position) : reread(std::move(bytes), path);
+        known ? afterSplice(file, std::move(bytes), written, position) : reread(std::move(bytes), path);
     replaceFile(path, after.bytes);
     file = std::move(after);
     result.replaced = true;
@@ -169,14 +169,15 @@ void noteMissingEntries(WriteBackResult& result, const std::string& path, const 
 
 /// Lines and sites that came or went are the mark of an edit or of damage: nobody should find out by
 /// counting.
-void noteNames(WriteBackResult& result, const std::string& path, const Snapshot& before)
+/// @param counts  of the ledger before
+void noteNames(WriteBackResult& result, const std::string& path, std::int64_t position, const Counts& counts)
 {
     const auto tell = [&](Severity severity, const char* code, Sentence sentence) {
         result.findings.push_back(findingAt(severity, path, code, std::move(sentence)));
     };
     const auto& file = result.file;
-    if (before.balances.empty()) {
-        if (before.position > 0 && !file.lines.empty())
+    if (counts.empty()) {
+        if (position > 0 && !file.lines.empty())
             tell(
                 Severity::caution, "site-new",
                 {QS_SAY("core",
@@ -184,12 +185,19 @@ void noteNames(WriteBackResult& result, const std::string& path, const Snapshot&
                  {file.site}});
         return;
     }
-    auto gone = countsOf(before.balances);
+    std::size_t known = 0;
     for (const auto& line : file.lines)
-        if (gone.erase(line.name) == 0)
+        if (counts.count(line.name) > 0)
+            ++known;
+        else
             tell(Severity::note, "line-new",
                  {QS_SAY("core", "line %1 is new in the file and begins with %2 on hand"),
                   {line.name, std::to_string(line.onHand)}});
+    if (known == counts.size()) // no name stands twice in a file
+        return;
+    auto gone = counts;
+    for (const auto& line : file.lines)
+        gone.erase(line.name);
     for (const auto& [line, count] : gone)
         if (count > 0)
             tell(Severity::caution, "line-gone",
@@ -199,34 +207,53 @@ void noteNames(WriteBackResult& result, const std::string& path, const Snapshot&
                   {line, std::to_string(count)}});
 }
 
-/// The folder must be locked. Lines in `settled` take the ledger's count even where they were edited.
-WriteBackResult bringUp(const std::string& folder, Ledger& ledger, const StockFile* lastRead,
-                        const LineNames& settled)
+/// Whether nothing is to be written: the file has the counts and the position of the ledger and the hash of
+/// both.
+bool follows(const StockFile& file, bool asWritten, std::int64_t position, const Counts& counts)
 {
-    WriteBackResult result;
-    const auto path = stockPath(folder);
-    result.file = readAgain(path, lastRead);
-    removeLeftovers(folder);
-    auto now = ledger.snapshot(result.file.site);
-    noteMissingEntries(result, path, now);
-    noteNames(result, path, now);
-    const auto edited = editsIn(result.file, ledger, now);
-    introduceNewLines(result.file, ledger, now);
-    // Somebody counted at the position the file reflects. What moved since then moved from that count too,
-    // and the file is about to reflect today's position: the difference stays, whatever was handed over
-    // meanwhile.
+    return asWritten && file.writtenAfter == position &&
+           std::all_of(file.lines.begin(), file.lines.end(),
+                       [&](const StockLine& line) { return counts.at(line.name) == line.onHand; });
+}
+
+/// What people edited and did not settle. Somebody counted at the position the file reflects. What moved
+/// since then moved from that count too, and the file is about to reflect today's position: the difference
+/// stays, whatever was handed over meanwhile.
+Counts keptEdits(WriteBackResult& result, const std::vector<EditedCount>& edits, const Counts& counts,
+                 const LineNames& settled)
+{
     Counts kept;
-    const auto current = countsOf(now.balances);
-    for (const auto& edit : edited) {
+    for (const auto& edit : edits) {
         if (settled.count(edit.line) > 0)
             continue;
-        const auto is = current.find(edit.line);
-        const int moved = is == current.end() ? 0 : is->second - edit.inLedger;
+        const auto is = counts.find(edit.line);
+        const int moved = is == counts.end() ? 0 : is->second - edit.inLedger;
         const int carried = std::max(0, edit.inFile + moved);
         kept[edit.line] = carried;
         result.edited.push_back({edit.line, carried, edit.inLedger + moved});
     }
-    putCounts(result, path, now, kept);
+    return kept;
+}
+
+/// The folder must be locked. Lines in `settled` take the ledger's count even where they were edited.
+WriteBackResult bringUp(const std::string& folder, Ledger& ledger, std::optional<StockFile> lastRead,
+                        const LineNames& settled)
+{
+    WriteBackResult result;
+    const auto path = stockPath(folder);
+    result.file = readAgain(path, std::move(lastRead));
+    removeLeftovers(folder);
+    auto now = ledger.snapshot(result.file.site);
+    auto counts = countsOf(now.balances);
+    noteMissingEntries(result, path, now);
+    noteNames(result, path, now.position, counts);
+    const bool asWritten = countsAsWritten(result.file);
+    const auto edits = editsIn(result.file, ledger, now, asWritten);
+    introduceNewLines(result.file, ledger, now, counts);
+    const auto kept = keptEdits(result, edits, counts, settled);
+    if (!follows(result.file, asWritten, now.position, counts))
+        putCounts(result, path, now.position, counts, kept);
+    result.counts = std::move(now);
     return result;
 }
 
@@ -240,20 +267,20 @@ std::string stockPath(const std::string& folder)
 WriteBackResult writeBack(const std::string& folder, Ledger& ledger)
 {
     const FolderLock lock(folder);
-    return bringUp(folder, ledger, nullptr, {});
+    return bringUp(folder, ledger, std::nullopt, {});
 }
 
-WriteBackResult writeBack(const std::string& folder, Ledger& ledger, const StockFile& lastRead)
+WriteBackResult writeBack(const std::string& folder, Ledger& ledger, StockFile lastRead)
 {
     const FolderLock lock(folder);
-    return bringUp(folder, ledger, &lastRead, {});
+    return bringUp(folder, ledger, std::move(lastRead), {});
 }
 
 WriteBackResult acceptEdited(const std::string& folder, Ledger& ledger, const std::vector<EditedCount>& lines,
                              const std::string& reason)
 {
     const FolderLock lock(folder);
-    const auto file = readAgain(stockPath(folder), nullptr);
+    auto file = readAgain(stockPath(folder), std::nullopt);
     const auto edited = editedCounts(file, ledger);
     LineNames settled;
     for (const auto& asked : lines)
@@ -267,7 +294,7 @@ WriteBackResult acceptEdited(const std::string& folder, Ledger& ledger, const st
                 counted.movements = {{edit.line, edit.inFile - edit.inLedger, {}}};
                 ledger.post(file.site, counted);
             }
-    return bringUp(folder, ledger, &file, settled);
+    return bringUp(folder, ledger, std::move(file), settled);
 }
 
 WriteBackResult discardEdited(const std::string& folder, Ledger& ledger,
@@ -277,7 +304,7 @@ WriteBackResult discardEdited(const std::string& folder, Ledger& ledger,
     LineNames settled;
     for (const auto& line : lines)
         settled.insert(line.line);
-    return bringUp(folder, ledger, nullptr, settled);
+    return bringUp(folder, ledger, std::nullopt, settled);
 }
 
 } // namespace quarterstep

@@ -17,7 +17,8 @@ struct EditedCount {
 };
 
 struct WriteBackResult {
-    StockFile file; ///< as it stands now
+    StockFile file;  ///< as it stands now
+    Snapshot counts; ///< of the ledger, which the file now follows
     bool replaced = false;
     std::vector<EditedCount>
         edited; ///< waiting to be accepted or discarded; what moves meanwhile moves from them
@@ -32,7 +33,7 @@ struct WriteBackResult {
 /// folder-locked (4), file-unwritable (4), not-a-regular-file (4), and what readStockFile finds as Error (3).
 [[nodiscard]] WriteBackResult writeBack(const std::string& folder, Ledger& ledger);
 /// The same; when the bytes are still those of `lastRead` they are not parsed again.
-[[nodiscard]] WriteBackResult writeBack(const std::string& folder, Ledger& ledger, const StockFile& lastRead);
+[[nodiscard]] WriteBackResult writeBack(const std::string& folder, Ledger& ledger, StockFile lastRead);
 
 /// Compares without writing anything (reading verbs).
 [[nodiscard]] std::vector<EditedCount> editedCounts(const StockFile& file, const Ledger& ledger);

@@ -162,14 +162,6 @@ const std::vector<AgeTable>& defaultAgeTables()
     return tables;
 }
 
-Reading<std::vector<AgeTable>> readAgeTableFile(const std::string& path)
-{
-    auto bytes = readBytes(path);
-    if (bytes.usable())
-        return readAgeTableText(std::move(bytes.value), path);
-    return {defaultAgeTables(), std::move(bytes.findings)};
-}
-
 Reading<std::vector<AgeTable>> readAgeTableText(std::string bytes, const std::string& name)
 {
     return readOver(defaultAgeTables(), std::move(bytes), name);

@@ -11,8 +11,7 @@ namespace quarterstep
 /// The tables compiled in, parsed once; a broken default is a programming error (assert).
 [[nodiscard]] const std::vector<AgeTable>& defaultAgeTables();
 
-/// Defaults with the file's tables over them (same name replaces); errors located, all in one run.
-[[nodiscard]] Reading<std::vector<AgeTable>> readAgeTableFile(const std::string& path);
+/// Defaults with the tables of the text over them (same name replaces); errors located, all in one run.
 [[nodiscard]] Reading<std::vector<AgeTable>> readAgeTableText(std::string bytes, const std::string& name);
 
 } // namespace quarterstep

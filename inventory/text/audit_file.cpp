@@ -93,6 +93,7 @@ void readAuditRow(YamlDocument& document, const YamlValue& item, const std::vect
             return;
         }
     std::vector<const char*> words;
+    words.reserve(std::size(names));
     for (const auto& known : names)
         words.push_back(known.name);
     document.tell(

@@ -35,7 +35,7 @@ std::string unguarded(const std::string& text)
 
 std::string csvCell(const std::string& text)
 {
-    const auto cell = guarded(text);
+    auto cell = guarded(text);
     if (cell.find_first_of(",\"\r\n") == std::string::npos)
         return cell;
     std::string quoted = "\"";

@@ -40,11 +40,14 @@ Replacement inserted(const StockFile& file, const std::string& entry)
 
 std::string hashOf(const std::vector<StockLine>& lines, const std::vector<int>& counts)
 {
-    QCryptographicHash hash(QCryptographicHash::Sha256);
-    for (std::size_t i = 0; i < lines.size(); ++i)
-        hash.addData(QByteArray::fromStdString(lines[i].name + "\t" + std::to_string(counts[i]) + "\n"));
+    std::string rows;
+    for (std::size_t i = 0; i < lines.size(); ++i) {
+        rows.append(lines[i].name).append(1, '\t');
+        rows.append(std::to_string(counts[i])).append(1, '\n');
+    }
+    const auto hash = QCryptographicHash::hash(QByteArray::fromStdString(rows), QCryptographicHash::Sha256);
     constexpr int digits = 8;
-    return hash.result().toHex().left(digits).toStdString();
+    return hash.toHex().left(digits).toStdString();
 }
 
 std::string replaced(const std::string& bytes, std::vector<Replacement> changes)

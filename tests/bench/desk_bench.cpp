@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The start of the desk beside that of an empty window, and tables of 100,000 rows. Prints as `bench` does.
 // usage: desk_bench EMPTY_WINDOW [--short] [bringing]; with "child frame|ready FOLDER" it is the desk that is
-// started: from the shell's point of view the same program, which leaves when its first frame is painted, or
-// when the camp can be worked with and is painted; "child read FOLDER" reads the camp's files once and says
-// how long.
+// started: from the shell's point of view the same program, which says when its first frame is painted, or
+// the camp can be worked with and is painted, and leaves; "child read FOLDER" reads the camp's files once and
+// says how long.
 #include "app/desk/desk_program.hpp"
 #include "app/desk/desk_window.hpp"
 #include "app/desk/lasting/frame_watch.hpp"
@@ -11,6 +11,7 @@
 #include "app/session/camp.hpp"
 #include "app/session/tray.hpp"
 #include "tests/bench/desk_bringing.hpp"
+#include "tests/bench/painted_when.hpp"
 
 #include <QApplication>
 #include <QElapsedTimer>
@@ -44,17 +45,21 @@ double msOf(const std::function<void()>& work)
     return static_cast<double>(timer.nsecsElapsed()) / nanosecondsPerMs;
 }
 
-double msOfProgram(const QString& program, const QStringList& words)
+/// From the start of a program until it was painted.
+double msToPaint(const QString& program, const QStringList& words)
 {
-    return msOf([&] {
-        QProcess process;
-        process.setProcessChannelMode(QProcess::ForwardedErrorChannel);
-        process.start(program, words);
-        if (!process.waitForFinished(60'000) || process.exitCode() != 0) {
-            std::cerr << program.toStdString() << " did not start and leave\n";
-            std::exit(1);
-        }
-    });
+    QProcess process;
+    process.setProcessChannelMode(QProcess::ForwardedErrorChannel);
+    const auto begun = steadyNow();
+    process.start(program, words);
+    bool said = false;
+    const bool left = process.waitForFinished(60'000) && process.exitCode() == 0;
+    const auto painted = process.readAllStandardOutput().trimmed().toLongLong(&said);
+    if (!left || !said) {
+        std::cerr << program.toStdString() << " did not start, paint and leave\n";
+        std::exit(1);
+    }
+    return static_cast<double>(painted - begun) / nanosecondsPerMs;
 }
 
 /// Of one read in a program of its own, as a start of the desk has it: the first there, without the start of
@@ -84,7 +89,7 @@ class LeavesWhenPainted final : public QObject
     bool eventFilter(QObject*, QEvent* event) override
     {
         if (wanted_ && event->type() == QEvent::Paint)
-            QTimer::singleShot(0, qApp, [] { std::_Exit(0); }); // the frame is there: nothing is tidied up
+            QTimer::singleShot(0, qApp, saidWhenPainted);
         return false;
     }
 
@@ -101,8 +106,7 @@ int beTheDesk(QApplication& application, const QString& when, const QString& fol
     QObject::connect(&program.frame(), &DeskWindow::campOpened, &leaves, [&](bool opened) {
         if (!opened)
             std::exit(1);
-        leaves.want();
-        program.frame().update();
+        leaves.want(); // the camp's name at the least is to be painted
     });
     program.begin();
     program.frame().installEventFilter(
@@ -116,7 +120,8 @@ bool judged(const char* name, double value, double most)
     return value <= most;
 }
 
-/// A camp of that many lines, in fifties: every power of a kind in one tray, its centres from 50 mm on.
+/// A camp of that many lines, in fifties: every power of a kind in one tray, its centres from 50 mm on. It
+/// was opened before, as on the second day of a camp.
 void makeCamp(const QString& folder, int lines)
 {
     constexpr const char* rows[] = {"near +0.25 to +12.50", "distance -0.25 to -12.50",
@@ -134,6 +139,7 @@ void makeCamp(const QString& folder, int lines)
         std::exit(1);
     }
     writeNewStock(folder.toStdString(), stock.value.bytes);
+    (void)Camp::open(folder.toStdString(), Ledger::Mode::readWrite);
     std::cout << "note camp of " << stock.value.lines.size() << " lines" << std::endl;
 }
 
@@ -146,9 +152,9 @@ bool start(const QString& empty, bool inShort)
     std::vector<double> windows, frames, readies, reads;
     for (int round = 0; round < (inShort ? 1 : 15);
          ++round) { // interleaved, so that a busy machine moves all alike
-        windows.push_back(msOfProgram(empty, {}));
-        frames.push_back(msOfProgram(self, {QStringLiteral("child"), QStringLiteral("frame"), folder}));
-        readies.push_back(msOfProgram(self, {QStringLiteral("child"), QStringLiteral("ready"), folder}));
+        windows.push_back(msToPaint(empty, {}));
+        frames.push_back(msToPaint(self, {QStringLiteral("child"), QStringLiteral("frame"), folder}));
+        readies.push_back(msToPaint(self, {QStringLiteral("child"), QStringLiteral("ready"), folder}));
         reads.push_back(msOfFirstRead(self, folder));
     }
     const double window = median(windows);

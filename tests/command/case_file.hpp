@@ -42,7 +42,7 @@ struct CaseFile {
 
 std::ostream& operator<<(std::ostream& out, const CaseFile& file);
 
-/// Every file of tests/command/cases, by name.
+/// Every file of tests/command/cases, by name; those with QS_CASE in their name where that is set.
 [[nodiscard]] std::vector<CaseFile> allCases();
 
 /// Words of a command; single and double quotes keep blanks.

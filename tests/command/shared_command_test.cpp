@@ -6,9 +6,9 @@
 
 #include "inventory/store/connection.hpp"
 #include "tests/inventory/folder.hpp"
+#include "tests/inventory/qt_application.hpp"
 #include "tests/inventory/server.hpp"
 
-#include <QCoreApplication>
 #include <QProcess>
 
 #include <cstdlib>
@@ -20,13 +20,6 @@ using namespace quarterstep::test;
 
 namespace
 {
-
-struct Application {
-    int count = 1;
-    char name[15] = "shared_command";
-    char* arguments[2] = {name, nullptr};
-    QCoreApplication application{count, arguments};
-};
 
 TestServer& server()
 {
@@ -71,7 +64,7 @@ const std::string give = "dispense --camp camp --person K-2 --lines D-100-62 cam
 
 } // namespace
 
-BOOST_TEST_GLOBAL_FIXTURE(Application);
+BOOST_TEST_GLOBAL_FIXTURE(QtApplication);
 
 BOOST_AUTO_TEST_CASE(a_shared_ledger_is_set_up_used_and_left_from_the_command_line, *utf::label("PROP"))
 {

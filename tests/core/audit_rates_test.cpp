@@ -77,18 +77,4 @@ BOOST_AUTO_TEST_CASE(a_p_chart_needs_more_than_441_at_two_and_171_at_five_in_a_h
     BOOST_TEST(pChartLimits(0.02, 60).lower == 0.0);
 }
 
-BOOST_AUTO_TEST_CASE(a_draw_is_the_same_for_a_seed_and_takes_every_place_alike, *utf::label("PROP"))
-{
-    BOOST_TEST((drawn(200, 19, 7) == drawn(200, 19, 7)));
-    BOOST_TEST((drawn(200, 19, 7) != drawn(200, 19, 8)));
-    BOOST_TEST(drawn(5, 19, 1).size() == 5u);
-    BOOST_TEST(drawn(0, 19, 1).empty());
-    std::vector<int> hits(20, 0);
-    for (std::uint64_t seed = 0; seed < 20'000; ++seed)
-        for (const auto place : drawn(20, 5, seed))
-            ++hits[place];
-    for (const int count : hits) // 5,000 expected, standard error 61
-        BOOST_TEST(std::abs(count - 5000) < 300);
-}
-
 BOOST_AUTO_TEST_SUITE_END()

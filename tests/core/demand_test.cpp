@@ -183,6 +183,31 @@ BOOST_AUTO_TEST_CASE(missing_pds_are_drawn_around_the_published_means_and_others
     BOOST_TEST(std::abs(men - 64.5) < 0.25);
 }
 
+BOOST_AUTO_TEST_CASE(a_childs_missing_pd_is_drawn_about_that_of_its_age_and_sex,
+                     *utf::label("DER") * utf::description("MacLachlan and Howland 2002, coefficients from "
+                                                           "memory; 43.36 + 16.63 - 3.40 and 41.76 + 18.91 - "
+                                                           "5.20 at ten years; under four as at four"))
+{
+    const auto meanFor = [](const char* sex, double age) {
+        std::vector<PersonRecord> children(4000);
+        for (auto& child : children) {
+            child.sex = sex;
+            child.age = age;
+        }
+        Demand demand = demandOfTable(children);
+        BOOST_TEST(drawMissingPds(demand, 5) == 4000);
+        double sum = 0.0;
+        for (const auto& one : demand.people)
+            sum += *one.record.distancePd;
+        return sum / 4000.0;
+    };
+    BOOST_TEST(std::abs(meanFor("male", 10.0) - 56.59) < 0.2); // four standard errors of 3.3 mm over 4,000
+    BOOST_TEST(std::abs(meanFor("F", 10.0) - 55.47) < 0.2);
+    // 43.36 + 6.652 - 0.544; nothing below 45 mm, 1.354 deviations away, which lifts the mean by
+    // 3.3 (phi - 1.354 (1 - Phi)) = 3.3 (0.1595 - 1.354 x 0.0879) = 0.13.
+    BOOST_TEST(std::abs(meanFor("M", 2.0) - (49.468 + 0.134)) < 0.2);
+}
+
 BOOST_AUTO_TEST_SUITE_END()
 
 } // namespace quarterstep::check

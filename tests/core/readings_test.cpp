@@ -149,8 +149,6 @@ BOOST_AUTO_TEST_CASE(equal_readings_have_no_scatter_and_no_direction_fails, *utf
     const auto summary = summariseReadings(spheres({-2.0, -2.0, -2.0, -2.0}));
     BOOST_TEST(summary.figure == 0.0);
     BOOST_TEST(summary.distribution->volume() == 0.0);
-    BOOST_TEST(!mahalanobisSquared(*summary.covariance, {0.1, 0, 0}).has_value());
-    BOOST_TEST(!grubbsStatistic({1.0, 1.0, 1.0}).has_value());
     BOOST_TEST(!covarianceOf({{1, 0, 0}}).has_value());
 }
 
@@ -159,12 +157,18 @@ BOOST_AUTO_TEST_CASE(ninety_five_of_a_hundred_draws_lie_within_the_ellipsoid, *u
     std::mt19937 engine(seed);
     std::normal_distribution<double> normal;
     const Covariance scatter{0.09, 0.0, 0.0, 0.01, 0.0, 0.04};
-    const double radius = ellipsoidOfDistribution({}, scatter, 0.95).radiusSquared;
+    const auto ellipsoid = ellipsoidOfDistribution({}, scatter, 0.95);
     int within = 0;
     constexpr int draws = 40000;
     for (int i = 0; i < draws; ++i) {
         const PowerVector draw{0.3 * normal(engine), 0.1 * normal(engine), 0.2 * normal(engine)};
-        within += mahalanobisSquared(scatter, draw).value() <= radius ? 1 : 0;
+        double squared = 0.0;
+        for (std::size_t axis = 0; axis < 3; ++axis) {
+            const auto& along = ellipsoid.directions[axis];
+            const double part = draw.m * along.m + draw.j0 * along.j0 + draw.j45 * along.j45;
+            squared += part * part / (ellipsoid.halfAxes[axis] * ellipsoid.halfAxes[axis]);
+        }
+        within += squared <= 1.0 ? 1 : 0;
     }
     BOOST_TEST(std::fabs(within / static_cast<double>(draws) - 0.95) < 0.005); // 4.6 standard errors
 }

@@ -115,7 +115,12 @@ BOOST_AUTO_TEST_CASE(every_row_says_how_it_was_read_and_what_was_not_understood,
     ReadDesk desk;
     auto& rows = desk.model<BroughtRowsModel>();
     BOOST_TEST_REQUIRE(rows.rowCount() == 4);
-    BOOST_TEST(desk.cell(0, BroughtRowsModel::readingColumn).contains(QStringLiteral("-1.25 +0.50 x 175")));
+    const auto reading = desk.cell(0, BroughtRowsModel::readingColumn);
+    // In isolates, so that in any direction each value stands beside its own words; on one line (no-break
+    // spaces).
+    BOOST_TEST(reading.contains(QStringLiteral("\u2066-1.25\u00A0+0.50\u00A0x\u00A0175\u2069")));
+    BOOST_TEST(reading.count(QChar(0x2068)) == 2); // the addition that both eyes share, PD
+    BOOST_TEST(reading.count(QStringLiteral("+2.00")) == 1);
     BOOST_TEST(desk.cell(1, BroughtRowsModel::readingColumn).isEmpty());
     BOOST_TEST(desk.cell(1, BroughtRowsModel::foundColumn).contains(QStringLiteral("1.50")));
     auto& findings = named<QTableView>(desk.window, "broughtFindingsView");
@@ -142,18 +147,29 @@ BOOST_AUTO_TEST_CASE(rows_of_a_spreadsheet_come_by_the_clipboard, *utf::label("P
     desk.window.showExchange();
     QGuiApplication::clipboard()->setText(
         QStringLiteral("ID\tR\tL\tPD\nC-1\t-1.00\t-1.25 -0.50 x 90\t62\nC-2\t-2.00\tbalance\t61\n"));
-    named<QPushButton>(desk.window, "pasteSourceButton").click();
+    QTest::keyClick(&desk.window, Qt::Key_V, Qt::ControlModifier | Qt::ShiftModifier);
     desk.window.exchange().waitForReading();
     const auto* read = desk.window.exchange().bringIn().shown();
-    BOOST_TEST_REQUIRE(read != nullptr);
+    BOOST_TEST_REQUIRE((read != nullptr));
     BOOST_TEST(read->taken == 2U);
     BOOST_TEST(read->table->map.separator == '\t');
-    named<QPushButton>(desk.window, "bringInButton").click();
+    QTest::keyClick(&desk.window, Qt::Key_B, Qt::ControlModifier | Qt::ShiftModifier);
     BOOST_TEST(QTest::qWaitFor([&] { return desk.window.choosePerson(QStringLiteral("C-2")); }, 10'000));
     QGuiApplication::clipboard()->clear();
     desk.window.showExchange();
     named<QPushButton>(desk.window, "pasteSourceButton").click();
     BOOST_TEST((desk.window.messages().code() == QStringLiteral("clipboard-empty")));
+}
+
+BOOST_AUTO_TEST_CASE(the_preview_has_three_fifths_of_the_width_of_a_small_screen, *utf::label("DER"))
+{
+    ReadDesk desk;
+    desk.window.resize(1366, 768);
+    QTest::qWait(1); // the layout settles
+    const int table = named<QWidget>(desk.window, "tableReadingFrame").width();
+    const int preview = named<QWidget>(desk.window, "previewFrame").width();
+    // 2:3, within a hundredth for what stands between them
+    BOOST_TEST(std::abs(preview / double(table + preview) - 0.6) < 0.01, table << " and " << preview);
 }
 
 BOOST_AUTO_TEST_CASE(what_is_brought_in_twice_comes_once, *utf::label("PROP"))

@@ -34,14 +34,33 @@ const BroughtIn& readBytes(OpenDesk& desk, const QString& name, const QByteArray
     return *desk.window.exchange().bringIn().shown();
 }
 
-QString writeOut(OpenDesk& desk, int format, const QString& name)
+constexpr int asDicom = 3; ///< place in the list of formats
+
+QString writeOut(OpenDesk& desk, int format, const QString& name, int whom = 0)
 {
     desk.window.exchange().showPart(ExchangePage::sendOutPart);
     named<QComboBox>(desk.window, "sendFormatBox").setCurrentIndex(format);
+    named<QComboBox>(desk.window, "sendWhoBox").setCurrentIndex(whom);
     const auto path = desk.folder.path() + QLatin1Char('/') + name;
     desk.window.exchange().sendOut().writeTo(path);
     desk.window.exchange().waitForReading();
     return path;
+}
+
+const PersonRecord* personIn(const BroughtIn& read, const std::string& code)
+{
+    for (const auto& row : read.rows)
+        if (row.record && row.person == code)
+            return &*row.record;
+    return nullptr;
+}
+
+std::string cellOf(const PersonRecord& person, const std::string& column)
+{
+    for (const auto& [name, value] : person.otherColumns)
+        if (name == column)
+            return value;
+    return {};
 }
 } // namespace
 
@@ -113,6 +132,66 @@ BOOST_AUTO_TEST_CASE(dicom_is_read_by_the_program_that_has_its_library, *utf::la
     BOOST_TEST(rowsOfAnswer("no answer", {}).findings.at(0).code == "dicom-answer");
 }
 
+BOOST_AUTO_TEST_CASE(the_person_on_the_card_leaves_as_dicom_and_reads_back_the_same, *utf::label("PROP"))
+{
+    OpenDesk desk;
+    BOOST_TEST_REQUIRE(desk.window.choosePerson(QStringLiteral("P-3")));
+    const auto person = *desk.window.dispense().personOnCard();
+    const auto path = writeOut(desk, asDicom, QStringLiteral("one.dcm"), 1);
+    BOOST_TEST_REQUIRE(QFileInfo(path).isFile(), desk.window.messages().text().toStdString());
+    auto& panel = desk.window.exchange().bringIn();
+    panel.openFiles({path});
+    desk.window.exchange().waitForReading();
+    BOOST_TEST_REQUIRE((panel.shown() != nullptr));
+    BOOST_TEST((panel.shown()->format == ExchangeFormat::dicom));
+    BOOST_TEST_REQUIRE(panel.shown()->rows.size() == 1U);
+    BOOST_TEST(panel.shown()->rows[0].findings.back().code ==
+               "person-waiting"); // it is still in the list here
+    OpenDesk receiver;
+    receiver.folder.write(QStringLiteral("people.csv"), "person,right,left\n");
+    BOOST_TEST_REQUIRE(receiver.window.openCamp(receiver.folder.path()));
+    const auto* back = personIn(
+        readBytes(receiver, QStringLiteral("one.dcm"), desk.folder.read(QStringLiteral("one.dcm"))), "P-3");
+    BOOST_TEST_REQUIRE((back != nullptr));
+    for (const auto eye : bothEyes)
+        BOOST_TEST(back->eyes.of(eye).final.asWritten == person.eyes.of(eye).final.asWritten);
+    BOOST_TEST((back->distancePd == person.distancePd));
+    const auto camp = Camp::open(desk.folder.path().toStdString(), Ledger::Mode::readOnly);
+    BOOST_TEST(cellOf(*back, "rules_hash") == camp.rules().hash);
+    BOOST_TEST(!cellOf(*back, "rules_profile").empty());
+    BOOST_TEST(!cellOf(*back, "rules_version").empty());
+}
+
+BOOST_AUTO_TEST_CASE(everybody_leaves_as_dicom_with_a_file_each_and_over_none, *utf::label("PROP"))
+{
+    OpenDesk desk;
+    BOOST_TEST_REQUIRE(QDir(desk.folder.path()).mkdir(QStringLiteral("out")));
+    QDir out(writeOut(desk, asDicom, QStringLiteral("out")));
+    const QStringList files{QStringLiteral("P-1.dcm"), QStringLiteral("P-2.dcm"), QStringLiteral("P-3.dcm")};
+    BOOST_TEST((out.entryList(QDir::Files, QDir::Name) == files),
+               desk.window.messages().text().toStdString());
+    BOOST_TEST(out.remove(QStringLiteral("P-1.dcm")));
+    writeOut(desk, asDicom, QStringLiteral("out")); // P-2.dcm is there: nothing is written
+    BOOST_TEST((desk.window.messages().code() == QStringLiteral("file-exists")));
+    BOOST_TEST(!QFileInfo::exists(out.filePath(QStringLiteral("P-1.dcm"))));
+}
+
+BOOST_AUTO_TEST_CASE(dicom_does_not_leave_by_other_rules_than_those_of_the_open_camp, *utf::label("PROP"))
+{
+    OpenDesk desk;
+    desk.folder.write(
+        QStringLiteral("rules.yaml"),
+        "format: quarterstep rules 1\nprofiles:\n"
+        "  - name: village\n    version: \"1\"\n    based on: school\n"
+        "    limits: {blur: {fits: \"< 0.50\", source: common practice}}\n"); // after the camp was opened
+    const auto path = writeOut(desk, asDicom, QStringLiteral("out.dcm"), 1);
+    BOOST_TEST(!QFileInfo::exists(path)); // nobody is on the card
+    BOOST_TEST_REQUIRE(desk.window.choosePerson(QStringLiteral("P-3")));
+    writeOut(desk, asDicom, QStringLiteral("out.dcm"), 1);
+    BOOST_TEST(!QFileInfo::exists(path));
+    BOOST_TEST(desk.window.messages().code().toStdString() == "dicom-rules");
+}
+
 BOOST_AUTO_TEST_CASE(an_order_leaves_as_a_file_for_the_laboratory, *utf::label("PROP"))
 {
     OpenDesk desk;
@@ -136,6 +215,31 @@ BOOST_AUTO_TEST_CASE(an_order_leaves_as_a_file_for_the_laboratory, *utf::label("
     BOOST_TEST(text.contains("\r\nCLIENT=P-3\r\n"));
     BOOST_TEST(text.contains("\r\nCYL=-1.00;-1.00\r\n"));
     BOOST_TEST(text.contains("\r\n_PROFILE="));
+}
+
+BOOST_AUTO_TEST_CASE(an_order_keeps_its_prescription_when_the_list_is_another, *utf::label("PROP"))
+{
+    OpenDesk desk;
+    BOOST_TEST_REQUIRE(desk.window.choosePerson(QStringLiteral("P-3")));
+    desk.window.dispense().orderCustom();
+    desk.folder.write(QStringLiteral("people.csv"), "person,right,left\nP-9,-1.00,-1.00\n");
+    BOOST_TEST_REQUIRE(desk.window.openCamp(desk.folder.path()));
+    desk.window.dispense().showPeoplePage(DispensePlace::ordersPage);
+    auto& view = named<QTableView>(desk.window, "ordersView");
+    BOOST_TEST_REQUIRE(view.model()->rowCount() == 1);
+    view.setCurrentIndex(view.model()->index(0, 0));
+    named<QPushButton>(desk.window, "orderFileButton").click();
+    const QDir papers(desk.folder.path() + QStringLiteral("/papers"));
+    const auto files = papers.entryList({QStringLiteral("laboratory-P-3-*.txt")});
+    BOOST_TEST_REQUIRE(files.size() == 1, desk.window.messages().text().toStdString());
+    QFile file(papers.filePath(files.front()));
+    BOOST_TEST_REQUIRE(file.open(QIODevice::ReadOnly));
+    BOOST_TEST(file.readAll().contains("\r\nCYL=-1.00;-1.00\r\n"));
+    const auto camp = Camp::open(desk.folder.path().toStdString(), Ledger::Mode::readOnly);
+    const auto entry = camp.ledger().lastOf(EntryKind::ordered);
+    BOOST_TEST_REQUIRE(entry.has_value());
+    BOOST_TEST(entry->fields.at("purpose") == "distance");
+    BOOST_TEST(entry->fields.at("rules_hash") == camp.rules().hash);
 }
 
 BOOST_AUTO_TEST_CASE(the_page_has_a_key_that_leads_there_and_back_and_stands_in_the_sheet,

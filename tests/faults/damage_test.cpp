@@ -74,7 +74,7 @@ struct Model {
                 entry.movements = {{i % 3 == 0 ? "D-100-62" : "N+200-62", -1, "pair"}};
                 entry.texts = {{"reason", "in her own words " + std::to_string(i)}};
                 (void)camp.post(entry);
-                camp.ledger().putPerson({entry.person, "Osric " + std::to_string(i)});
+                camp.ledger().putPersons({{entry.person, "Osric " + std::to_string(i)}});
             }
             content = contentOf(camp);
         }

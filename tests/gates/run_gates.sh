@@ -54,6 +54,21 @@ tidy_is_clean() {
     sh tests/gates/tidy_clean.sh < "$work/tidy"
 }
 
+# A source that is joined to others may live on their headers, until a new file moves it to another place.
+compiles_alone() {
+    cmake -S . -B build/alone -G Ninja -DCMAKE_BUILD_TYPE=Release -DQUARTERSTEP_JOIN=OFF > "$work/configured" 2>&1 || {
+        cat "$work/configured"
+        return 1
+    }
+    awk -v top="$PWD/" '
+        NR == FNR { wanted[top $0] = 1; next }
+        { text = $0; sub(/^ *"[a-z]+": "/, "", text); sub(/",?$/, "", text) }
+        /^ *"command": / { sub(/ -o .*/, "", text); gsub(/\\"/, "\"", text); gsub(/\\\\/, "\\", text); command = text }
+        /^ *"file": / && text in wanted { print command " -O0 -fsyntax-only " text }
+    ' "$work/tidy" build/alone/compile_commands.json > "$work/commands"
+    xargs -r -d '\n' -n 1 -P 2 sh -c < "$work/commands"
+}
+
 # Macros of translation are plain words to it.
 cppcheck_is_clean() {
     grep -E '[.]cpp$' "$work/tidy" > "$work/checked"
@@ -69,6 +84,7 @@ if [ "$which" = all ]; then cp "$work/every" "$work/changed"; else changed_sourc
 tidy_sources < "$work/changed" > "$work/tidy"
 gate "layout of $(wc -l < "$work/every") source files (clang-format)" format_is_clean
 gate "clang-tidy on $(wc -l < "$work/tidy") source files" tidy_is_clean
+gate "$(wc -l < "$work/tidy") source files compile alone" compiles_alone
 gate "cppcheck on $(wc -l < "$work/tidy") source files" cppcheck_is_clean
 [ "$which" != all ] || gate "lines of core that tests run" sh tests/gates/coverage.sh .
 for name in include_directions source_texts purposes top_level codes_in_help house_picture names_in_guide packages; do

@@ -289,7 +289,7 @@ BOOST_AUTO_TEST_CASE(a_forgotten_person_leaves_no_byte_and_a_valid_chain, *utf::
     Bench bench("keeper");
     const std::string name = "Umberta Quellenbach";
     const std::string words = "says the neighbour Xanthe saw it";
-    bench.ledger.putPerson({"P-1", name});
+    bench.ledger.putPersons({{"P-1", name}});
     bench.post(EntryKind::handedOver, {{"A", -1, "pair"}}, {{"reason", words}});
     bench.post(EntryKind::handedOver, {{"B", -1, "pair"}}, {{"reason", "another person's"}}, "P-2");
     const auto before = bench.ledger.balances(site);

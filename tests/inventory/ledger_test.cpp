@@ -339,8 +339,8 @@ BOOST_AUTO_TEST_CASE(entries_and_movements_refuse_to_be_changed, *utf::label("PR
 BOOST_AUTO_TEST_CASE(a_person_is_forgotten_and_the_chain_holds, *utf::label("PROP"))
 {
     TwoLines camp("keeper");
-    camp.ledger.putPerson({"P-1", "Somebody"});
-    camp.ledger.putPerson({"P-1", "Somebody Else"});
+    camp.ledger.putPersons({{"P-1", "Somebody"}});
+    camp.ledger.putPersons({{"P-1", "Somebody Else"}});
     camp.ledger.post("Box", given({{"A", -1, "pair"}}));
     BOOST_TEST(camp.ledger.person("P-1")->name == "Somebody Else");
     BOOST_TEST(camp.ledger.forgetPerson("P-1").known);

@@ -266,7 +266,7 @@ BOOST_AUTO_TEST_CASE(an_entry_taken_back_at_two_stations_is_named, *utf::label("
 BOOST_AUTO_TEST_CASE(what_was_forgotten_in_one_ledger_is_forgotten_in_the_other, *utf::label("PROP"))
 {
     Box north("North");
-    north.ledger.putPerson({"P-1", "Somebody"});
+    north.ledger.putPersons({{"P-1", "Somebody"}});
     north.give("A", 1, "said by Quintilla");
     Box base("Base", {});
     (void)base.take(north);

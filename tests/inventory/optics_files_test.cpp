@@ -174,7 +174,6 @@ BOOST_AUTO_TEST_CASE(a_file_that_is_not_there_is_told, *utf::label("PROP"))
 {
     BOOST_TEST(readReadingsFile("no/such.csv").findings.at(0).code == "file-missing");
     BOOST_TEST(readToleranceFile("no/such.yaml").findings.at(0).code == "file-missing");
-    BOOST_TEST(readAgeTableFile("no/such.yaml").findings.at(0).code == "file-missing");
 }
 
 BOOST_AUTO_TEST_SUITE_END()

@@ -250,7 +250,7 @@ BOOST_AUTO_TEST_CASE(a_ledger_goes_to_a_server_and_back_as_it_is, *utf::label("P
     {
         auto ledger = Ledger::open(files / "one", forWork);
         ledger.introduce("Box", {{"A", 9, 0, 0}, {"Ü", 3, 0, 0}});
-        ledger.putPerson({"P-1", "Somebody"});
+        ledger.putPersons({{"P-1", "Somebody"}});
         ledger.setSetting("pin keeper", "a hash");
         const auto given = ledger.post("Box", pairOf("A"));
         Entry back;

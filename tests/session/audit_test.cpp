@@ -11,9 +11,8 @@
 #include "inventory/text/rules_archive.hpp"
 #include "inventory/text/rules_hash.hpp"
 #include "tests/inventory/folder.hpp"
+#include "tests/inventory/qt_application.hpp"
 #include "tests/session/people.hpp"
-
-#include <QCoreApplication>
 
 namespace utf = boost::unit_test;
 using namespace quarterstep;
@@ -23,12 +22,6 @@ using namespace quarterstep::testing;
 namespace
 {
 
-struct Application {
-    int count = 1;
-    char name[6] = "audit";
-    char* arguments[2] = {name, nullptr};
-    QCoreApplication application{count, arguments};
-};
 const std::string camp = QS_SOURCE_DIR "/samples/orrowen_coast/";
 constexpr std::int64_t farFuture = 4'000'000'000'000;
 
@@ -113,7 +106,7 @@ void changeOneWord(const std::string& path)
 
 } // namespace
 
-BOOST_TEST_GLOBAL_FIXTURE(Application);
+BOOST_TEST_GLOBAL_FIXTURE(QtApplication);
 
 BOOST_AUTO_TEST_SUITE(audit)
 
@@ -283,7 +276,7 @@ BOOST_AUTO_TEST_CASE(what_was_taken_back_is_not_judged, *utf::label("PROP"))
     const SampleCamp sample;
     auto opened = sample.open();
     const auto entry = give(opened, someone("-1.00", "-1.00"), "D+200-62M", "asked for");
-    (void)undoHandOver(opened, entry.id, "wrong person");
+    opened.post(undoOf(opened, entry.id, "AB", "wrong person"));
     const auto heard = audited(opened);
     BOOST_TEST(heard.summary.handOvers == 0);
     BOOST_TEST(heard.findings.empty());

@@ -6,8 +6,8 @@
 #include "app/session/camp.hpp"
 #include "inventory/store/connection.hpp"
 #include "tests/inventory/folder.hpp"
+#include "tests/inventory/qt_application.hpp"
 
-#include <QCoreApplication>
 #include <sys/mount.h>
 
 #include <algorithm>
@@ -19,13 +19,6 @@ using namespace quarterstep::test;
 
 namespace
 {
-
-struct Application {
-    int count = 1;
-    char name[5] = "camp";
-    char* arguments[2] = {name, nullptr};
-    QCoreApplication application{count, arguments};
-};
 
 constexpr auto readWrite = Ledger::Mode::readWrite;
 constexpr auto readOnly = Ledger::Mode::readOnly;
@@ -65,7 +58,7 @@ bool found(const Camp& camp, const std::string& code)
 
 } // namespace
 
-BOOST_TEST_GLOBAL_FIXTURE(Application);
+BOOST_TEST_GLOBAL_FIXTURE(QtApplication);
 
 BOOST_AUTO_TEST_CASE(a_folder_without_a_ledger_is_read_and_nothing_is_made, *utf::label("PROP"))
 {

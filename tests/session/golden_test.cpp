@@ -122,6 +122,15 @@ const char* word(Verdict verdict)
     return words[static_cast<std::size_t>(verdict)];
 }
 
+std::string filled(const Sentence& sentence)
+{
+    std::string text = sentence.text;
+    for (std::size_t i = 0; i < sentence.arguments.size(); ++i)
+        if (const auto at = text.find("%" + std::to_string(i + 1)); at != std::string::npos)
+            text.replace(at, 2, sentence.arguments[i]);
+    return text;
+}
+
 /// The worse of the two eyes.
 const CriterionResult* resultOf(const Fit& fit, const std::string& name)
 {
@@ -142,7 +151,8 @@ void checkRow(const Row& row)
     const auto answers = recommend(personOf(row), stock, defaultRules(), options);
     BOOST_REQUIRE_EQUAL(answers.size(), 1U);
     const auto& answer = answers.front();
-    BOOST_TEST(word(answer.verdict) == row.at("verdict"), word(answer.verdict) << ": " << answer.reason.text);
+    BOOST_TEST(word(answer.verdict) == row.at("verdict"), word(answer.verdict)
+                                                              << ": " << filled(answer.reason));
     const auto& lists = answer.candidates;
     const auto& list = lists.ranked.empty() ? lists.misses : lists.ranked;
     BOOST_REQUIRE(!list.empty());

@@ -7,23 +7,17 @@
 #include "app/session/leaving.hpp"
 #include "app/session/pins.hpp"
 #include "tests/inventory/folder.hpp"
+#include "tests/inventory/qt_application.hpp"
 
-#include <QCoreApplication>
 #include <sys/stat.h>
 
 namespace utf = boost::unit_test;
 using namespace quarterstep;
 namespace qt = quarterstep::test;
+using quarterstep::test::QtApplication;
 
 namespace
 {
-
-struct Application {
-    int count = 1;
-    char name[8] = "leaving";
-    char* arguments[2] = {name, nullptr};
-    QCoreApplication application{count, arguments};
-};
 
 std::string stockOf(const std::string& site)
 {
@@ -75,12 +69,12 @@ mode_t modeOf(const std::string& path)
 
 } // namespace
 
-BOOST_TEST_GLOBAL_FIXTURE(Application);
+BOOST_TEST_GLOBAL_FIXTURE(QtApplication);
 
 BOOST_AUTO_TEST_CASE(rows_hold_no_code_no_name_no_hour_and_no_own_words, *utf::label("PROP"))
 {
     Place place("North");
-    place.camp.ledger().putPerson({"K-4711", "Umberta"});
+    place.camp.ledger().putPersons({{"K-4711", "Umberta"}});
     place.give("K-4711", "told by Osric");
     place.give("K-4712");
     place.give("K-4711");

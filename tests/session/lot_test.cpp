@@ -9,8 +9,8 @@
 #include "app/session/lot.hpp"
 #include "inventory/text/tolerance_file.hpp"
 #include "tests/inventory/folder.hpp"
+#include "tests/inventory/qt_application.hpp"
 
-#include <QCoreApplication>
 #include <QDateTime>
 
 #include <set>
@@ -22,13 +22,7 @@ using namespace quarterstep::test;
 namespace
 {
 
-struct Application {
-    int count = 1;
-    char name[5] = "lots";
-    char* arguments[2] = {name, nullptr};
-    QCoreApplication application{count, arguments};
-};
-BOOST_TEST_GLOBAL_FIXTURE(Application);
+BOOST_TEST_GLOBAL_FIXTURE(QtApplication);
 
 const std::string sample = QS_SOURCE_DIR "/samples/orrowen_coast/";
 

@@ -6,8 +6,7 @@
 #include "app/session/coverage.hpp"
 #include "app/session/hand_over.hpp"
 #include "tests/inventory/folder.hpp"
-
-#include <QCoreApplication>
+#include "tests/inventory/qt_application.hpp"
 
 #include <iostream>
 #include <map>
@@ -19,13 +18,6 @@ using namespace quarterstep::test;
 
 namespace
 {
-
-struct Application {
-    int count = 1;
-    char name[7] = "sample";
-    char* arguments[2] = {name, nullptr};
-    QCoreApplication application{count, arguments};
-};
 
 const std::string sample = QS_SOURCE_DIR "/samples/orrowen_coast/";
 
@@ -58,7 +50,7 @@ int sumOf(const Counts& counts)
 
 } // namespace
 
-BOOST_GLOBAL_FIXTURE(Application);
+BOOST_GLOBAL_FIXTURE(QtApplication);
 
 BOOST_AUTO_TEST_CASE(the_counts_go_down_by_exactly_what_the_ledger_says_was_handed_over, *utf::label("PROP"))
 {

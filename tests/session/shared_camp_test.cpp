@@ -7,9 +7,8 @@
 #include "app/session/leaving.hpp"
 #include "inventory/store/connection.hpp"
 #include "tests/inventory/folder.hpp"
+#include "tests/inventory/qt_application.hpp"
 #include "tests/inventory/server.hpp"
-
-#include <QCoreApplication>
 
 #include <algorithm>
 #include <chrono>
@@ -38,11 +37,7 @@ qt::TestServer& server()
     return *running;
 }
 
-struct Application {
-    int count = 1;
-    char name[12] = "shared_camp";
-    char* arguments[2] = {name, nullptr};
-    QCoreApplication application{count, arguments};
+struct Application : quarterstep::test::QtApplication {
     Application() { (void)server(); }
 };
 

@@ -52,14 +52,12 @@ BringInPanel::BringInPanel(MessageBar& messages, LongWork& work, QWidget* parent
     buildSources(*column);
     auto* row = new FoldingRow(this);
     tableFrame_ = buildTable();
+    constexpr int tableShare = 2;
+    constexpr int previewShare = 3;
+    constexpr int previewCharacters = 100;
+    row->add(tableFrame_, tableShare);
     auto* preview = buildPreview();
-    constexpr std::pair<int, int> shares{2, 3};
-    for (const auto& [part, share] : {std::pair{tableFrame_, shares.first}, {preview, shares.second}}) {
-        auto policy = part->sizePolicy();
-        policy.setHorizontalStretch(share);
-        part->setSizePolicy(policy);
-        row->add(part);
-    }
+    row->add(preview, previewShare, previewCharacters * rowsView_->fontMetrics().averageCharWidth());
     column->addWidget(row, 1);
     buildEnd(*column);
     forget();
@@ -138,7 +136,9 @@ QWidget* BringInPanel::buildPreview()
     column->addWidget(onlyTold_);
     rowsView_ = tableOf(rows_, QStringLiteral("broughtRowsView"), tr("Rows as they are read"));
     rowsView_->setToolTip(tr("Choose a row: what was found about it stands below"));
-    giveWidths(*rowsView_, {6, 12, 14, 40});
+    giveWidths(*rowsView_, {5, 8, 12});
+    shareWidth(*rowsView_, {{BroughtRowsModel::readingColumn, 5}, {BroughtRowsModel::foundColumn, 3}});
+    giveLines(*rowsView_, 2); // a full reading
     connect(rowsView_->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
             &BringInPanel::showFindings);
     giveRoom(*rowsView_, 7);
@@ -147,7 +147,9 @@ QWidget* BringInPanel::buildPreview()
     column->addWidget(findingsTitle_);
     findingsView_ = tableOf(findings_, QStringLiteral("broughtFindingsView"), tr("Findings"));
     findingsView_->setToolTip(tr("Kind, line and column in the file, what was found, and its code"));
-    giveWidths(*findingsView_, {10, 9, 70});
+    giveWidths(*findingsView_, {10, 8, 40, 20});
+    shareWidth(*findingsView_, {{FindingListModel::sentenceColumn, 1}});
+    giveLines(*findingsView_, 2);
     giveRoom(*findingsView_, 4);
     column->addWidget(findingsView_, 1);
     return frame;

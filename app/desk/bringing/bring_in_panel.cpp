@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desk/bringing/bring_in_panel.hpp"
 
+#include "app/desk/bringing/meaning_words.hpp"
 #include "app/desk/bringing/table_reading.hpp"
 #include "app/desk/commands.hpp"
 #include "app/desk/lasting/long_work.hpp"
@@ -22,25 +23,15 @@
 #include <QTableView>
 #include <QTimer>
 
-#include <algorithm>
-
 namespace quarterstep
 {
 
 namespace
 {
-/// Somebody asked to stop.
-class WorkStopped final : public std::exception
-{
-};
-
 ImportOptions optionsTelling(const Job& job)
 {
     return {todayIso(), [&job](std::size_t done, std::size_t of) {
-                if (job.done)
-                    job.done(done, of);
-                if (job.stopped())
-                    throw WorkStopped();
+                tellFar(job, static_cast<std::int64_t>(done), static_cast<std::int64_t>(of));
             }};
 }
 
@@ -56,12 +47,6 @@ QString formatWords(ExchangeFormat format)
     default:
         return BringInPanel::tr("FHIR");
     }
-}
-
-bool hasErrors(const std::vector<Finding>& findings)
-{
-    return std::any_of(findings.begin(), findings.end(),
-                       [](const Finding& finding) { return finding.severity == Severity::error; });
 }
 } // namespace
 
@@ -267,7 +252,7 @@ void BringInPanel::keepingEnded(const std::shared_ptr<std::string>& path, const 
 
 void BringInPanel::showRead()
 {
-    const bool usable = read_ && !hasErrors(read_->findings);
+    const bool usable = read_ && !hasError(read_->findings);
     tableFrame_->setVisible(read_ && read_->table);
     saveMap_->setEnabled(read_ && read_->table && !busy_);
     if (busy_ || !read_)
@@ -290,10 +275,11 @@ void BringInPanel::showRead()
 void BringInPanel::showFindings()
 {
     const auto* row = rows_->rowAt(rowsView_->currentIndex().row());
-    if (row)
-        findingsTitle_->setText(tr("Found about row %1 (%2)").arg(row->line).arg(ltr(row->person)));
-    else
-        findingsTitle_->setText(tr("Found about the file as a whole"));
+    auto title = row ? tr("Found about row %1 (%2)").arg(row->line).arg(ltr(row->person))
+                     : tr("Found about the file as a whole");
+    if (row && row->record)
+        title += QLatin1Char('\n') + tr("Read as %1").arg(readingWords(*row->record));
+    findingsTitle_->setText(title);
     findings_->show(row ? row->findings : read_ ? read_->findings : std::vector<Finding>{});
 }
 

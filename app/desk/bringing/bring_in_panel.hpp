@@ -41,6 +41,11 @@ class BringInPanel final : public QWidget
     /// Brings into this folder from now on; codes that are waiting already are asked for at each reading.
     void begin(const QString& campFolder, std::function<std::set<std::string>()> waiting);
     [[nodiscard]] bool isBusy() const { return busy_; }
+    /// While another part is shown it asks for none: a stack asks all its pages.
+    [[nodiscard]] int heightForWidth(int width) const override
+    {
+        return isHidden() ? 0 : QWidget::heightForWidth(width);
+    }
     /// The dry run shown; null without one.
     [[nodiscard]] const BroughtIn* shown() const { return read_.get(); }
 

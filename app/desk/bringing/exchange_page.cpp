@@ -27,6 +27,8 @@ ExchangePage::ExchangePage(MessageBar& messages, LongWork& work, DispensePlace& 
     parts_->addPage(tr("Bring in"), bringIn_);
     parts_->addPage(tr("Send out"), sendOut_);
     connect(parts_, &PagesFrame::pageShown, sendOut_, &SendOutPanel::refresh);
+    connect(parts_, &PagesFrame::pageShown, this, &ExchangePage::giveRoomTo);
+    giveRoomTo(bringInPart);
     connect(bringIn_, &BringInPanel::backWanted, this, &ExchangePage::backWanted);
     connect(sendOut_, &SendOutPanel::backWanted, this, &ExchangePage::backWanted);
     connect(bringIn_, &BringInPanel::broughtIn, this,
@@ -55,6 +57,20 @@ void ExchangePage::showPart(Part part)
 {
     parts_->setPage(part);
     sendOut_->refresh();
+}
+
+/// The part that is not shown asks for no room, so that the other one is not scrolled for its sake.
+void ExchangePage::giveRoomTo(int part)
+{
+    const auto ask = [](QWidget& panel, bool shown) {
+        auto policy = panel.sizePolicy();
+        const auto asked = shown ? QSizePolicy::Preferred : QSizePolicy::Ignored;
+        policy.setHorizontalPolicy(asked);
+        policy.setVerticalPolicy(asked);
+        panel.setSizePolicy(policy);
+    };
+    ask(*bringIn_, part == bringInPart);
+    ask(*sendOut_, part == sendOutPart);
 }
 
 /// Like people.csv, but on a thread of its own: what was brought in can be long.

@@ -44,6 +44,7 @@ class ExchangePage final : public QWidget
 
   private:
     void readKept();
+    void giveRoomTo(int part);
 
     LongWork& work_;
     DispensePlace& dispense_;

@@ -1,9 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desk/bringing/meaning_words.hpp"
 
+#include "app/desk/words.hpp"
 #include "app/session/wording.hpp"
+#include "inventory/text/record_text.hpp"
 
 #include <QCoreApplication>
+#include <QStringList>
+
+#include <algorithm>
 
 namespace quarterstep
 {
@@ -39,6 +44,22 @@ constexpr Meaning meanings[] = {{"-", QT_TRANSLATE_NOOP("BringIn", "kept, not us
                                 {"near_pd_mm", QT_TRANSLATE_NOOP("BringIn", "Near PD, mm")},
                                 {"prescriber", QT_TRANSLATE_NOOP("BringIn", "Prescriber")},
                                 {"written_on", QT_TRANSLATE_NOOP("BringIn", "Day it was written")}};
+
+/// Not to be broken over two lines, unless it is long.
+QString inOneLine(QString text)
+{
+    constexpr int oneLine = 32;
+    return text.size() > oneLine ? text : text.replace(QLatin1Char(' '), QChar(QChar::Nbsp));
+}
+
+/// What it is and its value, in the direction of its own words, so that no value comes to stand beside other
+/// words.
+QString partRead(const std::string& name, const std::string& cell)
+{
+    constexpr char16_t firstStrong = 0x2068; // FSI and PDI, Unicode Standard Annex 9
+    constexpr char16_t popped = 0x2069;
+    return QChar(firstStrong) + inOneLine(meaningWords(name) + QLatin1Char(' ') + ltr(cell)) + QChar(popped);
+}
 } // namespace
 
 QString meaningWords(const std::string& target)
@@ -47,6 +68,24 @@ QString meaningWords(const std::string& target)
         if (target == each.target)
             return QCoreApplication::translate("BringIn", each.words);
     return ltr(target);
+}
+
+QString readingWords(const PersonRecord& person)
+{
+    const auto cells = recordCells(person);
+    const auto cellOf = [&cells](const char* name) {
+        const auto found =
+            std::find_if(cells.begin(), cells.end(), [name](const auto& each) { return each.first == name; });
+        return found == cells.end() ? std::string() : found->second;
+    };
+    const bool oneAddition = cellOf("add_right") == cellOf("add_left");
+    // Right before left in any language, as it is written on a prescription.
+    QStringList parts{ltr(inOneLine(DeskWords::tr("R %1").arg(ltr(cellOf("right")))) + QStringLiteral("; ") +
+                          inOneLine(DeskWords::tr("L %1").arg(ltr(cellOf("left")))))};
+    for (const auto& [name, cell] : cells)
+        if (name != "person" && name != "right" && name != "left" && !(oneAddition && name == "add_left"))
+            parts << partRead(oneAddition && name == "add_right" ? "add" : name, cell);
+    return parts.join(QStringLiteral("; "));
 }
 
 } // namespace quarterstep

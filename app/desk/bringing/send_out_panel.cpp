@@ -7,7 +7,6 @@
 #include "app/desk/models/finding_list_model.hpp"
 #include "app/desk/places/parts.hpp"
 #include "app/session/wording.hpp"
-#include "inventory/store/write_back.hpp"
 
 #include <QComboBox>
 #include <QDir>
@@ -25,8 +24,10 @@ namespace quarterstep
 namespace
 {
 /// In the order of the choice, with the ending of their files.
-constexpr std::pair<ExchangeFormat, const char*> formatsOut[] = {
-    {ExchangeFormat::fhir, "json"}, {ExchangeFormat::table, "csv"}, {ExchangeFormat::jsonLines, "jsonl"}};
+constexpr std::pair<ExchangeFormat, const char*> formatsOut[] = {{ExchangeFormat::fhir, "json"},
+                                                                 {ExchangeFormat::table, "csv"},
+                                                                 {ExchangeFormat::jsonLines, "jsonl"},
+                                                                 {ExchangeFormat::dicom, "dcm"}};
 } // namespace
 
 SendOutPanel::SendOutPanel(MessageBar& messages, LongWork& work, QWidget* parent)
@@ -36,28 +37,41 @@ SendOutPanel::SendOutPanel(MessageBar& messages, LongWork& work, QWidget* parent
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     auto* form = new QFormLayout;
+    form->setFieldGrowthPolicy(QFormLayout::FieldsStayAtSizeHint);
     format_ = boxNamed(QStringLiteral("sendFormatBox"), tr("As"),
                        tr("An open standard, or a table that any program takes"));
-    format_->addItems({tr("HL7 FHIR (JSON, R4 and R5)"), tr("Table (CSV)"), tr("Lines of JSON")});
+    format_->addItems({tr("HL7 FHIR (JSON, R4 and R5)"), tr("Table (CSV)"), tr("Lines of JSON"),
+                       tr("DICOM (Subjective Refraction)")});
     who_ = boxNamed(QStringLiteral("sendWhoBox"), tr("Whom"),
                     tr("Everybody in the list, or the person on the card"));
     who_->addItems({tr("Everybody in the list"), tr("The person on the card")});
+    for (auto* box : {format_, who_}) {
+        constexpr int characters = 32; // of the longest choice
+        box->setMinimumContentsLength(characters);
+    }
     form->addRow(format_->accessibleName(), format_);
     form->addRow(who_->accessibleName(), who_);
     column->addLayout(form);
     counted_ = hinted({}, QStringLiteral("sendCounted"));
     column->addWidget(counted_);
+    QVBoxLayout* inside = nullptr;
+    auto* frame =
+        framed(QStringLiteral("sendFindingsFrame"), tr("What stays here, or leaves otherwise"), inside);
+    inside->addWidget(hinted(tr("Told when the file is written."), QStringLiteral("sendFindingsHint")));
     auto* view =
         tableOf(findings_, QStringLiteral("sendFindingsView"), tr("What stays here, or leaves otherwise"));
     view->setToolTip(tr("What stays here, or leaves otherwise"));
-    giveWidths(*view, {10, 9, 80});
-    column->addWidget(view, 1);
+    giveWidths(*view, {10, 8, 40, 20});
+    shareWidth(*view, {{FindingListModel::sentenceColumn, 1}});
+    giveLines(*view, 2);
+    inside->addWidget(view, 1);
+    column->addWidget(frame, 1);
     auto* row = new QHBoxLayout;
     auto* back = new QPushButton(tr("Back"), this);
     back->setObjectName(QStringLiteral("sendOutBackButton"));
     back->setToolTip(tr("To the place before"));
     connect(back, &QPushButton::clicked, this, &SendOutPanel::backWanted);
-    write_ = new QPushButton(tr("Write the file…"), this);
+    write_ = new QPushButton(this);
     write_->setObjectName(QStringLiteral("sendOutButton"));
     write_->setProperty("primary", true);
     write_->setToolTip(tr("Asks for a name and writes; symptoms and the guardian stay here"));
@@ -66,7 +80,8 @@ SendOutPanel::SendOutPanel(MessageBar& messages, LongWork& work, QWidget* parent
     row->addStretch(1);
     row->addWidget(write_);
     column->addLayout(row);
-    connect(who_, &QComboBox::activated, this, &SendOutPanel::refresh);
+    for (auto* box : {format_, who_})
+        connect(box, &QComboBox::currentIndexChanged, this, &SendOutPanel::refresh);
 }
 
 void SendOutPanel::begin(const Camp* camp, SendOutPeople people)
@@ -80,6 +95,11 @@ void SendOutPanel::begin(const Camp* camp, SendOutPeople people)
 ExchangeFormat SendOutPanel::format() const
 {
     return formatsOut[std::max(0, format_->currentIndex())].first;
+}
+
+bool SendOutPanel::fileEach() const
+{
+    return format() == ExchangeFormat::dicom && who_->currentIndex() == 0;
 }
 
 std::vector<PersonRecord> SendOutPanel::chosen() const
@@ -102,20 +122,25 @@ int SendOutPanel::count() const
 void SendOutPanel::refresh()
 {
     const int people = count();
-    counted_->setText(people == 0
-                          ? tr("Nobody is there to be sent out.")
-                          : tr("%n prescription(s), each with the profile, version and hash of the rules "
-                               "of this camp",
-                               nullptr, people));
+    auto words = people == 0 ? tr("Nobody is there to be sent out.")
+                             : tr("%n prescription(s), each with the profile, version and hash of the rules "
+                                  "of this camp",
+                                  nullptr, people);
+    if (people > 0 && fileEach())
+        words += QStringLiteral("; ") + tr("one file a person, in a folder");
+    counted_->setText(words);
+    write_->setText(fileEach() ? tr("Write the files…") : tr("Write the file…"));
     write_->setEnabled(people > 0 && !busy_);
 }
 
 void SendOutPanel::askPath()
 {
     const auto* ending = formatsOut[std::max(0, format_->currentIndex())].second;
-    const auto path = QFileDialog::getSaveFileName(
-        this, tr("Write the file"),
-        QStringLiteral("%1/prescriptions.%2").arg(QDir::homePath(), QLatin1String(ending)));
+    const auto path =
+        fileEach() ? QFileDialog::getExistingDirectory(this, tr("Folder for the files"), QDir::homePath())
+                   : QFileDialog::getSaveFileName(
+                         this, tr("Write the file"),
+                         QStringLiteral("%1/prescriptions.%2").arg(QDir::homePath(), QLatin1String(ending)));
     if (!path.isEmpty())
         writeTo(path);
 }
@@ -126,37 +151,35 @@ void SendOutPanel::writeTo(const QString& path)
     if (persons.empty() || busy_)
         return;
     const auto count = persons.size();
-    const auto written = std::make_shared<Reading<std::string>>();
-    const auto work = [written, path = path.toStdString(), as = format(), rules = camp_->rules(),
-                       people = std::move(persons)](const Job& job) {
-        const auto stamped = stampedWith(rules, {}, people);
-        *written = exportText(as, stamped, todayIso());
-        if (written->usable() && !job.stopped())
-            replaceFile(path, written->value, true);
+    const auto sent = std::make_shared<SentOut>();
+    const auto work = [sent, wanted = SendOut{format(), path.toStdString(), fileEach(), camp_->folder()},
+                       rules = camp_->rules(), people = std::move(persons)](const Job& job) {
+        *sent = sendOut(wanted, rules, people, job);
     };
     busy_ = work_.start(tr("Writing…"), work,
-                        [this, path, count, written](const std::exception_ptr& problem, bool stopped) {
-                            ended(path, count, *written, problem, stopped);
+                        [this, path, count, sent](const std::exception_ptr& problem, bool stopped) {
+                            ended(path, count, *sent, problem, stopped);
                         });
     if (!busy_)
         messages_.showDone(tr("Other work of this window is not done yet; try again in a moment."));
     refresh();
 }
 
-void SendOutPanel::ended(const QString& path, std::size_t count, const Reading<std::string>& written,
+void SendOutPanel::ended(const QString& path, std::size_t count, const SentOut& sent,
                          const std::exception_ptr& problem, bool stopped)
 {
     busy_ = false;
-    findings_->show(written.findings);
+    findings_->show(sent.findings);
     runCommand(messages_, [&] {
+        if (stopped && sent.files == 0)
+            return messages_.showDone(tr("Stopped. Nothing was written."));
         if (problem)
             std::rethrow_exception(problem);
-        for (const auto& finding : written.findings)
+        for (const auto& finding : sent.findings)
             if (finding.severity == Severity::error)
                 throw Error(finding, 3);
-        messages_.showDone(stopped ? tr("Stopped.")
-                                   : tr("%n prescription(s) are in %1.", nullptr, static_cast<int>(count))
-                                         .arg(ltr(QDir::toNativeSeparators(path))));
+        messages_.showDone(tr("%n prescription(s) are in %1.", nullptr, static_cast<int>(count))
+                               .arg(ltr(QDir::toNativeSeparators(path))));
     });
     refresh();
 }

@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Sending prescriptions out: those of the list, or the one on the card, as FHIR, lines of JSON or a table,
-// with the rules of the camp.
+// Sending prescriptions out: those of the list, or the one on the card, as FHIR, a table, lines of JSON or
+// DICOM, with the rules of the camp.
 #pragma once
 
 #include "app/session/camp.hpp"
-#include "app/session/exchange.hpp"
+#include "app/session/send_out.hpp"
 
 #include <QWidget>
 
@@ -41,7 +41,7 @@ class SendOutPanel final : public QWidget
     [[nodiscard]] bool isBusy() const { return busy_; }
 
   public Q_SLOTS:
-    /// Writes the file, over one that is there.
+    /// Writes the file, over one that is there; DICOM of everybody as files into this folder, over none.
     void writeTo(const QString& path);
 
   Q_SIGNALS:
@@ -50,10 +50,12 @@ class SendOutPanel final : public QWidget
   private:
     void askPath();
     [[nodiscard]] ExchangeFormat format() const;
+    /// Whether each person leaves in a file of their own.
+    [[nodiscard]] bool fileEach() const;
     [[nodiscard]] std::vector<PersonRecord> chosen() const;
     [[nodiscard]] int count() const;
-    void ended(const QString& path, std::size_t count, const Reading<std::string>& written,
-               const std::exception_ptr& problem, bool stopped);
+    void ended(const QString& path, std::size_t count, const SentOut& sent, const std::exception_ptr& problem,
+               bool stopped);
 
     MessageBar& messages_;
     LongWork& work_;

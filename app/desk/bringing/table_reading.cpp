@@ -39,6 +39,7 @@ TableReading::TableReading(QWidget* parent) : QWidget(parent), columns_(new Mapp
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     auto* form = new QFormLayout;
+    form->setRowWrapPolicy(QFormLayout::WrapLongRows);
     separator_ = choice(*form, "separatorBox", tr("Between columns"), tr("What stands between two cells"),
                         {tr("comma ,"), tr("semicolon ;"), tr("tab"), tr("bar |")});
     decimal_ = choice(*form, "decimalBox", tr("Decimal mark"),
@@ -58,7 +59,7 @@ TableReading::TableReading(QWidget* parent) : QWidget(parent), columns_(new Mapp
     view_->setEditTriggers(QAbstractItemView::EditKeyPressed | QAbstractItemView::SelectedClicked |
                            QAbstractItemView::DoubleClicked | QAbstractItemView::AnyKeyPressed);
     view_->setSelectionBehavior(QAbstractItemView::SelectItems);
-    giveWidths(*view_, {16, 12});
+    giveWidths(*view_, {12, 9});
     giveRoom(*view_, 6);
     column->addWidget(view_, 1);
     for (auto* box : {decimal_, spheres_, cylinders_})
@@ -72,6 +73,7 @@ QComboBox* TableReading::choice(QFormLayout& form, const char* name, const QStri
 {
     auto* box = boxNamed(QLatin1String(name), label, tooltip);
     box->addItems(items);
+    box->setSizeAdjustPolicy(QComboBox::AdjustToContents); // they are short
     form.addRow(label, box);
     return box;
 }

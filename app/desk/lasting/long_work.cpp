@@ -38,7 +38,10 @@ LongWork::LongWork(QWidget* parent)
     look_->setInterval(lookEveryMs);
     appear_->setInterval(shownAfterMs);
     appear_->setSingleShot(true);
-    connect(appear_, &QTimer::timeout, this, &QWidget::show);
+    connect(appear_, &QTimer::timeout, this, [this] {
+        show();
+        Q_EMIT shown();
+    });
     connect(look_, &QTimer::timeout, this, &LongWork::tell);
     connect(stop_, &QPushButton::clicked, this, &LongWork::stop);
     connect(this, &LongWork::workDone, this, &LongWork::finish,

@@ -45,6 +45,8 @@ class LongWork final : public QFrame
     void stop();
 
   Q_SIGNALS:
+    /// The work takes so long that its bar came into sight.
+    void shown();
     void workDone(QPrivateSignal);
 
   private:

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desk/models/brought_rows_model.hpp"
 
+#include "app/desk/bringing/meaning_words.hpp"
 #include "app/session/wording.hpp"
 
 #include <QStringList>
@@ -87,7 +88,7 @@ QVariant BroughtRowsModel::data(const QModelIndex& index, int role) const
     case stateColumn:
         return raw ? QVariant(row.record.has_value()) : QVariant(stateOf(row));
     case readingColumn:
-        return row.record ? recordWords(*row.record) : QString();
+        return row.record ? readingWords(*row.record) : QString();
     default:
         return foundIn(row);
     }

@@ -49,7 +49,7 @@ AuditReports::AuditReports(MessageBar& messages, LongWork& work, QWidget* parent
         BenchPanel::tr("Report: no names and no initials; small counts are hidden on the page for the site."),
         QStringLiteral("reportHint")));
     auto* row = new WrapLayout;
-    const std::tuple<const char*, QString, QString, std::function<void()>> acts[] = {
+    const std::vector<Act> acts{
         {"siteReportButton", BenchPanel::tr("Page for the site…"),
          tr("For everybody at the site: text, page for a browser, PDF, table or JSON (Ctrl+S)"),
          [this] { askAndSave(false); }},
@@ -57,14 +57,7 @@ AuditReports::AuditReports(MessageBar& messages, LongWork& work, QWidget* parent
          [this] { askAndSave(true); }},
         {"printReportButton", tr("Print"), tr("Prints the page for the site on the printer of the settings"),
          [this] { print(false); }}};
-    for (const auto& [name, text, tooltip, run] : acts) {
-        auto* button = new QPushButton(text);
-        button->setObjectName(QLatin1String(name));
-        button->setToolTip(tooltip);
-        connect(button, &QPushButton::clicked, this, run);
-        buttons_ << button;
-        row->addWidget(button);
-    }
+    buttons_ = buttonsIn(*row, this, acts);
     column->addLayout(row);
     take(nullptr);
 }

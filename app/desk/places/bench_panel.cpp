@@ -98,7 +98,7 @@ void BenchPanel::buildLots(QVBoxLayout& column)
     sample_->setSpecialValueText(tr("as few as will do"));
     words->setBuddy(sample_);
     row->addWidget(sample_);
-    const std::tuple<const char*, QString, QString, std::function<void()>> acts[] = {
+    const std::vector<Act> acts{
         {"drawLotButton", tr("Draw a lot…"),
          tr("Draws hand-overs by lot, enters the draw and writes the sheet for the bench"),
          [this] {
@@ -117,14 +117,7 @@ void BenchPanel::buildLots(QVBoxLayout& column)
              if (!sheet.isEmpty())
                  readSheet(sheet);
          }}};
-    for (const auto& [name, text, tooltip, run] : acts) {
-        auto* button = new QPushButton(text);
-        button->setObjectName(QLatin1String(name));
-        button->setToolTip(tooltip);
-        connect(button, &QPushButton::clicked, this, run);
-        buttons_ << button;
-        row->addWidget(button);
-    }
+    buttons_ = buttonsIn(*row, this, acts);
     column.addLayout(row);
     lots_->setHorizontalHeaderLabels({tr("Drawn"), tr("Pairs"), tr("May fail"), tr("Decision")});
     lotsView_ =

@@ -5,6 +5,7 @@
 #include "app/paper/render/render.hpp"
 #include "app/session/keeping.hpp"
 #include "app/session/pack_camp.hpp"
+#include "app/session/send_out.hpp"
 #include "app/session/wording.hpp"
 
 #include <QDate>
@@ -34,16 +35,6 @@ PersonAnswer answeredFor(const Camp& camp, const PaperQuestion& question)
         told.profileVersion = profile->version;
     told.recommendation = *question.answer;
     return told;
-}
-
-/// Letters, figures and dashes of a code: it becomes part of a file's name.
-QString fileWord(const std::string& person)
-{
-    auto word = QString::fromStdString(person);
-    for (auto& letter : word)
-        if (!letter.isLetterOrNumber() && letter != QLatin1Char('-'))
-            letter = QLatin1Char('_');
-    return word.left(40);
 }
 } // namespace
 
@@ -100,6 +91,7 @@ Paper deskPackingList(const Camp& camp, const PackOfCamp& plan)
         for (const auto& line : *some)
             lines.emplace(line.name, &line);
     std::vector<PackingRow> rows;
+    rows.reserve(plan.answer.boxes.size());
     for (const auto& row : plan.answer.boxes)
         rows.push_back(packingRow(*lines.at(row.line), std::to_string(row.box), row.bin, row.quantity));
     return packingList(std::move(rows), sourceOf(camp));

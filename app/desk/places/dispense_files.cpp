@@ -36,47 +36,35 @@ const Recommendation& orderedAnswer(const std::vector<Recommendation>& answers, 
          {person}},
         3);
 }
-
-Order orderWithId(const Camp& camp, const std::string& id)
-{
-    for (auto& order : ordersOf(camp.ledger()))
-        if (order.id == id)
-            return order;
-    throw errorSaying("order-gone", {QS_SAY("core", "there is no order %1 here"), {id}}, 3);
-}
-
-OrderWanted wantedFor(const Camp& camp, const Order& order)
-{
-    OrderWanted wanted;
-    wanted.job = order.id;
-    for (const auto& movement : order.held)
-        if (const auto at = camp.lineNamed(movement.line)) {
-            wanted.lineName = movement.line;
-            wanted.frame = camp.stock()[*at].frame;
-        }
-    return wanted;
-}
 } // namespace
 
-/// The prescription is that of the card or the list: the ledger's order names the person alone.
+/// The prescription is that of the order; of an order entered without one, that of the card or the list.
+OrderedFor DispensePlace::orderedFrom(const Order& order) const
+{
+    if (auto ordered = orderedFor(*camp_, order))
+        return std::move(*ordered);
+    const auto* person = recordOf(order.person);
+    if (!person)
+        throw errorSaying(
+            "person-unknown",
+            {QS_SAY("core", "%1 is not in the list; load the table in which the prescription stands"),
+             {order.person}},
+            3);
+    const bool onCard = record_ && record_->person == order.person && answer();
+    const auto answers = onCard ? std::vector<Recommendation>{*answer()}
+                                : recommend(*person, camp_->stock(), camp_->rules(), {});
+    return {*person, orderedAnswer(answers, order.person)};
+}
+
 void DispensePlace::writeLaboratoryFile(const QString& id)
 {
     if (!camp_)
         return;
     runCommand(messages_, [this, &id] {
-        const auto order = orderWithId(*camp_, id.toStdString());
-        const auto* person = recordOf(order.person);
-        if (!person)
-            throw errorSaying(
-                "person-unknown",
-                {QS_SAY("core", "%1 is not in the list; load the table in which the prescription stands"),
-                 {order.person}},
-                3);
-        const bool onCard = record_ && record_->person == order.person && answer();
-        const auto answers = onCard ? std::vector<Recommendation>{*answer()}
-                                    : recommend(*person, camp_->stock(), camp_->rules(), {});
-        const auto written = writeOrderFile(orderFileFor(*person, orderedAnswer(answers, order.person),
-                                                         camp_->rules(), wantedFor(*camp_, order)));
+        const auto order = orderNamed(*camp_, id.toStdString());
+        const auto ordered = orderedFrom(order);
+        const auto written = writeOrderFile(
+            orderFileFor(ordered.person, ordered.answer, camp_->rules(), wantedFor(*camp_, order)));
         QStringList words;
         for (const auto& finding : written.findings) {
             if (finding.severity == Severity::error)

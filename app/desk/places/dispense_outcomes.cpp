@@ -7,6 +7,7 @@
 #include "app/desk/places/dispense_place.hpp"
 #include "app/session/entry_words.hpp"
 #include "app/session/keeping.hpp"
+#include "app/session/order_file_for.hpp"
 #include "app/session/unserved.hpp"
 #include "app/session/wording.hpp"
 
@@ -84,10 +85,11 @@ void DispensePlace::writeLetter()
 
 void DispensePlace::orderCustom()
 {
-    if (!answer() || !answer()->need)
+    if (!answer() || !answer()->need || !record_)
         return;
     asOptician([this] {
-        post(singleEntry(workFor(EntryKind::ordered, answer()->person, *handOver_)),
+        post(orderEntry(*camp_, workFor(EntryKind::ordered, answer()->person, *handOver_), *record_,
+                        *answer()),
              tr("A custom order for %1 is entered; it stands under Orders.").arg(ltr(answer()->person)));
         print(PaperKind::laboratoryOrder);
     });

@@ -173,11 +173,6 @@ void DispensePlace::take(Camp* camp)
     waitingView_->hide();
     if (QFileInfo::exists(table))
         loadPeople(table.toStdString());
-    if (!camp_->edited().empty())
-        messages_.showDone(
-            tr("Counts in stock.yaml were edited by hand in %n line(s). The ledger's counts are used until "
-               "the edits are accepted or discarded in Stock.",
-               nullptr, static_cast<int>(camp_->edited().size())));
 }
 
 void DispensePlace::refresh()

@@ -32,6 +32,8 @@ class PrescriptionCard;
 class ReaderCard;
 class WaitingModel;
 class WhyPanel;
+struct Order;
+struct OrderedFor;
 
 class DispensePlace final : public DeskPlace
 {
@@ -118,6 +120,7 @@ class DispensePlace final : public DeskPlace
     void arrive();
     bool askLedger();
     [[nodiscard]] const PersonRecord* recordOf(const std::string& person) const;
+    [[nodiscard]] OrderedFor orderedFrom(const Order& order) const;
     void writeLaboratoryFile(const QString& order);
     void takeRow(int row);
     void showAnswer(int index);

@@ -3,6 +3,7 @@
 
 #include <QButtonGroup>
 #include <QComboBox>
+#include <QEvent>
 #include <QFrame>
 #include <QHeaderView>
 #include <QLabel>
@@ -15,6 +16,48 @@
 
 namespace quarterstep
 {
+
+namespace
+{
+/// Gives columns their share at each new width of the table, which owns it.
+class SharedWidth final : public QObject
+{
+  public:
+    SharedWidth(QTableView& view, std::vector<std::pair<int, int>> shares)
+        : QObject(&view), view_(view), shares_(std::move(shares))
+    {
+        view.horizontalHeader()->setStretchLastSection(false);
+        view.viewport()->installEventFilter(this);
+        share();
+    }
+
+    bool eventFilter(QObject* watched, QEvent* event) override
+    {
+        if (event->type() == QEvent::Resize)
+            share();
+        return QObject::eventFilter(watched, event);
+    }
+
+  private:
+    void share()
+    {
+        int left = view_.viewport()->width();
+        for (int column = 0; column < view_.model()->columnCount(); ++column)
+            left -= view_.columnWidth(column);
+        int all = 0;
+        for (const auto& [column, part] : shares_) {
+            left += view_.columnWidth(column);
+            all += part;
+        }
+        for (const auto& [column, part] : shares_)
+            view_.setColumnWidth(
+                column, std::max(view_.horizontalHeader()->sectionSizeHint(column), left * part / all));
+    }
+
+    QTableView& view_;
+    std::vector<std::pair<int, int>> shares_;
+};
+} // namespace
 
 QFrame* framed(const QString& name, const QString& title, QVBoxLayout*& column)
 {
@@ -67,10 +110,9 @@ void giveWidths(QTableView& table, std::initializer_list<int> characters)
     auto* header = table.horizontalHeader();
     header->setSectionResizeMode(QHeaderView::Interactive);
     int at = 0;
-    for (const int width : characters) { // the heading of another language may need more
-        table.setColumnWidth(
-            at, std::max(width * table.fontMetrics().averageCharWidth(), header->sectionSizeHint(at)));
-        ++at;
+    for (const int width : characters) {
+        const int heading = header->sectionSizeHint(at); // which is not cut
+        table.setColumnWidth(at++, std::max(width * table.fontMetrics().averageCharWidth(), heading));
     }
     header->setStretchLastSection(true);
 }
@@ -117,9 +159,34 @@ QButtonGroup* oneOf(QWidget* owner, QLayout& row,
     return group;
 }
 
+QList<QPushButton*> buttonsIn(QLayout& row, QWidget* owner, const std::vector<Act>& acts)
+{
+    QList<QPushButton*> buttons;
+    for (const auto& [name, words, tooltip, run] : acts) {
+        auto* button = new QPushButton(words);
+        button->setObjectName(QLatin1String(name));
+        button->setToolTip(tooltip);
+        QObject::connect(button, &QPushButton::clicked, owner, run);
+        buttons << button;
+        row.addWidget(button);
+    }
+    return buttons;
+}
+
 void giveRoom(QTableView& view, int lines)
 {
     view.setMinimumHeight((view.fontMetrics().height() + 8) * lines);
+}
+
+void shareWidth(QTableView& view, std::vector<std::pair<int, int>> shares)
+{
+    new SharedWidth(view, std::move(shares));
+}
+
+void giveLines(QTableView& view, int lines)
+{
+    view.verticalHeader()->setDefaultSectionSize(view.fontMetrics().height() * lines + 8);
+    view.setWordWrap(lines > 1);
 }
 
 QLabel* hinted(const QString& text, const QString& name)

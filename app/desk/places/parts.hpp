@@ -2,10 +2,13 @@
 // Parts every place is built from: a framed part with its title, a table, a line of hints, choices.
 #pragma once
 
+#include <QList>
 #include <QString>
 
+#include <functional>
 #include <initializer_list>
 #include <tuple>
+#include <vector>
 
 class QAbstractItemModel;
 class QButtonGroup;
@@ -13,6 +16,7 @@ class QComboBox;
 class QFrame;
 class QLabel;
 class QLayout;
+class QPushButton;
 class QSpinBox;
 class QTableView;
 class QVBoxLayout;
@@ -35,8 +39,21 @@ inline constexpr int leastField = 26; ///< px, height of a field for numbers; WC
 /// Buttons of which one is down, numbered from 0: object name, words, tooltip.
 [[nodiscard]] QButtonGroup* oneOf(QWidget* owner, QLayout& row,
                                   std::initializer_list<std::tuple<QString, QString, QString>> choices);
+/// A button of a row: object name, words, tooltip, what a press does.
+struct Act {
+    const char* name;
+    QString words;
+    QString tooltip;
+    std::function<void()> run;
+};
+/// Puts a button for each into the row; pressed ones act while `owner` lives.
+[[nodiscard]] QList<QPushButton*> buttonsIn(QLayout& row, QWidget* owner, const std::vector<Act>& acts);
 /// A list that shows at least so many lines however little room there is: the page scrolls then.
 void giveRoom(QTableView& view, int lines);
+/// These columns (index and share) have what the others leave of the width, however wide the table is.
+void shareWidth(QTableView& view, std::vector<std::pair<int, int>> shares);
+/// Each row has room for so many lines: long words go on in the next one.
+void giveLines(QTableView& view, int lines);
 [[nodiscard]] QLabel* hinted(const QString& text, const QString& name);
 
 } // namespace quarterstep

@@ -16,9 +16,10 @@ FoldingRow::FoldingRow(QWidget* parent)
     parts_->setSpacing(10);
 }
 
-void FoldingRow::add(QWidget* part, int stretch)
+void FoldingRow::add(QWidget* part, int stretch, int least)
 {
     parts_->addWidget(part, stretch);
+    least_.push_back(least);
 }
 
 /// As narrow as its widest part, since it can fold.
@@ -50,7 +51,9 @@ void FoldingRow::fold()
     int needed = 0;
     for (int at = 0; at < parts_->count(); ++at)
         if (!parts_->itemAt(at)->isEmpty())
-            needed += parts_->itemAt(at)->minimumSize().width() + parts_->spacing();
+            needed +=
+                std::max(parts_->itemAt(at)->minimumSize().width(), least_[static_cast<std::size_t>(at)]) +
+                parts_->spacing();
     const auto direction =
         needed - parts_->spacing() <= width() ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom;
     if (direction != parts_->direction())

@@ -4,6 +4,8 @@
 
 #include <QWidget>
 
+#include <vector>
+
 class QBoxLayout;
 
 namespace quarterstep
@@ -17,7 +19,8 @@ class FoldingRow final : public QWidget
     explicit FoldingRow(QWidget* parent = nullptr);
 
     /// @param stretch  how much of the room it takes beside the others
-    void add(QWidget* part, int stretch = 1);
+    /// @param least    pixels; where it would get less beside the others, the row folds
+    void add(QWidget* part, int stretch = 1, int least = 0);
     [[nodiscard]] QSize minimumSizeHint() const override;
 
   protected:
@@ -28,6 +31,7 @@ class FoldingRow final : public QWidget
     void fold();
 
     QBoxLayout* parts_;
+    std::vector<int> least_; ///< of each part
 };
 
 } // namespace quarterstep

@@ -57,7 +57,9 @@ std::string boxKey(const std::string& box)
 
 PackingRow packingRow(const StockLine& line, std::string box, std::string bin, int quantity)
 {
-    PackingRow row{std::move(box), bin.empty() ? line.bin : std::move(bin), line.name, {}, quantity};
+    if (bin.empty())
+        bin = line.bin;
+    PackingRow row{std::move(box), std::move(bin), line.name, {}, quantity};
     if (line.kind == LineKind::readyMade || line.kind == LineKind::lens)
         row.power = line.equalPowers()
                         ? writePower(line.power.right)

@@ -87,10 +87,12 @@ void PictureFrame::axes(const QString& xName, bool percentX, bool percentY)
     const auto told = [](double value, bool percent) {
         return percent ? shortNumber(100.0 * value) + QStringLiteral(" %") : shortNumber(value);
     };
-    for (double y = 0.0; y <= mostY_ * 1.0001; y += stepFor(mostY_))
-        words(at(0.0, y) + QPointF(-1.5, 1.0), told(y, percentY), 1);
-    for (double x = 0.0; x <= mostX_ * 0.9; x += stepFor(mostX_))
-        words(at(x, 0.0) + QPointF(0.0, 4.0), told(x, percentX), 0);
+    const double stepY = stepFor(mostY_);
+    for (int step = 0; step * stepY <= mostY_ * 1.0001; ++step)
+        words(at(0.0, step * stepY) + QPointF(-1.5, 1.0), told(step * stepY, percentY), 1);
+    const double stepX = stepFor(mostX_);
+    for (int step = 0; step * stepX <= mostX_ * 0.9; ++step)
+        words(at(step * stepX, 0.0) + QPointF(0.0, 4.0), told(step * stepX, percentX), 0);
     words(QPointF(picture_.width - right, picture_.height - 1.5), xName, 1);
 }
 
