@@ -3,10 +3,13 @@
 
 #include "app/desk/theme.hpp"
 
+#include <QGuiApplication>
 #include <QPainter>
 #include <QPushButton>
 #include <QStyleFactory>
 #include <QStyleOption>
+#include <QTextLayout>
+#include <QTextOption>
 #include <QWidget>
 
 #include <algorithm>
@@ -27,8 +30,11 @@ void DeskStyle::polish(QWidget* widget)
 void DeskStyle::drawPrimitive(PrimitiveElement element, const QStyleOption* option, QPainter* painter,
                               const QWidget* widget) const
 {
-    if (element == PE_FrameFocusRect)
-        return drawFocus(*option, *painter);
+    if (element == PE_FrameFocusRect) {
+        if (!qobject_cast<const QPushButton*>(widget)) // their border says it
+            drawFocus(*option, *painter);
+        return;
+    }
     if (element != PE_IndicatorCheckBox) {
         QProxyStyle::drawPrimitive(element, option, painter, widget);
         return;
@@ -62,11 +68,56 @@ void DeskStyle::drawFocus(const QStyleOption& option, QPainter& painter)
     painter.restore();
 }
 
+/// Words that begin with the name of a line are words of the window's language all the same: in a window from
+/// right to left they are laid out so, and begin at its right.
+int DeskStyle::flagsFor(int flags, const QString& text)
+{
+    const bool plain = (flags & Qt::TextForceLeftToRight) != 0 && QGuiApplication::isRightToLeft();
+    const auto turns = [](QChar letter) {
+        return letter.direction() == QChar::DirR || letter.direction() == QChar::DirAL;
+    };
+    if (!plain || std::none_of(text.begin(), text.end(), turns))
+        return flags;
+    flags = (flags & ~Qt::TextForceLeftToRight) | Qt::TextForceRightToLeft;
+    return (flags & Qt::AlignLeft) != 0 ? (flags & ~Qt::AlignLeft) | Qt::AlignRight : flags;
+}
+
+/// From right to left, the space at which a line was broken would stand before the line and push it out of
+/// its place: lines are broken here, and drawn without it.
+void DeskStyle::drawItemText(QPainter* painter, const QRect& rect, int flags, const QPalette& palette,
+                             bool enabled, const QString& text, QPalette::ColorRole role) const
+{
+    flags = flagsFor(flags, text);
+    if ((flags & Qt::TextWordWrap) == 0 || (flags & Qt::TextForceRightToLeft) == 0)
+        return QProxyStyle::drawItemText(painter, rect, flags, palette, enabled, text, role);
+    auto whole = text;
+    whole.replace(QLatin1Char('\n'), QChar::LineSeparator);
+    QTextLayout layout(whole, painter->font(), painter->device());
+    QTextOption option;
+    option.setWrapMode(QTextOption::WordWrap);
+    option.setTextDirection(Qt::RightToLeft);
+    layout.setTextOption(option);
+    QStringList lines;
+    layout.beginLayout();
+    for (auto line = layout.createLine(); line.isValid(); line = layout.createLine()) {
+        line.setLineWidth(rect.width());
+        auto words = whole.mid(line.textStart(), line.textLength());
+        while (!words.isEmpty() && words.back().isSpace()) // the separator of lines is one
+            words.chop(1);
+        lines << words;
+    }
+    layout.endLayout();
+    QProxyStyle::drawItemText(painter, rect, flags & ~Qt::TextWordWrap, palette, enabled,
+                              lines.join(QChar(QChar::LineSeparator)), role);
+}
+
 /// The style below draws the place of the keyboard on a tab itself, too faintly to be seen.
 void DeskStyle::drawControl(ControlElement element, const QStyleOption* option, QPainter* painter,
                             const QWidget* widget) const
 {
     const auto* tab = qstyleoption_cast<const QStyleOptionTab*>(option);
+    if (element == CE_TabBarTabShape && tab)
+        return drawTab(*tab, *painter);
     if (element != CE_TabBarTabLabel || !tab || !tab->state.testFlag(State_HasFocus))
         return QProxyStyle::drawControl(element, option, painter, widget);
     auto plain = *tab;
@@ -74,6 +125,37 @@ void DeskStyle::drawControl(ControlElement element, const QStyleOption* option, 
     QProxyStyle::drawControl(element, &plain, painter, widget);
     plain.rect.adjust(2, 2, -2, -2);
     drawFocus(plain, *painter);
+}
+
+/// Of fields that are no plain ones: as the style sheet draws theirs.
+void DeskStyle::drawOutline(const QStyleOption& option, QPainter& painter)
+{
+    const auto colours = coloursOf(themeNow());
+    const bool focused = option.state.testFlag(State_HasFocus);
+    const double line = focused ? 2.0 : 1.0; // whole pixels: its middle lies half of it inside
+    const double inset = line / 2.0;
+    painter.save();
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.setPen(QPen(focused ? colours.accent : colours.muted, line));
+    painter.setBrush(Qt::NoBrush);
+    painter.drawRoundedRect(QRectF(option.rect).adjusted(inset, inset, -inset, -inset), 4, 4);
+    painter.restore();
+}
+
+/// The chosen one stands on a bar; in a dark window the shades of the style below cannot be told apart.
+void DeskStyle::drawTab(const QStyleOptionTab& tab, QPainter& painter)
+{
+    constexpr int bar = 3;
+    const auto colours = coloursOf(themeNow());
+    const bool chosen = tab.state.testFlag(State_Selected);
+    painter.save();
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.setPen(QPen(chosen ? colours.muted : colours.border, 1.0));
+    painter.setBrush(chosen ? colours.base : colours.window);
+    painter.drawRoundedRect(QRectF(tab.rect).adjusted(0.5, 0.5, -0.5, -0.5), 3, 3);
+    if (chosen)
+        painter.fillRect(tab.rect.adjusted(1, tab.rect.height() - bar, -1, 0), colours.accent);
+    painter.restore();
 }
 
 /// Boxes to tick grow with the letters beside them.
@@ -96,22 +178,47 @@ QSize DeskStyle::sizeFromContents(ContentsType type, const QStyleOption* option,
     return pressed ? usual.expandedTo({leastTarget, leastTarget}) : usual;
 }
 
+/// Groove and knob; those of the style below do not stand out from a dark window (WCAG 2.2, 1.4.11: 3 : 1).
+void DeskStyle::drawSlider(const QStyleOptionSlider& slider, QPainter& painter, const QWidget* widget) const
+{
+    const auto colours = coloursOf(themeNow());
+    const auto groove = QRectF(proxy()->subControlRect(CC_Slider, &slider, SC_SliderGroove, widget));
+    const auto knob = QRectF(proxy()->subControlRect(CC_Slider, &slider, SC_SliderHandle, widget));
+    painter.save();
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.setPen(QPen(colours.muted, 2.0));
+    painter.drawLine(QPointF(groove.left() + 2, groove.center().y()),
+                     QPointF(groove.right() - 2, groove.center().y()));
+    painter.setPen(QPen(colours.base, 1.0));
+    painter.setBrush(slider.state.testFlag(State_Enabled) ? colours.accent : colours.muted);
+    painter.drawRoundedRect(knob.adjusted(1, 1, -1, -1), 4, 4);
+    painter.restore();
+    if (slider.state.testFlag(State_HasFocus)) {
+        auto whole = slider;
+        whole.rect = proxy()->subElementRect(SE_SliderFocusRect, &slider, widget);
+        drawFocus(whole, painter);
+    }
+}
+
 void DeskStyle::drawComplexControl(ComplexControl control, const QStyleOptionComplex* option,
                                    QPainter* painter, const QWidget* widget) const
 {
+    const auto* slider = qstyleoption_cast<const QStyleOptionSlider*>(option);
+    if (control == CC_Slider && slider && slider->orientation == Qt::Horizontal)
+        return drawSlider(*slider, *painter, widget);
     if (control != CC_ComboBox) {
         QProxyStyle::drawComplexControl(control, option, painter, widget);
+        if (control == CC_SpinBox)
+            drawOutline(*option, *painter);
         return;
     }
     const auto colours = coloursOf(themeNow());
-    const bool focused = option->state.testFlag(State_HasFocus);
     painter->save();
     painter->setRenderHint(QPainter::Antialiasing);
-    const double line = focused ? 2.0 : 1.0; // whole pixels: its middle lies half of it inside
-    const double inset = line / 2.0;
-    painter->setPen(QPen(focused ? colours.accent : colours.muted, line));
+    painter->setPen(Qt::NoPen);
     painter->setBrush(colours.base);
-    painter->drawRoundedRect(QRectF(option->rect).adjusted(inset, inset, -inset, -inset), 4, 4);
+    painter->drawRoundedRect(option->rect, 4, 4);
+    drawOutline(*option, *painter);
     const auto place = visualRect(option->direction, option->rect,
                                   {option->rect.right() - 18, option->rect.top(), 14, option->rect.height()});
     const auto middle = QRectF(place).center();

@@ -4,6 +4,9 @@
 
 #include <QProxyStyle>
 
+class QStyleOptionSlider;
+class QStyleOptionTab;
+
 namespace quarterstep
 {
 
@@ -18,6 +21,8 @@ class DeskStyle final : public QProxyStyle
     void polish(QWidget* widget) override;
     void drawPrimitive(PrimitiveElement element, const QStyleOption* option, QPainter* painter,
                        const QWidget* widget) const override;
+    void drawItemText(QPainter* painter, const QRect& rect, int flags, const QPalette& palette, bool enabled,
+                      const QString& text, QPalette::ColorRole role) const override;
     void drawControl(ControlElement element, const QStyleOption* option, QPainter* painter,
                      const QWidget* widget) const override;
     [[nodiscard]] int pixelMetric(PixelMetric metric, const QStyleOption* option,
@@ -28,6 +33,10 @@ class DeskStyle final : public QProxyStyle
                             const QWidget* widget) const override;
 
   private:
+    [[nodiscard]] static int flagsFor(int flags, const QString& text);
+    static void drawOutline(const QStyleOption& option, QPainter& painter);
+    void drawSlider(const QStyleOptionSlider& slider, QPainter& painter, const QWidget* widget) const;
+    static void drawTab(const QStyleOptionTab& tab, QPainter& painter);
     static void drawFocus(const QStyleOption& option, QPainter& painter);
 };
 

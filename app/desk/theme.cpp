@@ -51,8 +51,9 @@ QPalette paletteOf(const Colours& c)
     return palette;
 }
 
-/// %1 base, %2 border, %3 text, %4 muted, %5 accent, %6 text on accent, %7 caution, %8 width of the focus
-/// line, %9 and %10 points of titles and banners
+/// Fields to type in have their colour from the palette: one said here would make their examples as pale
+/// again. %1 base, %2 border, %3 text, %4 muted, %5 accent, %6 text on accent, %7 caution, %8 width of the
+/// focus line, %9 and %10 points of titles and banners
 QString sheetOf(const Colours& c, Theme theme, double points)
 {
     return QStringLiteral(
@@ -67,12 +68,12 @@ QString sheetOf(const Colours& c, Theme theme, double points)
                "QLabel[role=\"banner\"]{font-weight:700;color:%3;font-size:%10pt;}"
                "QLabel[role=\"badge\"]{font-weight:700;color:%7;border:2px solid "
                "%7;border-radius:4px;padding:2px 8px;}"
-               "QPlainTextEdit,QTextBrowser,QListWidget{background:%1;color:%3;border:1px solid "
+               "QPlainTextEdit,QTextBrowser,QListWidget{background:%1;border:1px solid "
                "%4;border-radius:4px;}"
                "QListWidget::item{padding:6px;}"
                "QPlainTextEdit:focus,QTextBrowser:focus,QListWidget:focus{border:%8px solid %5;}"
                "QLabel[role=\"complaint\"]{color:%7;}"
-               "QLineEdit{background:%1;color:%3;border:1px solid %4;border-radius:4px;padding:3px "
+               "QLineEdit{background:%1;border:1px solid %4;border-radius:4px;padding:3px "
                "6px;}"
                "QLineEdit:focus{border:%8px solid %5;padding:2px 5px;}"
                "QLineEdit:disabled{background:transparent;border:1px dashed %2;}"

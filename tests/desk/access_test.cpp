@@ -10,6 +10,7 @@
 #include <QApplication>
 #include <QFontMetrics>
 #include <QPalette>
+#include <QPlainTextEdit>
 
 using namespace quarterstep;
 namespace utf = boost::unit_test;
@@ -81,6 +82,35 @@ BOOST_AUTO_TEST_CASE(every_palette_of_the_program_can_be_read,
                            nameOf(theme).toStdString()
                                << ", group " << group << ": " << words << " on " << behind << " "
                                << contrast(palette.color(group, words), palette.color(group, behind)));
+    }
+    applyTheme(*qApp, Theme::light);
+}
+
+/// The most that anything stands out from what is most of the picture.
+double mostContrast(const QImage& image)
+{
+    const auto behind = image.pixelColor(image.width() - 12, 6);
+    double most = 1.0;
+    for (int y = 4; y < image.height() - 4; ++y)
+        for (int x = 8; x < image.width() - 8; ++x)
+            most = std::max(most, contrast(image.pixelColor(x, y), behind));
+    return most;
+}
+
+BOOST_AUTO_TEST_CASE(examples_in_empty_fields_can_be_read_as_they_are_painted,
+                     *utf::label("REF") * utf::description("WCAG 2.2, 1.4.3 and 1.4.6"))
+{
+    for (const auto theme : {Theme::light, Theme::dark, Theme::sun}) {
+        applyTheme(*qApp, theme);
+        OpenDesk desk;
+        desk.window.showPlace(DeskWindow::Place::stock);
+        auto& filter = named<QWidget>(desk.window, "linesFilter");
+        BOOST_TEST(!filter.hasFocus());
+        const double least = theme == Theme::sun ? 7.0 : 4.5;
+        BOOST_TEST(mostContrast(filter.grab().toImage()) >= least, nameOf(theme).toStdString());
+        desk.window.showTrays({});
+        auto& trays = named<QPlainTextEdit>(desk.window, "traysEdit");
+        BOOST_TEST(mostContrast(trays.viewport()->grab().toImage()) >= least, nameOf(theme).toStdString());
     }
     applyTheme(*qApp, Theme::light);
 }

@@ -48,6 +48,96 @@ void showPin(DeskWindow& window)
     BOOST_TEST(named<QWidget>(window, "pinStrip").isVisible());
 }
 
+std::vector<WalkedPage> pagesToBegin()
+{
+    return {
+        {"opening", [](DeskWindow& window) { window.showOpening(); }},
+        {"a folder that was not opened",
+         [](DeskWindow& window) { BOOST_TEST(!window.openCamp(QStringLiteral("/no-such-folder"))); }},
+        {"trays", [](DeskWindow& window) { window.showTrays({}); }},
+        {"settings", [](DeskWindow& window) { window.showSettings(); }},
+        {"bringing in",
+         [](DeskWindow& window) {
+             window.showExchange();
+             window.exchange().showPart(ExchangePage::bringInPart);
+             QFile file(window.campFolder() + QStringLiteral("/theirs.txt"));
+             BOOST_TEST(file.open(QIODevice::WriteOnly));
+             file.write("ID;OD Sph;OS Sph\nK-1;-1,25;+0,50\nK-2;1,25;\n");
+             file.close();
+             window.exchange().bringIn().openFiles({file.fileName()});
+             window.exchange().waitForReading();
+         }},
+        {"sending out", [](DeskWindow& window) { window.exchange().showPart(ExchangePage::sendOutPart); }}};
+}
+
+std::vector<WalkedPage> pagesOfPeople()
+{
+    return {
+        {"dispense",
+         [](DeskWindow& window) {
+             window.showPlace(DeskWindow::Place::dispense);
+             BOOST_TEST(window.choosePerson(QStringLiteral("P-1")));
+         }},
+        {"an empty card",
+         [](DeskWindow& window) {
+             window.showPlace(DeskWindow::Place::dispense);
+             named<QPushButton>(window, "newPersonButton").click();
+         }},
+        {"plain reader", [](DeskWindow& window) { named<QTabBar>(window, "cardTabs").setCurrentIndex(1); }},
+        {"the waiting line", [](DeskWindow& window) { showPeople(window, DispensePlace::linePage); }},
+        {"orders", [](DeskWindow& window) {
+             named<QTabBar>(window, "cardTabs").setCurrentIndex(0);
+             showPeople(window, DispensePlace::ordersPage);
+         }}};
+}
+
+std::vector<WalkedPage> pagesOfStock()
+{
+    return {{"stock",
+             [](DeskWindow& window) {
+                 window.dispense().showPeoplePage(DispensePlace::peoplePage);
+                 window.showPlace(DeskWindow::Place::stock);
+                 window.stock().showView(StockPlace::asTable);
+                 BOOST_TEST(window.stock().chooseLine("D-100"));
+             }},
+            {"ladder", [](DeskWindow& window) { window.stock().showView(StockPlace::asLadder); }},
+            {"box", [](DeskWindow& window) { window.stock().showView(StockPlace::asBox); }},
+            {"packing",
+             [](DeskWindow& window) {
+                 window.showPlace(DeskWindow::Place::stock);
+                 window.stock().showView(StockPlace::packing);
+             }},
+            {"transfers",
+             [](DeskWindow& window) {
+                 window.showPlace(DeskWindow::Place::stock);
+                 window.stock().showView(StockPlace::transfers);
+             }},
+            {"a PIN is asked for", showPin}};
+}
+
+std::vector<WalkedPage> pagesOfAudit()
+{
+    return {{"why above another",
+             [](DeskWindow& window) {
+                 window.showPlace(DeskWindow::Place::dispense);
+                 BOOST_TEST(window.choosePerson(QStringLiteral("P-1")));
+                 named<QTabBar>(window, "whyTabs").setCurrentIndex(2);
+             }},
+            {"audit, findings", [](DeskWindow& window) { showAudit(window, 0, 0); }},
+            {"audit, why not", [](DeskWindow& window) { showAudit(window, 0, 1); }},
+            {"audit, charts", [](DeskWindow& window) { showAudit(window, 1, 0); }},
+            {"audit, reasons",
+             [](DeskWindow& window) {
+                 showAudit(window, 1, 1);
+                 named<QComboBox>(window, "chartKindBox").setCurrentIndex(3);
+             }},
+            {"audit, bench", [](DeskWindow& window) { showAudit(window, 2, 0); }},
+            {"practice", [](DeskWindow& window) {
+                 window.showPlace(DeskWindow::Place::dispense);
+                 window.practice().begin();
+             }}};
+}
+
 /// A frame, or what stands on one side of a splitter: read from its beginning to its end.
 const QWidget* panelOf(const QWidget* widget)
 {
@@ -89,80 +179,12 @@ double luminance(const QColor& colour)
 
 const std::vector<WalkedPage>& pagesOfDesk()
 {
-    static const std::vector<WalkedPage> pages{
-        {"opening", [](DeskWindow& window) { window.showOpening(); }},
-        {"a folder that was not opened",
-         [](DeskWindow& window) { BOOST_TEST(!window.openCamp(QStringLiteral("/no-such-folder"))); }},
-        {"trays", [](DeskWindow& window) { window.showTrays({}); }},
-        {"settings", [](DeskWindow& window) { window.showSettings(); }},
-        {"bringing in",
-         [](DeskWindow& window) {
-             window.showExchange();
-             window.exchange().showPart(ExchangePage::bringInPart);
-             QFile file(window.campFolder() + QStringLiteral("/theirs.txt"));
-             BOOST_TEST(file.open(QIODevice::WriteOnly));
-             file.write("ID;OD Sph;OS Sph\nK-1;-1,25;+0,50\nK-2;1,25;\n");
-             file.close();
-             window.exchange().bringIn().openFiles({file.fileName()});
-             window.exchange().waitForReading();
-         }},
-        {"sending out", [](DeskWindow& window) { window.exchange().showPart(ExchangePage::sendOutPart); }},
-        {"dispense",
-         [](DeskWindow& window) {
-             window.showPlace(DeskWindow::Place::dispense);
-             BOOST_TEST(window.choosePerson(QStringLiteral("P-1")));
-         }},
-        {"an empty card",
-         [](DeskWindow& window) {
-             window.showPlace(DeskWindow::Place::dispense);
-             named<QPushButton>(window, "newPersonButton").click();
-         }},
-        {"plain reader", [](DeskWindow& window) { named<QTabBar>(window, "cardTabs").setCurrentIndex(1); }},
-        {"the waiting line", [](DeskWindow& window) { showPeople(window, DispensePlace::linePage); }},
-        {"orders",
-         [](DeskWindow& window) {
-             named<QTabBar>(window, "cardTabs").setCurrentIndex(0);
-             showPeople(window, DispensePlace::ordersPage);
-         }},
-        {"stock",
-         [](DeskWindow& window) {
-             window.dispense().showPeoplePage(DispensePlace::peoplePage);
-             window.showPlace(DeskWindow::Place::stock);
-             window.stock().showView(StockPlace::asTable);
-             BOOST_TEST(window.stock().chooseLine("D-100"));
-         }},
-        {"ladder", [](DeskWindow& window) { window.stock().showView(StockPlace::asLadder); }},
-        {"box", [](DeskWindow& window) { window.stock().showView(StockPlace::asBox); }},
-        {"packing",
-         [](DeskWindow& window) {
-             window.showPlace(DeskWindow::Place::stock);
-             window.stock().showView(StockPlace::packing);
-         }},
-        {"transfers",
-         [](DeskWindow& window) {
-             window.showPlace(DeskWindow::Place::stock);
-             window.stock().showView(StockPlace::transfers);
-         }},
-        {"a PIN is asked for", showPin},
-        {"why above another",
-         [](DeskWindow& window) {
-             window.showPlace(DeskWindow::Place::dispense);
-             BOOST_TEST(window.choosePerson(QStringLiteral("P-1")));
-             named<QTabBar>(window, "whyTabs").setCurrentIndex(2);
-         }},
-        {"audit, findings", [](DeskWindow& window) { showAudit(window, 0, 0); }},
-        {"audit, why not", [](DeskWindow& window) { showAudit(window, 0, 1); }},
-        {"audit, charts", [](DeskWindow& window) { showAudit(window, 1, 0); }},
-        {"audit, reasons",
-         [](DeskWindow& window) {
-             showAudit(window, 1, 1);
-             named<QComboBox>(window, "chartKindBox").setCurrentIndex(3);
-         }},
-        {"audit, bench", [](DeskWindow& window) { showAudit(window, 2, 0); }},
-        {"practice", [](DeskWindow& window) {
-             window.showPlace(DeskWindow::Place::dispense);
-             window.practice().begin();
-         }}};
+    static const auto pages = [] {
+        std::vector<WalkedPage> all;
+        for (const auto& some : {pagesToBegin(), pagesOfPeople(), pagesOfStock(), pagesOfAudit()})
+            all.insert(all.end(), some.begin(), some.end());
+        return all;
+    }();
     return pages;
 }
 

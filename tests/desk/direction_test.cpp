@@ -3,11 +3,13 @@
 // pair.
 #include "app/desk/models/pairs_model.hpp"
 #include "app/desk/models/plane_model.hpp"
+#include "app/desk/theme.hpp"
 #include "app/desk/words.hpp"
 #include "app/session/wording.hpp"
 #include "tests/desk/camp_folder.hpp"
 
 #include <QApplication>
+#include <QLabel>
 #include <QLineEdit>
 #include <QPainter>
 
@@ -73,6 +75,45 @@ BOOST_AUTO_TEST_CASE(cells_with_powers_and_prism_are_painted_alike_in_both_direc
     plane.show(planeOfStock(small.stock));
     for (int row = 0; row < plane.rowCount(); ++row)
         BOOST_TEST(sameBothWays(plane.index(row, PlaneModel::meanColumn).data().toString()));
+}
+
+/// How far from the right edge each line of a label begins, in pixels.
+std::vector<int> beginnings(QLabel& label)
+{
+    const auto image = label.grab().toImage();
+    const int height = label.fontMetrics().lineSpacing();
+    std::vector<int> begins;
+    for (int top = 0; top + height <= image.height(); top += height) {
+        int last = -1;
+        for (int x = 0; x < image.width(); ++x)
+            for (int y = top; y < top + height; ++y)
+                if (qGray(image.pixel(x, y)) < 128)
+                    last = x;
+        begins.push_back(image.width() - 1 - last);
+    }
+    return begins;
+}
+
+BOOST_AUTO_TEST_CASE(every_line_of_words_begins_at_the_right, *utf::label("REG"))
+{
+    applyTheme(*qApp, Theme::light);
+    QApplication::setLayoutDirection(Qt::RightToLeft);
+    const auto word = QString::fromUtf8("\u0627\u0644\u0646\u0638\u0627\u0631\u0629 ");
+    for (const auto& before :
+         {QString(), QStringLiteral("N+125-60M-BK "), ltr(QStringLiteral("N+125-60M-BK")) + QLatin1Char(' '),
+          word.repeated(3) + ltr(QStringLiteral("-1.25 -0.50 x 90")) + QLatin1Char(' ')}) {
+        QLabel label(before + word.repeated(9));
+        label.setWordWrap(true);
+        label.setStyleSheet(QStringLiteral("color:black;background:white"));
+        for (const int width : {150, 163, 181}) {
+            label.resize(width, label.heightForWidth(width));
+            const auto begins = beginnings(label);
+            BOOST_TEST(begins.size() > 2U);
+            for (const int begin : begins) // what a letter leaves free beside it; a space is wider
+                BOOST_TEST(begin <= 3, width << ": a line begins at " << begin);
+        }
+    }
+    QApplication::setLayoutDirection(Qt::LeftToRight);
 }
 
 BOOST_AUTO_TEST_CASE(raw_values_and_spoken_names_carry_no_marks_of_direction, *utf::label("PROP"))

@@ -25,9 +25,6 @@ K-3;+2,00;+1,00;90;+2,25;+0,75;85;;63;
 K-4;-3,00;+0,75;;-3,25;;;;61;
 W-004;-1,00;;;-1,00;;;;60;
 END
-cp -R samples/orrowen_coast "$place/audited"
-"$build/bin/quarterstep" dispense --camp "$place/audited" samples/orrowen_coast/people.csv > "$place/given" 2>&1
-[ -s "$place/audited/ledger.sqlite" ] || { cat "$place/given"; exit 1; }
 failed=0
 made=0
 
@@ -72,16 +69,20 @@ worked() { # verb and words: on the day's camp; 1 only says that somebody was no
     [ $? = 1 ] || { cat "$place/said" && exit 1; }
 }
 
-manual_pictures() {
-    command -v pngquant > /dev/null || { echo "the pictures of the manual need the package pngquant" >&2; exit 4; }
-    out=app/help/pictures
-    mkdir -p "$out" && rm -f "$out"/*.png
-    # A day behind it, with two pairs picked by hand and a lot drawn, so that the audit has something to look at.
+# A day behind it, with two pairs picked by hand and a lot drawn, so that the audit has something to look at.
+make_day() {
     cp -R "$place/camp" "$place/day"
     worked dispense --person W-012 --lines D-300-54C --reason "asked for it after trying" --actor AB "$place/day/people.csv"
     worked dispense --person W-003 --lines N+200-60M-BK --reason "asked for a stronger pair" --actor AB "$place/day/people.csv"
     worked dispense --actor AB "$place/day/people.csv"
     worked audit draw --actor AB
+}
+
+manual_pictures() {
+    command -v pngquant > /dev/null || { echo "the pictures of the manual need the package pngquant" >&2; exit 4; }
+    out=app/help/pictures
+    mkdir -p "$out" && rm -f "$out"/*.png
+    make_day
     of_manual opening
     of_manual trays --place trays
     of_manual near-pair --person W-003 "$place/camp"
@@ -106,6 +107,7 @@ if [ -n "$manual" ]; then
 fi
 out=$build/pictures
 mkdir -p "$out"
+make_day
 for look in light dark sun; do
     for language in en ar hi; do
         for form in "1366x768 100" "1920x1080 100" "1366x768 200"; do
@@ -115,7 +117,7 @@ for look in light dark sun; do
             picture trays "$look" "$language" "$1" "$2" --place trays
             picture settings "$look" "$language" "$1" "$2" --place settings "$place/camp"
             picture dispense-empty "$look" "$language" "$1" "$2" "$place/camp"
-            picture dispense "$look" "$language" "$1" "$2" --person W-004 "$place/camp"
+            picture dispense "$look" "$language" "$1" "$2" --person W-003 "$place/camp"
             picture stock "$look" "$language" "$1" "$2" --place stock --line N+200-62M-BK "$place/camp"
             picture stock-ladder "$look" "$language" "$1" "$2" --place stock-ladder "$place/camp"
             picture stock-box "$look" "$language" "$1" "$2" --place stock-box "$place/camp"
@@ -123,9 +125,9 @@ for look in light dark sun; do
             picture stock-transfers "$look" "$language" "$1" "$2" --place stock-transfers "$place/camp"
             picture bring-in "$look" "$language" "$1" "$2" --bring "$place/theirs.csv" "$place/camp"
             picture send-out "$look" "$language" "$1" "$2" --place send-out "$place/camp"
-            picture audit "$look" "$language" "$1" "$2" --place audit "$place/audited"
-            picture audit-charts "$look" "$language" "$1" "$2" --place audit-charts "$place/audited"
-            picture audit-bench "$look" "$language" "$1" "$2" --place audit-bench "$place/audited"
+            picture audit "$look" "$language" "$1" "$2" --place audit --person W-003 "$place/day"
+            picture audit-charts "$look" "$language" "$1" "$2" --place audit-charts "$place/day"
+            picture audit-bench "$look" "$language" "$1" "$2" --place audit-bench "$place/day"
             picture help "$look" "$language" "$1" "$2" --place help "$place/camp"
             picture keys "$look" "$language" "$1" "$2" --place keys "$place/camp"
         done

@@ -7,6 +7,7 @@
 #include "app/desk/models/lines_model.hpp"
 #include "app/desk/places/stock_place.hpp"
 #include "app/desk/plots/ladder_data.hpp"
+#include "app/session/keeping.hpp"
 #include "inventory/text/stock_file.hpp"
 #include "tests/desk/camp_folder.hpp"
 
@@ -281,6 +282,44 @@ BOOST_AUTO_TEST_CASE(levels_follow_what_is_available_not_what_is_there, *utf::la
     BOOST_TEST((levelOf(line) == StockLevel::out));
     line.onHand = 14;
     BOOST_TEST((levelOf(line) == StockLevel::plenty));
+}
+
+BOOST_AUTO_TEST_CASE(figures_read_on_from_the_last_entry_are_those_of_a_window_that_reads_all,
+                     *utf::label("PROP"))
+{
+    StockDesk desk;
+    const auto cells = [](QTableView& view) {
+        QStringList all;
+        for (int row = 0; row < view.model()->rowCount(); ++row)
+            for (int column = 0; column < view.model()->columnCount(); ++column)
+                all << view.model()->index(row, column).data().toString();
+        return all;
+    };
+    for (int round = 0; round < 3; ++round) {
+        auto camp = Camp::open(desk.folder.path().toStdString(), Ledger::Mode::readWrite); // another station
+        StockWish arrived;
+        arrived.work = StockWork::receive;
+        arrived.quantity = 2 + round;
+        arrived.initials = "EF";
+        arrived.words = "from the store";
+        carryOut(camp, entriesOf(camp, "D-125", arrived).entries, false);
+        desk.choose(StockWork::count); // and this one
+        desk.fill("stockQuantityEdit", "3");
+        desk.fill("stockWordsEdit", "found less");
+        desk.fill("stockInitialsEdit", "AB");
+        desk.fill("stockSecondEdit", "CD");
+        desk.enter();
+        BOOST_TEST(desk.window.messages().code().toStdString() == "");
+        BOOST_TEST_REQUIRE(desk.window.stock().chooseLine("D-100"));
+        desk.choose(StockWork::receive);
+        DeskWindow fresh;
+        BOOST_TEST_REQUIRE(fresh.openCamp(desk.folder.path()));
+        fresh.showPlace(DeskWindow::Place::stock);
+        BOOST_TEST_REQUIRE(fresh.stock().chooseLine("D-100"));
+        BOOST_TEST((cells(desk.lines()) == cells(named<QTableView>(fresh, "linesView"))), round);
+        BOOST_TEST(named<QLabel>(desk.window, "stockFigures").text().toStdString() ==
+                   named<QLabel>(fresh, "stockFigures").text().toStdString());
+    }
 }
 
 BOOST_AUTO_TEST_CASE(the_ladder_adds_up_lines_of_one_power, *utf::label("PROP"))

@@ -31,6 +31,15 @@ void put(QList<KeyGroup>& groups, const QString& title, const QString& key, cons
     found->keys.append({key, words});
 }
 
+/// Tables of rich text do not turn round: from right to left the key stands in the last column.
+QString rowOf(const QString& key, const QString& words, bool rightToLeft)
+{
+    return (rightToLeft ? QStringLiteral("<tr><td width=\"70%\" align=\"right\">%2</td>"
+                                         "<td width=\"30%\" align=\"right\"><b>%1</b></td></tr>")
+                        : QStringLiteral("<tr><td><b>%1</b></td><td>%2</td></tr>"))
+        .arg(key.toHtmlEscaped(), words.toHtmlEscaped());
+}
+
 QString keysOfAction(const QAction& action)
 {
     QStringList keys;
@@ -78,11 +87,11 @@ void KeySheet::showKeysOf(const QWidget& window)
 {
     QString page;
     for (const auto& group : keysOf(window)) {
-        page += QStringLiteral("<h3>%1</h3><table cellpadding=\"4\">")
-                    .arg((group.title.isEmpty() ? tr("Everywhere") : group.title).toHtmlEscaped());
+        page += QStringLiteral("<h3>%1</h3><table cellpadding=\"4\"%2>")
+                    .arg((group.title.isEmpty() ? tr("Everywhere") : group.title).toHtmlEscaped(),
+                         isRightToLeft() ? QStringLiteral(" width=\"100%\"") : QString());
         for (const auto& [key, words] : group.keys)
-            page += QStringLiteral("<tr><td><b>%1</b></td><td>%2</td></tr>")
-                        .arg(key.toHtmlEscaped(), words.toHtmlEscaped());
+            page += rowOf(key, words, isRightToLeft());
         page += QStringLiteral("</table>");
     }
     page += QStringLiteral("<p>%1</p>")

@@ -84,6 +84,7 @@ QWidget* TrayPage::buildTyping()
                           "count. After the count: centres in mm, bin, round lens size in mm"));
     trays_->setTabChangesFocus(true);
     trays_->setLayoutDirection(Qt::LeftToRight);
+    trays_->viewport()->setLayoutDirection(Qt::LeftToRight); // the example is painted there
     trays_->setPlaceholderText(QLatin1String(readersExample));
     label->setBuddy(trays_);
     column->addWidget(label);

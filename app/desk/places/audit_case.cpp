@@ -9,6 +9,7 @@
 #include "app/desk/places/pages_frame.hpp"
 #include "app/desk/places/parts.hpp"
 #include "app/desk/plots/bars_view.hpp"
+#include "app/desk/shell/wrap_layout.hpp"
 #include "app/session/wording.hpp"
 
 #include <QButtonGroup>
@@ -69,14 +70,20 @@ QWidget* AuditCasePanel::buildCriteria()
     auto* page = new QWidget;
     auto* column = new QVBoxLayout(page);
     column->setContentsMargins(0, 0, 0, 0);
-    auto* row = new QHBoxLayout;
-    row->addWidget(hinted(AuditPlace::tr("Why, criterion by criterion:"), QStringLiteral("criteriaHint")), 1);
+    auto* bar = new QWidget;
+    auto* row = new WrapLayout(bar);
+    row->setContentsMargins(0, 0, 0, 0);
+    row->setSpacing(8);
+    auto* hint = hinted(AuditPlace::tr("Why, criterion by criterion:"), QStringLiteral("criteriaHint"));
+    hint->setWordWrap(false);
+    row->addWidget(hint);
+    row->endHere();
     pairButtons_ = oneOf(this, *row,
                          {{QStringLiteral("criteriaOfGiven"), AuditPlace::tr("Pair given"),
                            AuditPlace::tr("How the pair that was given is judged")},
                           {QStringLiteral("criteriaOfBetter"), AuditPlace::tr("Better pair"),
                            AuditPlace::tr("How the pair that lay in the box is judged")}});
-    column->addLayout(row);
+    column->addWidget(bar);
     criteriaView_ =
         tableOf(criteria_, QStringLiteral("caseCriteria"), AuditPlace::tr("Criteria of the pair"));
     criteriaView_->setToolTip(

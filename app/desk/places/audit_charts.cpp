@@ -11,6 +11,7 @@
 #include "app/desk/plots/bars_paper.hpp"
 #include "app/desk/plots/bars_view.hpp"
 #include "app/desk/plots/chart_view.hpp"
+#include "app/desk/shell/wrap_layout.hpp"
 #include "app/paper/content/plain_text.hpp"
 #include "app/paper/content/report_words.hpp"
 #include "app/session/wording.hpp"
@@ -78,7 +79,10 @@ AuditCharts::AuditCharts(MessageBar& messages, QWidget* parent)
 {
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
-    auto* row = new QHBoxLayout;
+    auto* bar = new QWidget;
+    auto* row = new WrapLayout(bar);
+    row->setContentsMargins(0, 0, 0, 0);
+    row->setSpacing(8);
     kind_ = boxNamed(QStringLiteral("chartKindBox"), AuditPlace::tr("Chart"),
                      AuditPlace::tr("Which picture is drawn"));
     kind_->addItems({AuditPlace::tr("Funnel: shares against the size of the group"),
@@ -92,11 +96,14 @@ AuditCharts::AuditCharts(MessageBar& messages, QWidget* parent)
     print_ = new QPushButton(tr("Print"));
     print_->setObjectName(QStringLiteral("printChartButton"));
     print_->setToolTip(tr("Prints the chart with its numbers on the printer of the settings (Ctrl+P)"));
-    row->addWidget(kind_, 2);
-    row->addWidget(by_, 1);
+    kind_->setMinimumContentsLength(34);
+    by_->setMinimumContentsLength(16);
+    row->addWidget(kind_);
+    row->addWidget(by_);
+    row->endHere();
     row->addWidget(save_);
     row->addWidget(print_);
-    column->addLayout(row);
+    column->addWidget(bar);
     whyNot_ = new QLabel;
     whyNot_->setObjectName(QStringLiteral("chartWhyNot"));
     whyNot_->setWordWrap(true);

@@ -8,6 +8,7 @@
 #include "app/desk/places/audit_reports.hpp"
 #include "app/desk/places/bench_panel.hpp"
 #include "app/desk/places/parts.hpp"
+#include "app/desk/shell/wrap_layout.hpp"
 
 #include <QAction>
 #include <QButtonGroup>
@@ -79,17 +80,23 @@ QWidget* AuditPlace::buildFindings()
     auditButton_->setToolTip(tr("Reads the ledger from the first entry to the last (F5)"));
     record->addWidget(auditButton_);
     column->addLayout(record);
-    auto* row = new QHBoxLayout;
+    auto* bar = new QWidget;
+    auto* row = new WrapLayout(bar);
+    row->setContentsMargins(0, 0, 0, 0);
+    row->setSpacing(8);
     classes_ =
         boxNamed(QStringLiteral("classBox"), tr("What is shown"), tr("Shows findings of one class only"));
-    row->addWidget(classes_, 1);
+    classes_->setMinimumContentsLength(16);
+    row->addWidget(classes_);
     filter_ = new QLineEdit;
     filter_->setObjectName(QStringLiteral("findingsFilter"));
     filter_->setAccessibleName(tr("Look for a finding"));
     filter_->setPlaceholderText(tr("Look for a person, a line, a word"));
     filter_->setToolTip(tr("Shows only findings in which these words stand (Ctrl+F)"));
     filter_->setClearButtonEnabled(true);
-    row->addWidget(filter_, 1);
+    filter_->setMinimumWidth(filter_->fontMetrics().averageCharWidth() * 36);
+    row->addWidget(filter_);
+    row->endHere();
     viewButtons_ = oneOf(
         this, *row,
         {{QStringLiteral("findingsAsList"), tr("Findings"),
@@ -97,7 +104,7 @@ QWidget* AuditPlace::buildFindings()
          {QStringLiteral("findingsAsCharts"), tr("Charts"), tr("How often, by site, week and kind of pair")},
          {QStringLiteral("findingsAsBench"), tr("Bench"),
           tr("Lots read again, who is to be seen again, the report")}});
-    column->addLayout(row);
+    column->addWidget(bar);
     views_ = new QStackedWidget;
     views_->addWidget(buildList());
     charts_ = new AuditCharts(parts_.messages);

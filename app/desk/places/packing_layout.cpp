@@ -194,6 +194,8 @@ QWidget* PackingPanel::buildAnswer()
     lists_->setToolTip(tr("What is shown of the plan"));
     lists_->setDrawBase(false);
     lists_->setExpanding(false);
+    lists_->setUsesScrollButtons(false);
+    lists_->setElideMode(Qt::ElideRight);
     for (const auto& words : {tr("Order"), tr("Packing list"), tr("Checked"), tr("Without a pair"),
                               tr("Runs out"), tr("Not bought"), tr("Curve")})
         lists_->addTab(words);

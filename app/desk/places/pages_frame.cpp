@@ -18,6 +18,8 @@ PagesFrame::PagesFrame(const QString& name, const QString& tabsName, const QStri
     tabs_->setToolTip(spoken);
     tabs_->setDrawBase(false);
     tabs_->setExpanding(false);
+    tabs_->setUsesScrollButtons(false); // names are shortened, no page goes out of sight
+    tabs_->setElideMode(Qt::ElideRight);
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(12, 6, 12, 8);
     column->setSpacing(4);
@@ -33,7 +35,9 @@ PagesFrame::PagesFrame(const QString& name, const QString& tabsName, const QStri
 int PagesFrame::addPage(const QString& title, QWidget* page)
 {
     pages_->addWidget(page);
-    return tabs_->addTab(title);
+    const int tab = tabs_->addTab(title);
+    tabs_->setTabToolTip(tab, title); // where it is shortened
+    return tab;
 }
 
 void PagesFrame::setPage(int page)

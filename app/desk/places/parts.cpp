@@ -93,6 +93,15 @@ QTableView* tableOf(QAbstractItemModel* model, const QString& name, const QStrin
     view->horizontalHeader()->setDefaultAlignment(Qt::AlignLeading | Qt::AlignVCenter);
     view->setHorizontalScrollMode(QAbstractItemView::ScrollPerPixel);
     view->setWordWrap(false);
+    // A list with nothing in it has nothing to scroll to.
+    const auto scroll = [view] {
+        view->setHorizontalScrollBarPolicy(view->model()->rowCount() > 0 ? Qt::ScrollBarAsNeeded
+                                                                         : Qt::ScrollBarAlwaysOff);
+    };
+    QObject::connect(model, &QAbstractItemModel::modelReset, view, scroll);
+    QObject::connect(model, &QAbstractItemModel::rowsInserted, view, scroll);
+    QObject::connect(model, &QAbstractItemModel::rowsRemoved, view, scroll);
+    scroll();
     return view;
 }
 

@@ -29,7 +29,8 @@ namespace quarterstep
 [[nodiscard]] QFrame* framed(const QString& name, const QString& title, QVBoxLayout*& column);
 /// A table whose rows are chosen one at a time and never edited.
 [[nodiscard]] QTableView* tableOf(QAbstractItemModel* model, const QString& name, const QString& accessible);
-/// Widths of the first columns in characters; people may change them, the last column takes what is left.
+/// Widths of the first columns in characters, and at least that of their headings; people may change them,
+/// the last column takes what is left.
 void giveWidths(QTableView& table, std::initializer_list<int> characters);
 [[nodiscard]] QComboBox* boxNamed(const QString& name, const QString& accessible, const QString& tooltip);
 inline constexpr int leastField = 26; ///< px, height of a field for numbers; WCAG 2.2, 2.5.8 asks for 24

@@ -40,10 +40,11 @@ PlanePanel::PlanePanel(QWidget* parent)
     twin->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
     pages_->addWidget(twin);
     column->addWidget(pages_, 1);
-    column->addWidget(
-        hinted(tr("R, L: the person's eyes · disc: pairs · diamond: lenses · cross: none left · "
-                  "dot: ranks · open ring: chosen pair. The larger, the more there are."),
-               QStringLiteral("planeLegend")));
+    legend_ = hinted(tr("R, L: the person's eyes · disc: pairs · diamond: lenses · cross: none left · "
+                        "dot: ranks · open ring: chosen pair. The larger, the more there are."),
+                     QStringLiteral("planeLegend"));
+    pages_->setToolTip(legend_->text());
+    column->addWidget(legend_);
     connect(tableButton_, &QPushButton::toggled, this, [this](bool on) {
         pages_->setCurrentIndex(on ? 1 : 0);
         tableButton_->setText(on ? tr("Picture") : tr("Table"));
@@ -61,6 +62,15 @@ void PlanePanel::show(const PlotData& picture)
 void PlanePanel::pointAt(int row)
 {
     plot_->pointAt(row);
+}
+
+/// Where letters are large and the screen is small, the picture needs the room of its legend, which is said
+/// by its tooltip as well.
+void PlanePanel::resizeEvent(QResizeEvent* event)
+{
+    constexpr int leastLines = 20;
+    QFrame::resizeEvent(event);
+    legend_->setVisible(height() >= leastLines * fontMetrics().height());
 }
 
 void PlanePanel::toggleTable()

@@ -6,6 +6,7 @@
 
 #include <QFrame>
 
+class QLabel;
 class QPushButton;
 class QStackedWidget;
 
@@ -28,6 +29,9 @@ class PlanePanel final : public QFrame
     void toggleTable();
     void restyle();
 
+  protected:
+    void resizeEvent(QResizeEvent* event) override;
+
   Q_SIGNALS:
     void pairPointedAt(int row);
     void pairChosen(int row);
@@ -37,6 +41,7 @@ class PlanePanel final : public QFrame
     PlotView* plot_;
     QStackedWidget* pages_;
     QPushButton* tableButton_;
+    QLabel* legend_ = nullptr;
 };
 
 } // namespace quarterstep

@@ -141,15 +141,7 @@ QWidget* StockPlace::buildViews()
     linesView_->setToolTip(tr("Choose a line to see its card and to enter what happened"));
     linesView_->setSortingEnabled(true);
     linesView_->sortByColumn(LinesModel::binColumn, Qt::AscendingOrder);
-    linesView_->horizontalHeader()->setSectionResizeMode(QHeaderView::Interactive);
-    const int character = linesView_->fontMetrics().averageCharWidth();
-    const std::pair<int, int> widths[] = {{LinesModel::binColumn, 7},        {LinesModel::lineColumn, 19},
-                                          {LinesModel::powerColumn, 21},     {LinesModel::onHandColumn, 10},
-                                          {LinesModel::availableColumn, 11}, {LinesModel::asideColumn, 15},
-                                          {LinesModel::levelColumn, 13},     {LinesModel::campsColumn, 7}};
-    for (const auto& [at, characters] : widths)
-        linesView_->setColumnWidth(at, characters * character);
-    linesView_->horizontalHeader()->setStretchLastSection(true);
+    giveWidths(*linesView_, {6, 17, 18, 10, 12, 9, 12, 6}); // bin, line, power, available … camps
     views_->addWidget(linesView_);
     views_->addWidget(buildLadder());
     boxView_ = tableOf(box_, QStringLiteral("boxView"), tr("Bins of the box"));
@@ -201,14 +193,7 @@ QWidget* StockPlace::buildCard()
     column->addWidget(lineWords_);
     cardView_ = tableOf(card_, QStringLiteral("cardView"), tr("Stock card of the line"));
     cardView_->setToolTip(tr("Everything that happened to this line, newest first"));
-    const int character = cardView_->fontMetrics().averageCharWidth();
-    const std::pair<int, int> widths[] = {{CardModel::whenColumn, 20},
-                                          {CardModel::whatColumn, 16},
-                                          {CardModel::changeColumn, 9},
-                                          {CardModel::balanceColumn, 10}};
-    for (const auto& [at, characters] : widths)
-        cardView_->setColumnWidth(at, characters * character);
-    cardView_->horizontalHeader()->setStretchLastSection(true);
+    giveWidths(*cardView_, {18, 13, 8, 8}); // when, what, change, balance
     column->addWidget(cardView_, 1);
     blind_ =
         hinted(tr("A count is blind: what the book says comes back into sight once the count is entered."),

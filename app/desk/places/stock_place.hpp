@@ -74,6 +74,7 @@ class StockPlace final : public DeskPlace
     /// The counts are read again: now where they are in sight, else when they come into sight.
     void refresh();
     void readCounts();
+    void readOn();
     void drawViews();
     void carryOutWish(const std::string& line, const StockWish& wish);
     void carryOutEdits(bool accept);
@@ -96,6 +97,8 @@ class StockPlace final : public DeskPlace
     bool drawn_ = false; ///< ladder and box show the counts that are shown
     std::string line_;   ///< the chosen one; empty: none
     std::vector<ReachedBin> toCount_;
+    std::vector<Entry> entries_;      ///< of the ledger, as far as they were read
+    std::int64_t readTo_ = 0;         ///< place of the last of them in the order of arrival
     std::vector<std::string> posted_; ///< entries of this window, for taking back
 
     LinesModel* lines_;

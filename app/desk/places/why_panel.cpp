@@ -83,16 +83,8 @@ QWidget* WhyPanel::buildCriteria()
 {
     auto* view = tableOf(criteria_, QStringLiteral("criteriaView"), tr("Why: criteria of the chosen pair"));
     view->setToolTip(tr("Measured values and limits, each with its unit and source"));
-    const int character = view->fontMetrics().averageCharWidth();
-    const std::pair<int, int> widths[] = {{CriteriaModel::nameColumn, 23},
-                                          {CriteriaModel::measuredColumn, 8},
-                                          {CriteriaModel::limitColumn, 7},
-                                          {CriteriaModel::unitColumn, 6},
-                                          {CriteriaModel::bandColumn, 21}};
-    for (const auto& [at, characters] : widths)
-        view->setColumnWidth(at, characters * character);
-    view->horizontalHeader()->setMinimumSectionSize(character * 4);
-    view->horizontalHeader()->setStretchLastSection(true);
+    giveWidths(*view, {23, 8, 7, 6, 21}); // criterion, value, limit, unit, band
+    view->horizontalHeader()->setMinimumSectionSize(view->fontMetrics().averageCharWidth() * 4);
     return view;
 }
 

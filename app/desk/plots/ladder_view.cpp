@@ -88,9 +88,10 @@ void LadderView::draw()
     plot_->clearPlottables();
     auto* available = new QCPBars(plot_->xAxis, plot_->yAxis);
     auto* aside = new QCPBars(plot_->xAxis, plot_->yAxis);
-    auto fill = colours.accent;
-    fill.setAlphaF(themeNow() == Theme::sun ? 1.0F : 0.75F);
-    available->setPen(QPen(colours.accent));
+    const bool sun = themeNow() == Theme::sun; // black alone: a filled bar would hide the line across it
+    auto fill = sun ? colours.base : colours.accent;
+    fill.setAlphaF(sun ? 1.0F : 0.75F);
+    available->setPen(QPen(colours.accent, sun ? 1.6 : 1.0));
     available->setBrush(fill);
     aside->setPen(QPen(colours.accent));
     aside->setBrush(QBrush(colours.accent, Qt::BDiagPattern));

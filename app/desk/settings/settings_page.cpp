@@ -143,6 +143,7 @@ QFrame* SettingsPage::buildCamp()
         acuity_->addItem(words, static_cast<int>(notation));
     profile_ = choice(*form, "profileBox", tr("Judged by"),
                       tr("Profile of limits for everybody; by itself the desk chooses by age and purpose"));
+    profile_->setMinimumContentsLength(20); // its usual choice is told in a whole sentence
     for (auto* box : {cylinder_, acuity_, profile_})
         connect(box, &QComboBox::activated, this, &SettingsPage::takeCamp);
     column->addStretch(1);
