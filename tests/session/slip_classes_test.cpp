@@ -113,6 +113,31 @@ std::shared_ptr<const LaterWitness> pairRead(const std::string& power)
 
 BOOST_AUTO_TEST_SUITE(slip_classes)
 
+BOOST_AUTO_TEST_CASE(an_entry_that_says_otherwise_than_it_is_judged_again_is_told, *utf::label("DER"))
+{
+    const auto told = [](HandOverFacts facts) {
+        static const StockIndex index{box()};
+        const auto judged = judgeAgain(std::move(facts), &defaultRules(), {box(), &index}, {});
+        return std::any_of(judged.findings.begin(), judged.findings.end(), [](const AuditFinding& finding) {
+            return finding.kind == AuditClass::verdictDiffers;
+        });
+    };
+    auto facts = given(someone("-2.00", "-2.00"), "P-4").facts; // fits, and costs nothing
+    BOOST_TEST(!told(facts));                                   // nothing was stored
+    facts.verdict = "fits";
+    facts.costThousandths = 0;
+    facts.horizontalThousandths = 0;
+    BOOST_TEST(!told(facts));
+    facts.verdict = "caution";
+    BOOST_TEST(told(facts));
+    facts.verdict = "fits";
+    facts.costThousandths = 1;
+    BOOST_TEST(told(facts));
+    facts.costThousandths = 0;
+    facts.horizontalThousandths = 20;
+    BOOST_TEST(told(facts));
+}
+
 BOOST_AUTO_TEST_CASE(a_transposition_without_the_axis_is_an_axis_off_by_ninety, *utf::label("DER"))
 {
     // -1.00 -1.50 x 180 recorded: its half transposition -2.50 +1.50 x 180 is -1.00 -1.50 x 90
