@@ -35,6 +35,15 @@ BOOST_AUTO_TEST_CASE(a_power_without_its_sign_is_refused, *utf::label("DER"))
     expectRefusal("+1.00 Add -2.00", "addition-sign", 10);
 }
 
+BOOST_AUTO_TEST_CASE(a_sign_beyond_the_first_plane_is_quoted_as_it_was_written, *utf::label("DER"))
+{
+    const auto read = parseEye("-1.00 \U0001F453");
+    BOOST_TEST_REQUIRE(!read);
+    BOOST_TEST(read.complaint().offset == 6);
+    BOOST_TEST(read.complaint().sentence.arguments.at(0) == "\U0001F453");
+    BOOST_TEST(writePrismDegrees({}, Eye::right) == "0.00");
+}
+
 BOOST_AUTO_TEST_CASE(a_text_of_the_other_eye_is_refused, *utf::label("DER"))
 {
     for (const auto& [text, asked, eye] :

@@ -181,6 +181,25 @@ BOOST_AUTO_TEST_CASE(the_pd_of_each_eye_speaks_of_that_of_both, *utf::label("DER
     BOOST_TEST(near->probability < 0.4);
 }
 
+BOOST_AUTO_TEST_CASE(of_one_seeing_eye_only_that_eye_is_asked, *utf::label("PROP"))
+{
+    auto person = someone("balance", "+2.00");
+    person.eyes.left.objective = sphereOf(-2.0);
+    const auto far = answerOf(given(person, "P4"));
+    BOOST_REQUIRE(classWith(far, S::sphereSign, Eye::left) != nullptr);
+    BOOST_TEST((far.classes.front().kind() == S::sphereSign));
+    for (const auto& group : far.classes)
+        for (const auto& member : group.members)
+            BOOST_TEST((member.kind == S::otherEntry || member.eye != Eye::right));
+    auto nearby = reader("balance", "+1.00", 2.0);
+    nearby.wornAddition = Dioptres{2.0};
+    nearby.eyes.left.acuity.best = parseAcuity("6/6").value();
+    nearby.nearBest = parseNearAcuity("N6").value();
+    const auto near = answerOf(given(nearby, "P4")); // a pair outside the limits of +3.00
+    BOOST_TEST(near.additionWitnessed);
+    BOOST_TEST(!near.classes.empty());
+}
+
 BOOST_AUTO_TEST_CASE(a_transposition_without_the_axis_is_an_axis_off_by_ninety, *utf::label("DER"))
 {
     // -1.00 -1.50 x 180 recorded: its half transposition -2.50 +1.50 x 180 is -1.00 -1.50 x 90
