@@ -96,4 +96,15 @@ BOOST_AUTO_TEST_CASE(an_order_that_was_delivered_is_waited_for_no_more, *utf::la
     BOOST_TEST(ledger.heard.size() == 1U);
 }
 
+BOOST_AUTO_TEST_CASE(an_order_entered_as_not_collected_is_told_at_once_and_not_again, *utf::label("DER"))
+{
+    Watched ledger;
+    ledger.take(EntryKind::ordered, "o1", 10, "A");
+    ledger.take(EntryKind::orderArrived, "a1", 20, "A", {{"order", "o1"}});
+    ledger.take(EntryKind::orderChecked, "c1", 21, "A", {{"order", "o1"}});
+    ledger.take(EntryKind::notCollected, "n1", 90, "A", {{"order", "o1"}});
+    ledger.finish();
+    BOOST_TEST(ledger.of(AuditClass::orderNotCollected) == (Entries{"n1"}), boost::test_tools::per_element());
+}
+
 BOOST_AUTO_TEST_SUITE_END()
