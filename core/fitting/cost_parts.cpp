@@ -52,13 +52,9 @@ std::vector<CostStep> costSteps(const Need& need, const Fit* first, const Fit& s
 {
     constexpr double nothing = 1e-9;
     const auto before = first != nullptr ? costParts(need, *first) : std::vector<CostPart>();
-    auto after = costParts(need, second);
-    for (const auto& part : before) // a part that only the first pair has
-        if (partIn(after, part) == nullptr)
-            after.push_back({part.eye, part.kind, 0.0, 0.0});
     std::vector<CostStep> steps;
     double at = first != nullptr ? first->cost : 0.0;
-    for (const auto& part : after) {
+    for (const auto& part : costParts(need, second)) { // the need decides which parts there are
         const auto* was = partIn(before, part);
         CostStep step{part.eye, part.kind, at, at, was != nullptr ? was->cost : 0.0, part.cost, part.error};
         if (std::abs(step.change()) < nothing)

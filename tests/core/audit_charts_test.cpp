@@ -192,6 +192,11 @@ BOOST_AUTO_TEST_CASE(a_lot_is_decided_as_soon_as_nothing_can_change_it, *utf::la
     BOOST_TEST((decide({17, 1, 0}, plan) == LotDecision::open));
     BOOST_TEST((decide({0, 0, 0}, plan) == LotDecision::open));
     BOOST_TEST(decisionSentence({17, 1, 0}, plan).arguments.back() == "2");
+    const auto early = decisionSentence({17, 0, 0}, plan).text;
+    BOOST_TEST(early.find("even if the %5 not read failed too") != std::string::npos);
+    BOOST_TEST(decisionSentence({19, 2, 0}, plan).text.find("even if") == std::string::npos);
+    BOOST_TEST(binomialUpTo(3, 5, 1.0) == 0.0); // all fail
+    BOOST_TEST(binomialUpTo(5, 5, 1.0) == 1.0);
 }
 
 BOOST_AUTO_TEST_SUITE_END()

@@ -2,6 +2,7 @@
 // Who is due to be seen again, and the indicator of effective coverage, case by case.
 #include "core/auditing/effective_coverage.hpp"
 #include "core/auditing/follow_up.hpp"
+#include "core/record/day.hpp"
 
 #include <boost/test/unit_test.hpp>
 
@@ -11,12 +12,10 @@ using namespace quarterstep;
 namespace
 {
 
-constexpr std::int64_t day = 86'400'000;
-
 std::vector<FollowUpDue> dueAfter(int days, const std::vector<SeenAgain>& seen = {})
 {
     const std::vector<Wearer> wearers{{"A", 0, "e1", "L", "distance"}};
-    return followUpsDue(wearers, seen, days * day);
+    return followUpsDue(wearers, seen, days * dayMs);
 }
 
 PersonRecord sighted(const char* unaidedRight, const char* unaidedLeft, const char* bestRight,
@@ -48,6 +47,9 @@ BOOST_AUTO_TEST_CASE(a_wearer_is_due_in_each_stage_and_in_between_is_not,
     BOOST_TEST((dueAfter(14).at(0).state == DueState::soon));
     BOOST_TEST((dueAfter(28).at(0).state == DueState::due));
     BOOST_TEST((dueAfter(60).at(0).state == DueState::late));
+    BOOST_TEST(std::string(wordOf(DueState::soon)) == "soon"); // stable, in JSON
+    BOOST_TEST(std::string(wordOf(DueState::due)) == "due");
+    BOOST_TEST(std::string(wordOf(DueState::late)) == "late");
     BOOST_TEST(dueAfter(71).empty());
     BOOST_TEST(dueAfter(91).at(0).stage == 1U);
     BOOST_TEST(dueAfter(130).empty());
@@ -57,22 +59,22 @@ BOOST_AUTO_TEST_CASE(a_wearer_is_due_in_each_stage_and_in_between_is_not,
 
 BOOST_AUTO_TEST_CASE(who_was_met_within_a_stage_is_not_due_in_it_again, *utf::label("DER"))
 {
-    BOOST_TEST(dueAfter(40, {{"A", 30 * day, Wear::worn}}).empty());
-    BOOST_TEST(dueAfter(40, {{"A", 30 * day, Wear::notFound}}).size() == 1U); // not met is not seen
-    BOOST_TEST(dueAfter(40, {{"A", 3 * day, Wear::worn}}).size() == 1U);      // too early to count
-    BOOST_TEST(dueAfter(95, {{"A", 30 * day, Wear::worn}}).size() == 1U);     // the next stage is its own
-    BOOST_TEST(dueAfter(40, {{"B", 30 * day, Wear::worn}}).size() == 1U);
+    BOOST_TEST(dueAfter(40, {{"A", 30 * dayMs, Wear::worn}}).empty());
+    BOOST_TEST(dueAfter(40, {{"A", 30 * dayMs, Wear::notFound}}).size() == 1U); // not met is not seen
+    BOOST_TEST(dueAfter(40, {{"A", 3 * dayMs, Wear::worn}}).size() == 1U);      // too early to count
+    BOOST_TEST(dueAfter(95, {{"A", 30 * dayMs, Wear::worn}}).size() == 1U);     // the next stage is its own
+    BOOST_TEST(dueAfter(40, {{"B", 30 * dayMs, Wear::worn}}).size() == 1U);
 }
 
 BOOST_AUTO_TEST_CASE(wear_is_counted_by_the_last_look, *utf::label("DER"))
 {
     const std::vector<Wearer> wearers{
         {"A", 0, "", "", ""}, {"B", 0, "", "", ""}, {"C", 0, "", "", ""}, {"D", 0, "", "", ""}};
-    const std::vector<SeenAgain> seen{{"A", 30 * day, Wear::worn},
-                                      {"A", 100 * day, Wear::lost},
-                                      {"B", 30 * day, Wear::withThem},
-                                      {"B", 100 * day, Wear::notFound},
-                                      {"C", 30 * day, Wear::notFound}};
+    const std::vector<SeenAgain> seen{{"A", 30 * dayMs, Wear::worn},
+                                      {"A", 100 * dayMs, Wear::lost},
+                                      {"B", 30 * dayMs, Wear::withThem},
+                                      {"B", 100 * dayMs, Wear::notFound},
+                                      {"C", 30 * dayMs, Wear::notFound}};
     const auto count = countWear(wearers, seen);
     BOOST_TEST(count.met == 2);
     BOOST_TEST(count.wearing == 1);

@@ -121,6 +121,34 @@ BOOST_AUTO_TEST_CASE(
     BOOST_TEST(served.seen == 7.0);
 }
 
+BOOST_AUTO_TEST_CASE(where_no_record_was_kept_the_parts_given_stand_for_it, *utf::label("DER"))
+{
+    std::vector<StockLine> stock{lineNamed("F", 0.0, 3), lineNamed("R", 1.5, 3), lineNamed("L", 2.5, 3),
+                                 lineNamed("B", 0.0, 3)};
+    stock[0].kind = LineKind::frame;
+    stock[1].kind = stock[2].kind = LineKind::lens;
+    stock[3].bifocalAddition = Dioptres{2.25};
+    auto lenses =
+        entryOf(EntryKind::handedOver, 1, {{"F", -1, "frame"}, {"R", -1, "right"}, {"L", -1, "left"}});
+    lenses.movements.push_back({"gone since", -1, "left"}); // not in the stock any more
+    auto bifocal = entryOf(EntryKind::handedOver, 2, {{"B", -1, "pair"}});
+    bifocal.fields["purpose"] = "bifocal";
+    bifocal.fields["profile"] = "school-guideline"; // tells the age where none was kept
+    auto unread = entryOf(EntryKind::handedOver, 3, {{"B", -1, "pair"}});
+    unread.fields["final"] = "nothing of ours";
+    const auto demand = demandOfLedger(std::vector<Entry>{lenses, bifocal, unread}, "box", stock, 0);
+    BOOST_REQUIRE(demand.people.size() == 2U);
+    BOOST_TEST(demand.unread == 1);
+    const auto& one = demand.people[0].record;
+    BOOST_TEST(one.eyes.right.nearPower->sphere.value() == 1.5);
+    BOOST_TEST(one.eyes.left.nearPower->sphere.value() == 2.5);
+    BOOST_TEST(one.nearPd.value() == 62.0); // the centres of the frame
+    const auto& other = demand.people[1].record;
+    BOOST_TEST(other.eyes.left.addition->value() == 2.25);
+    BOOST_TEST(!other.eyes.left.nearPower.has_value());
+    BOOST_TEST(other.age.value() == 11.0);
+}
+
 BOOST_AUTO_TEST_CASE(a_kept_record_comes_before_what_the_pair_tells, *utf::label("DER"))
 {
     const std::vector<Entry> entries{entryOf(EntryKind::handedOver, 1, {{"A", -1, "pair", 0, 0}})};

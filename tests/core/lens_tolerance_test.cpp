@@ -237,6 +237,13 @@ BOOST_AUTO_TEST_CASE(rising_error_never_mends_a_failure, *utf::label("PROP"))
     }
 }
 
+BOOST_AUTO_TEST_CASE(each_rule_has_its_unit, *utf::label("DER"))
+{
+    BOOST_TEST(std::string(ruleUnit(ToleranceRule::cylinder)) == "D");
+    BOOST_TEST(std::string(ruleUnit(ToleranceRule::axis)) == "\u00B0");
+    BOOST_TEST(std::string(ruleUnit(ToleranceRule::verticalPrism)) == "\u0394");
+}
+
 BOOST_AUTO_TEST_SUITE_END()
 
 } // namespace quarterstep::check

@@ -84,6 +84,7 @@ BOOST_AUTO_TEST_CASE(an_addition_near_any_source_is_usual_and_far_from_all_is_to
     const std::vector<AdditionSuggestion> list{{"a", 1.0, 1.5, 0.5, "s", false, false},
                                                {"b", 2.0, 2.0, 0.5, "s", false, false}};
     BOOST_TEST((judgeAddition(2.50, list) == AdditionJudgement::usual));
+    BOOST_TEST((judgeAddition(9.00, {}) == AdditionJudgement::usual)); // nothing to compare with
     BOOST_TEST((judgeAddition(2.75, list) == AdditionJudgement::unusual));
     BOOST_TEST((judgeAddition(3.00, list) == AdditionJudgement::checkAgain));
     BOOST_TEST((judgeAddition(0.50, list) == AdditionJudgement::usual));

@@ -5,6 +5,7 @@
 #include <boost/test/unit_test.hpp>
 
 #include <random>
+#include <tuple>
 
 namespace utf = boost::unit_test;
 
@@ -32,6 +33,27 @@ BOOST_AUTO_TEST_CASE(a_power_without_its_sign_is_refused, *utf::label("DER"))
     expectRefusal(" 2.00 -0.50 x 90", "power-sign", 1);
     expectRefusal("-2.00 1.00 x 90", "cylinder-sign", 6);
     expectRefusal("+1.00 Add -2.00", "addition-sign", 10);
+}
+
+BOOST_AUTO_TEST_CASE(a_sign_beyond_the_first_plane_is_quoted_as_it_was_written, *utf::label("DER"))
+{
+    const auto read = parseEye("-1.00 \U0001F453");
+    BOOST_TEST_REQUIRE(!read);
+    BOOST_TEST(read.complaint().offset == 6);
+    BOOST_TEST(read.complaint().sentence.arguments.at(0) == "\U0001F453");
+    BOOST_TEST(writePrismDegrees({}, Eye::right) == "0.00");
+}
+
+BOOST_AUTO_TEST_CASE(a_text_of_the_other_eye_is_refused, *utf::label("DER"))
+{
+    for (const auto& [text, asked, eye] :
+         {std::tuple{"L -1.00", Eye::right, "left"}, {"R -1.00", Eye::left, "right"}}) {
+        const auto read = parseEye(text, asked);
+        BOOST_TEST_REQUIRE(!read, text);
+        BOOST_TEST(read.complaint().code == "eye-other");
+        BOOST_TEST(read.complaint().sentence.text.find(std::string("says it is the ") + eye) !=
+                   std::string::npos);
+    }
 }
 
 BOOST_AUTO_TEST_CASE(an_axis_must_be_there_once_and_in_range, *utf::label("DER"))

@@ -150,6 +150,20 @@ BOOST_AUTO_TEST_CASE(days_without_stock_do_not_lower_what_a_day_takes, *utf::lab
     BOOST_TEST(stockFigures(diary.entries, "Elsewhere", stock).camp.handOvers == 0);
 }
 
+BOOST_AUTO_TEST_CASE(what_comes_back_and_people_without_a_code_are_counted, *utf::label("DER"))
+{
+    Diary diary;
+    diary.add(EntryKind::opened, 0, {{"A", 4, "", 0, 0}}, "");
+    diary.add(EntryKind::handedOver, 1, {{"A", -1, "pair", 0, 0}}, "P1");
+    diary.add(EntryKind::handedOver, 1, {{"A", -1, "pair", 0, 0}}, "");
+    diary.add(EntryKind::handedOver, 1, {{"A", -1, "pair", 0, 0}}, "");
+    diary.add(EntryKind::returned, 2, {{"A", 1, "pair", 0, 1}}, "P1");
+    const auto camp = stockFigures(diary.entries, "Box", {}).camp;
+    BOOST_TEST(camp.handOvers == 3);
+    BOOST_TEST(camp.returned == 1);
+    BOOST_TEST(camp.people == 3); // each hand-over to nobody known is somebody
+}
+
 BOOST_AUTO_TEST_CASE(sheets_counted_by_two_say_how_right_the_book_is, *utf::label("DER"))
 {
     Diary diary;

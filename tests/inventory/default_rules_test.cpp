@@ -50,6 +50,7 @@ BOOST_AUTO_TEST_CASE(the_defaults_parse_without_any_finding, *utf::label("PROP")
     const auto again = readRulesText(std::string(defaultRulesText()), "rules.yaml");
     BOOST_TEST(told(again.findings) == std::vector<std::string>{}, boost::test_tools::per_element());
     BOOST_TEST(again.value.hash == defaultRules().hash);
+    BOOST_TEST(defaultRules().find("nobody's") == nullptr);
     std::vector<std::string> names;
     for (const auto& one : defaultRules().profiles)
         names.push_back(one.name);

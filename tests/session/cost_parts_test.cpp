@@ -118,4 +118,27 @@ BOOST_AUTO_TEST_CASE(parts_sum_to_the_cost_and_steps_lead_from_pair_to_pair, *ut
     BOOST_TEST(compared == 4 * 25 * 31);
 }
 
+BOOST_AUTO_TEST_CASE(a_bifocal_need_has_parts_at_near_whatever_the_pair, *utf::label("PROP"))
+{
+    auto person = reader("-1.00 -0.50 x 30", "-0.75", 2.0);
+    person.purpose = Purpose::bifocal;
+    const auto need = needFor(person, Purpose::bifocal, defaultRules().settings).value();
+    const auto& profile = *defaultRules().find(profileFor(person, Purpose::bifocal));
+    Supply supply;
+    supply.power = {sphereOf(-1.0), sphereOf(-1.0)};
+    supply.centres = Range{62.0, 62.0};
+    const auto plain = judge(need, supply, profile);
+    supply.bifocalAddition = Dioptres{2.5};
+    const auto bifocal = judge(need, supply, profile);
+    const auto parts = costParts(need, bifocal);
+    BOOST_TEST(partOf(parts, CostKind::nearSphere) > 0.0);
+    BOOST_TEST(partOf(parts, CostKind::nearAstigmatism) > 0.0);
+    BOOST_TEST(std::abs(sumOf(parts) - bifocal.cost) < 1e-12);
+    double at = bifocal.cost;
+    for (const auto& step : costSteps(need, &bifocal, plain))
+        at = step.to;
+    BOOST_TEST(std::abs(at - plain.cost) < 1e-8);
+    BOOST_TEST(costParts(need, plain).size() == parts.size()); // the need decides which parts there are
+}
+
 BOOST_AUTO_TEST_SUITE_END()

@@ -11,6 +11,7 @@
 #include <boost/test/unit_test.hpp>
 
 #include <cmath>
+#include <set>
 
 using namespace quarterstep;
 using namespace quarterstep::testing;
@@ -140,6 +141,26 @@ BOOST_AUTO_TEST_CASE(the_last_keys_of_the_order_decide_in_their_turn, *utf::labe
         (stepFor(someone("-2.00", "-2.00"), stock,
                  {{{0, PartSide::pair}}, {{1, PartSide::frame}, {2, PartSide::right}, {2, PartSide::left}}},
                  "adult-distance") == RankStep::parts));
+}
+
+BOOST_AUTO_TEST_CASE(a_lens_that_turns_and_one_that_does_not_are_alike_where_they_sit_alike,
+                     *utf::label("DER"))
+{
+    const auto person = someone("-2.00 -0.75 x 90", "-2.00 -0.75 x 90");
+    const std::vector<StockLine> stock{frameOf("F", 62.0), lensOf("T", "-2.00 -0.75"),
+                                       lensOf("X", "-2.00 -0.75 x 90")};
+    BOOST_TEST(stock[1].anyAxis);
+    BOOST_TEST(!stock[2].anyAxis);
+    const auto ranked = first(person, stock).candidates.ranked;
+    BOOST_REQUIRE_EQUAL(ranked.size(), 1U); // one optical group
+    std::set<std::string> ways;
+    const auto add = [&](const std::vector<Part>& parts) {
+        ways.insert(stock[parts.at(1).line].name + stock[parts.at(2).line].name);
+    };
+    add(ranked.front().parts);
+    for (const auto& alike : ranked.front().alike)
+        add(alike);
+    BOOST_TEST(ways == (std::set<std::string>{"TT", "TX", "XT", "XX"}), boost::test_tools::per_element());
 }
 
 BOOST_AUTO_TEST_CASE(changes_that_only_some_pairs_have_are_found, *utf::label("DER"))

@@ -113,6 +113,93 @@ std::shared_ptr<const LaterWitness> pairRead(const std::string& power)
 
 BOOST_AUTO_TEST_SUITE(slip_classes)
 
+BOOST_AUTO_TEST_CASE(an_entry_that_says_otherwise_than_it_is_judged_again_is_told, *utf::label("DER"))
+{
+    const auto told = [](HandOverFacts facts) {
+        static const StockIndex index{box()};
+        const auto judged = judgeAgain(std::move(facts), &defaultRules(), {box(), &index}, {});
+        return std::any_of(judged.findings.begin(), judged.findings.end(), [](const AuditFinding& finding) {
+            return finding.kind == AuditClass::verdictDiffers;
+        });
+    };
+    auto facts = given(someone("-2.00", "-2.00"), "P-4").facts; // fits, and costs nothing
+    BOOST_TEST(!told(facts));                                   // nothing was stored
+    facts.verdict = "fits";
+    facts.costThousandths = 0;
+    facts.horizontalThousandths = 0;
+    BOOST_TEST(!told(facts));
+    facts.verdict = "caution";
+    BOOST_TEST(told(facts));
+    facts.verdict = "fits";
+    facts.costThousandths = 1;
+    BOOST_TEST(told(facts));
+    facts.costThousandths = 0;
+    facts.horizontalThousandths = 20;
+    BOOST_TEST(told(facts));
+}
+
+// An own pair of -2.00 beside a record of +2.00: 4 D are 4.4 spreads of 0.90, the far share of 0.02 at three
+// spreads leaves 0.0021 against 6.8 for each eye; twice over, with a prior of 0.0002 for both signs, some
+// hundred to one.
+BOOST_AUTO_TEST_CASE(an_own_pair_of_the_other_sign_speaks_of_the_sign, *utf::label("DER"))
+{
+    auto person = someone("+2.00", "+2.00");
+    for (const Eye eye : bothEyes)
+        person.eyes.of(eye).worn = sphereOf(-2.0);
+    const auto answer = answerOf(given(person, "P4"));
+    BOOST_TEST(answer.witnessed);
+    BOOST_REQUIRE(!answer.classes.empty());
+    BOOST_TEST((answer.classes.front().kind() == S::sphereSign));
+    BOOST_TEST(answer.classes.front().probability > 0.9);
+}
+
+// The card says +2.00 in both eyes: 20 against 0.0027 for each, a fifth of it for +2.00 among what is usual
+// at 55, a prior of 0.0002.
+BOOST_AUTO_TEST_CASE(an_addition_on_the_card_speaks_of_one_left_out, *utf::label("DER"))
+{
+    auto later = std::make_shared<LaterWitness>();
+    later->addition = {Dioptres{2.0}, Dioptres{2.0}};
+    const auto answer = answerOf(given(someone("-2.00", "-2.00", 55.0), "P-4", later));
+    BOOST_TEST(answer.additionWitnessed);
+    BOOST_REQUIRE(!answer.classes.empty());
+    BOOST_TEST((answer.classes.front().kind() == S::additionLeftOut));
+    BOOST_TEST(answer.classes.front().probability > 0.9);
+}
+
+// 32 + 32 beside a PD of 60: 4 mm are 4.7 spreads of 0.85; 60 at 400 mm is 64 far away. 1.15 against 0.0023
+// with the prior of 0.0003 is worth a look, and no more.
+BOOST_AUTO_TEST_CASE(the_pd_of_each_eye_speaks_of_that_of_both, *utf::label("DER"))
+{
+    auto person = someone("-2.00", "-2.00");
+    person.distancePd = 60.0;
+    person.eyes.right.monocularPd = person.eyes.left.monocularPd = 32.0;
+    const auto answer = answerOf(given(person, "P-4"));
+    BOOST_TEST(answer.pdWitnessed);
+    const auto* near = classWith(answer, S::nearPdAsDistance);
+    BOOST_REQUIRE(near != nullptr);
+    BOOST_TEST(near->probability > 0.05);
+    BOOST_TEST(near->probability < 0.4);
+}
+
+BOOST_AUTO_TEST_CASE(of_one_seeing_eye_only_that_eye_is_asked, *utf::label("PROP"))
+{
+    auto person = someone("balance", "+2.00");
+    person.eyes.left.objective = sphereOf(-2.0);
+    const auto far = answerOf(given(person, "P4"));
+    BOOST_REQUIRE(classWith(far, S::sphereSign, Eye::left) != nullptr);
+    BOOST_TEST((far.classes.front().kind() == S::sphereSign));
+    for (const auto& group : far.classes)
+        for (const auto& member : group.members)
+            BOOST_TEST((member.kind == S::otherEntry || member.eye != Eye::right));
+    auto nearby = reader("balance", "+1.00", 2.0);
+    nearby.wornAddition = Dioptres{2.0};
+    nearby.eyes.left.acuity.best = parseAcuity("6/6").value();
+    nearby.nearBest = parseNearAcuity("N6").value();
+    const auto near = answerOf(given(nearby, "P4")); // a pair outside the limits of +3.00
+    BOOST_TEST(near.additionWitnessed);
+    BOOST_TEST(!near.classes.empty());
+}
+
 BOOST_AUTO_TEST_CASE(a_transposition_without_the_axis_is_an_axis_off_by_ninety, *utf::label("DER"))
 {
     // -1.00 -1.50 x 180 recorded: its half transposition -2.50 +1.50 x 180 is -1.00 -1.50 x 90
