@@ -41,8 +41,8 @@ std::vector<std::string> filesInFolder(const std::string& folder, std::span<cons
 
 SentOut sendDicom(const SendOut& wanted, std::span<const ExchangePerson> persons, const Job& job)
 {
-    const auto paths =
-        wanted.fileEach ? filesInFolder(wanted.path, persons) : std::vector<std::string>{wanted.path};
+    const auto paths = wanted.fileEach && !wanted.dryRun ? filesInFolder(wanted.path, persons)
+                                                         : std::vector<std::string>{wanted.path};
     const auto rules = wanted.campFolder + "/rules.yaml";
     auto written =
         exportDicomFiles(persons, QFile::exists(pathOf(rules)) ? rules : std::string(),
@@ -50,7 +50,7 @@ SentOut sendDicom(const SendOut& wanted, std::span<const ExchangePerson> persons
                              tellFar(job, static_cast<std::int64_t>(done), static_cast<std::int64_t>(of));
                          });
     SentOut sent{std::move(written.findings), 0};
-    if (hasError(sent.findings))
+    if (hasError(sent.findings) || wanted.dryRun)
         return sent;
     for (const auto& bytes : written.value) {
         replaceFile(paths.at(sent.files), bytes, true);
@@ -80,7 +80,7 @@ SentOut sendOut(const SendOut& wanted, const FittingRules& rules, std::vector<Pe
     auto written = exportText(wanted.as, stamped, todayIso());
     throwIfStopped(job);
     SentOut sent{std::move(written.findings), 0};
-    if (hasError(sent.findings))
+    if (hasError(sent.findings) || wanted.dryRun)
         return sent;
     replaceFile(wanted.path, written.value, true);
     ++sent.files;

@@ -18,6 +18,7 @@ struct SendOut {
     std::string path;       ///< the file, replaced where it is there; or the folder
     bool fileEach = false;  ///< dicom: CODE.dcm for each person into the folder, never over another file
     std::string campFolder; ///< where its rules.yaml is, for dicom
+    bool dryRun = false;    ///< says what would be found and writes nothing; needs no path
 };
 
 struct SentOut {

@@ -5,6 +5,7 @@
 #include "app/desk/bringing/send_out_panel.hpp"
 #include "app/desk/guide/key_sheet.hpp"
 #include "app/desk/message_bar.hpp"
+#include "app/desk/models/finding_list_model.hpp"
 #include "app/desk/places/dispense_place.hpp"
 #include "app/session/beside.hpp"
 #include "app/session/dicom_answer.hpp"
@@ -160,6 +161,32 @@ BOOST_AUTO_TEST_CASE(the_person_on_the_card_leaves_as_dicom_and_reads_back_the_s
     BOOST_TEST(cellOf(*back, "rules_hash") == camp.rules().hash);
     BOOST_TEST(!cellOf(*back, "rules_profile").empty());
     BOOST_TEST(!cellOf(*back, "rules_version").empty());
+}
+
+BOOST_AUTO_TEST_CASE(what_would_stay_here_is_shown_before_anything_is_written, *utf::label("PROP"))
+{
+    OpenDesk desk;
+    desk.folder.write(QStringLiteral("people.csv"),
+                      "person,right,left,symptoms\nP-7,-1.00,-1.00,sees double\n");
+    BOOST_TEST_REQUIRE(desk.window.openCamp(desk.folder.path()));
+    QTest::keyClick(&desk.window, Qt::Key_I, Qt::ControlModifier);
+    desk.window.exchange().showPart(ExchangePage::sendOutPart);
+    const auto before = QDir(desk.folder.path()).entryList(QDir::Files);
+    auto& findings = *named<QTableView>(desk.window, "sendFindingsView").model();
+    for (const int format : {0, 1, 2, asDicom}) {
+        named<QComboBox>(desk.window, "sendFormatBox").setCurrentIndex(format);
+        auto& check = named<QPushButton>(desk.window, "sendCheckButton");
+        BOOST_TEST_REQUIRE(check.isEnabled());
+        QTest::keyClick(&check, Qt::Key_Space);
+        desk.window.exchange().waitForReading();
+        BOOST_TEST_REQUIRE(findings.rowCount() == 1,
+                           format << ": " << desk.window.messages().text().toStdString());
+        BOOST_TEST(findings.index(0, FindingListModel::codeColumn)
+                       .data(FindingListModel::rawRole)
+                       .toString()
+                       .toStdString() == "not-carried");
+    }
+    BOOST_TEST((QDir(desk.folder.path()).entryList(QDir::Files) == before));
 }
 
 BOOST_AUTO_TEST_CASE(everybody_leaves_as_dicom_with_a_file_each_and_over_none, *utf::label("PROP"))

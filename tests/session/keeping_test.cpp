@@ -5,8 +5,11 @@
 
 #include "app/session/hand_over.hpp"
 #include "app/session/keeping.hpp"
+#include "app/session/order_file_for.hpp"
+#include "app/session/planning_demand.hpp"
 #include "tests/inventory/folder.hpp"
 #include "tests/inventory/qt_application.hpp"
+#include "tests/session/people.hpp"
 
 namespace utf = boost::unit_test;
 using namespace quarterstep;
@@ -185,4 +188,40 @@ BOOST_AUTO_TEST_CASE(an_order_holds_its_frame_until_it_leaves, *utf::label("PROP
     QS_CHECK_ERROR("order-gone", 3, openOrderOf(work.camp, "P-1"));
     QS_CHECK_ERROR("order-gone", 3, orderStep(work.camp, "no id", EntryKind::orderArrived, {}));
     BOOST_TEST(work.camp.ledger().checkChain().ok);
+}
+
+BOOST_AUTO_TEST_CASE(an_order_keeps_its_prescription_until_its_person_is_forgotten, *utf::label("PROP"))
+{
+    Work work;
+    auto person = testing::someone("-2.00 -1.25 x 175", "-2.50");
+    person.person = "P-1";
+    const auto answers = recommend(person, {}, work.camp.rules(), {});
+    BOOST_REQUIRE(answers.size() == 1U);
+    const auto words = single(EntryKind::ordered, "");
+    carryOut(work.camp, {orderEntry(work.camp, words, person, answers[0])}, false);
+    const auto order = openOrderOf(work.camp, "P-1");
+    const auto ordered = orderedFor(work.camp, order);
+    BOOST_REQUIRE(ordered.has_value());
+    BOOST_TEST(ordered->person.eyes.right.final.asWritten == "-2.00 -1.25 x 175");
+    BOOST_TEST(ordered->person.distancePd.value() == 62.0);
+    BOOST_TEST((ordered->answer.purpose == Purpose::distance));
+    BOOST_TEST(ordered->answer.profile == answers[0].profile);
+    BOOST_TEST(demandFromLedger(work.camp).demand.records == 1);
+    (void)work.camp.ledger().forgetPerson("P-1");
+    BOOST_TEST(!orderedFor(work.camp, order).has_value());
+    const auto demand = demandFromLedger(work.camp).demand; // by the fields of the entry
+    BOOST_TEST(demand.records == 0);
+    BOOST_TEST(demand.unread == 0);
+    BOOST_TEST(work.camp.ledger().checkChain().ok);
+    auto incomplete = answers[0];
+    incomplete.need.reset();
+    QS_CHECK_ERROR("paper-not-for", 3, orderEntry(work.camp, words, person, incomplete));
+}
+
+BOOST_AUTO_TEST_CASE(an_order_of_before_has_no_prescription, *utf::label("PROP"))
+{
+    Work work;
+    carryOut(work.camp, {singleEntry(single(EntryKind::ordered, "A"))}, false);
+    BOOST_TEST(!orderedFor(work.camp, openOrderOf(work.camp, "P-1")).has_value());
+    BOOST_TEST(demandFromLedger(work.camp).demand.unread == 1);
 }

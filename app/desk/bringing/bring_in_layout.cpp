@@ -137,7 +137,7 @@ QWidget* BringInPanel::buildPreview()
     rowsView_ = tableOf(rows_, QStringLiteral("broughtRowsView"), tr("Rows as they are read"));
     rowsView_->setToolTip(tr("Choose a row: what was found about it stands below"));
     giveWidths(*rowsView_, {5, 8, 12});
-    shareWidth(*rowsView_, {{BroughtRowsModel::readingColumn, 5}, {BroughtRowsModel::foundColumn, 3}});
+    shareWidth(*rowsView_, {{BroughtRowsModel::foundColumn, 3}, {BroughtRowsModel::readingColumn, 5}});
     giveLines(*rowsView_, 2); // a full reading
     connect(rowsView_->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
             &BringInPanel::showFindings);

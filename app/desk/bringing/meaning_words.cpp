@@ -78,13 +78,19 @@ QString readingWords(const PersonRecord& person)
             std::find_if(cells.begin(), cells.end(), [name](const auto& each) { return each.first == name; });
         return found == cells.end() ? std::string() : found->second;
     };
-    const bool oneAddition = cellOf("add_right") == cellOf("add_left");
+    const auto addition = cellOf("add_right") == cellOf("add_left") ? cellOf("add_right") : std::string();
     // Right before left in any language, as it is written on a prescription.
-    QStringList parts{ltr(inOneLine(DeskWords::tr("R %1").arg(ltr(cellOf("right")))) + QStringLiteral("; ") +
-                          inOneLine(DeskWords::tr("L %1").arg(ltr(cellOf("left")))))};
-    for (const auto& [name, cell] : cells)
-        if (name != "person" && name != "right" && name != "left" && !(oneAddition && name == "add_left"))
-            parts << partRead(oneAddition && name == "add_right" ? "add" : name, cell);
+    auto eyes = inOneLine(DeskWords::tr("R %1").arg(ltr(cellOf("right")))) + QStringLiteral("; ") +
+                inOneLine(DeskWords::tr("L %1").arg(ltr(cellOf("left"))));
+    if (!addition.empty())
+        eyes = DeskWords::tr("%1 add %2").arg(eyes, ltr(addition));
+    QStringList parts{ltr(eyes)};
+    for (const auto& [name, cell] : cells) {
+        const bool told = name == "person" || name == "right" || name == "left" ||
+                          (!addition.empty() && (name == "add_right" || name == "add_left"));
+        if (!told)
+            parts << partRead(name, cell);
+    }
     return parts.join(QStringLiteral("; "));
 }
 

@@ -57,7 +57,8 @@ SendOutPanel::SendOutPanel(MessageBar& messages, LongWork& work, QWidget* parent
     QVBoxLayout* inside = nullptr;
     auto* frame =
         framed(QStringLiteral("sendFindingsFrame"), tr("What stays here, or leaves otherwise"), inside);
-    inside->addWidget(hinted(tr("Told when the file is written."), QStringLiteral("sendFindingsHint")));
+    inside->addWidget(
+        hinted(tr("Check first, or write; then it stands here."), QStringLiteral("sendFindingsHint")));
     auto* view =
         tableOf(findings_, QStringLiteral("sendFindingsView"), tr("What stays here, or leaves otherwise"));
     view->setToolTip(tr("What stays here, or leaves otherwise"));
@@ -66,22 +67,31 @@ SendOutPanel::SendOutPanel(MessageBar& messages, LongWork& work, QWidget* parent
     giveLines(*view, 2);
     inside->addWidget(view, 1);
     column->addWidget(frame, 1);
-    auto* row = new QHBoxLayout;
-    auto* back = new QPushButton(tr("Back"), this);
-    back->setObjectName(QStringLiteral("sendOutBackButton"));
-    back->setToolTip(tr("To the place before"));
-    connect(back, &QPushButton::clicked, this, &SendOutPanel::backWanted);
-    write_ = new QPushButton(this);
-    write_->setObjectName(QStringLiteral("sendOutButton"));
-    write_->setProperty("primary", true);
-    write_->setToolTip(tr("Asks for a name and writes; symptoms and the guardian stay here"));
-    connect(write_, &QPushButton::clicked, this, &SendOutPanel::askPath);
-    row->addWidget(back);
-    row->addStretch(1);
-    row->addWidget(write_);
-    column->addLayout(row);
+    buildEnd(*column);
     for (auto* box : {format_, who_})
         connect(box, &QComboBox::currentIndexChanged, this, &SendOutPanel::refresh);
+}
+
+void SendOutPanel::buildEnd(QBoxLayout& column)
+{
+    auto* row = new QHBoxLayout;
+    const auto button = [&](const char* name, const QString& text, const QString& tooltip) {
+        auto* made = new QPushButton(text, this);
+        made->setObjectName(QLatin1String(name));
+        made->setToolTip(tooltip);
+        row->addWidget(made);
+        return made;
+    };
+    auto* back = button("sendOutBackButton", tr("Back"), tr("To the place before"));
+    row->addStretch(1);
+    check_ = button("sendCheckButton", tr("Check first"), tr("Shows what stays here; nothing is written"));
+    write_ =
+        button("sendOutButton", {}, tr("Asks for a name and writes; symptoms and the guardian stay here"));
+    write_->setProperty("primary", true);
+    connect(back, &QPushButton::clicked, this, &SendOutPanel::backWanted);
+    connect(check_, &QPushButton::clicked, this, &SendOutPanel::check);
+    connect(write_, &QPushButton::clicked, this, &SendOutPanel::askPath);
+    column.addLayout(row);
 }
 
 void SendOutPanel::begin(const Camp* camp, SendOutPeople people)
@@ -130,7 +140,8 @@ void SendOutPanel::refresh()
         words += QStringLiteral("; ") + tr("one file a person, in a folder");
     counted_->setText(words);
     write_->setText(fileEach() ? tr("Write the files…") : tr("Write the file…"));
-    write_->setEnabled(people > 0 && !busy_);
+    for (auto* button : {check_, write_})
+        button->setEnabled(people > 0 && !busy_);
 }
 
 void SendOutPanel::askPath()
@@ -147,25 +158,36 @@ void SendOutPanel::askPath()
 
 void SendOutPanel::writeTo(const QString& path)
 {
+    if (camp_)
+        run({format(), path.toStdString(), fileEach(), camp_->folder(), false});
+}
+
+void SendOutPanel::check()
+{
+    if (camp_)
+        run({format(), {}, fileEach(), camp_->folder(), true});
+}
+
+void SendOutPanel::run(const SendOut& wanted)
+{
     auto persons = chosen();
     if (persons.empty() || busy_)
         return;
     const auto count = persons.size();
     const auto sent = std::make_shared<SentOut>();
-    const auto work = [sent, wanted = SendOut{format(), path.toStdString(), fileEach(), camp_->folder()},
-                       rules = camp_->rules(), people = std::move(persons)](const Job& job) {
+    const auto work = [sent, wanted, rules = camp_->rules(), people = std::move(persons)](const Job& job) {
         *sent = sendOut(wanted, rules, people, job);
     };
-    busy_ = work_.start(tr("Writing…"), work,
-                        [this, path, count, sent](const std::exception_ptr& problem, bool stopped) {
-                            ended(path, count, *sent, problem, stopped);
+    busy_ = work_.start(wanted.dryRun ? tr("Checking…") : tr("Writing…"), work,
+                        [this, wanted, count, sent](const std::exception_ptr& problem, bool stopped) {
+                            ended(wanted, count, *sent, problem, stopped);
                         });
     if (!busy_)
         messages_.showDone(tr("Other work of this window is not done yet; try again in a moment."));
     refresh();
 }
 
-void SendOutPanel::ended(const QString& path, std::size_t count, const SentOut& sent,
+void SendOutPanel::ended(const SendOut& wanted, std::size_t count, const SentOut& sent,
                          const std::exception_ptr& problem, bool stopped)
 {
     busy_ = false;
@@ -178,8 +200,11 @@ void SendOutPanel::ended(const QString& path, std::size_t count, const SentOut& 
         for (const auto& finding : sent.findings)
             if (finding.severity == Severity::error)
                 throw Error(finding, 3);
-        messages_.showDone(tr("%n prescription(s) are in %1.", nullptr, static_cast<int>(count))
-                               .arg(ltr(QDir::toNativeSeparators(path))));
+        const int people = static_cast<int>(count);
+        messages_.showDone(
+            wanted.dryRun ? tr("%n prescription(s) can leave; nothing was written.", nullptr, people)
+                          : tr("%n prescription(s) are in %1.", nullptr, people)
+                                .arg(ltr(QDir::toNativeSeparators(QString::fromStdString(wanted.path)))));
     });
     refresh();
 }

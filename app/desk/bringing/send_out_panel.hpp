@@ -10,6 +10,7 @@
 
 #include <functional>
 
+class QBoxLayout;
 class QComboBox;
 class QLabel;
 class QPushButton;
@@ -43,6 +44,8 @@ class SendOutPanel final : public QWidget
   public Q_SLOTS:
     /// Writes the file, over one that is there; DICOM of everybody as files into this folder, over none.
     void writeTo(const QString& path);
+    /// A dry run: shows what stays here or leaves otherwise.
+    void check();
 
   Q_SIGNALS:
     void backWanted();
@@ -54,8 +57,10 @@ class SendOutPanel final : public QWidget
     [[nodiscard]] bool fileEach() const;
     [[nodiscard]] std::vector<PersonRecord> chosen() const;
     [[nodiscard]] int count() const;
-    void ended(const QString& path, std::size_t count, const SentOut& sent, const std::exception_ptr& problem,
-               bool stopped);
+    void buildEnd(QBoxLayout& column);
+    void run(const SendOut& wanted);
+    void ended(const SendOut& wanted, std::size_t count, const SentOut& sent,
+               const std::exception_ptr& problem, bool stopped);
 
     MessageBar& messages_;
     LongWork& work_;
@@ -66,6 +71,7 @@ class SendOutPanel final : public QWidget
     QComboBox* format_ = nullptr;
     QComboBox* who_ = nullptr;
     QLabel* counted_ = nullptr;
+    QPushButton* check_ = nullptr;
     QPushButton* write_ = nullptr;
 };
 

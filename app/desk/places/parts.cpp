@@ -49,9 +49,13 @@ class SharedWidth final : public QObject
             left += view_.columnWidth(column);
             all += part;
         }
-        for (const auto& [column, part] : shares_)
-            view_.setColumnWidth(
-                column, std::max(view_.horizontalHeader()->sectionSizeHint(column), left * part / all));
+        for (const auto& [column, part] : shares_) {
+            const int heading = view_.horizontalHeader()->sectionSizeHint(column);
+            const int width = std::max(heading, left * part / all);
+            view_.setColumnWidth(column, width);
+            left -= width;
+            all -= part;
+        }
     }
 
     QTableView& view_;

@@ -50,7 +50,8 @@ struct Act {
 [[nodiscard]] QList<QPushButton*> buttonsIn(QLayout& row, QWidget* owner, const std::vector<Act>& acts);
 /// A list that shows at least so many lines however little room there is: the page scrolls then.
 void giveRoom(QTableView& view, int lines);
-/// These columns (index and share) have what the others leave of the width, however wide the table is.
+/// These columns (index and share) have what the others leave of the width, however wide the table is; none
+/// less than its heading needs, which those named after it pay for.
 void shareWidth(QTableView& view, std::vector<std::pair<int, int>> shares);
 /// Each row has room for so many lines: long words go on in the next one.
 void giveLines(QTableView& view, int lines);
