@@ -2643,10 +2643,6 @@
         <translation>لم تُختر نظارة</translation>
     </message>
     <message>
-        <source>no hand-over with the id %1</source>
-        <translation>لا يوجد تسليم بالمعرّف %1</translation>
-    </message>
-    <message>
         <source>above %1 D the vertex distance must be recorded</source>
         <translation>فوق %1 D يجب تسجيل مسافة القمة</translation>
     </message>
@@ -3117,10 +3113,6 @@
     <message>
         <source>nothing in the box for this purpose</source>
         <translation>لا شيء في الصندوق لهذا الغرض</translation>
-    </message>
-    <message>
-        <source>nothing in the box comes near</source>
-        <translation>لا شيء في الصندوق يقارب الحاجة</translation>
     </message>
     <message>
         <source>if the prescriber marks the left eye balance, %1 would fit</source>
@@ -5451,10 +5443,6 @@
         <translation>يحتاج ⁦`export --as %1`⁩ إلى جدول الوصفات</translation>
     </message>
     <message>
-        <source>--as names the format; leave --json out</source>
-        <translation>الخيار ⁦--as⁩ يحدد الصيغة؛ اترك ⁦--json⁩</translation>
-    </message>
-    <message>
         <source>`export --as dicom` needs --output FILE</source>
         <translation>يحتاج ⁦`export --as dicom`⁩ إلى ⁦--output FILE⁩</translation>
     </message>
@@ -5471,20 +5459,12 @@
         <translation>الخيار ⁦--map⁩ يرافق ⁦--as table⁩</translation>
     </message>
     <message>
-        <source>a TABLE goes with `order file`</source>
-        <translation>الجدول TABLE يرافق ⁦`order file`⁩</translation>
-    </message>
-    <message>
         <source>there is no line %1 in the stock</source>
         <translation>لا يوجد صنف %1 في المخزون</translation>
     </message>
     <message>
         <source>the prescription of %1 is not complete; there is no order to write</source>
         <translation>وصفة %1 غير مكتملة؛ لا طلب يُكتب</translation>
-    </message>
-    <message>
-        <source>`order file` needs the prescription table</source>
-        <translation>يحتاج ⁦`order file`⁩ إلى جدول الوصفات</translation>
     </message>
     <message>
         <source>an order file has its own form; leave --json out</source>
@@ -6199,10 +6179,6 @@
         <translation>‏%1 موجود في قائمة الانتظار من قبل؛ تُرك الصف</translation>
     </message>
     <message>
-        <source>the program that reads DICOM gave no answer that is understood</source>
-        <translation>لم يعطِ البرنامج الذي يقرأ DICOM جوابًا مفهومًا</translation>
-    </message>
-    <message>
         <source>of an observation left out: %1</source>
         <translation>تُرك من مشاهدة: %1</translation>
     </message>
@@ -6247,10 +6223,6 @@
         <translation>لدى %1 عدة أغراض، أو لا غرض مكتمل؛ افتحه في القائمة واختر الغرض الذي طُلب</translation>
     </message>
     <message>
-        <source>there is no order %1 here</source>
-        <translation>لا يوجد هنا طلب %1</translation>
-    </message>
-    <message>
         <source>%1 is not in the list; load the table in which the prescription stands</source>
         <translation>‏%1 ليس في القائمة؛ حمّل الجدول الذي فيه الوصفة</translation>
     </message>
@@ -6261,6 +6233,30 @@
     <message>
         <source>the focimeter reads %1 left, the pair has %2</source>
         <translation>يقرأ مقياس العدسات %1 لليسرى، وفي النظارة %2</translation>
+    </message>
+    <message>
+        <source>--json goes with --output FILE or --dry-run</source>
+        <translation>يأتي ‎--json مع ‎--output FILE أو ‎--dry-run</translation>
+    </message>
+    <message>
+        <source>a TABLE goes with `order file` and `order ordered`</source>
+        <translation>يأتي TABLE مع ‎`order file` و ‎`order ordered`</translation>
+    </message>
+    <message>
+        <source>`order file` needs the prescription table, or --camp FOLDER with either --order ID or --person CODE</source>
+        <translation>يحتاج ‎`order file` إلى جدول الوصفات، أو إلى ‎--camp FOLDER مع ‎--order ID أو ‎--person CODE</translation>
+    </message>
+    <message>
+        <source>no prescription stands with the order %1; name the table that has it</source>
+        <translation>لا توجد وصفة مع الطلب %1؛ سمِّ الجدول الذي يحتويها</translation>
+    </message>
+    <message>
+        <source>the program that reads and writes DICOM gave no answer that is understood</source>
+        <translation>لم يعط البرنامج الذي يقرأ DICOM ويكتبها جوابًا مفهومًا</translation>
+    </message>
+    <message>
+        <source>rules.yaml is not as it was when this camp was opened; open it again</source>
+        <translation>ليس rules.yaml كما كان عند فتح هذا المخيم؛ افتحه من جديد</translation>
     </message>
 </context>
 <context>
@@ -7806,10 +7802,6 @@
         <translation>حفظ…</translation>
     </message>
     <message>
-        <source>Saves the picture, or its numbers as a table</source>
-        <translation>يحفظ الصورة، أو أرقامها في جدول</translation>
-    </message>
-    <message>
         <source>Save the chart</source>
         <translation>حفظ المخطط</translation>
     </message>
@@ -7820,6 +7812,22 @@
     <message>
         <source>The chart is %1.</source>
         <translation>المخطط هو %1.</translation>
+    </message>
+    <message>
+        <source>Saves the chart as a PDF or a picture, or its numbers as a table (Ctrl+Shift+S)</source>
+        <translation>يحفظ الرسم بصيغة PDF أو صورة، أو أرقامه جدولًا (Ctrl+Shift+S)</translation>
+    </message>
+    <message>
+        <source>Print</source>
+        <translation>طباعة</translation>
+    </message>
+    <message>
+        <source>Prints the chart with its numbers on the printer of the settings (Ctrl+P)</source>
+        <translation>يطبع الرسم مع أرقامه على طابعة الإعدادات (Ctrl+P)</translation>
+    </message>
+    <message>
+        <source>Paper (*.pdf)</source>
+        <translation>ورقة (*.pdf)</translation>
     </message>
 </context>
 <context>
@@ -8135,6 +8143,14 @@
     <message>
         <source>The check was stopped before its end.</source>
         <translation>أُوقف الفحص قبل نهايته.</translation>
+    </message>
+    <message>
+        <source>Print the chart</source>
+        <translation>طباعة الرسم</translation>
+    </message>
+    <message>
+        <source>Save the chart…</source>
+        <translation>حفظ الرسم…</translation>
     </message>
 </context>
 <context>
@@ -8633,6 +8649,10 @@
         <source>Found about the file as a whole</source>
         <translation>ما وُجد في الملف كله</translation>
     </message>
+    <message>
+        <source>Read as %1</source>
+        <translation>قُرئ على أنه %1</translation>
+    </message>
 </context>
 <context>
     <name>quarterstep::BroughtRowsModel</name>
@@ -8667,6 +8687,48 @@
     <message>
         <source>What was found</source>
         <translation>ما وُجد</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::CampNotes</name>
+    <message>
+        <source>It lies here for good</source>
+        <translation>هو هنا نهائيًا</translation>
+    </message>
+    <message>
+        <source>It is a second station</source>
+        <translation>هي محطة ثانية</translation>
+    </message>
+    <message>
+        <source>Know first</source>
+        <translation>اعلم أولًا</translation>
+    </message>
+    <message>
+        <source>From now on this folder is written to; the copy it came from is used no more</source>
+        <translation>من الآن يُكتب في هذا المجلد؛ والنسخة التي جاء منها لا تُستعمل بعد ذلك</translation>
+    </message>
+    <message>
+        <source>Both folders are used; what is handed over here is brought together with the other later</source>
+        <translation>يُستعمل المجلدان كلاهما؛ وما يُسلَّم هنا يُجمع مع الآخر لاحقًا</translation>
+    </message>
+    <message>
+        <source>Put away</source>
+        <translation>ضعها جانبًا</translation>
+    </message>
+    <message>
+        <source>These notes do not come back while this camp is open</source>
+        <translation>لا تعود هذه الملاحظات ما دام هذا المخيم مفتوحًا</translation>
+    </message>
+    <message numerus="yes">
+        <source>Counts in stock.yaml were edited by hand in %n line(s). The ledger&apos;s counts are used until the edits are accepted or discarded in Stock.</source>
+        <translation>
+            <numerusform>عُدِّلت أعداد stock.yaml يدويًا، عدد الأسطر: %n. تُعتمد أعداد السجل حتى تُقبل التعديلات أو تُرفض في المخزون.</numerusform>
+            <numerusform>عُدِّلت أعداد stock.yaml يدويًا، عدد الأسطر: %n. تُعتمد أعداد السجل حتى تُقبل التعديلات أو تُرفض في المخزون.</numerusform>
+            <numerusform>عُدِّلت أعداد stock.yaml يدويًا، عدد الأسطر: %n. تُعتمد أعداد السجل حتى تُقبل التعديلات أو تُرفض في المخزون.</numerusform>
+            <numerusform>عُدِّلت أعداد stock.yaml يدويًا، عدد الأسطر: %n. تُعتمد أعداد السجل حتى تُقبل التعديلات أو تُرفض في المخزون.</numerusform>
+            <numerusform>عُدِّلت أعداد stock.yaml يدويًا، عدد الأسطر: %n. تُعتمد أعداد السجل حتى تُقبل التعديلات أو تُرفض في المخزون.</numerusform>
+            <numerusform>عُدِّلت أعداد stock.yaml يدويًا، عدد الأسطر: %n. تُعتمد أعداد السجل حتى تُقبل التعديلات أو تُرفض في المخزون.</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -9125,17 +9187,6 @@
     <message>
         <source>No pair of this stock comes near this need.</source>
         <translation>لا نظارة في هذا المخزون تقارب هذه الحاجة.</translation>
-    </message>
-    <message numerus="yes">
-        <source>Counts in stock.yaml were edited by hand in %n line(s). The ledger&apos;s counts are used until the edits are accepted or discarded in Stock.</source>
-        <translation>
-            <numerusform>عُدّلت الأعداد في stock.yaml يدويًا في أصناف عددها %n. تُستعمل أعداد السجل حتى تُقبل التعديلات أو تُترك في «المخزون».</numerusform>
-            <numerusform>عُدّلت الأعداد في stock.yaml يدويًا في أصناف عددها %n. تُستعمل أعداد السجل حتى تُقبل التعديلات أو تُترك في «المخزون».</numerusform>
-            <numerusform>عُدّلت الأعداد في stock.yaml يدويًا في أصناف عددها %n. تُستعمل أعداد السجل حتى تُقبل التعديلات أو تُترك في «المخزون».</numerusform>
-            <numerusform>عُدّلت الأعداد في stock.yaml يدويًا في أصناف عددها %n. تُستعمل أعداد السجل حتى تُقبل التعديلات أو تُترك في «المخزون».</numerusform>
-            <numerusform>عُدّلت الأعداد في stock.yaml يدويًا في أصناف عددها %n. تُستعمل أعداد السجل حتى تُقبل التعديلات أو تُترك في «المخزون».</numerusform>
-            <numerusform>عُدّلت الأعداد في stock.yaml يدويًا في أصناف عددها %n. تُستعمل أعداد السجل حتى تُقبل التعديلات أو تُترك في «المخزون».</numerusform>
-        </translation>
     </message>
     <message>
         <source>Taken back from %1: %2.</source>
@@ -10075,6 +10126,101 @@
     </message>
 </context>
 <context>
+    <name>quarterstep::PackingDraws</name>
+    <message>
+        <source>Assumptions, published mix, number of draws and lot (Ctrl+D)</source>
+        <translation>الافتراضات والمزيج المنشور وعدد السحوبات والدفعة (Ctrl+D)</translation>
+    </message>
+    <message>
+        <source>How the draws are made</source>
+        <translation>كيف تُجرى السحوبات</translation>
+    </message>
+    <message>
+        <source>PD as the pair&apos;s centres</source>
+        <translation>PD كمركزي الزوج</translation>
+    </message>
+    <message>
+        <source>Where no PD was taken, it equals the centres of each pair</source>
+        <translation>حيث لم تُقس PD فهي تساوي مركزي كل زوج</translation>
+    </message>
+    <message>
+        <source>readings are final</source>
+        <translation>القراءات نهائية</translation>
+    </message>
+    <message>
+        <source>Objective readings are final, and a prescriber is named</source>
+        <translation>القراءات الموضوعية نهائية، ومن وصف مذكور</translation>
+    </message>
+    <message>
+        <source>vertex as the stock</source>
+        <translation>المسافة القمية كالمخزون</translation>
+    </message>
+    <message>
+        <source>An unrecorded vertex distance is that of the stock</source>
+        <translation>المسافة القمية غير المدوَّنة هي مسافة المخزون</translation>
+    </message>
+    <message>
+        <source>Assumed</source>
+        <translation>مُفترض</translation>
+    </message>
+    <message>
+        <source>Published mix</source>
+        <translation>المزيج المنشور</translation>
+    </message>
+    <message>
+        <source>Mixes with the published mix of a camp, weighing as so many people; 0: not at all. By itself 30 where fewer than 100 people were seen</source>
+        <translation>يمزج مع المزيج المنشور لمخيم، بوزن هذا العدد من الناس؛ 0: لا شيء. تلقائيًا 30 حيث رُئي أقل من 100 شخص</translation>
+    </message>
+    <message>
+        <source>by who was seen</source>
+        <translation>بحسب من رُئي</translation>
+    </message>
+    <message>
+        <source> people</source>
+        <translation> أشخاص</translation>
+    </message>
+    <message>
+        <source>Draws</source>
+        <translation>السحوبات</translation>
+    </message>
+    <message>
+        <source>Camps that are drawn and planned for, and as many again to check</source>
+        <translation>مخيمات تُسحب ويُخطَّط لها، ومثلها للتحقق</translation>
+    </message>
+    <message>
+        <source>Lot</source>
+        <translation>الدفعة</translation>
+    </message>
+    <message>
+        <source>The same lot draws the same people again</source>
+        <translation>الدفعة نفسها تسحب الأشخاص أنفسهم من جديد</translation>
+    </message>
+    <message>
+        <source>folded</source>
+        <translation>مطوي</translation>
+    </message>
+    <message>
+        <source>unfolded</source>
+        <translation>مفتوح</translation>
+    </message>
+    <message>
+        <source>draws: %1</source>
+        <translation>السحوبات: %1</translation>
+    </message>
+    <message>
+        <source>lot: %1</source>
+        <translation>الدفعة: %1</translation>
+    </message>
+    <message>
+        <source>published mix: %1</source>
+        <translation>المزيج المنشور: %1</translation>
+    </message>
+    <message>
+        <source>assumed: %1</source>
+        <translation>مُفترض: %1</translation>
+    </message>
+</context>
+<context>
     <name>quarterstep::PackingPanel</name>
     <message>
         <source>Boxes for the next camp</source>
@@ -10948,10 +11094,6 @@
         <source>Other work of this window is not done yet; try again in a moment.</source>
         <translation>لم ينته عمل آخر في هذه النافذة بعد؛ حاول بعد لحظة.</translation>
     </message>
-    <message>
-        <source>Stopped.</source>
-        <translation>أُوقف.</translation>
-    </message>
     <message numerus="yes">
         <source>%n prescription(s) are in %1.</source>
         <translation>
@@ -10961,6 +11103,53 @@
             <numerusform>الوصفات في %1: ‏%n.</numerusform>
             <numerusform>الوصفات في %1: ‏%n.</numerusform>
             <numerusform>الوصفات في %1: ‏%n.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>DICOM (Subjective Refraction)</source>
+        <translation>DICOM (الانكسار الذاتي)</translation>
+    </message>
+    <message>
+        <source>Check first, or write; then it stands here.</source>
+        <translation>تحقق أولًا، أو اكتب؛ عندئذ يظهر هنا.</translation>
+    </message>
+    <message>
+        <source>Check first</source>
+        <translation>تحقق أولًا</translation>
+    </message>
+    <message>
+        <source>Shows what stays here; nothing is written</source>
+        <translation>يُظهر ما يبقى هنا؛ ولا يُكتب شيء</translation>
+    </message>
+    <message>
+        <source>one file a person, in a folder</source>
+        <translation>ملف لكل شخص، في مجلد</translation>
+    </message>
+    <message>
+        <source>Write the files…</source>
+        <translation>كتابة الملفات…</translation>
+    </message>
+    <message>
+        <source>Folder for the files</source>
+        <translation>مجلد للملفات</translation>
+    </message>
+    <message>
+        <source>Checking…</source>
+        <translation>جارٍ التحقق…</translation>
+    </message>
+    <message>
+        <source>Stopped. Nothing was written.</source>
+        <translation>توقف. لم يُكتب شيء.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n prescription(s) can leave; nothing was written.</source>
+        <translation>
+            <numerusform>وصفات يمكن أن تخرج: %n؛ لم يُكتب شيء.</numerusform>
+            <numerusform>وصفات يمكن أن تخرج: %n؛ لم يُكتب شيء.</numerusform>
+            <numerusform>وصفات يمكن أن تخرج: %n؛ لم يُكتب شيء.</numerusform>
+            <numerusform>وصفات يمكن أن تخرج: %n؛ لم يُكتب شيء.</numerusform>
+            <numerusform>وصفات يمكن أن تخرج: %n؛ لم يُكتب شيء.</numerusform>
+            <numerusform>وصفات يمكن أن تخرج: %n؛ لم يُكتب شيء.</numerusform>
         </translation>
     </message>
 </context>

@@ -955,6 +955,18 @@
         <source>PDs not taken, drawn from published distributions: %1</source>
         <translation>DP sin medir, sacadas de distribuciones publicadas: %1</translation>
     </message>
+    <message>
+        <source>assumed: where no PD was taken, it equals the centres of each pair</source>
+        <translation>supuesto: donde no se tomó la DP, es igual a los centros de cada par</translation>
+    </message>
+    <message>
+        <source>assumed: objective readings are final, and a prescriber is named</source>
+        <translation>supuesto: las lecturas objetivas son finales y se nombra a quien prescribe</translation>
+    </message>
+    <message>
+        <source>assumed: an unrecorded vertex distance is that of the stock</source>
+        <translation>supuesto: una distancia de vértice no anotada es la de las existencias</translation>
+    </message>
 </context>
 <context>
     <name>core</name>
@@ -1081,10 +1093,6 @@
     <message>
         <source>no pair chosen</source>
         <translation>ningunas gafas elegidas</translation>
-    </message>
-    <message>
-        <source>no hand-over with the id %1</source>
-        <translation>ninguna entrega con el identificador %1</translation>
     </message>
     <message>
         <source>stopped as asked; nothing was written</source>
@@ -2495,10 +2503,6 @@
         <translation>nada en la caja para este uso</translation>
     </message>
     <message>
-        <source>nothing in the box comes near</source>
-        <translation>nada en la caja se acerca</translation>
-    </message>
-    <message>
         <source>if the prescriber marks the left eye balance, %1 would fit</source>
         <translation>si el prescriptor marca el ojo izquierdo como de equilibrio, serviría %1</translation>
     </message>
@@ -2939,10 +2943,6 @@
         <translation>%1 ya está en la lista de espera; la fila se omite</translation>
     </message>
     <message>
-        <source>the program that reads DICOM gave no answer that is understood</source>
-        <translation>el programa que lee DICOM no dio una respuesta que se entienda</translation>
-    </message>
-    <message>
         <source>the program that reads and writes DICOM, %1, cannot be started: %2</source>
         <translation>el programa que lee y escribe DICOM, %1, no se puede iniciar: %2</translation>
     </message>
@@ -2967,10 +2967,6 @@
         <translation>%1 tiene varios usos, o ninguno completo; tómelos en la lista y elija el que se encargó</translation>
     </message>
     <message>
-        <source>there is no order %1 here</source>
-        <translation>no hay ningún encargo %1 aquí</translation>
-    </message>
-    <message>
         <source>%1 is not in the list; load the table in which the prescription stands</source>
         <translation>%1 no está en la lista; cargue la tabla donde está la prescripción</translation>
     </message>
@@ -2985,6 +2981,14 @@
     <message>
         <source>this is not the PIN of the %1; nothing was written</source>
         <translation>este no es el PIN de esta función: %1; no se escribió nada</translation>
+    </message>
+    <message>
+        <source>the program that reads and writes DICOM gave no answer that is understood</source>
+        <translation>el programa que lee y escribe DICOM no dio ninguna respuesta comprensible</translation>
+    </message>
+    <message>
+        <source>rules.yaml is not as it was when this camp was opened; open it again</source>
+        <translation>rules.yaml no está como cuando se abrió este campamento; ábralo de nuevo</translation>
     </message>
 </context>
 <context>
@@ -4530,10 +4534,6 @@
         <translation>Guardar…</translation>
     </message>
     <message>
-        <source>Saves the picture, or its numbers as a table</source>
-        <translation>Guarda la imagen, o sus números como tabla</translation>
-    </message>
-    <message>
         <source>Save the chart</source>
         <translation>Guardar el gráfico</translation>
     </message>
@@ -4544,6 +4544,22 @@
     <message>
         <source>The chart is %1.</source>
         <translation>El gráfico está en %1.</translation>
+    </message>
+    <message>
+        <source>Saves the chart as a PDF or a picture, or its numbers as a table (Ctrl+Shift+S)</source>
+        <translation>Guarda el gráfico como PDF o imagen, o sus números como tabla (Ctrl+Shift+S)</translation>
+    </message>
+    <message>
+        <source>Print</source>
+        <translation>Imprimir</translation>
+    </message>
+    <message>
+        <source>Prints the chart with its numbers on the printer of the settings (Ctrl+P)</source>
+        <translation>Imprime el gráfico con sus números en la impresora de los ajustes (Ctrl+P)</translation>
+    </message>
+    <message>
+        <source>Paper (*.pdf)</source>
+        <translation>Papel (*.pdf)</translation>
     </message>
 </context>
 <context>
@@ -4859,6 +4875,14 @@
     <message>
         <source>The check was stopped before its end.</source>
         <translation>La comprobación se detuvo antes del final.</translation>
+    </message>
+    <message>
+        <source>Print the chart</source>
+        <translation>Imprimir el gráfico</translation>
+    </message>
+    <message>
+        <source>Save the chart…</source>
+        <translation>Guardar el gráfico…</translation>
     </message>
 </context>
 <context>
@@ -5353,6 +5377,10 @@
         <source>Found about the file as a whole</source>
         <translation>Hallado en el archivo en conjunto</translation>
     </message>
+    <message>
+        <source>Read as %1</source>
+        <translation>Leído como %1</translation>
+    </message>
 </context>
 <context>
     <name>quarterstep::BroughtRowsModel</name>
@@ -5387,6 +5415,44 @@
     <message>
         <source>What was found</source>
         <translation>Lo que se halló</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::CampNotes</name>
+    <message>
+        <source>It lies here for good</source>
+        <translation>Está aquí para siempre</translation>
+    </message>
+    <message>
+        <source>It is a second station</source>
+        <translation>Es un segundo puesto</translation>
+    </message>
+    <message>
+        <source>Know first</source>
+        <translation>Sepa primero</translation>
+    </message>
+    <message>
+        <source>From now on this folder is written to; the copy it came from is used no more</source>
+        <translation>Desde ahora se escribe en esta carpeta; la copia de la que vino ya no se usa</translation>
+    </message>
+    <message>
+        <source>Both folders are used; what is handed over here is brought together with the other later</source>
+        <translation>Se usan las dos carpetas; lo que se entrega aquí se reúne después con la otra</translation>
+    </message>
+    <message>
+        <source>Put away</source>
+        <translation>Apartar</translation>
+    </message>
+    <message>
+        <source>These notes do not come back while this camp is open</source>
+        <translation>Estas notas no vuelven mientras este campamento está abierto</translation>
+    </message>
+    <message numerus="yes">
+        <source>Counts in stock.yaml were edited by hand in %n line(s). The ledger&apos;s counts are used until the edits are accepted or discarded in Stock.</source>
+        <translation>
+            <numerusform>Las cantidades de stock.yaml fueron editadas a mano en %n línea. Valen las del libro hasta que los cambios se acepten o descarten en Existencias.</numerusform>
+            <numerusform>Las cantidades de stock.yaml fueron editadas a mano en %n líneas. Valen las del libro hasta que los cambios se acepten o descarten en Existencias.</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -5813,13 +5879,6 @@
     <message>
         <source>This folder has no people.csv. Type a prescription below, or load a table.</source>
         <translation>Esta carpeta no tiene people.csv. Escriba una prescripción abajo o cargue una tabla.</translation>
-    </message>
-    <message numerus="yes">
-        <source>Counts in stock.yaml were edited by hand in %n line(s). The ledger&apos;s counts are used until the edits are accepted or discarded in Stock.</source>
-        <translation>
-            <numerusform>Se cambiaron a mano números de stock.yaml en %n línea. Se usan los números del registro hasta que los cambios se acepten o descarten en Existencias.</numerusform>
-            <numerusform>Se cambiaron a mano números de stock.yaml en %n líneas. Se usan los números del registro hasta que los cambios se acepten o descarten en Existencias.</numerusform>
-        </translation>
     </message>
     <message>
         <source>The table has no rows. Type a prescription below.</source>
@@ -6775,6 +6834,101 @@
     </message>
 </context>
 <context>
+    <name>quarterstep::PackingDraws</name>
+    <message>
+        <source>Assumptions, published mix, number of draws and lot (Ctrl+D)</source>
+        <translation>Supuestos, mezcla publicada, número de sorteos y lote (Ctrl+D)</translation>
+    </message>
+    <message>
+        <source>How the draws are made</source>
+        <translation>Cómo se hacen los sorteos</translation>
+    </message>
+    <message>
+        <source>PD as the pair&apos;s centres</source>
+        <translation>DP como los centros del par</translation>
+    </message>
+    <message>
+        <source>Where no PD was taken, it equals the centres of each pair</source>
+        <translation>Donde no se tomó la DP, es igual a los centros de cada par</translation>
+    </message>
+    <message>
+        <source>readings are final</source>
+        <translation>lecturas son finales</translation>
+    </message>
+    <message>
+        <source>Objective readings are final, and a prescriber is named</source>
+        <translation>Las lecturas objetivas son finales y se nombra a quien prescribe</translation>
+    </message>
+    <message>
+        <source>vertex as the stock</source>
+        <translation>vértice como las existencias</translation>
+    </message>
+    <message>
+        <source>An unrecorded vertex distance is that of the stock</source>
+        <translation>Una distancia de vértice no anotada es la de las existencias</translation>
+    </message>
+    <message>
+        <source>Assumed</source>
+        <translation>Supuesto</translation>
+    </message>
+    <message>
+        <source>Published mix</source>
+        <translation>Mezcla publicada</translation>
+    </message>
+    <message>
+        <source>Mixes with the published mix of a camp, weighing as so many people; 0: not at all. By itself 30 where fewer than 100 people were seen</source>
+        <translation>Mezcla con la composición publicada de un campamento, que pesa como tantas personas; 0: nada. Por sí solo 30 donde se vio a menos de 100 personas</translation>
+    </message>
+    <message>
+        <source>by who was seen</source>
+        <translation>según quién fue visto</translation>
+    </message>
+    <message>
+        <source> people</source>
+        <translation> personas</translation>
+    </message>
+    <message>
+        <source>Draws</source>
+        <translation>Sorteos</translation>
+    </message>
+    <message>
+        <source>Camps that are drawn and planned for, and as many again to check</source>
+        <translation>Campamentos que se sortean y se planifican, y otros tantos para comprobar</translation>
+    </message>
+    <message>
+        <source>Lot</source>
+        <translation>Lote</translation>
+    </message>
+    <message>
+        <source>The same lot draws the same people again</source>
+        <translation>El mismo lote sortea otra vez a las mismas personas</translation>
+    </message>
+    <message>
+        <source>folded</source>
+        <translation>plegado</translation>
+    </message>
+    <message>
+        <source>unfolded</source>
+        <translation>desplegado</translation>
+    </message>
+    <message>
+        <source>draws: %1</source>
+        <translation>sorteos: %1</translation>
+    </message>
+    <message>
+        <source>lot: %1</source>
+        <translation>lote: %1</translation>
+    </message>
+    <message>
+        <source>published mix: %1</source>
+        <translation>mezcla publicada: %1</translation>
+    </message>
+    <message>
+        <source>assumed: %1</source>
+        <translation>supuesto: %1</translation>
+    </message>
+</context>
+<context>
     <name>quarterstep::PackingPanel</name>
     <message>
         <source>Boxes for the next camp</source>
@@ -7628,15 +7782,54 @@
         <source>Other work of this window is not done yet; try again in a moment.</source>
         <translation>Otro trabajo de esta ventana no ha terminado; pruebe otra vez en un momento.</translation>
     </message>
-    <message>
-        <source>Stopped.</source>
-        <translation>Detenido.</translation>
-    </message>
     <message numerus="yes">
         <source>%n prescription(s) are in %1.</source>
         <translation>
             <numerusform>%n prescripción está en %1.</numerusform>
             <numerusform>%n prescripciones están en %1.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>DICOM (Subjective Refraction)</source>
+        <translation>DICOM (refracción subjetiva)</translation>
+    </message>
+    <message>
+        <source>Check first, or write; then it stands here.</source>
+        <translation>Compruebe primero, o escriba; entonces aparece aquí.</translation>
+    </message>
+    <message>
+        <source>Check first</source>
+        <translation>Comprobar primero</translation>
+    </message>
+    <message>
+        <source>Shows what stays here; nothing is written</source>
+        <translation>Muestra lo que se queda aquí; no se escribe nada</translation>
+    </message>
+    <message>
+        <source>one file a person, in a folder</source>
+        <translation>un archivo por persona, en una carpeta</translation>
+    </message>
+    <message>
+        <source>Write the files…</source>
+        <translation>Escribir los archivos…</translation>
+    </message>
+    <message>
+        <source>Folder for the files</source>
+        <translation>Carpeta para los archivos</translation>
+    </message>
+    <message>
+        <source>Checking…</source>
+        <translation>Comprobando…</translation>
+    </message>
+    <message>
+        <source>Stopped. Nothing was written.</source>
+        <translation>Detenido. No se escribió nada.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n prescription(s) can leave; nothing was written.</source>
+        <translation>
+            <numerusform>%n prescripción puede salir; no se escribió nada.</numerusform>
+            <numerusform>%n prescripciones pueden salir; no se escribió nada.</numerusform>
         </translation>
     </message>
 </context>

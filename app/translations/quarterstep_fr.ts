@@ -955,6 +955,18 @@
         <source>PDs not taken, drawn from published distributions: %1</source>
         <translation>EP non mesurés, tirés de distributions publiées : %1</translation>
     </message>
+    <message>
+        <source>assumed: where no PD was taken, it equals the centres of each pair</source>
+        <translation>supposé : là où aucun écart pupillaire n&apos;a été pris, il est égal aux centres de chaque paire</translation>
+    </message>
+    <message>
+        <source>assumed: objective readings are final, and a prescriber is named</source>
+        <translation>supposé : les mesures objectives sont finales et un prescripteur est nommé</translation>
+    </message>
+    <message>
+        <source>assumed: an unrecorded vertex distance is that of the stock</source>
+        <translation>supposé : une distance verre-œil non notée est celle du stock</translation>
+    </message>
 </context>
 <context>
     <name>core</name>
@@ -1081,10 +1093,6 @@
     <message>
         <source>no pair chosen</source>
         <translation>aucune paire choisie</translation>
-    </message>
-    <message>
-        <source>no hand-over with the id %1</source>
-        <translation>aucune remise portant l’identifiant %1</translation>
     </message>
     <message>
         <source>stopped as asked; nothing was written</source>
@@ -2495,10 +2503,6 @@
         <translation>rien dans la boîte pour cet usage</translation>
     </message>
     <message>
-        <source>nothing in the box comes near</source>
-        <translation>rien dans la boîte n’est assez proche</translation>
-    </message>
-    <message>
         <source>if the prescriber marks the left eye balance, %1 would fit</source>
         <translation>si le prescripteur marque l’œil gauche comme équilibre, %1 conviendrait</translation>
     </message>
@@ -2939,10 +2943,6 @@
         <translation>%1 figure déjà dans la file d’attente ; la ligne est omise</translation>
     </message>
     <message>
-        <source>the program that reads DICOM gave no answer that is understood</source>
-        <translation>le programme qui lit le DICOM n’a pas donné de réponse compréhensible</translation>
-    </message>
-    <message>
         <source>the program that reads and writes DICOM, %1, cannot be started: %2</source>
         <translation>le programme qui lit et écrit le DICOM, %1, ne peut pas démarrer : %2</translation>
     </message>
@@ -2967,10 +2967,6 @@
         <translation>%1 a plusieurs usages, ou aucun qui soit complet ; les reprendre dans la liste et choisir celui qui a été commandé</translation>
     </message>
     <message>
-        <source>there is no order %1 here</source>
-        <translation>il n’y a pas de commande %1 ici</translation>
-    </message>
-    <message>
         <source>%1 is not in the list; load the table in which the prescription stands</source>
         <translation>%1 n’est pas dans la liste ; charger le tableau où figure la prescription</translation>
     </message>
@@ -2985,6 +2981,14 @@
     <message>
         <source>this is not the PIN of the %1; nothing was written</source>
         <translation>ce n’est pas le PIN de ce rôle : %1 ; rien n’a été écrit</translation>
+    </message>
+    <message>
+        <source>the program that reads and writes DICOM gave no answer that is understood</source>
+        <translation>le programme qui lit et écrit DICOM n&apos;a donné aucune réponse compréhensible</translation>
+    </message>
+    <message>
+        <source>rules.yaml is not as it was when this camp was opened; open it again</source>
+        <translation>rules.yaml n&apos;est plus comme à l&apos;ouverture de ce camp ; ouvrez-le à nouveau</translation>
     </message>
 </context>
 <context>
@@ -4530,10 +4534,6 @@
         <translation>Enregistrer…</translation>
     </message>
     <message>
-        <source>Saves the picture, or its numbers as a table</source>
-        <translation>Enregistre l’image, ou ses nombres en tableau</translation>
-    </message>
-    <message>
         <source>Save the chart</source>
         <translation>Enregistrer le graphique</translation>
     </message>
@@ -4544,6 +4544,22 @@
     <message>
         <source>The chart is %1.</source>
         <translation>Le graphique est dans %1.</translation>
+    </message>
+    <message>
+        <source>Saves the chart as a PDF or a picture, or its numbers as a table (Ctrl+Shift+S)</source>
+        <translation>Enregistre le graphique en PDF ou en image, ou ses chiffres en table (Ctrl+Shift+S)</translation>
+    </message>
+    <message>
+        <source>Print</source>
+        <translation>Imprimer</translation>
+    </message>
+    <message>
+        <source>Prints the chart with its numbers on the printer of the settings (Ctrl+P)</source>
+        <translation>Imprime le graphique avec ses chiffres sur l&apos;imprimante des réglages (Ctrl+P)</translation>
+    </message>
+    <message>
+        <source>Paper (*.pdf)</source>
+        <translation>Papier (*.pdf)</translation>
     </message>
 </context>
 <context>
@@ -4859,6 +4875,14 @@
     <message>
         <source>The check was stopped before its end.</source>
         <translation>La vérification a été arrêtée avant la fin.</translation>
+    </message>
+    <message>
+        <source>Print the chart</source>
+        <translation>Imprimer le graphique</translation>
+    </message>
+    <message>
+        <source>Save the chart…</source>
+        <translation>Enregistrer le graphique…</translation>
     </message>
 </context>
 <context>
@@ -5353,6 +5377,10 @@
         <source>Found about the file as a whole</source>
         <translation>Constaté pour le fichier entier</translation>
     </message>
+    <message>
+        <source>Read as %1</source>
+        <translation>Lu comme %1</translation>
+    </message>
 </context>
 <context>
     <name>quarterstep::BroughtRowsModel</name>
@@ -5387,6 +5415,44 @@
     <message>
         <source>What was found</source>
         <translation>Ce qui a été constaté</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::CampNotes</name>
+    <message>
+        <source>It lies here for good</source>
+        <translation>Il est ici pour de bon</translation>
+    </message>
+    <message>
+        <source>It is a second station</source>
+        <translation>C&apos;est un second poste</translation>
+    </message>
+    <message>
+        <source>Know first</source>
+        <translation>À savoir d&apos;abord</translation>
+    </message>
+    <message>
+        <source>From now on this folder is written to; the copy it came from is used no more</source>
+        <translation>Dès maintenant on écrit dans ce dossier ; la copie d&apos;où il vient n&apos;est plus utilisée</translation>
+    </message>
+    <message>
+        <source>Both folders are used; what is handed over here is brought together with the other later</source>
+        <translation>Les deux dossiers servent ; ce qui est remis ici est réuni plus tard avec l&apos;autre</translation>
+    </message>
+    <message>
+        <source>Put away</source>
+        <translation>Ranger</translation>
+    </message>
+    <message>
+        <source>These notes do not come back while this camp is open</source>
+        <translation>Ces notes ne reviennent pas tant que ce camp est ouvert</translation>
+    </message>
+    <message numerus="yes">
+        <source>Counts in stock.yaml were edited by hand in %n line(s). The ledger&apos;s counts are used until the edits are accepted or discarded in Stock.</source>
+        <translation>
+            <numerusform>Les quantités de stock.yaml ont été modifiées à la main sur %n ligne. Celles du registre valent jusqu&apos;à ce que les changements soient acceptés ou rejetés dans Stock.</numerusform>
+            <numerusform>Les quantités de stock.yaml ont été modifiées à la main sur %n lignes. Celles du registre valent jusqu&apos;à ce que les changements soient acceptés ou rejetés dans Stock.</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -5813,13 +5879,6 @@
     <message>
         <source>This folder has no people.csv. Type a prescription below, or load a table.</source>
         <translation>Ce dossier n’a pas de people.csv. Saisir une prescription ci-dessous ou charger un tableau.</translation>
-    </message>
-    <message numerus="yes">
-        <source>Counts in stock.yaml were edited by hand in %n line(s). The ledger&apos;s counts are used until the edits are accepted or discarded in Stock.</source>
-        <translation>
-            <numerusform>Des nombres de stock.yaml ont été modifiés à la main dans %n article. Les nombres du registre sont utilisés jusqu’à ce que les modifications soient acceptées ou rejetées dans Stock.</numerusform>
-            <numerusform>Des nombres de stock.yaml ont été modifiés à la main dans %n articles. Les nombres du registre sont utilisés jusqu’à ce que les modifications soient acceptées ou rejetées dans Stock.</numerusform>
-        </translation>
     </message>
     <message>
         <source>The table has no rows. Type a prescription below.</source>
@@ -6775,6 +6834,101 @@
     </message>
 </context>
 <context>
+    <name>quarterstep::PackingDraws</name>
+    <message>
+        <source>Assumptions, published mix, number of draws and lot (Ctrl+D)</source>
+        <translation>Suppositions, mélange publié, nombre de tirages et lot (Ctrl+D)</translation>
+    </message>
+    <message>
+        <source>How the draws are made</source>
+        <translation>Comment les tirages sont faits</translation>
+    </message>
+    <message>
+        <source>PD as the pair&apos;s centres</source>
+        <translation>écart comme les centres de la paire</translation>
+    </message>
+    <message>
+        <source>Where no PD was taken, it equals the centres of each pair</source>
+        <translation>Là où aucun écart pupillaire n&apos;a été pris, il est égal aux centres de chaque paire</translation>
+    </message>
+    <message>
+        <source>readings are final</source>
+        <translation>mesures finales</translation>
+    </message>
+    <message>
+        <source>Objective readings are final, and a prescriber is named</source>
+        <translation>Les mesures objectives sont finales et un prescripteur est nommé</translation>
+    </message>
+    <message>
+        <source>vertex as the stock</source>
+        <translation>distance verre-œil comme le stock</translation>
+    </message>
+    <message>
+        <source>An unrecorded vertex distance is that of the stock</source>
+        <translation>Une distance verre-œil non notée est celle du stock</translation>
+    </message>
+    <message>
+        <source>Assumed</source>
+        <translation>Supposé</translation>
+    </message>
+    <message>
+        <source>Published mix</source>
+        <translation>Mélange publié</translation>
+    </message>
+    <message>
+        <source>Mixes with the published mix of a camp, weighing as so many people; 0: not at all. By itself 30 where fewer than 100 people were seen</source>
+        <translation>Mélange avec la composition publiée d&apos;un camp, pesant comme tant de personnes ; 0 : pas du tout. De lui-même 30 où moins de 100 personnes ont été vues</translation>
+    </message>
+    <message>
+        <source>by who was seen</source>
+        <translation>d&apos;après qui a été vu</translation>
+    </message>
+    <message>
+        <source> people</source>
+        <translation> personnes</translation>
+    </message>
+    <message>
+        <source>Draws</source>
+        <translation>Tirages</translation>
+    </message>
+    <message>
+        <source>Camps that are drawn and planned for, and as many again to check</source>
+        <translation>Camps qui sont tirés et planifiés, et autant pour vérifier</translation>
+    </message>
+    <message>
+        <source>Lot</source>
+        <translation>Lot</translation>
+    </message>
+    <message>
+        <source>The same lot draws the same people again</source>
+        <translation>Le même lot tire à nouveau les mêmes personnes</translation>
+    </message>
+    <message>
+        <source>folded</source>
+        <translation>replié</translation>
+    </message>
+    <message>
+        <source>unfolded</source>
+        <translation>déplié</translation>
+    </message>
+    <message>
+        <source>draws: %1</source>
+        <translation>tirages : %1</translation>
+    </message>
+    <message>
+        <source>lot: %1</source>
+        <translation>lot : %1</translation>
+    </message>
+    <message>
+        <source>published mix: %1</source>
+        <translation>mélange publié : %1</translation>
+    </message>
+    <message>
+        <source>assumed: %1</source>
+        <translation>supposé : %1</translation>
+    </message>
+</context>
+<context>
     <name>quarterstep::PackingPanel</name>
     <message>
         <source>Boxes for the next camp</source>
@@ -7628,15 +7782,54 @@
         <source>Other work of this window is not done yet; try again in a moment.</source>
         <translation>Un autre travail de cette fenêtre n’est pas fini ; réessayer dans un instant.</translation>
     </message>
-    <message>
-        <source>Stopped.</source>
-        <translation>Arrêté.</translation>
-    </message>
     <message numerus="yes">
         <source>%n prescription(s) are in %1.</source>
         <translation>
             <numerusform>%n prescription est dans %1.</numerusform>
             <numerusform>%n prescriptions sont dans %1.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>DICOM (Subjective Refraction)</source>
+        <translation>DICOM (réfraction subjective)</translation>
+    </message>
+    <message>
+        <source>Check first, or write; then it stands here.</source>
+        <translation>Vérifiez d&apos;abord, ou écrivez ; cela apparaît alors ici.</translation>
+    </message>
+    <message>
+        <source>Check first</source>
+        <translation>Vérifier d&apos;abord</translation>
+    </message>
+    <message>
+        <source>Shows what stays here; nothing is written</source>
+        <translation>Montre ce qui reste ici ; rien n&apos;est écrit</translation>
+    </message>
+    <message>
+        <source>one file a person, in a folder</source>
+        <translation>un fichier par personne, dans un dossier</translation>
+    </message>
+    <message>
+        <source>Write the files…</source>
+        <translation>Écrire les fichiers…</translation>
+    </message>
+    <message>
+        <source>Folder for the files</source>
+        <translation>Dossier pour les fichiers</translation>
+    </message>
+    <message>
+        <source>Checking…</source>
+        <translation>Vérification…</translation>
+    </message>
+    <message>
+        <source>Stopped. Nothing was written.</source>
+        <translation>Arrêté. Rien n&apos;a été écrit.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n prescription(s) can leave; nothing was written.</source>
+        <translation>
+            <numerusform>%n prescription peut partir ; rien n&apos;a été écrit.</numerusform>
+            <numerusform>%n prescriptions peuvent partir ; rien n&apos;a été écrit.</numerusform>
         </translation>
     </message>
 </context>

@@ -955,6 +955,18 @@
         <source>PDs not taken, drawn from published distributions: %1</source>
         <translation>पीडी नहीं नापी गई, प्रकाशित आँकड़ों से ली गई: %1</translation>
     </message>
+    <message>
+        <source>assumed: where no PD was taken, it equals the centres of each pair</source>
+        <translation>मान लिया गया: जहाँ PD नहीं ली गई, वह हर जोड़ी के केंद्रों के बराबर है</translation>
+    </message>
+    <message>
+        <source>assumed: objective readings are final, and a prescriber is named</source>
+        <translation>मान लिया गया: वस्तुनिष्ठ माप अंतिम हैं, और लिखने वाले का नाम है</translation>
+    </message>
+    <message>
+        <source>assumed: an unrecorded vertex distance is that of the stock</source>
+        <translation>मान लिया गया: न लिखी गई वर्टेक्स दूरी भंडार की ही है</translation>
+    </message>
 </context>
 <context>
     <name>core</name>
@@ -1065,10 +1077,6 @@
     <message>
         <source>nothing in the box for this purpose</source>
         <translation>इस उद्देश्य के लिए डिब्बे में कुछ नहीं</translation>
-    </message>
-    <message>
-        <source>nothing in the box comes near</source>
-        <translation>डिब्बे में कुछ भी पास का नहीं</translation>
     </message>
     <message>
         <source>try %1 and type the acuity with it</source>
@@ -1817,10 +1825,6 @@
     <message>
         <source>no pair chosen</source>
         <translation>कोई चश्मा नहीं चुना</translation>
-    </message>
-    <message>
-        <source>no hand-over with the id %1</source>
-        <translation>%1 पहचान वाला कोई वितरण नहीं है</translation>
     </message>
     <message>
         <source>stopped as asked; nothing was written</source>
@@ -2939,10 +2943,6 @@
         <translation>%1 प्रतीक्षा सूची में पहले से है; कतार छोड़ दी गई</translation>
     </message>
     <message>
-        <source>the program that reads DICOM gave no answer that is understood</source>
-        <translation>DICOM पढ़ने वाले प्रोग्राम ने समझ में आने वाला जवाब नहीं दिया</translation>
-    </message>
-    <message>
         <source>the program that reads and writes DICOM, %1, cannot be started: %2</source>
         <translation>DICOM पढ़ने और लिखने वाला प्रोग्राम, %1, शुरू नहीं हो सकता: %2</translation>
     </message>
@@ -2967,10 +2967,6 @@
         <translation>%1 के कई उद्देश्य हैं, या कोई पूरा नहीं है; उन्हें सूची में खोलें और वह चुनें जिसका ऑर्डर हुआ था</translation>
     </message>
     <message>
-        <source>there is no order %1 here</source>
-        <translation>यहाँ ऑर्डर %1 नहीं है</translation>
-    </message>
-    <message>
         <source>%1 is not in the list; load the table in which the prescription stands</source>
         <translation>%1 सूची में नहीं है; वह तालिका लोड करें जिसमें नुस्ख़ा है</translation>
     </message>
@@ -2985,6 +2981,14 @@
     <message>
         <source>this is not the PIN of the %1; nothing was written</source>
         <translation>यह भूमिका %1 का PIN नहीं है; कुछ लिखा नहीं गया</translation>
+    </message>
+    <message>
+        <source>the program that reads and writes DICOM gave no answer that is understood</source>
+        <translation>DICOM पढ़ने और लिखने वाले प्रोग्राम ने समझ में आने वाला उत्तर नहीं दिया</translation>
+    </message>
+    <message>
+        <source>rules.yaml is not as it was when this camp was opened; open it again</source>
+        <translation>rules.yaml वैसी नहीं है जैसी यह शिविर खोलते समय थी; इसे फिर से खोलें</translation>
     </message>
 </context>
 <context>
@@ -4530,10 +4534,6 @@
         <translation>सहेजें…</translation>
     </message>
     <message>
-        <source>Saves the picture, or its numbers as a table</source>
-        <translation>चित्र सहेजता है, या उसके अंक तालिका के रूप में</translation>
-    </message>
-    <message>
         <source>Save the chart</source>
         <translation>चार्ट सहेजें</translation>
     </message>
@@ -4544,6 +4544,22 @@
     <message>
         <source>The chart is %1.</source>
         <translation>चार्ट %1 है।</translation>
+    </message>
+    <message>
+        <source>Saves the chart as a PDF or a picture, or its numbers as a table (Ctrl+Shift+S)</source>
+        <translation>चार्ट को PDF या चित्र के रूप में, या उसकी संख्याएँ तालिका के रूप में सहेजता है (Ctrl+Shift+S)</translation>
+    </message>
+    <message>
+        <source>Print</source>
+        <translation>छापें</translation>
+    </message>
+    <message>
+        <source>Prints the chart with its numbers on the printer of the settings (Ctrl+P)</source>
+        <translation>चार्ट को उसकी संख्याओं सहित सेटिंग के प्रिंटर पर छापता है (Ctrl+P)</translation>
+    </message>
+    <message>
+        <source>Paper (*.pdf)</source>
+        <translation>काग़ज़ (*.pdf)</translation>
     </message>
 </context>
 <context>
@@ -4859,6 +4875,14 @@
     <message>
         <source>The check was stopped before its end.</source>
         <translation>जाँच पूरी होने से पहले रोकी गई।</translation>
+    </message>
+    <message>
+        <source>Print the chart</source>
+        <translation>चार्ट छापें</translation>
+    </message>
+    <message>
+        <source>Save the chart…</source>
+        <translation>चार्ट सहेजें…</translation>
     </message>
 </context>
 <context>
@@ -5353,6 +5377,10 @@
         <source>Found about the file as a whole</source>
         <translation>पूरी फ़ाइल के बारे में मिला</translation>
     </message>
+    <message>
+        <source>Read as %1</source>
+        <translation>%1 के रूप में पढ़ा गया</translation>
+    </message>
 </context>
 <context>
     <name>quarterstep::BroughtRowsModel</name>
@@ -5387,6 +5415,44 @@
     <message>
         <source>What was found</source>
         <translation>जो मिला</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::CampNotes</name>
+    <message>
+        <source>It lies here for good</source>
+        <translation>यह अब यहीं रहेगा</translation>
+    </message>
+    <message>
+        <source>It is a second station</source>
+        <translation>यह दूसरा केंद्र है</translation>
+    </message>
+    <message>
+        <source>Know first</source>
+        <translation>पहले जान लें</translation>
+    </message>
+    <message>
+        <source>From now on this folder is written to; the copy it came from is used no more</source>
+        <translation>अब से इसी फ़ोल्डर में लिखा जाएगा; जिस प्रति से यह आया वह आगे काम में नहीं आएगी</translation>
+    </message>
+    <message>
+        <source>Both folders are used; what is handed over here is brought together with the other later</source>
+        <translation>दोनों फ़ोल्डर काम में आते हैं; यहाँ जो दिया जाता है वह बाद में दूसरे के साथ मिलाया जाता है</translation>
+    </message>
+    <message>
+        <source>Put away</source>
+        <translation>हटा दें</translation>
+    </message>
+    <message>
+        <source>These notes do not come back while this camp is open</source>
+        <translation>जब तक यह शिविर खुला है, ये बातें फिर नहीं आतीं</translation>
+    </message>
+    <message numerus="yes">
+        <source>Counts in stock.yaml were edited by hand in %n line(s). The ledger&apos;s counts are used until the edits are accepted or discarded in Stock.</source>
+        <translation>
+            <numerusform>stock.yaml में %n पंक्ति की गिनती हाथ से बदली गई। जब तक बदलाव भंडार में माने या छोड़े नहीं जाते, बही की गिनती चलती है।</numerusform>
+            <numerusform>stock.yaml में %n पंक्तियों की गिनती हाथ से बदली गई। जब तक बदलाव भंडार में माने या छोड़े नहीं जाते, बही की गिनती चलती है।</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -5813,13 +5879,6 @@
     <message>
         <source>This folder has no people.csv. Type a prescription below, or load a table.</source>
         <translation>इस फ़ोल्डर में people.csv नहीं है। नीचे नुस्ख़ा लिखें या तालिका जोड़ें।</translation>
-    </message>
-    <message numerus="yes">
-        <source>Counts in stock.yaml were edited by hand in %n line(s). The ledger&apos;s counts are used until the edits are accepted or discarded in Stock.</source>
-        <translation>
-            <numerusform>stock.yaml में %n पंक्ति की गिनती हाथ से बदली गई। जब तक स्टॉक में बदलाव माने या छोड़े न जाएँ, बही की गिनती चलती है।</numerusform>
-            <numerusform>stock.yaml में %n पंक्तियों की गिनती हाथ से बदली गई। जब तक स्टॉक में बदलाव माने या छोड़े न जाएँ, बही की गिनती चलती है।</numerusform>
-        </translation>
     </message>
     <message>
         <source>The table has no rows. Type a prescription below.</source>
@@ -6775,6 +6834,101 @@
     </message>
 </context>
 <context>
+    <name>quarterstep::PackingDraws</name>
+    <message>
+        <source>Assumptions, published mix, number of draws and lot (Ctrl+D)</source>
+        <translation>मानी गई बातें, प्रकाशित मिश्रण, ड्रॉ की संख्या और लॉट (Ctrl+D)</translation>
+    </message>
+    <message>
+        <source>How the draws are made</source>
+        <translation>ड्रॉ कैसे किए जाते हैं</translation>
+    </message>
+    <message>
+        <source>PD as the pair&apos;s centres</source>
+        <translation>PD जोड़ी के केंद्रों जितनी</translation>
+    </message>
+    <message>
+        <source>Where no PD was taken, it equals the centres of each pair</source>
+        <translation>जहाँ PD नहीं ली गई, वह हर जोड़ी के केंद्रों के बराबर है</translation>
+    </message>
+    <message>
+        <source>readings are final</source>
+        <translation>माप अंतिम हैं</translation>
+    </message>
+    <message>
+        <source>Objective readings are final, and a prescriber is named</source>
+        <translation>वस्तुनिष्ठ माप अंतिम हैं, और लिखने वाले का नाम है</translation>
+    </message>
+    <message>
+        <source>vertex as the stock</source>
+        <translation>वर्टेक्स भंडार जैसा</translation>
+    </message>
+    <message>
+        <source>An unrecorded vertex distance is that of the stock</source>
+        <translation>न लिखी गई वर्टेक्स दूरी भंडार की ही है</translation>
+    </message>
+    <message>
+        <source>Assumed</source>
+        <translation>मान लिया गया</translation>
+    </message>
+    <message>
+        <source>Published mix</source>
+        <translation>प्रकाशित मिश्रण</translation>
+    </message>
+    <message>
+        <source>Mixes with the published mix of a camp, weighing as so many people; 0: not at all. By itself 30 where fewer than 100 people were seen</source>
+        <translation>शिविर के प्रकाशित मिश्रण के साथ मिलाता है, जिसका वज़न इतने लोगों जितना है; 0: बिलकुल नहीं। अपने आप 30, जहाँ 100 से कम लोग देखे गए</translation>
+    </message>
+    <message>
+        <source>by who was seen</source>
+        <translation>जितने लोग देखे गए उनके अनुसार</translation>
+    </message>
+    <message>
+        <source> people</source>
+        <translation> लोग</translation>
+    </message>
+    <message>
+        <source>Draws</source>
+        <translation>ड्रॉ</translation>
+    </message>
+    <message>
+        <source>Camps that are drawn and planned for, and as many again to check</source>
+        <translation>शिविर जो निकाले और जिनकी योजना बनाई जाती है, और उतने ही जाँचने के लिए</translation>
+    </message>
+    <message>
+        <source>Lot</source>
+        <translation>लॉट</translation>
+    </message>
+    <message>
+        <source>The same lot draws the same people again</source>
+        <translation>वही लॉट फिर वही लोग निकालता है</translation>
+    </message>
+    <message>
+        <source>folded</source>
+        <translation>सिमटा हुआ</translation>
+    </message>
+    <message>
+        <source>unfolded</source>
+        <translation>खुला हुआ</translation>
+    </message>
+    <message>
+        <source>draws: %1</source>
+        <translation>ड्रॉ: %1</translation>
+    </message>
+    <message>
+        <source>lot: %1</source>
+        <translation>लॉट: %1</translation>
+    </message>
+    <message>
+        <source>published mix: %1</source>
+        <translation>प्रकाशित मिश्रण: %1</translation>
+    </message>
+    <message>
+        <source>assumed: %1</source>
+        <translation>मान लिया गया: %1</translation>
+    </message>
+</context>
+<context>
     <name>quarterstep::PackingPanel</name>
     <message>
         <source>Boxes for the next camp</source>
@@ -7628,15 +7782,54 @@
         <source>Other work of this window is not done yet; try again in a moment.</source>
         <translation>इस खिड़की का दूसरा काम अभी पूरा नहीं हुआ; थोड़ी देर में फिर कोशिश करें।</translation>
     </message>
-    <message>
-        <source>Stopped.</source>
-        <translation>रोका गया।</translation>
-    </message>
     <message numerus="yes">
         <source>%n prescription(s) are in %1.</source>
         <translation>
             <numerusform>%1 में %n नुस्ख़ा है।</numerusform>
             <numerusform>%1 में %n नुस्ख़े हैं।</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>DICOM (Subjective Refraction)</source>
+        <translation>DICOM (व्यक्तिनिष्ठ अपवर्तन)</translation>
+    </message>
+    <message>
+        <source>Check first, or write; then it stands here.</source>
+        <translation>पहले जाँचें, या लिखें; तब वह यहाँ दिखेगा।</translation>
+    </message>
+    <message>
+        <source>Check first</source>
+        <translation>पहले जाँचें</translation>
+    </message>
+    <message>
+        <source>Shows what stays here; nothing is written</source>
+        <translation>दिखाता है कि क्या यहीं रह जाता है; कुछ लिखा नहीं जाता</translation>
+    </message>
+    <message>
+        <source>one file a person, in a folder</source>
+        <translation>हर व्यक्ति की एक फ़ाइल, एक फ़ोल्डर में</translation>
+    </message>
+    <message>
+        <source>Write the files…</source>
+        <translation>फ़ाइलें लिखें…</translation>
+    </message>
+    <message>
+        <source>Folder for the files</source>
+        <translation>फ़ाइलों का फ़ोल्डर</translation>
+    </message>
+    <message>
+        <source>Checking…</source>
+        <translation>जाँच हो रही है…</translation>
+    </message>
+    <message>
+        <source>Stopped. Nothing was written.</source>
+        <translation>रोका गया। कुछ नहीं लिखा गया।</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n prescription(s) can leave; nothing was written.</source>
+        <translation>
+            <numerusform>%n नुस्ख़ा जा सकता है; कुछ नहीं लिखा गया।</numerusform>
+            <numerusform>%n नुस्ख़े जा सकते हैं; कुछ नहीं लिखा गया।</numerusform>
         </translation>
     </message>
 </context>

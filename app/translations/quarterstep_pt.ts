@@ -955,6 +955,18 @@
         <source>PDs not taken, drawn from published distributions: %1</source>
         <translation>DP não medidas, tiradas de distribuições publicadas: %1</translation>
     </message>
+    <message>
+        <source>assumed: where no PD was taken, it equals the centres of each pair</source>
+        <translation>suposto: onde não se tirou a DP, ela é igual aos centros de cada par</translation>
+    </message>
+    <message>
+        <source>assumed: objective readings are final, and a prescriber is named</source>
+        <translation>suposto: as leituras objetivas são finais e há um prescritor nomeado</translation>
+    </message>
+    <message>
+        <source>assumed: an unrecorded vertex distance is that of the stock</source>
+        <translation>suposto: uma distância ao vértice não anotada é a do estoque</translation>
+    </message>
 </context>
 <context>
     <name>core</name>
@@ -1081,10 +1093,6 @@
     <message>
         <source>no pair chosen</source>
         <translation>nenhuns óculos escolhidos</translation>
-    </message>
-    <message>
-        <source>no hand-over with the id %1</source>
-        <translation>nenhuma entrega com o identificador %1</translation>
     </message>
     <message>
         <source>stopped as asked; nothing was written</source>
@@ -2495,10 +2503,6 @@
         <translation>nada na caixa para este uso</translation>
     </message>
     <message>
-        <source>nothing in the box comes near</source>
-        <translation>nada na caixa se aproxima</translation>
-    </message>
-    <message>
         <source>if the prescriber marks the left eye balance, %1 would fit</source>
         <translation>se o prescritor marcar o olho esquerdo como de equilíbrio, %1 serviria</translation>
     </message>
@@ -2939,10 +2943,6 @@
         <translation>%1 já está na lista de espera; a linha fica de fora</translation>
     </message>
     <message>
-        <source>the program that reads DICOM gave no answer that is understood</source>
-        <translation>o programa que lê DICOM não deu uma resposta que se perceba</translation>
-    </message>
-    <message>
         <source>the program that reads and writes DICOM, %1, cannot be started: %2</source>
         <translation>o programa que lê e escreve DICOM, %1, não pode ser iniciado: %2</translation>
     </message>
@@ -2967,10 +2967,6 @@
         <translation>%1 tem vários usos, ou nenhum completo; abra-os na lista e escolha o que foi encomendado</translation>
     </message>
     <message>
-        <source>there is no order %1 here</source>
-        <translation>não há encomenda %1 aqui</translation>
-    </message>
-    <message>
         <source>%1 is not in the list; load the table in which the prescription stands</source>
         <translation>%1 não está na lista; carregue a tabela em que está a prescrição</translation>
     </message>
@@ -2985,6 +2981,14 @@
     <message>
         <source>this is not the PIN of the %1; nothing was written</source>
         <translation>este não é o PIN da função %1; nada foi escrito</translation>
+    </message>
+    <message>
+        <source>the program that reads and writes DICOM gave no answer that is understood</source>
+        <translation>o programa que lê e escreve DICOM não deu nenhuma resposta compreensível</translation>
+    </message>
+    <message>
+        <source>rules.yaml is not as it was when this camp was opened; open it again</source>
+        <translation>rules.yaml não está como quando este acampamento foi aberto; abra-o de novo</translation>
     </message>
 </context>
 <context>
@@ -4530,10 +4534,6 @@
         <translation>Guardar…</translation>
     </message>
     <message>
-        <source>Saves the picture, or its numbers as a table</source>
-        <translation>Guarda a imagem, ou os seus números como tabela</translation>
-    </message>
-    <message>
         <source>Save the chart</source>
         <translation>Guardar o gráfico</translation>
     </message>
@@ -4544,6 +4544,22 @@
     <message>
         <source>The chart is %1.</source>
         <translation>O gráfico está em %1.</translation>
+    </message>
+    <message>
+        <source>Saves the chart as a PDF or a picture, or its numbers as a table (Ctrl+Shift+S)</source>
+        <translation>Guarda o gráfico como PDF ou imagem, ou os seus números como tabela (Ctrl+Shift+S)</translation>
+    </message>
+    <message>
+        <source>Print</source>
+        <translation>Imprimir</translation>
+    </message>
+    <message>
+        <source>Prints the chart with its numbers on the printer of the settings (Ctrl+P)</source>
+        <translation>Imprime o gráfico com os seus números na impressora das definições (Ctrl+P)</translation>
+    </message>
+    <message>
+        <source>Paper (*.pdf)</source>
+        <translation>Papel (*.pdf)</translation>
     </message>
 </context>
 <context>
@@ -4859,6 +4875,14 @@
     <message>
         <source>The check was stopped before its end.</source>
         <translation>A verificação foi parada antes do fim.</translation>
+    </message>
+    <message>
+        <source>Print the chart</source>
+        <translation>Imprimir o gráfico</translation>
+    </message>
+    <message>
+        <source>Save the chart…</source>
+        <translation>Guardar o gráfico…</translation>
     </message>
 </context>
 <context>
@@ -5353,6 +5377,10 @@
         <source>Found about the file as a whole</source>
         <translation>Encontrado no ficheiro como um todo</translation>
     </message>
+    <message>
+        <source>Read as %1</source>
+        <translation>Lido como %1</translation>
+    </message>
 </context>
 <context>
     <name>quarterstep::BroughtRowsModel</name>
@@ -5387,6 +5415,44 @@
     <message>
         <source>What was found</source>
         <translation>O que se encontrou</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::CampNotes</name>
+    <message>
+        <source>It lies here for good</source>
+        <translation>Fica aqui de vez</translation>
+    </message>
+    <message>
+        <source>It is a second station</source>
+        <translation>É um segundo posto</translation>
+    </message>
+    <message>
+        <source>Know first</source>
+        <translation>Saiba primeiro</translation>
+    </message>
+    <message>
+        <source>From now on this folder is written to; the copy it came from is used no more</source>
+        <translation>De agora em diante escreve-se nesta pasta; a cópia de onde veio já não se usa</translation>
+    </message>
+    <message>
+        <source>Both folders are used; what is handed over here is brought together with the other later</source>
+        <translation>As duas pastas são usadas; o que se entrega aqui é reunido depois com a outra</translation>
+    </message>
+    <message>
+        <source>Put away</source>
+        <translation>Arrumar</translation>
+    </message>
+    <message>
+        <source>These notes do not come back while this camp is open</source>
+        <translation>Estas notas não voltam enquanto este acampamento está aberto</translation>
+    </message>
+    <message numerus="yes">
+        <source>Counts in stock.yaml were edited by hand in %n line(s). The ledger&apos;s counts are used until the edits are accepted or discarded in Stock.</source>
+        <translation>
+            <numerusform>As quantidades de stock.yaml foram editadas à mão em %n linha. Valem as do livro até que as mudanças sejam aceites ou rejeitadas em Estoque.</numerusform>
+            <numerusform>As quantidades de stock.yaml foram editadas à mão em %n linhas. Valem as do livro até que as mudanças sejam aceites ou rejeitadas em Estoque.</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -5813,13 +5879,6 @@
     <message>
         <source>This folder has no people.csv. Type a prescription below, or load a table.</source>
         <translation>Esta pasta não tem people.csv. Escreva uma prescrição em baixo ou carregue uma tabela.</translation>
-    </message>
-    <message numerus="yes">
-        <source>Counts in stock.yaml were edited by hand in %n line(s). The ledger&apos;s counts are used until the edits are accepted or discarded in Stock.</source>
-        <translation>
-            <numerusform>Mudaram-se à mão números de stock.yaml em %n linha. Usam-se os números do registo até as mudanças serem aceites ou descartadas em Stock.</numerusform>
-            <numerusform>Mudaram-se à mão números de stock.yaml em %n linhas. Usam-se os números do registo até as mudanças serem aceites ou descartadas em Stock.</numerusform>
-        </translation>
     </message>
     <message>
         <source>The table has no rows. Type a prescription below.</source>
@@ -6775,6 +6834,101 @@
     </message>
 </context>
 <context>
+    <name>quarterstep::PackingDraws</name>
+    <message>
+        <source>Assumptions, published mix, number of draws and lot (Ctrl+D)</source>
+        <translation>Suposições, mistura publicada, número de sorteios e lote (Ctrl+D)</translation>
+    </message>
+    <message>
+        <source>How the draws are made</source>
+        <translation>Como se fazem os sorteios</translation>
+    </message>
+    <message>
+        <source>PD as the pair&apos;s centres</source>
+        <translation>DP como os centros do par</translation>
+    </message>
+    <message>
+        <source>Where no PD was taken, it equals the centres of each pair</source>
+        <translation>Onde não se tirou a DP, ela é igual aos centros de cada par</translation>
+    </message>
+    <message>
+        <source>readings are final</source>
+        <translation>leituras são finais</translation>
+    </message>
+    <message>
+        <source>Objective readings are final, and a prescriber is named</source>
+        <translation>As leituras objetivas são finais e há um prescritor nomeado</translation>
+    </message>
+    <message>
+        <source>vertex as the stock</source>
+        <translation>vértice como o estoque</translation>
+    </message>
+    <message>
+        <source>An unrecorded vertex distance is that of the stock</source>
+        <translation>Uma distância ao vértice não anotada é a do estoque</translation>
+    </message>
+    <message>
+        <source>Assumed</source>
+        <translation>Suposto</translation>
+    </message>
+    <message>
+        <source>Published mix</source>
+        <translation>Mistura publicada</translation>
+    </message>
+    <message>
+        <source>Mixes with the published mix of a camp, weighing as so many people; 0: not at all. By itself 30 where fewer than 100 people were seen</source>
+        <translation>Mistura com a composição publicada de um acampamento, que pesa como tantas pessoas; 0: nada. Por si só 30 onde menos de 100 pessoas foram vistas</translation>
+    </message>
+    <message>
+        <source>by who was seen</source>
+        <translation>conforme quem foi visto</translation>
+    </message>
+    <message>
+        <source> people</source>
+        <translation> pessoas</translation>
+    </message>
+    <message>
+        <source>Draws</source>
+        <translation>Sorteios</translation>
+    </message>
+    <message>
+        <source>Camps that are drawn and planned for, and as many again to check</source>
+        <translation>Acampamentos que se sorteiam e planeiam, e outros tantos para verificar</translation>
+    </message>
+    <message>
+        <source>Lot</source>
+        <translation>Lote</translation>
+    </message>
+    <message>
+        <source>The same lot draws the same people again</source>
+        <translation>O mesmo lote sorteia de novo as mesmas pessoas</translation>
+    </message>
+    <message>
+        <source>folded</source>
+        <translation>recolhido</translation>
+    </message>
+    <message>
+        <source>unfolded</source>
+        <translation>aberto</translation>
+    </message>
+    <message>
+        <source>draws: %1</source>
+        <translation>sorteios: %1</translation>
+    </message>
+    <message>
+        <source>lot: %1</source>
+        <translation>lote: %1</translation>
+    </message>
+    <message>
+        <source>published mix: %1</source>
+        <translation>mistura publicada: %1</translation>
+    </message>
+    <message>
+        <source>assumed: %1</source>
+        <translation>suposto: %1</translation>
+    </message>
+</context>
+<context>
     <name>quarterstep::PackingPanel</name>
     <message>
         <source>Boxes for the next camp</source>
@@ -7628,15 +7782,54 @@
         <source>Other work of this window is not done yet; try again in a moment.</source>
         <translation>Outro trabalho desta janela ainda não acabou; tente de novo daqui a pouco.</translation>
     </message>
-    <message>
-        <source>Stopped.</source>
-        <translation>Parado.</translation>
-    </message>
     <message numerus="yes">
         <source>%n prescription(s) are in %1.</source>
         <translation>
             <numerusform>%n prescrição está em %1.</numerusform>
             <numerusform>%n prescrições estão em %1.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>DICOM (Subjective Refraction)</source>
+        <translation>DICOM (refração subjetiva)</translation>
+    </message>
+    <message>
+        <source>Check first, or write; then it stands here.</source>
+        <translation>Verifique primeiro, ou escreva; então aparece aqui.</translation>
+    </message>
+    <message>
+        <source>Check first</source>
+        <translation>Verificar primeiro</translation>
+    </message>
+    <message>
+        <source>Shows what stays here; nothing is written</source>
+        <translation>Mostra o que fica aqui; nada é escrito</translation>
+    </message>
+    <message>
+        <source>one file a person, in a folder</source>
+        <translation>um arquivo por pessoa, numa pasta</translation>
+    </message>
+    <message>
+        <source>Write the files…</source>
+        <translation>Escrever os arquivos…</translation>
+    </message>
+    <message>
+        <source>Folder for the files</source>
+        <translation>Pasta para os arquivos</translation>
+    </message>
+    <message>
+        <source>Checking…</source>
+        <translation>A verificar…</translation>
+    </message>
+    <message>
+        <source>Stopped. Nothing was written.</source>
+        <translation>Parado. Nada foi escrito.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n prescription(s) can leave; nothing was written.</source>
+        <translation>
+            <numerusform>%n prescrição pode sair; nada foi escrito.</numerusform>
+            <numerusform>%n prescrições podem sair; nada foi escrito.</numerusform>
         </translation>
     </message>
 </context>

@@ -955,6 +955,18 @@
         <source>PDs not taken, drawn from published distributions: %1</source>
         <translation>PD ambazo hazikupimwa, zimechukuliwa kutoka takwimu zilizochapishwa: %1</translation>
     </message>
+    <message>
+        <source>assumed: where no PD was taken, it equals the centres of each pair</source>
+        <translation>imechukuliwa: pale PD haikupimwa, ni sawa na vituo vya kila jozi</translation>
+    </message>
+    <message>
+        <source>assumed: objective readings are final, and a prescriber is named</source>
+        <translation>imechukuliwa: vipimo vya mashine ni vya mwisho, na aliyeandika ametajwa</translation>
+    </message>
+    <message>
+        <source>assumed: an unrecorded vertex distance is that of the stock</source>
+        <translation>imechukuliwa: umbali wa vertex usioandikwa ni ule wa akiba</translation>
+    </message>
 </context>
 <context>
     <name>core</name>
@@ -1081,10 +1093,6 @@
     <message>
         <source>no pair chosen</source>
         <translation>hakuna miwani iliyochaguliwa</translation>
-    </message>
-    <message>
-        <source>no hand-over with the id %1</source>
-        <translation>hakuna makabidhiano yenye kitambulisho %1</translation>
     </message>
     <message>
         <source>stopped as asked; nothing was written</source>
@@ -2495,10 +2503,6 @@
         <translation>hakuna kitu kwenye sanduku kwa matumizi haya</translation>
     </message>
     <message>
-        <source>nothing in the box comes near</source>
-        <translation>hakuna kitu kwenye sanduku kinachokaribia</translation>
-    </message>
-    <message>
         <source>if the prescriber marks the left eye balance, %1 would fit</source>
         <translation>ikiwa aliyeandika agizo ataweka jicho la kushoto kuwa la usawa (balance), %1 ingefaa</translation>
     </message>
@@ -2939,10 +2943,6 @@
         <translation>%1 yuko kwenye orodha ya kusubiri tayari; safu imeachwa</translation>
     </message>
     <message>
-        <source>the program that reads DICOM gave no answer that is understood</source>
-        <translation>programu inayosoma DICOM haikutoa jibu linaloeleweka</translation>
-    </message>
-    <message>
         <source>the program that reads and writes DICOM, %1, cannot be started: %2</source>
         <translation>programu inayosoma na kuandika DICOM, %1, haiwezi kuanzishwa: %2</translation>
     </message>
@@ -2967,10 +2967,6 @@
         <translation>%1 ana matumizi kadhaa, au hakuna lililokamilika; yafungue kwenye orodha na uchague lililoagizwa</translation>
     </message>
     <message>
-        <source>there is no order %1 here</source>
-        <translation>hakuna oda %1 hapa</translation>
-    </message>
-    <message>
         <source>%1 is not in the list; load the table in which the prescription stands</source>
         <translation>%1 hayuko kwenye orodha; pakia jedwali lenye agizo hilo</translation>
     </message>
@@ -2985,6 +2981,14 @@
     <message>
         <source>this is not the PIN of the %1; nothing was written</source>
         <translation>hii si PIN ya jukumu %1; hakuna kilichoandikwa</translation>
+    </message>
+    <message>
+        <source>the program that reads and writes DICOM gave no answer that is understood</source>
+        <translation>programu inayosoma na kuandika DICOM haikutoa jibu linaloeleweka</translation>
+    </message>
+    <message>
+        <source>rules.yaml is not as it was when this camp was opened; open it again</source>
+        <translation>rules.yaml si kama ilivyokuwa kambi hii ilipofunguliwa; ifungue tena</translation>
     </message>
 </context>
 <context>
@@ -4530,10 +4534,6 @@
         <translation>Hifadhi…</translation>
     </message>
     <message>
-        <source>Saves the picture, or its numbers as a table</source>
-        <translation>Huhifadhi mchoro, au namba zake kama jedwali</translation>
-    </message>
-    <message>
         <source>Save the chart</source>
         <translation>Hifadhi chati</translation>
     </message>
@@ -4544,6 +4544,22 @@
     <message>
         <source>The chart is %1.</source>
         <translation>Chati ni %1.</translation>
+    </message>
+    <message>
+        <source>Saves the chart as a PDF or a picture, or its numbers as a table (Ctrl+Shift+S)</source>
+        <translation>Huhifadhi chati kama PDF au picha, au namba zake kama jedwali (Ctrl+Shift+S)</translation>
+    </message>
+    <message>
+        <source>Print</source>
+        <translation>Chapisha</translation>
+    </message>
+    <message>
+        <source>Prints the chart with its numbers on the printer of the settings (Ctrl+P)</source>
+        <translation>Huchapisha chati pamoja na namba zake kwenye printa ya mipangilio (Ctrl+P)</translation>
+    </message>
+    <message>
+        <source>Paper (*.pdf)</source>
+        <translation>Karatasi (*.pdf)</translation>
     </message>
 </context>
 <context>
@@ -4859,6 +4875,14 @@
     <message>
         <source>The check was stopped before its end.</source>
         <translation>Uhakiki ulisimamishwa kabla ya mwisho.</translation>
+    </message>
+    <message>
+        <source>Print the chart</source>
+        <translation>Chapisha chati</translation>
+    </message>
+    <message>
+        <source>Save the chart…</source>
+        <translation>Hifadhi chati…</translation>
     </message>
 </context>
 <context>
@@ -5353,6 +5377,10 @@
         <source>Found about the file as a whole</source>
         <translation>Yaliyobainika kuhusu faili zima</translation>
     </message>
+    <message>
+        <source>Read as %1</source>
+        <translation>Imesomwa kama %1</translation>
+    </message>
 </context>
 <context>
     <name>quarterstep::BroughtRowsModel</name>
@@ -5387,6 +5415,44 @@
     <message>
         <source>What was found</source>
         <translation>Kilichobainika</translation>
+    </message>
+</context>
+<context>
+    <name>quarterstep::CampNotes</name>
+    <message>
+        <source>It lies here for good</source>
+        <translation>Iko hapa moja kwa moja</translation>
+    </message>
+    <message>
+        <source>It is a second station</source>
+        <translation>Ni kituo cha pili</translation>
+    </message>
+    <message>
+        <source>Know first</source>
+        <translation>Jua kwanza</translation>
+    </message>
+    <message>
+        <source>From now on this folder is written to; the copy it came from is used no more</source>
+        <translation>Kuanzia sasa folda hii huandikwa; nakala ilikotoka haitumiki tena</translation>
+    </message>
+    <message>
+        <source>Both folders are used; what is handed over here is brought together with the other later</source>
+        <translation>Folda zote mbili hutumika; kinachotolewa hapa huunganishwa na nyingine baadaye</translation>
+    </message>
+    <message>
+        <source>Put away</source>
+        <translation>Weka kando</translation>
+    </message>
+    <message>
+        <source>These notes do not come back while this camp is open</source>
+        <translation>Maelezo haya hayarudi kambi hii ikiwa wazi</translation>
+    </message>
+    <message numerus="yes">
+        <source>Counts in stock.yaml were edited by hand in %n line(s). The ledger&apos;s counts are used until the edits are accepted or discarded in Stock.</source>
+        <translation>
+            <numerusform>Hesabu za stock.yaml zilihaririwa kwa mkono katika mstari %n. Hesabu za daftari zinatumika hadi mabadiliko yakubaliwe au yaachwe katika Akiba.</numerusform>
+            <numerusform>Hesabu za stock.yaml zilihaririwa kwa mkono katika mistari %n. Hesabu za daftari zinatumika hadi mabadiliko yakubaliwe au yaachwe katika Akiba.</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -5813,13 +5879,6 @@
     <message>
         <source>This folder has no people.csv. Type a prescription below, or load a table.</source>
         <translation>Folda hii haina people.csv. Andika agizo hapa chini, au pakia jedwali.</translation>
-    </message>
-    <message numerus="yes">
-        <source>Counts in stock.yaml were edited by hand in %n line(s). The ledger&apos;s counts are used until the edits are accepted or discarded in Stock.</source>
-        <translation>
-            <numerusform>Hesabu katika stock.yaml zimebadilishwa kwa mkono kwenye mstari %n. Hesabu za daftari hutumika hadi mabadiliko yakubaliwe au yatupwe kwenye Akiba.</numerusform>
-            <numerusform>Hesabu katika stock.yaml zimebadilishwa kwa mkono kwenye mistari %n. Hesabu za daftari hutumika hadi mabadiliko yakubaliwe au yatupwe kwenye Akiba.</numerusform>
-        </translation>
     </message>
     <message>
         <source>The table has no rows. Type a prescription below.</source>
@@ -6775,6 +6834,101 @@
     </message>
 </context>
 <context>
+    <name>quarterstep::PackingDraws</name>
+    <message>
+        <source>Assumptions, published mix, number of draws and lot (Ctrl+D)</source>
+        <translation>Yanayochukuliwa, mchanganyiko uliochapishwa, idadi ya kura na kundi (Ctrl+D)</translation>
+    </message>
+    <message>
+        <source>How the draws are made</source>
+        <translation>Jinsi kura zinavyopigwa</translation>
+    </message>
+    <message>
+        <source>PD as the pair&apos;s centres</source>
+        <translation>PD kama vituo vya jozi</translation>
+    </message>
+    <message>
+        <source>Where no PD was taken, it equals the centres of each pair</source>
+        <translation>Pale PD haikupimwa, ni sawa na vituo vya kila jozi</translation>
+    </message>
+    <message>
+        <source>readings are final</source>
+        <translation>vipimo ni vya mwisho</translation>
+    </message>
+    <message>
+        <source>Objective readings are final, and a prescriber is named</source>
+        <translation>Vipimo vya mashine ni vya mwisho, na aliyeandika ametajwa</translation>
+    </message>
+    <message>
+        <source>vertex as the stock</source>
+        <translation>vertex kama akiba</translation>
+    </message>
+    <message>
+        <source>An unrecorded vertex distance is that of the stock</source>
+        <translation>Umbali wa vertex usioandikwa ni ule wa akiba</translation>
+    </message>
+    <message>
+        <source>Assumed</source>
+        <translation>Imechukuliwa</translation>
+    </message>
+    <message>
+        <source>Published mix</source>
+        <translation>Mchanganyiko uliochapishwa</translation>
+    </message>
+    <message>
+        <source>Mixes with the published mix of a camp, weighing as so many people; 0: not at all. By itself 30 where fewer than 100 people were seen</source>
+        <translation>Huchanganya na mchanganyiko uliochapishwa wa kambi, wenye uzito wa watu wengi hivi; 0: hapana kabisa. Wenyewe ni 30 pale watu chini ya 100 walipoonwa</translation>
+    </message>
+    <message>
+        <source>by who was seen</source>
+        <translation>kulingana na walioonwa</translation>
+    </message>
+    <message>
+        <source> people</source>
+        <translation> watu</translation>
+    </message>
+    <message>
+        <source>Draws</source>
+        <translation>Kura</translation>
+    </message>
+    <message>
+        <source>Camps that are drawn and planned for, and as many again to check</source>
+        <translation>Kambi zinazochaguliwa na kupangiwa, na nyingine idadi hiyo za kukagua</translation>
+    </message>
+    <message>
+        <source>Lot</source>
+        <translation>Kundi</translation>
+    </message>
+    <message>
+        <source>The same lot draws the same people again</source>
+        <translation>Kundi lile lile huchagua tena watu wale wale</translation>
+    </message>
+    <message>
+        <source>folded</source>
+        <translation>imekunjwa</translation>
+    </message>
+    <message>
+        <source>unfolded</source>
+        <translation>imefunguliwa</translation>
+    </message>
+    <message>
+        <source>draws: %1</source>
+        <translation>kura: %1</translation>
+    </message>
+    <message>
+        <source>lot: %1</source>
+        <translation>kundi: %1</translation>
+    </message>
+    <message>
+        <source>published mix: %1</source>
+        <translation>mchanganyiko uliochapishwa: %1</translation>
+    </message>
+    <message>
+        <source>assumed: %1</source>
+        <translation>imechukuliwa: %1</translation>
+    </message>
+</context>
+<context>
     <name>quarterstep::PackingPanel</name>
     <message>
         <source>Boxes for the next camp</source>
@@ -7628,15 +7782,54 @@
         <source>Other work of this window is not done yet; try again in a moment.</source>
         <translation>Kazi nyingine ya dirisha hili haijaisha; jaribu tena baada ya muda mfupi.</translation>
     </message>
-    <message>
-        <source>Stopped.</source>
-        <translation>Imesimamishwa.</translation>
-    </message>
     <message numerus="yes">
         <source>%n prescription(s) are in %1.</source>
         <translation>
             <numerusform>Agizo %n liko katika %1.</numerusform>
             <numerusform>Maagizo %n yako katika %1.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>DICOM (Subjective Refraction)</source>
+        <translation>DICOM (kipimo cha mhusika)</translation>
+    </message>
+    <message>
+        <source>Check first, or write; then it stands here.</source>
+        <translation>Kagua kwanza, au andika; kisha itaonekana hapa.</translation>
+    </message>
+    <message>
+        <source>Check first</source>
+        <translation>Kagua kwanza</translation>
+    </message>
+    <message>
+        <source>Shows what stays here; nothing is written</source>
+        <translation>Huonyesha kinachobaki hapa; hakuna kinachoandikwa</translation>
+    </message>
+    <message>
+        <source>one file a person, in a folder</source>
+        <translation>faili moja kwa kila mtu, katika folda</translation>
+    </message>
+    <message>
+        <source>Write the files…</source>
+        <translation>Andika faili…</translation>
+    </message>
+    <message>
+        <source>Folder for the files</source>
+        <translation>Folda ya faili</translation>
+    </message>
+    <message>
+        <source>Checking…</source>
+        <translation>Inakagua…</translation>
+    </message>
+    <message>
+        <source>Stopped. Nothing was written.</source>
+        <translation>Imesimamishwa. Hakuna kilichoandikwa.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n prescription(s) can leave; nothing was written.</source>
+        <translation>
+            <numerusform>Agizo %n linaweza kutoka; hakuna kilichoandikwa.</numerusform>
+            <numerusform>Maagizo %n yanaweza kutoka; hakuna kilichoandikwa.</numerusform>
         </translation>
     </message>
 </context>
