@@ -5,6 +5,7 @@
 #include "core/finding.hpp"
 #include "core/fitting/fit.hpp"
 
+#include <map>
 #include <vector>
 
 namespace quarterstep

@@ -18,10 +18,12 @@ log=build-coverage/coverage.log
     exit 1
 }
 find build-coverage -name '*.gcda' -delete
-# Some tests take away the right to write; what the counters say of that is not the program's word.
-GCOV_ERROR_FILE=/dev/null QT_QPA_PLATFORM=offscreen ctest --test-dir build-coverage -R "^($tests)\$" -j2 > "$log" 2>&1 || {
+QT_QPA_PLATFORM=offscreen ctest --test-dir build-coverage -R "^($tests)\$" -E '^command_test$' -j2 > "$log" 2>&1 || {
     tail -n 20 "$log"
     exit 1
 }
+# Some of its cases run as nobody, who cannot write counters and hears so on standard error, where the case expects
+# nothing: whether they pass is for the usual build to say.
+QT_QPA_PLATFORM=offscreen ctest --test-dir build-coverage -R '^command_test$' >> "$log" 2>&1 || :
 gcovr -r . --filter 'core/' --json -o build-coverage/lines.json build-coverage 2>> "$log" || exit 1
 python3 tests/gates/uncovered.py build-coverage/lines.json tests/gates/uncovered.txt ${2+"$2"}

@@ -163,6 +163,25 @@ BOOST_AUTO_TEST_CASE(a_lens_that_turns_and_one_that_does_not_are_alike_where_the
     BOOST_TEST(ways == (std::set<std::string>{"TT", "TX", "XT", "XX"}), boost::test_tools::per_element());
 }
 
+BOOST_AUTO_TEST_CASE(acuity_typed_for_one_eye_alone_decides_nothing, *utf::label("DER"))
+{
+    // -2.75 for -2.00 at 30 is 0.75 D of blur: on trial, until both eyes have read with that very pair.
+    const auto person = someone("-2.00", "-2.00");
+    const std::vector<StockLine> stock{pairOf("A", -2.75)};
+    MatchOptions options;
+    options.trial = TrialAcuity{};
+    options.trial->distance.right = parseAcuity("6/6").value();
+    BOOST_TEST((first(person, stock, options).verdict == Verdict::incomplete));
+    options.trial->distance.left = parseAcuity("6/6").value();
+    BOOST_TEST((first(person, stock, options).verdict == Verdict::stock));
+    // At near it is near print that decides: +1.25 for +2.00 is 0.75 D too weak.
+    const auto old = reader("0.00", "0.00", 2.0);
+    const std::vector<StockLine> readers{pairOf("R", 1.25, 60.0)};
+    BOOST_TEST((first(old, readers, options).verdict == Verdict::incomplete));
+    options.trial->near = parseNearAcuity("N6").value();
+    BOOST_TEST((first(old, readers, options).verdict == Verdict::stock));
+}
+
 BOOST_AUTO_TEST_CASE(changes_that_only_some_pairs_have_are_found, *utf::label("DER"))
 {
     // 12 mm off the widest plausible PD with -3.00 is 3.6; with the PD in the middle it is none.
