@@ -75,22 +75,17 @@ SendOutPanel::SendOutPanel(MessageBar& messages, LongWork& work, QWidget* parent
 void SendOutPanel::buildEnd(QBoxLayout& column)
 {
     auto* row = new QHBoxLayout;
-    const auto button = [&](const char* name, const QString& text, const QString& tooltip) {
-        auto* made = new QPushButton(text, this);
-        made->setObjectName(QLatin1String(name));
-        made->setToolTip(tooltip);
-        row->addWidget(made);
-        return made;
-    };
-    auto* back = button("sendOutBackButton", tr("Back"), tr("To the place before"));
-    row->addStretch(1);
-    check_ = button("sendCheckButton", tr("Check first"), tr("Shows what stays here; nothing is written"));
-    write_ =
-        button("sendOutButton", {}, tr("Asks for a name and writes; symptoms and the guardian stay here"));
+    const auto write = tr("Asks for a name and writes; symptoms and the guardian stay here");
+    const auto made = buttonsIn(
+        *row, this,
+        {{"sendOutBackButton", tr("Back"), tr("To the place before"), [this] { Q_EMIT backWanted(); }},
+         {"sendCheckButton", tr("Check first"), tr("Shows what stays here; nothing is written"),
+          [this] { check(); }},
+         {"sendOutButton", {}, write, [this] { askPath(); }}});
+    row->insertStretch(1, 1);
+    check_ = made[1];
+    write_ = made[2];
     write_->setProperty("primary", true);
-    connect(back, &QPushButton::clicked, this, &SendOutPanel::backWanted);
-    connect(check_, &QPushButton::clicked, this, &SendOutPanel::check);
-    connect(write_, &QPushButton::clicked, this, &SendOutPanel::askPath);
     column.addLayout(row);
 }
 
