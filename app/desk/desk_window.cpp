@@ -65,6 +65,7 @@ void DeskWindow::build(bool campComes)
     connect(notes_, &CampNotes::movedHere, this, [this] { settlePlace(&Camp::claimPlace); });
     connect(notes_, &CampNotes::secondStation, this, [this] { settlePlace(&Camp::becomeSecondStation); });
     connect(pins_, &PinGuard::withdrawn, this, &DeskWindow::showSettingsAgain);
+    campComes_ = campComes;
     if (!campComes)
         return showCamp();
     (void)dispense();
@@ -125,6 +126,7 @@ void DeskWindow::openCampLater(const QString& folder, std::future<CampFiles> ear
     };
     const auto ended = [this, files, folder](const std::exception_ptr& problem, bool stopped) {
         bool opened = false;
+        campComes_ = false;
         pages_->setEnabled(true);
         try {
             if (problem)
@@ -333,11 +335,12 @@ void DeskWindow::showCamp()
 void DeskWindow::tellCamp()
 {
     const auto* camp = camp_ ? &*camp_ : nullptr;
+    const bool working = camp || campComes_; // the head of the window does not jump when the camp is there
     for (auto* button : placeButtons_->buttons())
-        button->setVisible(camp);
-    newPersonButton_->setVisible(camp);
-    tableButton_->setVisible(camp);
-    exchangeButton_->setVisible(camp);
+        button->setVisible(working);
+    newPersonButton_->setVisible(working);
+    tableButton_->setVisible(working);
+    exchangeButton_->setVisible(working);
     site_->setText(camp ? ltr(camp->site()) : tr("Quarterstep"));
     sample_->setVisible(camp && settings_.sample);
     int pieces = 0;

@@ -148,8 +148,9 @@ class DeskWindow final : public QMainWindow
     void restyle(const Preferences& before);
 
     Preferences person_;
-    bool remembers_ = true; ///< which camps were opened
-    bool campsDue_ = false; ///< they are not in the file yet
+    bool remembers_ = true;  ///< which camps were opened
+    bool campsDue_ = false;  ///< they are not in the file yet
+    bool campComes_ = false; ///< the first camp is being read
     CampSettings settings_;
     std::optional<Camp> camp_; ///< before the places that show it
     std::string lastGiven_;    ///< the last hand-over of the ledger that was looked at

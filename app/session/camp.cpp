@@ -6,7 +6,6 @@
 #include "inventory/text/rules_hash.hpp"
 
 #include <algorithm>
-#include <unordered_map>
 
 namespace quarterstep
 {
@@ -74,18 +73,12 @@ const StockIndex& Camp::index() const
 void Camp::takeBalances(const Snapshot& snapshot)
 {
     position_ = snapshot.position;
-    std::unordered_map<std::string_view, const Balance*> byLine;
-    byLine.reserve(snapshot.balances.size());
-    for (const auto& balance : snapshot.balances)
-        byLine[balance.line] = &balance;
-    for (auto& line : stock_) {
-        const auto found = byLine.find(line.name);
-        if (found == byLine.end())
-            continue;
-        line.onHand = found->second->onHand;
-        line.held = found->second->held;
-        line.quarantined = found->second->quarantined;
-    }
+    for (auto& line : stock_)
+        if (const auto* balance = snapshot.of(line.name)) {
+            line.onHand = balance->onHand;
+            line.held = balance->held;
+            line.quarantined = balance->quarantined;
+        }
 }
 
 void Camp::tellBehind(const Error& error)

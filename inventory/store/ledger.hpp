@@ -51,7 +51,9 @@ struct StoredEntry {
 /// Counts of a site and the position they stand for, read in one statement so that they belong together.
 struct Snapshot {
     std::int64_t position = 0;
-    std::vector<Balance> balances;
+    std::vector<Balance> balances; ///< in the order of the bytes of their lines' names
+    /// Of a line; null when the ledger does not know it.
+    [[nodiscard]] const Balance* of(const std::string& line) const;
 };
 
 /// One movement of a line with its entry, and the count on hand after it.

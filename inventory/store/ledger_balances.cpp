@@ -2,6 +2,8 @@
 // The counts a ledger answers with: of today, and as they were.
 #include "inventory/store/ledger_inside.hpp"
 
+#include <algorithm>
+
 namespace quarterstep
 {
 
@@ -23,7 +25,20 @@ std::vector<Balance> allBalances(Statement& query)
     return balances;
 }
 
+bool byName(const Balance& one, const Balance& other)
+{
+    return one.line < other.line;
+}
+
 } // namespace
+
+const Balance* Snapshot::of(const std::string& line) const
+{
+    const auto found =
+        std::lower_bound(balances.begin(), balances.end(), line,
+                         [](const Balance& one, const std::string& name) { return one.line < name; });
+    return found != balances.end() && found->line == line ? &*found : nullptr;
+}
 
 Snapshot Ledger::snapshot(const std::string& site) const
 {
@@ -36,6 +51,9 @@ Snapshot Ledger::snapshot(const std::string& site) const
             snapshot.position = query.whole(4);
         }
         query.finish();
+        if (!std::is_sorted(snapshot.balances.begin(), snapshot.balances.end(),
+                            byName)) // a server's own order
+            std::sort(snapshot.balances.begin(), snapshot.balances.end(), byName);
         if (snapshot.balances.empty())
             snapshot.position = position();
         return snapshot;

@@ -207,13 +207,15 @@ void noteNames(WriteBackResult& result, const std::string& path, std::int64_t po
                   {line, std::to_string(count)}});
 }
 
-/// Whether nothing is to be written: the file has the counts and the position of the ledger and the hash of
-/// both.
-bool follows(const StockFile& file, bool asWritten, std::int64_t position, const Counts& counts)
+/// Whether nothing is to be written and nothing told: lines, counts and position are those of the ledger, and
+/// the hash that of the counts.
+bool follows(const StockFile& file, bool asWritten, const Snapshot& now)
 {
-    return asWritten && file.writtenAfter == position &&
-           std::all_of(file.lines.begin(), file.lines.end(),
-                       [&](const StockLine& line) { return counts.at(line.name) == line.onHand; });
+    return asWritten && file.writtenAfter == now.position && file.lines.size() == now.balances.size() &&
+           std::all_of(file.lines.begin(), file.lines.end(), [&](const StockLine& line) {
+               const auto* balance = now.of(line.name);
+               return balance && balance->onHand == line.onHand;
+           });
 }
 
 /// What people edited and did not settle. Somebody counted at the position the file reflects. What moved
@@ -244,15 +246,18 @@ WriteBackResult bringUp(const std::string& folder, Ledger& ledger, std::optional
     result.file = readAgain(path, std::move(lastRead));
     removeLeftovers(folder);
     auto now = ledger.snapshot(result.file.site);
+    const bool asWritten = countsAsWritten(result.file);
+    if (follows(result.file, asWritten, now)) { // as at most openings
+        result.counts = std::move(now);
+        return result;
+    }
     auto counts = countsOf(now.balances);
     noteMissingEntries(result, path, now);
     noteNames(result, path, now.position, counts);
-    const bool asWritten = countsAsWritten(result.file);
     const auto edits = editsIn(result.file, ledger, now, asWritten);
     introduceNewLines(result.file, ledger, now, counts);
     const auto kept = keptEdits(result, edits, counts, settled);
-    if (!follows(result.file, asWritten, now.position, counts))
-        putCounts(result, path, now.position, counts, kept);
+    putCounts(result, path, now.position, counts, kept);
     result.counts = std::move(now);
     return result;
 }
