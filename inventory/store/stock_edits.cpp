@@ -57,6 +57,15 @@ bool countsAsWritten(const StockFile& file)
     return file.writtenAfter >= 0 && file.countsHash == countsHash(file.lines);
 }
 
+bool follows(const StockFile& file, bool asWritten, const Snapshot& now)
+{
+    return asWritten && file.writtenAfter == now.position && file.lines.size() == now.balances.size() &&
+           std::all_of(file.lines.begin(), file.lines.end(), [&](const StockLine& line) {
+               const auto* balance = now.of(line.name);
+               return balance && balance->onHand == line.onHand;
+           });
+}
+
 std::vector<EditedCount> editsIn(const StockFile& file, const Ledger& ledger, const Snapshot& now,
                                  bool asWritten)
 {

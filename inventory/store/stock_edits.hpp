@@ -14,6 +14,9 @@ using Counts = std::map<std::string, int>; ///< line -> on hand
 [[nodiscard]] Counts countsOf(const std::vector<Balance>& balances);
 /// Whether the counts of the file are those that were written with its hash: nobody edited one.
 [[nodiscard]] bool countsAsWritten(const StockFile& file);
+/// Whether nothing is to be written and nothing told: lines, counts and position are those of the ledger, and
+/// the hash that of the counts.
+[[nodiscard]] bool follows(const StockFile& file, bool asWritten, const Snapshot& now);
 /// The lines edited since the position the file reflects. @param now  of the ledger, for the site of the file
 /// @param asWritten  countsAsWritten(file)
 [[nodiscard]] std::vector<EditedCount> editsIn(const StockFile& file, const Ledger& ledger,

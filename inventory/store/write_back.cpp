@@ -207,17 +207,6 @@ void noteNames(WriteBackResult& result, const std::string& path, std::int64_t po
                   {line, std::to_string(count)}});
 }
 
-/// Whether nothing is to be written and nothing told: lines, counts and position are those of the ledger, and
-/// the hash that of the counts.
-bool follows(const StockFile& file, bool asWritten, const Snapshot& now)
-{
-    return asWritten && file.writtenAfter == now.position && file.lines.size() == now.balances.size() &&
-           std::all_of(file.lines.begin(), file.lines.end(), [&](const StockLine& line) {
-               const auto* balance = now.of(line.name);
-               return balance && balance->onHand == line.onHand;
-           });
-}
-
 /// What people edited and did not settle. Somebody counted at the position the file reflects. What moved
 /// since then moved from that count too, and the file is about to reflect today's position: the difference
 /// stays, whatever was handed over meanwhile.

@@ -187,12 +187,26 @@ BOOST_AUTO_TEST_CASE(each_eye_of_an_unequal_pair_is_read_and_the_reading_judged,
     BOOST_TEST(entry->fields.at("read_left") == "-4.00");
 }
 
+BOOST_AUTO_TEST_CASE(the_keys_of_handing_over_lead_on_where_nothing_is_handed_over, *utf::label("PROP"))
+{
+    OpenDesk desk;
+    QTest::keyClick(&desk.window, Qt::Key_N, Qt::ControlModifier);
+    for (const auto& [name, text] :
+         {std::pair{"personEdit", "U-2"}, std::pair{"ageEdit", "24"}, std::pair{"rightEyeEdit", "0.00"},
+          std::pair{"leftEyeEdit", "0.00"}, std::pair{"unaidedRightEdit", "6/6"},
+          std::pair{"unaidedLeftEdit", "6/6"}, std::pair{"distancePdEdit", "62"}})
+        named<QLineEdit>(desk.window, name).setText(QLatin1String(text));
+    QTest::keyClick(&named<QLineEdit>(desk.window, "distancePdEdit"), Qt::Key_Return);
+    BOOST_TEST_REQUIRE(named<QListView>(desk.window, "pairsView").model()->rowCount() == 0);
+    BOOST_TEST(!named<QPushButton>(desk.window, "orderButton").isEnabled()); // nothing is needed
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_Return, Qt::ControlModifier);
+    BOOST_TEST(QApplication::focusWidget() == &named<QPushButton>(desk.window, "withoutButton"));
+}
+
 BOOST_AUTO_TEST_CASE(who_goes_without_is_entered_once_and_why, *utf::label("PROP"))
 {
     OpenDesk desk;
     typeStrong(desk, "O-4", 24);
-    QTest::keyClick(QApplication::focusWidget(), Qt::Key_Return, Qt::ControlModifier); // nothing to hand over
-    BOOST_TEST(QApplication::focusWidget() == &named<QPushButton>(desk.window, "orderButton"));
     pushed(desk, "withoutButton");
     pushed(desk, "withoutButton");
     BOOST_TEST((kindsOf(desk, "O-4") == std::vector{EntryKind::notServed}));
