@@ -55,7 +55,7 @@ void CampNotes::take(const Camp* camp)
     if (camp) {
         for (const auto& finding : camp->findings()) {
             if (finding.severity != Severity::note)
-                ofCamp_ << say(finding);
+                ofCamp_ << say(finding.sentence);
             moved = moved || finding.code == "ledger-moved";
         }
         if (const int lines = static_cast<int>(camp->edited().size()); lines > 0)
@@ -71,7 +71,7 @@ void CampNotes::take(const Camp* camp)
 
 void CampNotes::add(const Finding& finding)
 {
-    later_ << say(finding);
+    later_ << say(finding.sentence);
     tell();
 }
 
