@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Letters, and the models of blur as a table.
+// Letters, means, and the models of blur as a table.
 #include "core/optics/acuity_scale.hpp"
 
 #include "core/optics/acuity.hpp"
@@ -84,6 +84,40 @@ const std::array<BlurModel, 4>& models()
 double lettersFromLogMar(double logMar)
 {
     return lettersAtZero - lettersPerLogMar * logMar;
+}
+
+double logMarFromLetters(double letters)
+{
+    return (lettersAtZero - letters) / lettersPerLogMar + 0.0;
+}
+
+double logMarWithLetters(double lineLogMar, int missed, int lettersInLine)
+{
+    return lineLogMar + lineStep * missed / lettersInLine;
+}
+
+std::optional<double> meanLogMar(const std::vector<double>& logMars)
+{
+    if (logMars.empty())
+        return std::nullopt;
+    double sum = 0.0;
+    for (const double logMar : logMars)
+        sum += logMar;
+    return sum / static_cast<double>(logMars.size());
+}
+
+std::optional<double> meanDecimal(const std::vector<double>& decimals)
+{
+    std::vector<double> logMars;
+    for (const double decimal : decimals) {
+        if (!(decimal > 0.0))
+            return std::nullopt;
+        logMars.push_back(logMarFromDecimal(decimal));
+    }
+    const auto mean = meanLogMar(logMars);
+    if (!mean)
+        return std::nullopt;
+    return decimalFromLogMar(*mean);
 }
 
 std::span<const BlurModel> blurModels()

@@ -37,4 +37,11 @@ inline constexpr double rotationCentreDistance = 27.0;
     return effectiveDiameter + 2.0 * away + allowance;
 }
 
+/// Height of a point above the horizontal centre line, mm, + above, from its height over the lowest point of
+/// a lens `lensHeight` mm high.
+[[nodiscard]] inline double aboveCentreLine(double lensHeight, double heightOverLowest)
+{
+    return heightOverLowest - lensHeight / 2.0;
+}
+
 } // namespace quarterstep

@@ -18,6 +18,16 @@ SpheroCylinder combined(const std::vector<SpheroCylinder>& lenses)
     return toSpheroCylinder(sum);
 }
 
+SpheroCylinder overRefracted(const SpheroCylinder& worn, const SpheroCylinder& found)
+{
+    return combined({worn, found});
+}
+
+SpheroCylinder residualRefraction(const SpheroCylinder& needed, const SpheroCylinder& worn)
+{
+    return toSpheroCylinder(toPowerVector(needed) - toPowerVector(worn));
+}
+
 double PrincipalPowers::largestSize() const
 {
     return std::max(std::fabs(higher), std::fabs(lower));

@@ -56,6 +56,11 @@ void rotate(Matrix3& a, Matrix3& vectors, std::size_t p, std::size_t q)
     a[p][q] = a[q][p] = 0.0;
 }
 
+double dot(const PowerVector& a, const PowerVector& b)
+{
+    return a.m * b.m + a.j0 * b.j0 + a.j45 * b.j45;
+}
+
 Ellipsoid ellipsoid(const PowerVector& centre, const Covariance& covariance, double radiusSquared)
 {
     Ellipsoid result;
@@ -107,6 +112,20 @@ std::array<PrincipalScatter, 3> principalScatter(const Covariance& covariance)
     std::stable_sort(principal.begin(), principal.end(),
                      [](const auto& x, const auto& y) { return x.variance > y.variance; });
     return principal;
+}
+
+std::optional<double> mahalanobisSquared(const Covariance& covariance, const PowerVector& away)
+{
+    constexpr double singular = 1e-12;
+    const auto principal = principalScatter(covariance);
+    if (!(principal[2].variance > singular * principal[0].variance))
+        return std::nullopt;
+    double distance = 0.0;
+    for (const auto& [variance, direction] : principal) {
+        const double along = dot(direction, away);
+        distance += along * along / variance;
+    }
+    return distance;
 }
 
 double Ellipsoid::volume() const

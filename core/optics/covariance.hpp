@@ -39,6 +39,10 @@ struct PrincipalScatter {
 /// total. Directions are at right angles within 1e-12.
 [[nodiscard]] std::array<PrincipalScatter, 3> principalScatter(const Covariance& covariance);
 
+/// Squared Mahalanobis distance d' S^-1 d. Empty where S is singular (smallest variance below 1e-12 of the
+/// largest).
+[[nodiscard]] std::optional<double> mahalanobisSquared(const Covariance& covariance, const PowerVector& away);
+
 /// An ellipsoid about a centre.
 struct Ellipsoid {
     PowerVector centre;

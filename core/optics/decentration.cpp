@@ -69,6 +69,21 @@ Decentration solved(const PowerMatrix& power, Eye eye, const EyePrism& wanted)
 
 } // namespace
 
+EyePrism compounded(const std::vector<EyePrism>& prisms)
+{
+    EyePrism sum;
+    for (const auto& prism : prisms) {
+        sum.in += prism.in;
+        sum.up += prism.up;
+    }
+    return sum;
+}
+
+EyePrism prismFromDecentration(const PowerMatrix& power, Eye eye, const Decentration& moved)
+{
+    return exactPrism(power, eye, moved);
+}
+
 DecentrationAnswer decentrationFor(const PowerMatrix& power, Eye eye, const EyePrism& wanted)
 {
     using Kind = DecentrationAnswer::Kind;
@@ -89,6 +104,11 @@ DecentrationAnswer decentrationFor(const PowerMatrix& power, Eye eye, const EyeP
     const double distance = along / (first ? principal.first : principal.second) * mmInCm;
     const Decentration moved{noseward(ux * distance, eye), uy * distance + 0.0};
     return answered(std::fabs(across) < noPrism ? Kind::line : Kind::none, power, eye, wanted, moved);
+}
+
+PairPrism prismAtReadingLevel(const PowerMatrix& right, const PowerMatrix& left, double below, double nasal)
+{
+    return pairPrism(prismAt(right, Eye::right, nasal, -below), prismAt(left, Eye::left, nasal, -below));
 }
 
 } // namespace quarterstep

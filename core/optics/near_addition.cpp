@@ -100,6 +100,23 @@ double additionFor(double amplitude, double workingMm, Reserve reserve)
     return notBelowZero(demand(workingMm) - used);
 }
 
+double accommodationUsed(double addition, double workingMm)
+{
+    return notBelowZero(demand(workingMm) - addition);
+}
+
+double amplitudeThroughLens(double scale, double lens)
+{
+    return notBelowZero(scale - lens);
+}
+
+std::optional<double> nearPoint(double amplitude)
+{
+    if (!(amplitude > 0.0))
+        return std::nullopt;
+    return millimetresInMetre / amplitude;
+}
+
 const AgeRow* AgeTable::at(double age) const
 {
     const auto row = std::find_if(rows.begin(), rows.end(), [age](const AgeRow& candidate) {

@@ -40,6 +40,12 @@ enum class Reserve {
 /// Addition = 1/distance - used share of the amplitude, never below 0, dioptres. `workingMm` > 0, amplitude
 /// >= 0.
 [[nodiscard]] double additionFor(double amplitude, double workingMm, Reserve reserve);
+/// Accommodation still used with an addition at a distance, dioptres, never below 0.
+[[nodiscard]] double accommodationUsed(double addition, double workingMm);
+/// Amplitude from a near point found through a plus lens: reading of the scale less the lens, never below 0.
+[[nodiscard]] double amplitudeThroughLens(double scale, double lens);
+/// Near point, mm, of an amplitude with nothing added; empty for no amplitude.
+[[nodiscard]] std::optional<double> nearPoint(double amplitude);
 
 /// One band of a table by age; `to` is the last whole year of the band.
 struct AgeRow {

@@ -197,6 +197,15 @@ std::string writeDioptres(Dioptres power)
     return signedText(thousandths, fraction);
 }
 
+std::string writeTruncated(Dioptres power)
+{
+    const long thousandths = power.thousandths();
+    const long hundredths = std::labs(thousandths) % 1000 / 10;
+    if (std::labs(thousandths) % 10 != 5 || !readAsEighth(hundredths))
+        return writeDioptres(power);
+    return signedText(thousandths, std::to_string(100 + hundredths).substr(1));
+}
+
 std::string writePower(const SpheroCylinder& power)
 {
     if (power.cylinder == Dioptres{})

@@ -52,6 +52,9 @@ struct LensPower {
 /// Sign always, two decimals (three where needed): "+2.00", "-0.125", "0.00" for zero. Reads back as the same
 /// thousandths, hence "-0.120" for -0.120, since "-0.12" is read as an eighth.
 [[nodiscard]] std::string writeDioptres(Dioptres power);
+/// The same with eighths as the trade writes them, the last digit dropped: "-0.12" for -0.125; reads back
+/// alike.
+[[nodiscard]] std::string writeTruncated(Dioptres power);
 /// "-1.25 -0.50 x 90"; without cylinder "-1.25".
 [[nodiscard]] std::string writePower(const SpheroCylinder& power);
 /// The plus-cylinder form: "-1.75 +0.50 x 180".

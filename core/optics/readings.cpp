@@ -197,4 +197,9 @@ Agreement agreementWithFinal(const ReadingsSummary& objective, const PowerVector
     return result;
 }
 
+double reproducibilityLimit(double deviation)
+{
+    return normal95 * std::numbers::sqrt2 * deviation;
+}
+
 } // namespace quarterstep

@@ -82,4 +82,8 @@ struct Agreement {
 /// mean²).
 [[nodiscard]] Agreement agreementWithFinal(const ReadingsSummary& objective, const PowerVector& final);
 
+/// Limits of reproducibility of two measurements with standard deviation `deviation`: 1.96 sqrt(2) times it
+/// (Mathebula SD, Rubin A, BMJ Open Ophthalmol 2022;7:e000954).
+[[nodiscard]] double reproducibilityLimit(double deviation);
+
 } // namespace quarterstep

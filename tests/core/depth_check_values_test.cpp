@@ -14,7 +14,7 @@ namespace
 
 /// Rows in each file, so that none is dropped in silence.
 const std::map<std::string, std::size_t> rowsInFiles{
-    {"lens_form.csv", 21}, {"near_addition.csv", 17}, {"statistics.csv", 5}};
+    {"lens_form.csv", 29}, {"near_addition.csv", 21}, {"statistics.csv", 16}};
 
 std::vector<Row> labelled(const std::string& label)
 {

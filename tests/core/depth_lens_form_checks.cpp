@@ -4,6 +4,7 @@
 #include "core/optics/boxing.hpp"
 #include "core/optics/decentration.hpp"
 #include "core/optics/effectivity.hpp"
+#include "core/optics/lens_form.hpp"
 #include "tests/core/depth_checks.hpp"
 
 #include <boost/test/unit_test.hpp>
@@ -32,6 +33,45 @@ void checkVertexPowers(const Row& row)
 void checkNotBackVertex(const Row& row)
 {
     awayFrom(row, backVertexPower(thickLens(row)).value(), number(row.named().at("back")));
+}
+
+/// Centre thickness of a plano-convex lens: sag of its front and its edge.
+void checkPlanoConvex(const Row& row)
+{
+    const auto v = numbers(row);
+    const double sag = surfaceSag(1.0 / v.at(0), v.at(1) / 2.0).value();
+    nearAll(row, {{"sag", sag}, {"tC", v.at(2) + sag}});
+}
+
+void checkCurvedMinus(const Row& row)
+{
+    const auto v = numbers(row);
+    const double half = v.at(3) / 2.0;
+    const double front = 1.0 / surfaceRadius(v.at(0), v.at(2));
+    const double back = -1.0 / surfaceRadius(v.at(1), v.at(2));
+    nearAll(row, {{"z1", surfaceSag(front, half).value()},
+                  {"z2", surfaceSag(back, half).value()},
+                  {"tE", edgeThickness(front, back, v.at(4), half).value()}});
+}
+
+void checkSagOfPower(const Row& row)
+{
+    const auto v = numbers(row);
+    nearAll(row, {{"sag", surfaceSag(1.0 / surfaceRadius(v.at(0), v.at(1)), v.at(2) / 2.0).value()}});
+}
+
+void checkEdgeAndShape(const Row& row)
+{
+    const auto v = numbers(row);
+    nearAll(row, {{"edge", edgeThickness(v.at(0), v.at(1), v.at(2), v.at(3)).value()},
+                  {"shape", shapeFactor(v.at(0), v.at(1)).value()}});
+}
+
+void checkThicknessRule(const Row& row)
+{
+    const auto v = numbers(row);
+    const double sag = surfaceSag(1.0 / surfaceRadius(v.at(0), v.at(1)), v.at(2) / 2.0).value();
+    nearAll(row, {{"approx", thicknessByRule(v.at(0), v.at(1), v.at(2), v.at(3))}, {"exact", sag + v.at(3)}});
 }
 
 void checkLeastBlank(const Row& row)
@@ -110,6 +150,15 @@ const Checks& lensFormChecks()
          }},
         {"vertex powers", checkVertexPowers},
         {"not back vertex", checkNotBackVertex},
+        {"plano-convex", checkPlanoConvex},
+        {"curved minus", checkCurvedMinus},
+        {"sag of power", checkSagOfPower},
+        {"edge and shape", checkEdgeAndShape},
+        {"thickness rule", checkThicknessRule},
+        {"lens clock",
+         [](const Row& r) {
+             nearAll(r, {{"F", powerFromLensClock(numbers(r).at(0), numbers(r).at(1))}});
+         }},
         {"inset",
          [](const Row& r) {
              nearAll(r, {{"mm", nearInset(numbers(r).at(0), numbers(r).at(1))}});
@@ -124,6 +173,10 @@ const Checks& lensFormChecks()
          [](const Row& r) {
              const auto v = numbers(r);
              nearAll(r, {{"mm", leastBlank(v.at(0), v.at(1), v.at(2))}});
+         }},
+        {"above centre line",
+         [](const Row& r) {
+             nearAll(r, {{"mm", aboveCentreLine(numbers(r).at(0), numbers(r).at(1))}});
          }},
         {"box and blank", checkBoxAndBlank},
         {"not blank", checkNotBlank},

@@ -80,8 +80,10 @@ void checkAddition(const Row& row, double amplitude, Reserve reserve)
 void checkLetters(const Row& row)
 {
     std::vector<double> letters;
-    for (const double logMar : numbers(row))
+    for (const double logMar : numbers(row)) {
         letters.push_back(lettersFromLogMar(logMar));
+        BOOST_TEST(std::fabs(logMarFromLetters(letters.back()) - logMar) < 1e-12);
+    }
     nearEach(row, letters);
 }
 
@@ -99,10 +101,25 @@ const Checks& nearAdditionChecks()
         {"addition half", [](const Row& r) { checkAddition(r, numbers(r).at(0), Reserve::half); }},
         {"addition two thirds", [](const Row& r) { checkAddition(r, numbers(r).at(0), Reserve::oneThird); }},
         {"addition all used", [](const Row& r) { checkAddition(r, 2.0 * numbers(r).at(0), Reserve::half); }},
+        {"accommodation used",
+         [](const Row& r) {
+             nearAll(r, {{"acc", accommodationUsed(numbers(r).at(0), numbers(r).at(1))}});
+         }},
+        {"through lens",
+         [](const Row& r) {
+             const double amplitude = amplitudeThroughLens(numbers(r).at(0), numbers(r).at(1));
+             nearAll(r, {{"AA", amplitude}, {"cm", nearPoint(amplitude).value() / 10.0}});
+         }},
         {"rule of thumb", [](const Row& r) { checkTable(r, "rule-of-thumb"); }},
         {"shahroud", [](const Row& r) { checkTable(r, "shahroud"); }},
         {"guangzhou", [](const Row& r) { checkTable(r, "guangzhou"); }},
+        {"not letters",
+         [](const Row& r) {
+             awayFrom(r, numbers(r).at(0) - numbers(r).at(1), number(r.expected));
+             BOOST_TEST(numbers(r).at(0) - numbers(r).at(1) == 50.0);
+         }},
         {"letters", checkLetters},
+        {"mean decimal", [](const Row& r) { near(r, meanDecimal(numbers(r)).value(), number(r.expected)); }},
         {"hoshikawa", [](const Row& r) { checkModel(r, "hoshikawa"); }},
         {"blendowske", [](const Row& r) { checkModel(r, "blendowske"); }},
     };

@@ -5,6 +5,7 @@
 #include "core/optics/combined_power.hpp"
 #include "core/optics/decentration.hpp"
 #include "core/optics/effectivity.hpp"
+#include "core/optics/lens_form.hpp"
 #include "core/optics/notation.hpp"
 
 #include <boost/test/unit_test.hpp>
@@ -56,6 +57,32 @@ SpheroCylinder turned(const SpheroCylinder& power, double degrees)
 } // namespace
 
 BOOST_AUTO_TEST_SUITE(depth_properties)
+
+// The eighths as the trade writes them (common practice): the last digit dropped, and nothing else changed.
+BOOST_AUTO_TEST_CASE(eighths_lose_their_last_digit_and_read_back_alike, *utf::label("PROP"))
+{
+    BOOST_TEST(writeTruncated(Dioptres{-0.125}) == "-0.12");
+    BOOST_TEST(writeTruncated(Dioptres{0.375}) == "+0.37");
+    BOOST_TEST(writeTruncated(Dioptres{1.625}) == "+1.62");
+    BOOST_TEST(writeTruncated(Dioptres{-2.875}) == "-2.87");
+    BOOST_TEST(writeTruncated(Dioptres{-1.25}) == "-1.25");
+    BOOST_TEST(writeTruncated(Dioptres{0.115}) == writeDioptres(Dioptres{0.115})); // no eighth
+    for (long eighth = -80; eighth <= 80; ++eighth) {
+        const Dioptres power{static_cast<double>(eighth) / 8.0};
+        const auto read = parsePower(writeTruncated(power));
+        BOOST_TEST_REQUIRE(static_cast<bool>(read));
+        BOOST_TEST((read.value().sphere == power));
+    }
+}
+
+// Where a surface ends or is flat (by the definitions in the header).
+BOOST_AUTO_TEST_CASE(a_lens_has_no_edge_beyond_its_surfaces, *utf::label("PROP"))
+{
+    BOOST_TEST(std::isinf(surfaceRadius(0.0, 1.5)));
+    BOOST_TEST(!surfaceSag(0.02, 51.0).has_value()); // radius 50 mm
+    BOOST_TEST(!edgeThickness(0.02, 0.01, 2.0, 51.0).has_value());
+    BOOST_TEST(!shapeFactor(0.01, 0.01).has_value());
+}
 
 BOOST_AUTO_TEST_CASE(a_transposed_form_is_the_same_vector_bit_for_bit_over_the_whole_grid,
                      *utf::label("PROP"))
@@ -159,13 +186,15 @@ BOOST_AUTO_TEST_CASE(distances_between_powers_obey_the_triangle_inequality, *utf
     }
 }
 
-BOOST_AUTO_TEST_CASE(powers_together_do_not_depend_on_their_order, *utf::label("PROP"))
+BOOST_AUTO_TEST_CASE(an_over_refraction_and_a_residual_undo_each_other, *utf::label("PROP"))
 {
     Random random;
     for (int i = 0; i < trials; ++i) {
-        const auto one = random.power();
-        const auto other = random.power();
-        BOOST_TEST(apart(toPowerVector(combined({one, other})), toPowerVector(combined({other, one}))) <
+        const auto worn = random.power();
+        const auto needed = random.power();
+        const auto found = residualRefraction(needed, worn);
+        BOOST_TEST(apart(toPowerVector(overRefracted(worn, found)), toPowerVector(needed)) < 1e-12);
+        BOOST_TEST(apart(toPowerVector(combined({worn, needed})), toPowerVector(combined({needed, worn}))) <
                    1e-12);
     }
     BOOST_TEST((toPowerVector(combined({})) == PowerVector{}));
@@ -222,7 +251,7 @@ BOOST_AUTO_TEST_CASE(decentring_for_a_prism_gives_that_prism, *utf::label("PROP"
         const EyePrism wanted{random.between(-5, 5), random.between(-5, 5)};
         const Eye eye = random.eye();
         const auto answer = decentrationFor(matrix, eye, wanted);
-        const auto given = prismAt(matrix, eye, -answer.moved.in, -answer.moved.up);
+        const auto given = prismFromDecentration(matrix, eye, answer.moved);
         BOOST_TEST(std::fabs(given.in + answer.missing.in - wanted.in) < 1e-9);
         BOOST_TEST(std::fabs(given.up + answer.missing.up - wanted.up) < 1e-9);
         solved += answer.kind == DecentrationAnswer::Kind::one ? 1 : 0;
@@ -237,7 +266,8 @@ BOOST_AUTO_TEST_CASE(an_oblique_plano_cylinder_gives_prism_along_one_line_only, 
         const auto matrix =
             toPowerMatrix(written(0.0, random.between(-6, -0.25), random.between(0.001, 180)));
         const Eye eye = random.eye();
-        const auto reached = prismAt(matrix, eye, random.between(-9, 9), random.between(-9, 9));
+        const auto reached =
+            prismFromDecentration(matrix, eye, {random.between(-9, 9), random.between(-9, 9)});
         const auto line = decentrationFor(matrix, eye, reached);
         BOOST_TEST((line.kind == DecentrationAnswer::Kind::line));
         const EyePrism across{reached.in - reached.up - 1.0, reached.up + reached.in + 1.0};
@@ -267,6 +297,16 @@ BOOST_AUTO_TEST_CASE(prism_in_words_and_in_degrees_reads_back, *utf::label("PROP
             std::hypot(degrees.value().prism->in - prism.in, degrees.value().prism->up - prism.up);
         BOOST_TEST(far < 0.005 + 0.0088 * std::hypot(prism.in, prism.up)); // half a hundredth, half a degree
     }
+}
+
+BOOST_AUTO_TEST_CASE(prism_at_the_reading_level_is_the_difference_of_both_eyes, *utf::label("DER"))
+{
+    const auto pair = prismAtReadingLevel(toPowerMatrix(written(2.0, 0, 180)),
+                                          toPowerMatrix(written(1.0, 0, 180)), 10.0, 0.0);
+    BOOST_TEST(pair.vertical == 1.0); // 1.00 D of difference, 10 mm below: McCarthy P, 2013
+    const auto both = compounded({{1.0, 0.5}, {-0.25, 0.5}});
+    BOOST_TEST(both.in == 0.75);
+    BOOST_TEST(both.up == 1.0);
 }
 
 BOOST_AUTO_TEST_SUITE_END()

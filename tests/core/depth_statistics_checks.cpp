@@ -2,6 +2,7 @@
 // Rows of statistics.csv.
 #include "core/optics/angle.hpp"
 #include "core/optics/covariance.hpp"
+#include "core/optics/quantiles.hpp"
 #include "core/optics/readings.hpp"
 #include "tests/core/depth_checks.hpp"
 
@@ -14,6 +15,45 @@ namespace quarterstep::check
 {
 namespace
 {
+
+Sides sides(const Row& row)
+{
+    return row.arguments.at(2) == "one" ? Sides::one : Sides::two;
+}
+
+double critical(const Row& row)
+{
+    return grubbsCritical(std::stoi(row.arguments.at(0)), number(row.arguments.at(1)), sides(row)).value();
+}
+
+/// The statistic, and the deviation it implies for the farthest value.
+void checkGrubbs(const Row& row)
+{
+    const auto values = numbers(row);
+    double mean = 0.0;
+    for (const double value : values)
+        mean += value / static_cast<double>(values.size());
+    const double statistic = grubbsStatistic(values).value();
+    nearAll(row, {{"G", statistic}, {"sd", std::fabs(values.back() - mean) / statistic}});
+}
+
+void checkScore(const Row& row)
+{
+    const auto values = numbers(row);
+    nearAll(row, {{"score", grubbsScore(values, values.front()).value()},
+                  {"crit", grubbsCritical(static_cast<int>(values.size()), 0.05, Sides::one).value()}});
+}
+
+void checkCritical(const Row& row)
+{
+    near(row, critical(row), number(row.parts().at(0).substr(row.parts().at(0).find('=') + 1)));
+}
+
+void checkNotCritical(const Row& row)
+{
+    awayFrom(row, critical(row), number(row.named().at("crit")));
+    BOOST_TEST(std::fabs(critical(row) - number(row.arguments.at(3))) < 1e-4);
+}
 
 std::vector<PowerVector> triples(const Row& row)
 {
@@ -67,6 +107,15 @@ void checkEllipsoidOfMean(const Row& row)
     nearAll(row, {{"V", number(row.arguments.at(0)) * mean.volume() / distribution.volume()}});
 }
 
+void checkDistanceOfFirst(const Row& row)
+{
+    const auto vectors = powers(row);
+    const auto c = covarianceOf(vectors).value();
+    const double n = static_cast<double>(vectors.size());
+    nearAll(row, {{"d2", mahalanobisSquared(c, vectors.front() - meanVector(vectors)).value()},
+                  {"bound", (n - 1.0) * (n - 1.0) / n}});
+}
+
 /// The row is the mean without the first. Our rule for outliers also finds the first, and the second (0.83 D
 /// from the median) with it.
 void checkMeanWithoutFirst(const Row& row)
@@ -85,9 +134,20 @@ void checkMeanWithoutFirst(const Row& row)
 const Checks& statisticsChecks()
 {
     static const Checks table{
-        {"mean of three", checkMeanOfThree},           {"covariance of three", checkCovarianceOfThree},
-        {"ellipsoid of mean", checkEllipsoidOfMean},   {"covariance of powers", checkCovarianceOfPowers},
+        {"grubbs", checkGrubbs},
+        {"grubbs score", checkScore},
+        {"grubbs critical", checkCritical},
+        {"not grubbs critical", checkNotCritical},
+        {"mean of three", checkMeanOfThree},
+        {"covariance of three", checkCovarianceOfThree},
+        {"ellipsoid of mean", checkEllipsoidOfMean},
+        {"covariance of powers", checkCovarianceOfPowers},
+        {"distance of first", checkDistanceOfFirst},
         {"mean without first", checkMeanWithoutFirst},
+        {"reproducibility",
+         [](const Row& r) {
+             nearAll(r, {{"k", reproducibilityLimit(numbers(r).at(0))}});
+         }},
     };
     return table;
 }

@@ -1,12 +1,12 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
 # Works out by numpy and scipy what independent_values printed, each by a route of its own: matrices and their
-# eigenvalues, quantiles, covariance, plans and limits of charts.
+# eigenvalues, quantiles, Grubbs limits, covariance, and the repeatability of a difference by Monte Carlo.
 # usage: independent_routes.py PROGRAM. Ends with "N passed, N failed"; 77 and "N skipped" without scipy.
 import subprocess
 import sys
 
-ROUTES = ["chi_square", "f", "hotelling", "readings", "matrix", "crossed",
-          "decentre", "vertex", "chance_alike", "chance",
+ROUTES = ["chi_square", "student", "f", "hotelling", "grubbs_two", "grubbs_one", "readings", "matrix", "crossed",
+          "decentre", "vertex", "reproducibility", "chance_alike", "chance",
           "exact_limits", "funnel", "g_chart", "accepted", "accepted_in_lot", "smallest_plan", "funnel_lower",
           "p_chart", "p_chart_needs"]
 
@@ -25,6 +25,11 @@ def lens(s, c, a):
     return turn @ np.diag([s, s + c]) @ turn.T
 
 
+def grubbs(n, alpha):
+    t = stats.t.ppf(1 - alpha / n, n - 2)
+    return (n - 1) / np.sqrt(n) * np.sqrt(t * t / (n - 2 + t * t))
+
+
 def crossed(v):
     """Principal powers and meridian of the sum by eigen-decomposition, minus-cylinder form."""
     values, vectors = np.linalg.eigh(lens(*v[:3]) + lens(*v[3:]))
@@ -39,7 +44,9 @@ def readings(v):
     values = np.sort(np.linalg.eigvalsh(s))[::-1]
     ball = 4 / 3 * np.pi * np.sqrt(np.linalg.det(s))
     t2 = 3 * (n - 1) / (n - 3) * stats.f.ppf(0.95, 3, n - 3)
-    return [s[0, 0], s[0, 1], s[1, 2], *values, ball * stats.chi2.ppf(0.95, 3) ** 1.5, ball * (t2 / n) ** 1.5]
+    away = x[0] - x.mean(axis=0)
+    return [s[0, 0], s[0, 1], s[1, 2], *values, ball * stats.chi2.ppf(0.95, 3) ** 1.5, ball * (t2 / n) ** 1.5,
+            away @ np.linalg.solve(s, away)]
 
 
 def vertex(v):
@@ -53,6 +60,13 @@ def matrix(v):
     f = lens(*v)
     values = np.linalg.eigvalsh(f)
     return [f[0, 0], f[0, 1], f[1, 1], values[1], values[0]]
+
+
+def reproducibility(v):
+    """95 % of differences of two measurements, by a million draws: within 0.5 %."""
+    rng = np.random.default_rng(20261125)
+    difference = rng.normal(0, v[0], 1000000) - rng.normal(0, v[0], 1000000)
+    return [np.quantile(np.abs(difference), 0.95)]
 
 
 def chance_alike(v):
@@ -112,13 +126,17 @@ def p_chart_needs(v):
 
 WORK = {
     "chi_square": lambda v: [stats.chi2.ppf(*v)],
+    "student": lambda v: [stats.t.ppf(*v)],
     "f": lambda v: [stats.f.ppf(*v)],
     "hotelling": lambda v: [v[1] * (v[2] - 1) / (v[2] - v[1]) * stats.f.ppf(v[0], v[1], v[2] - v[1])],
+    "grubbs_two": lambda v: [grubbs(v[0], v[1] / 2)],
+    "grubbs_one": lambda v: [grubbs(v[0], v[1])],
     "readings": readings,
     "matrix": matrix,
     "crossed": crossed,
     "decentre": lambda v: 10 * np.linalg.solve(np.array([[v[0], v[1]], [v[1], v[2]]]), np.array(v[3:])),
     "vertex": vertex,
+    "reproducibility": reproducibility,
     "chance_alike": chance_alike,
     "chance": chance,
     "exact_limits": exact_limits,
@@ -131,7 +149,7 @@ WORK = {
     "p_chart_needs": p_chart_needs,
     "g_chart": lambda v: [stats.geom.isf(0.5, v[0]) - 1, stats.geom.isf(v[1], v[0]) - 1],
 }
-WITHIN = {"crossed": 1e-7, "decentre": 1e-6, "readings": 1e-8, "chance_alike": 1e-4, "chance": 2e-4}
+WITHIN = {"crossed": 1e-7, "decentre": 1e-6, "reproducibility": 0.005, "readings": 1e-8, "chance_alike": 1e-4, "chance": 2e-4}
 
 
 def agrees(name, expected, result):

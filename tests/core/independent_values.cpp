@@ -36,10 +36,16 @@ void putQuantiles()
     for (const double p : {0.5, 0.9, 0.95, 0.99})
         for (const double freedom : {1.0, 2.0, 3.0, 7.0, 47.0}) {
             put("chi_square", {p, freedom}, {chiSquareQuantile(p, freedom)});
+            put("student", {p, freedom}, {studentQuantile(p, freedom)});
             put("f", {p, 3.0, freedom}, {fQuantile(p, 3.0, freedom)});
         }
     for (const int count : {4, 5, 8, 50})
         put("hotelling", {0.95, 3.0, double(count)}, {*hotellingQuantile(0.95, 3, count)});
+    for (const int count : {3, 5, 7, 10, 15, 20, 100})
+        for (const double alpha : {0.01, 0.05}) {
+            put("grubbs_two", {double(count), alpha}, {*grubbsCritical(count, alpha, Sides::two)});
+            put("grubbs_one", {double(count), alpha}, {*grubbsCritical(count, alpha, Sides::one)});
+        }
 }
 
 void putRates()
@@ -106,9 +112,9 @@ void putEllipsoids(std::mt19937& engine)
         const auto principal = principalScatter(c);
         const auto distribution = ellipsoidOfDistribution(mean, c, 0.95);
         const auto ofMean = *ellipsoidOfMean(mean, c, static_cast<int>(readings.size()), 0.95);
-        std::printf("| %.17g %.17g %.17g %.17g %.17g %.17g %.17g %.17g", c.mm, c.m0, c.j045,
+        std::printf("| %.17g %.17g %.17g %.17g %.17g %.17g %.17g %.17g %.17g", c.mm, c.m0, c.j045,
                     principal[0].variance, principal[1].variance, principal[2].variance,
-                    distribution.volume(), ofMean.volume());
+                    distribution.volume(), ofMean.volume(), *mahalanobisSquared(c, readings.front() - mean));
         std::printf("\n");
     }
 }
@@ -177,5 +183,7 @@ int main()
     putEllipsoids(engine);
     putPowers(engine);
     putChances(engine);
+    for (const double deviation : {0.14, 0.27})
+        put("reproducibility", {deviation}, {reproducibilityLimit(deviation)});
     return 0;
 }

@@ -102,6 +102,7 @@ BOOST_AUTO_TEST_CASE(amplitude_never_falls_below_zero_nor_rises_with_age, *utf::
         BOOST_TEST(later.mean <= now.mean);
     }
     BOOST_TEST(hofstetterAmplitude(90).most == 0.0);
+    BOOST_TEST(!nearPoint(0.0).has_value());
 }
 
 BOOST_AUTO_TEST_CASE(models_of_blur_are_told_apart_and_one_is_used, *utf::label("PROP"))
@@ -122,6 +123,14 @@ BOOST_AUTO_TEST_CASE(models_of_blur_are_told_apart_and_one_is_used, *utf::label(
     BOOST_TEST(blurModels().front().usedForSuggesting);
     BOOST_TEST(
         !blurModels()[1].loss({1.0, 0.5, 0.0}).has_value()); // a model of cylinder says nothing of spheres
+}
+
+BOOST_AUTO_TEST_CASE(means_of_acuity_are_geometric_and_letters_count_down, *utf::label("DER"))
+{
+    BOOST_TEST(!meanLogMar({}).has_value());
+    BOOST_TEST(!meanDecimal({1.0, 0.0}).has_value());
+    BOOST_TEST(std::fabs(logMarWithLetters(0.2, 2, 5) - 0.24) < 1e-12);
+    BOOST_TEST(std::fabs(logMarWithLetters(0.2, -1, 5) - 0.18) < 1e-12);
 }
 
 BOOST_AUTO_TEST_SUITE_END()

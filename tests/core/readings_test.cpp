@@ -149,6 +149,11 @@ BOOST_AUTO_TEST_CASE(equal_readings_have_no_scatter_and_no_direction_fails, *utf
     const auto summary = summariseReadings(spheres({-2.0, -2.0, -2.0, -2.0}));
     BOOST_TEST(summary.figure == 0.0);
     BOOST_TEST(summary.distribution->volume() == 0.0);
+    BOOST_TEST(!mahalanobisSquared(*summary.covariance, {0.1, 0, 0}).has_value());
+    BOOST_TEST(!grubbsStatistic({1.0, 1.0, 1.0}).has_value());
+    BOOST_TEST(!grubbsStatistic({1.0, 2.0}).has_value()); // too few to say
+    BOOST_TEST(!grubbsScore({1.0, 2.0}, 1.0).has_value());
+    BOOST_TEST(!grubbsCritical(2, 0.05, Sides::one).has_value());
     BOOST_TEST(!covarianceOf({{1, 0, 0}}).has_value());
 }
 

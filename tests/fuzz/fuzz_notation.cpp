@@ -49,6 +49,10 @@ void checkPower(const SpheroCylinder& power)
     const auto again = parsePower(writePower(power));
     require(static_cast<bool>(again), "a written power is read");
     require(again.value() == power, "a written power reads back the same");
+    require(static_cast<bool>(parseDioptres(writeTruncated(power.sphere), true)),
+            "a truncated value is read");
+    require(parseDioptres(writeTruncated(power.sphere), true).value() == power.sphere,
+            "and reads back the same");
     const auto plus = parsePower(writePlusForm(power));
     if (plus) // refused only where the other form leaves the limits
         require(plus.value() == plusCylinderForm(power), "the plus form reads back");
