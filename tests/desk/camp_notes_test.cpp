@@ -87,11 +87,7 @@ BOOST_AUTO_TEST_CASE(the_supervisor_is_asked_before_it_is_settled, *utf::label("
 BOOST_AUTO_TEST_CASE(a_last_entry_that_was_changed_is_told_soon_after_opening, *utf::label("PROP"))
 {
     const GivenCamp given;
-    auto bytes = given.folder.read(QStringLiteral("ledger.sqlite"));
-    const auto at = bytes.indexOf("what there was"); // words beside the chain, under their hash
-    BOOST_TEST_REQUIRE(at > 0);
-    bytes[at] = 'W';
-    given.folder.write(QStringLiteral("ledger.sqlite"), bytes);
+    given.changeWords();
     DeskWindow window;
     window.show();
     BOOST_TEST_REQUIRE(window.openCamp(given.folder.path()));

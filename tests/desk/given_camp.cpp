@@ -38,6 +38,15 @@ std::string GivenCamp::give(Camp& camp, const PersonRecord& person, const std::s
     return handOver(camp, given).id;
 }
 
+void GivenCamp::changeWords() const
+{
+    auto bytes = folder.read(QStringLiteral("ledger.sqlite"));
+    const auto at = bytes.indexOf("what there was");
+    BOOST_TEST_REQUIRE(at > 0);
+    bytes[at] = 'W';
+    folder.write(QStringLiteral("ledger.sqlite"), bytes);
+}
+
 AuditDesk::AuditDesk()
 {
     window.resize(1366, 768);

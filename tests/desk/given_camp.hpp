@@ -14,6 +14,9 @@ struct GivenCamp {
     static std::string give(Camp& camp, const PersonRecord& person, const std::string& line,
                             const std::string& reason);
 
+    /// Changes words that stand beside the chain under their hash, behind the program's back.
+    void changeWords() const;
+
     CampFolder folder;
     std::string good;
     std::string off;
