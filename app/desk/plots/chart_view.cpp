@@ -14,6 +14,16 @@
 namespace quarterstep
 {
 
+namespace
+{
+/// Shares as the words beside the picture say them.
+class ShareTicker final : public QCPAxisTicker
+{
+  protected:
+    QString getTickLabel(double tick, const QLocale&, QChar, int) override { return shareTick(tick); }
+};
+} // namespace
+
 ChartView::ChartView(QWidget* parent) : QWidget(parent), plot_(new QCustomPlot(this))
 {
     setObjectName(QStringLiteral("auditChart"));
@@ -79,6 +89,8 @@ void ChartView::draw()
                                              : std::min(1.0, top * 1.6 + 0.02));
     plot_->xAxis->setLabel(chart_.across);
     plot_->yAxis->setLabel(chart_.up);
+    plot_->yAxis->setTicker(
+        QSharedPointer<QCPAxisTicker>(chart_.percent ? new ShareTicker : new QCPAxisTicker));
     auto* ticker = new QCPAxisTickerFixed;
     ticker->setScaleStrategy(QCPAxisTickerFixed::ssMultiples);
     plot_->xAxis->setTicker(QSharedPointer<QCPAxisTicker>(ticker)); // whole numbers
