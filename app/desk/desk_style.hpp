@@ -36,6 +36,7 @@ class DeskStyle final : public QProxyStyle
     [[nodiscard]] static int flagsFor(int flags, const QString& text);
     static void drawOutline(const QStyleOption& option, QPainter& painter);
     void drawSlider(const QStyleOptionSlider& slider, QPainter& painter, const QWidget* widget) const;
+    void drawScrollBar(const QStyleOptionSlider& bar, QPainter& painter, const QWidget* widget) const;
     static void drawTab(const QStyleOptionTab& tab, QPainter& painter);
     static void drawFocus(const QStyleOption& option, QPainter& painter);
 };

@@ -62,7 +62,8 @@ QString sheetOf(const Colours& c, Theme theme, double points)
                "waitingFrame,"
                "QFrame#whyFrame,QFrame#linesFrame,QFrame#stockCardFrame,QFrame#stockWorkFrame,QFrame#"
                "editsFrame{background:%1;border:1px solid %2;border-radius:8px;}"
-               "QLabel[role=\"heading\"]{font-weight:700;color:%3;}"
+               "QLabel[role=\"heading\"]{font-weight:700;color:%3;padding-top:0.12em;qproperty-indent:"
+               "0;}" // a hamza is tall
                "QLabel[role=\"hint\"]{color:%4;}"
                "QLabel[role=\"title\"]{font-weight:700;color:%3;font-size:%9pt;}"
                "QLabel[role=\"banner\"]{font-weight:700;color:%3;font-size:%10pt;}"
@@ -86,7 +87,7 @@ QString sheetOf(const Colours& c, Theme theme, double points)
                "%5;font-weight:700;}"
                "QPushButton:checked{border:%8px solid %5;padding:4px 13px;background:%5;color:%6;}"
                "QPushButton[primary=\"true\"]:enabled:focus,QPushButton:checked:focus{border:6px double "
-               "%5;padding:0px 9px;background-clip:padding;}"
+               "%5;border-radius:0px;padding:0px 9px;background-clip:padding;}"
                "QPushButton:pressed{background:%2;}"
                "QAbstractItemView{background:%1;border:%8px solid transparent;outline:none;}"
                "QHeaderView{border:none;}"

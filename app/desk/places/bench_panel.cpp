@@ -5,6 +5,7 @@
 #include "app/desk/message_bar.hpp"
 #include "app/desk/places/audit_reports.hpp"
 #include "app/desk/places/parts.hpp"
+#include "app/desk/places/table_room.hpp"
 #include "app/desk/shell/pin_guard.hpp"
 #include "app/desk/shell/wrap_layout.hpp"
 #include "app/session/follow_up.hpp"
@@ -14,6 +15,7 @@
 #include "inventory/store/write_back.hpp"
 #include "inventory/text/tolerance_file.hpp"
 
+#include <QCoreApplication>
 #include <QDateTime>
 #include <QDir>
 #include <QFileDialog>
@@ -119,9 +121,12 @@ void BenchPanel::buildLots(QVBoxLayout& column)
          }}};
     buttons_ = buttonsIn(*row, this, acts);
     column.addLayout(row);
+    lotsWords_ = hinted(tr("No lot was drawn yet; draw one first."), QStringLiteral("lotsWords"));
+    column.addWidget(lotsWords_);
     lots_->setHorizontalHeaderLabels({tr("Drawn"), tr("Pairs"), tr("May fail"), tr("Decision")});
     lotsView_ =
         tableIn(column, lots_, QStringLiteral("lotsView"), tr("Lots drawn in this camp"), {14, 14, 10});
+    holdHeight(*lotsView_, 2);
 }
 
 void BenchPanel::buildDue(QVBoxLayout& column)
@@ -169,6 +174,7 @@ void BenchPanel::readLedger()
     const bool any = camp_ != nullptr && camp_->hasLedger();
     lots_->removeRows(0, lots_->rowCount());
     due_->removeRows(0, due_->rowCount());
+    lotsWords_->hide();
     dueWords_->setText(any ? QString() : tr("Nothing happened in this camp yet."));
     if (any)
         runCommand(messages_, [this] {
@@ -185,8 +191,9 @@ void BenchPanel::showLots()
                   QString::number(lot.plan.plan.allowed),
                   lot.readBy.empty() ? tr("not read yet") : say(decisionSentence(lot.count, lot.plan.plan))},
                  QString::fromStdString(lot.id));
+    lotsWords_->setVisible(lots_->rowCount() == 0);
     if (lots_->rowCount() > 0)
-        lotsView_->selectRow(lots_->rowCount() - 1); // the newest
+        lotsView_->setCurrentIndex(lots_->index(lots_->rowCount() - 1, 0)); // the newest
 }
 
 /// Of the chosen lot.
@@ -210,8 +217,11 @@ void BenchPanel::showDue()
                       tr("met %1, of them wearing %2").arg(wear.met).arg(wear.wearing)};
     if (const auto share = coverageOfCamp(*camp_).after.share())
         words << tr("effective coverage of those who came %1 %").arg(QString::number(100.0 * *share, 'f', 1));
+    const auto due = followUpsDue(facts.wearers, facts.seen, QDateTime::currentMSecsSinceEpoch());
+    if (due.empty())
+        words << QCoreApplication::translate("command", "nobody is due to be seen again");
     dueWords_->setText(words.join(QStringLiteral("  ·  ")));
-    for (const auto& each : followUpsDue(facts.wearers, facts.seen, QDateTime::currentMSecsSinceEpoch()))
+    for (const auto& each : due)
         addCells(*due_, {ltr(QString::fromStdString(each.wearer.person)), dayOfMs(each.wearer.givenMs),
                          ltr(QString::fromStdString(each.wearer.lines)),
                          say(Sentence{stagesOfFollowUp()[each.stage].words, {}}),

@@ -68,6 +68,7 @@ class BenchPanel final : public QWidget
     QTableView* lotsView_ = nullptr;
     QSpinBox* sample_ = nullptr;
     QLabel* dueWords_ = nullptr;
+    QLabel* lotsWords_ = nullptr;
     QList<QPushButton*> buttons_;
 };
 

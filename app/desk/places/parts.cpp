@@ -23,11 +23,19 @@ namespace
 class SharedWidth final : public QObject
 {
   public:
-    SharedWidth(QTableView& view, std::vector<std::pair<int, int>> shares)
-        : QObject(&view), view_(view), shares_(std::move(shares))
+    SharedWidth(QTableView& view, std::vector<std::pair<int, int>> shares, int leastCharacters)
+        : QObject(&view), view_(view), shares_(std::move(shares)), leastCharacters_(leastCharacters)
     {
-        view.horizontalHeader()->setStretchLastSection(false);
+        auto* header = view.horizontalHeader();
+        header->setStretchLastSection(false);
         view.viewport()->installEventFilter(this);
+        connect(view.model(), &QAbstractItemModel::modelReset, this, &SharedWidth::share);
+        const auto hidden = [this](int, int before, int now) {
+            if (before == 0 || now == 0) // or shown; not moved by hand
+                share();
+        };
+        connect(header, &QHeaderView::sectionResized, this, hidden,
+                Qt::QueuedConnection); // it is not hidden yet when it says so
         share();
     }
 
@@ -47,11 +55,14 @@ class SharedWidth final : public QObject
         int all = 0;
         for (const auto& [column, part] : shares_) {
             left += view_.columnWidth(column);
-            all += part;
+            all += view_.isColumnHidden(column) ? 0 : part;
         }
+        const int least = leastCharacters_ * view_.fontMetrics().averageCharWidth();
         for (const auto& [column, part] : shares_) {
+            if (view_.isColumnHidden(column))
+                continue;
             const int heading = view_.horizontalHeader()->sectionSizeHint(column);
-            const int width = std::max(heading, left * part / all);
+            const int width = std::max({heading, least, left * part / all});
             view_.setColumnWidth(column, width);
             left -= width;
             all -= part;
@@ -60,6 +71,7 @@ class SharedWidth final : public QObject
 
     QTableView& view_;
     std::vector<std::pair<int, int>> shares_;
+    int leastCharacters_;
 };
 } // namespace
 
@@ -182,9 +194,9 @@ void giveRoom(QTableView& view, int lines)
     view.setMinimumHeight((view.fontMetrics().height() + 8) * lines);
 }
 
-void shareWidth(QTableView& view, std::vector<std::pair<int, int>> shares)
+void shareWidth(QTableView& view, std::vector<std::pair<int, int>> shares, int leastCharacters)
 {
-    new SharedWidth(view, std::move(shares));
+    new SharedWidth(view, std::move(shares), leastCharacters);
 }
 
 void giveLines(QTableView& view, int lines)

@@ -2,6 +2,7 @@
 #include "app/desk/plots/chart_view.hpp"
 
 #include "app/desk/theme.hpp"
+#include "app/session/wording.hpp"
 
 #include <qcustomplot.h>
 
@@ -9,10 +10,24 @@
 #include <QToolTip>
 #include <QVBoxLayout>
 
+#include <algorithm>
 #include <array>
 
 namespace quarterstep
 {
+
+namespace
+{
+/// Shares are told in per cent, as they are in the table.
+class PercentTicker final : public QCPAxisTicker
+{
+  protected:
+    QString getTickLabel(double tick, const QLocale&, QChar, int) override
+    {
+        return ltr(QStringLiteral("%1 %").arg(QString::number(100.0 * tick, 'g', 3)));
+    }
+};
+} // namespace
 
 ChartView::ChartView(QWidget* parent) : QWidget(parent), plot_(new QCustomPlot(this))
 {
@@ -33,6 +48,12 @@ void ChartView::show(const ChartData& chart)
 {
     chart_ = chart;
     draw();
+}
+
+int ChartView::heightOfWords() const
+{
+    constexpr int across = 4; // lines: the figures and the words of the other axis, and some air
+    return fontMetrics().horizontalAdvance(chart_.up) + across * fontMetrics().height();
 }
 
 void ChartView::restyle()
@@ -77,6 +98,8 @@ void ChartView::draw()
                                          : chart_.floor > 0.0
                                              ? std::min(1.0, top + 0.4 * (top - chart_.floor))
                                              : std::min(1.0, top * 1.6 + 0.02));
+    plot_->yAxis->setTicker(
+        QSharedPointer<QCPAxisTicker>(chart_.percent ? new PercentTicker : new QCPAxisTicker));
     plot_->xAxis->setLabel(chart_.across);
     plot_->yAxis->setLabel(chart_.up);
     auto* ticker = new QCPAxisTickerFixed;
