@@ -22,7 +22,7 @@ HelpWindow::HelpWindow(QWidget* parent)
     setWindowTitle(tr("Help: Quarterstep"));
     const auto around = parent ? parent->window()->size() : QSize();
     resize(QSize(980, 700).expandedTo({around.width() * 4 / 5, around.height() * 9 / 10}));
-    constexpr int titleCharacters = 24; // of a line in the list of pages
+    constexpr int titleCharacters = 16; // of a line in the list of pages
     topics_->setMinimumWidth(titleCharacters * fontMetrics().averageCharWidth());
     topics_->setObjectName(QStringLiteral("helpTopics"));
     topics_->setAccessibleName(tr("Pages of the manual"));

@@ -34,6 +34,16 @@ namespace
 {
 /// What the bars may show of a hand-over.
 enum class WhyNotPicture { betterToGiven, given, limitsOfGiven, limitsOfBetter };
+
+/// It scrolls: it asks for no more than its least height, so that the words above it are seen.
+class LowText final : public QTextBrowser
+{
+  public:
+    [[nodiscard]] QSize sizeHint() const override
+    {
+        return {QTextBrowser::sizeHint().width(), minimumHeight()};
+    }
+};
 } // namespace
 
 AuditCasePanel::AuditCasePanel(QWidget* parent)
@@ -60,7 +70,7 @@ AuditCasePanel::AuditCasePanel(QWidget* parent)
     wordsScroll_ = scrollAround(words_, QStringLiteral("caseWordsScroll"), 4);
     wordsScroll_->setAccessibleName(AuditPlace::tr("Need, pair and findings"));
     wordsScroll_->setToolTip(words_->toolTip());
-    column->addWidget(wordsScroll_, 4); // as high as its words at most
+    column->addWidget(wordsScroll_, 3); // as high as its words at most
     auto* pages = new PagesFrame(QStringLiteral("casePages"), QStringLiteral("caseTabs"),
                                  tr("Criteria and slips, or the picture of why not"), this);
     pages->layout()->setContentsMargins(0, 0, 0, 0);
@@ -96,27 +106,28 @@ QWidget* AuditCasePanel::buildCriteria()
     using Columns = CriteriaModel;
     fitColumns(*criteriaView_,
                {Columns::measuredColumn, Columns::limitColumn, Columns::unitColumn, Columns::bandColumn});
-    constexpr int leastCharacters = 18;
+    constexpr int leastCharacters = 12;
     shareWidth(*criteriaView_, {{Columns::nameColumn, 3}, {Columns::sourceColumn, 2}}, leastCharacters);
-    constexpr int fullName = 30; // characters
+    constexpr int fullName = 24; // characters
     wrapIn(*criteriaView_, Columns::nameColumn, fullName);
-    giveRoom(*criteriaView_, 4);
+    giveRoom(*criteriaView_, 5);
     column->addWidget(criteriaView_, 3);
     column->addWidget(
         hinted(AuditPlace::tr("Slips that the record allows. It speaks of the record; a person decides."),
                QStringLiteral("slipsHint")));
-    slips_ = new QTextBrowser;
+    slips_ = new LowText;
     slips_->setObjectName(QStringLiteral("slipsText"));
     slips_->setAccessibleName(AuditPlace::tr("Slips and their arithmetic"));
     slips_->setToolTip(AuditPlace::tr("Probability of each slip, and how it comes about"));
     slips_->setTabChangesFocus(true);
+    constexpr int least = 3; // lines
+    slips_->setMinimumHeight(least * slips_->fontMetrics().height());
     column->addWidget(slips_, 2);
     connect(slips_->document()->documentLayout(), &QAbstractTextDocumentLayout::documentSizeChanged, slips_,
             [this](const QSizeF& size) { // no higher than its words: the criteria have the rest
-                constexpr int least = 3; // lines
-                slips_->setMaximumHeight(2 * slips_->frameWidth() + 4 +
-                                         std::max(least * slips_->fontMetrics().height(),
-                                                  static_cast<int>(std::ceil(size.height()))));
+                slips_->setMaximumHeight(
+                    std::max(slips_->minimumHeight(),
+                             2 * slips_->frameWidth() + 4 + static_cast<int>(std::ceil(size.height()))));
             });
     connect(pairButtons_, &QButtonGroup::idClicked, this, &AuditCasePanel::showCriteria);
     return page;
@@ -173,7 +184,7 @@ void AuditCasePanel::show(const AuditCase* one)
 /// No higher than its words: what is beneath has the rest.
 void AuditCasePanel::holdWords()
 {
-    const int words = words_->heightForWidth(wordsScroll_->viewport()->width());
+    const int words = words_->heightForWidth(wordsScroll_->contentsRect().width()); // without a scroll bar
     wordsScroll_->setMaximumHeight(
         std::max(wordsScroll_->minimumHeight(), words + 2 * wordsScroll_->frameWidth() + 2));
 }

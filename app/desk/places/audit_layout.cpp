@@ -169,7 +169,7 @@ QWidget* AuditPlace::buildList()
     auto* header = findingsView_->horizontalHeader();
     for (int at = 0; const auto wanted : readFirst)
         header->moveSection(header->visualIndex(wanted), at++);
-    constexpr int leastCharacters = 20;
+    constexpr int leastCharacters = 17;
     shareWidth(
         *findingsView_,
         {{FindingsModel::classColumn, 4}, {FindingsModel::detailColumn, 5}, {FindingsModel::slipColumn, 5}},

@@ -78,8 +78,13 @@ class WrappedRows final : public QObject
         const int width = std::max(1, view_.columnWidth(column_));
         const int needed = characters_ * view_.fontMetrics().averageCharWidth();
         const int lines = std::clamp((needed + width - 1) / width, least_, most);
-        if (view_.verticalHeader()->defaultSectionSize() != view_.fontMetrics().height() * lines + 8)
-            giveLines(view_, lines);
+        // Other letters than those of the font itself may be taller: the heading has them, too.
+        const auto heading = view_.model()->headerData(column_, Qt::Horizontal).toString();
+        const int line = std::max(view_.fontMetrics().height(),
+                                  view_.fontMetrics().size(Qt::TextSingleLine, heading).height());
+        view_.setWordWrap(lines > 1);
+        if (view_.verticalHeader()->defaultSectionSize() != line * lines + 8)
+            view_.verticalHeader()->setDefaultSectionSize(line * lines + 8);
     }
 
     QTableView& view_;
@@ -95,11 +100,17 @@ void holdHeight(QTableView& view, int leastRows)
     new HeldHeight(view, leastRows);
 }
 
-void fitColumns(QTableView& view, const std::vector<int>& columns)
+void fitColumns(QTableView& view, const std::vector<int>& columns, int gap)
 {
-    QObject::connect(view.model(), &QAbstractItemModel::modelReset, &view, [&view, columns] {
-        for (const int column : columns)
+    QObject::connect(view.model(), &QAbstractItemModel::modelReset, &view, [&view, columns, gap] {
+        const bool wrapped = view.wordWrap();
+        view.setWordWrap(false); // of the words in one line
+        for (const int column : columns) {
             view.resizeColumnToContents(column);
+            view.setColumnWidth(column,
+                                view.columnWidth(column) + gap * view.fontMetrics().averageCharWidth());
+        }
+        view.setWordWrap(wrapped);
     });
 }
 
