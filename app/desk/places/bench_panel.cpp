@@ -15,7 +15,6 @@
 #include "inventory/store/write_back.hpp"
 #include "inventory/text/tolerance_file.hpp"
 
-#include <QCoreApplication>
 #include <QDateTime>
 #include <QDir>
 #include <QFileDialog>
@@ -131,7 +130,8 @@ void BenchPanel::buildLots(QVBoxLayout& column)
 
 void BenchPanel::buildDue(QVBoxLayout& column)
 {
-    headingIn(column, tr("To be seen again"));
+    dueHeading_ = headingIn(column, tr("To be seen again"));
+    dueHeading_->setObjectName(QStringLiteral("dueHeading"));
     dueWords_ = hinted({}, QStringLiteral("dueWords"));
     column.addWidget(dueWords_);
     due_->setHorizontalHeaderLabels({tr("Person"), tr("Given"), tr("Pair"), tr("When"), tr("State")});
@@ -175,6 +175,7 @@ void BenchPanel::readLedger()
     lots_->removeRows(0, lots_->rowCount());
     due_->removeRows(0, due_->rowCount());
     lotsWords_->hide();
+    dueHeading_->setText(tr("To be seen again"));
     dueWords_->setText(any ? QString() : tr("Nothing happened in this camp yet."));
     if (any)
         runCommand(messages_, [this] {
@@ -218,8 +219,7 @@ void BenchPanel::showDue()
     if (const auto share = coverageOfCamp(*camp_).after.share())
         words << tr("effective coverage of those who came %1 %").arg(QString::number(100.0 * *share, 'f', 1));
     const auto due = followUpsDue(facts.wearers, facts.seen, QDateTime::currentMSecsSinceEpoch());
-    if (due.empty())
-        words << QCoreApplication::translate("command", "nobody is due to be seen again");
+    dueHeading_->setText(QStringLiteral("%1: %2").arg(tr("To be seen again")).arg(due.size()));
     dueWords_->setText(words.join(QStringLiteral("  ·  ")));
     for (const auto& each : due)
         addCells(*due_, {ltr(QString::fromStdString(each.wearer.person)), dayOfMs(each.wearer.givenMs),

@@ -63,6 +63,10 @@ void FoldingSplitter::fold()
     const auto direction = needed <= width() ? Qt::Horizontal : Qt::Vertical;
     if (direction != orientation())
         setOrientation(direction);
+    // From right to left the base places each part one pixel too far to the right: its border is cut there.
+    const QMargins around(0, 0, isRightToLeft() && direction == Qt::Horizontal ? 1 : 0, 0);
+    if (contentsMargins() != around)
+        setContentsMargins(around);
     int least = 0; // beside each other they share the height there is
     for (int at = 0; at < count(); ++at) {
         const int height = direction == Qt::Vertical ? leastHeight(at) : 0;
