@@ -48,7 +48,7 @@ int keyWidthOf(const QList<KeyGroup>& groups, const QFont& usual)
     auto bold = usual;
     bold.setBold(true);
     const QFontMetrics metrics(bold);
-    const int most = 16 * metrics.averageCharWidth();
+    const int most = 19 * metrics.averageCharWidth();
     int width = 0;
     for (const auto& group : groups)
         for (const auto& [key, words] : group.keys)
@@ -89,7 +89,9 @@ KeySheet::KeySheet(QWidget* parent) : QWidget(parent, Qt::Window), text_(new QTe
     setObjectName(QStringLiteral("keySheet"));
     setWindowTitle(tr("Keys: Quarterstep"));
     const auto around = parent ? parent->window()->size() : QSize();
-    resize(QSize(760, 640).expandedTo({around.width() * 3 / 5, around.height() * 9 / 10}));
+    constexpr int characters = 60; // of a key and its words
+    const int wanted = std::min(characters * fontMetrics().averageCharWidth(), around.width() * 9 / 10);
+    resize(QSize(760, 640).expandedTo({wanted, around.height() * 9 / 10}));
     text_->setObjectName(QStringLiteral("keyText"));
     text_->setAccessibleName(tr("All keys of the window"));
     text_->setToolTip(tr("All keys of the window; Escape closes it"));
