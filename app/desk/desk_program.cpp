@@ -87,6 +87,7 @@ QString showNamed(DeskWindow& window, const DeskOptions& options)
         window.audit().showView(options.place == QLatin1String("audit-charts")  ? 1
                                 : options.place == QLatin1String("audit-bench") ? 2
                                                                                 : 0);
+        window.audit().choosePerson(options.person);
         if (!options.screenshot.isEmpty())
             window.audit().waitForAudit();
     }

@@ -62,7 +62,8 @@ QString sheetOf(const Colours& c, Theme theme, double points)
                "waitingFrame,"
                "QFrame#whyFrame,QFrame#linesFrame,QFrame#stockCardFrame,QFrame#stockWorkFrame,QFrame#"
                "editsFrame{background:%1;border:1px solid %2;border-radius:8px;}"
-               "QLabel[role=\"heading\"]{font-weight:700;color:%3;}"
+               "QLabel[role=\"heading\"]{font-weight:700;color:%3;padding-top:0.12em;qproperty-indent:"
+               "0;}" // a hamza is tall
                "QLabel[role=\"hint\"]{color:%4;}"
                "QLabel[role=\"title\"]{font-weight:700;color:%3;font-size:%9pt;}"
                "QLabel[role=\"banner\"]{font-weight:700;color:%3;font-size:%10pt;}"

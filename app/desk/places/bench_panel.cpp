@@ -5,6 +5,7 @@
 #include "app/desk/message_bar.hpp"
 #include "app/desk/places/audit_reports.hpp"
 #include "app/desk/places/parts.hpp"
+#include "app/desk/places/table_room.hpp"
 #include "app/desk/shell/pin_guard.hpp"
 #include "app/desk/shell/wrap_layout.hpp"
 #include "app/session/follow_up.hpp"
@@ -119,14 +120,18 @@ void BenchPanel::buildLots(QVBoxLayout& column)
          }}};
     buttons_ = buttonsIn(*row, this, acts);
     column.addLayout(row);
+    lotsWords_ = hinted(tr("No lot was drawn yet; draw one first."), QStringLiteral("lotsWords"));
+    column.addWidget(lotsWords_);
     lots_->setHorizontalHeaderLabels({tr("Drawn"), tr("Pairs"), tr("May fail"), tr("Decision")});
     lotsView_ =
         tableIn(column, lots_, QStringLiteral("lotsView"), tr("Lots drawn in this camp"), {14, 14, 10});
+    holdHeight(*lotsView_, 2);
 }
 
 void BenchPanel::buildDue(QVBoxLayout& column)
 {
-    headingIn(column, tr("To be seen again"));
+    dueHeading_ = headingIn(column, tr("To be seen again"));
+    dueHeading_->setObjectName(QStringLiteral("dueHeading"));
     dueWords_ = hinted({}, QStringLiteral("dueWords"));
     column.addWidget(dueWords_);
     due_->setHorizontalHeaderLabels({tr("Person"), tr("Given"), tr("Pair"), tr("When"), tr("State")});
@@ -169,6 +174,8 @@ void BenchPanel::readLedger()
     const bool any = camp_ != nullptr && camp_->hasLedger();
     lots_->removeRows(0, lots_->rowCount());
     due_->removeRows(0, due_->rowCount());
+    lotsWords_->hide();
+    dueHeading_->setText(tr("To be seen again"));
     dueWords_->setText(any ? QString() : tr("Nothing happened in this camp yet."));
     if (any)
         runCommand(messages_, [this] {
@@ -185,8 +192,9 @@ void BenchPanel::showLots()
                   QString::number(lot.plan.plan.allowed),
                   lot.readBy.empty() ? tr("not read yet") : say(decisionSentence(lot.count, lot.plan.plan))},
                  QString::fromStdString(lot.id));
+    lotsWords_->setVisible(lots_->rowCount() == 0);
     if (lots_->rowCount() > 0)
-        lotsView_->selectRow(lots_->rowCount() - 1); // the newest
+        lotsView_->setCurrentIndex(lots_->index(lots_->rowCount() - 1, 0)); // the newest
 }
 
 /// Of the chosen lot.
@@ -210,8 +218,10 @@ void BenchPanel::showDue()
                       tr("met %1, of them wearing %2").arg(wear.met).arg(wear.wearing)};
     if (const auto share = coverageOfCamp(*camp_).after.share())
         words << tr("effective coverage of those who came %1 %").arg(QString::number(100.0 * *share, 'f', 1));
+    const auto due = followUpsDue(facts.wearers, facts.seen, QDateTime::currentMSecsSinceEpoch());
+    dueHeading_->setText(QStringLiteral("%1: %2").arg(tr("To be seen again")).arg(due.size()));
     dueWords_->setText(words.join(QStringLiteral("  ·  ")));
-    for (const auto& each : followUpsDue(facts.wearers, facts.seen, QDateTime::currentMSecsSinceEpoch()))
+    for (const auto& each : due)
         addCells(*due_, {ltr(QString::fromStdString(each.wearer.person)), dayOfMs(each.wearer.givenMs),
                          ltr(QString::fromStdString(each.wearer.lines)),
                          say(Sentence{stagesOfFollowUp()[each.stage].words, {}}),

@@ -28,8 +28,16 @@ class SharedWidth final : public QObject
     SharedWidth(QTableView& view, std::vector<std::pair<int, int>> shares, int leastCharacters)
         : QObject(&view), view_(view), shares_(std::move(shares)), leastCharacters_(leastCharacters)
     {
-        view.horizontalHeader()->setStretchLastSection(false);
+        auto* header = view.horizontalHeader();
+        header->setStretchLastSection(false);
         view.viewport()->installEventFilter(this);
+        connect(view.model(), &QAbstractItemModel::modelReset, this, &SharedWidth::share);
+        const auto hidden = [this](int, int before, int now) {
+            if (before == 0 || now == 0) // or shown; not moved by hand
+                share();
+        };
+        connect(header, &QHeaderView::sectionResized, this, hidden,
+                Qt::QueuedConnection); // it is not hidden yet when it says so
         share();
     }
 
@@ -49,10 +57,12 @@ class SharedWidth final : public QObject
         int all = 0;
         for (const auto& [column, part] : shares_) {
             left += view_.columnWidth(column);
-            all += part;
+            all += view_.isColumnHidden(column) ? 0 : part;
         }
         const int least = leastCharacters_ * view_.fontMetrics().averageCharWidth();
         for (const auto& [column, part] : shares_) {
+            if (view_.isColumnHidden(column))
+                continue;
             const int heading = view_.horizontalHeader()->sectionSizeHint(column);
             const int width = std::max({heading, least, left * part / all});
             view_.setColumnWidth(column, width);
@@ -67,10 +77,10 @@ class SharedWidth final : public QObject
 };
 
 /// Gives rows the height of their words whenever columns or words are others; the table owns it.
-class WrappedRows final : public QObject
+class RowsAsHigh final : public QObject
 {
   public:
-    explicit WrappedRows(QTableView& view) : QObject(&view), view_(view)
+    explicit RowsAsHigh(QTableView& view) : QObject(&view), view_(view)
     {
         view.setWordWrap(true);
         connect(view.horizontalHeader(), &QHeaderView::sectionResized, this, [this] { wrapSoon(); });
@@ -234,7 +244,7 @@ void shareWidth(QTableView& view, std::vector<std::pair<int, int>> shares, int l
 
 void wrapRows(QTableView& view)
 {
-    new WrappedRows(view);
+    new RowsAsHigh(view);
 }
 
 void giveLines(QTableView& view, int lines)

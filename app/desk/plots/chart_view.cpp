@@ -2,6 +2,7 @@
 #include "app/desk/plots/chart_view.hpp"
 
 #include "app/desk/theme.hpp"
+#include "app/session/wording.hpp"
 
 #include <qcustomplot.h>
 
@@ -9,6 +10,7 @@
 #include <QToolTip>
 #include <QVBoxLayout>
 
+#include <algorithm>
 #include <array>
 
 namespace quarterstep
@@ -43,6 +45,12 @@ void ChartView::show(const ChartData& chart)
 {
     chart_ = chart;
     draw();
+}
+
+int ChartView::heightOfWords() const
+{
+    constexpr int across = 4; // lines: the figures and the words of the other axis, and some air
+    return fontMetrics().horizontalAdvance(chart_.up) + across * fontMetrics().height();
 }
 
 void ChartView::restyle()
