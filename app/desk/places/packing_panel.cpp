@@ -151,9 +151,8 @@ void PackingPanel::makePlan()
         planned_ = asking;
         ended(problem, stopped, *plan);
     };
-    planning_ = work_.start(tr("Planning the boxes…"), work, end);
-    if (!planning_)
-        messages_.showError(tr("Other work is going on; try again when it has ended."), {});
+    planning_ = true;
+    work_.start(tr("Planning the boxes…"), work, end);
     showState();
 }
 
