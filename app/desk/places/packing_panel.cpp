@@ -254,7 +254,7 @@ void PackingPanel::showList(int list)
     static const PackAnswer nothing;
     lists_->setCurrentIndex(list);
     rows_->show(tables[list](plan_ ? plan_->answer : nothing));
-    view_->resizeColumnsToContents();
+    fitColumns(*view_);
     for (int column = 0; column < rows_->columnCount(); ++column)
         view_->setColumnWidth(column, std::min(widestColumn, view_->columnWidth(column)) + 8);
 }

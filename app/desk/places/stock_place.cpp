@@ -7,6 +7,7 @@
 #include "app/desk/models/card_model.hpp"
 #include "app/desk/models/lines_model.hpp"
 #include "app/desk/places/packing_panel.hpp"
+#include "app/desk/places/parts.hpp"
 #include "app/desk/places/transfer_panel.hpp"
 #include "app/desk/plots/ladder_view.hpp"
 #include "app/desk/shell/pin_guard.hpp"
@@ -24,6 +25,8 @@
 #include <QStackedWidget>
 #include <QTableView>
 #include <QTimer>
+
+#include <utility>
 
 namespace quarterstep
 {
@@ -87,7 +90,7 @@ void StockPlace::readOn()
 void StockPlace::readCounts()
 {
     stale_ = false;
-    drawn_ = false;
+    drawn_ = {};
     if (camp_) {
         readOn();
         FiguresOptions options;
@@ -109,14 +112,17 @@ void StockPlace::readCounts()
 /// Ladder and box are drawn when they are looked at.
 void StockPlace::drawViews()
 {
-    if (drawn_ || views_->currentIndex() == 0)
+    const int view = views_->currentIndex();
+    if (std::exchange(drawn_[static_cast<std::size_t>(view)], true))
         return;
-    drawn_ = true;
     const auto stock = camp_ ? camp_->stock() : std::vector<StockLine>{};
-    box_->show(stock);
-    boxView_->resizeColumnsToContents();
-    pairsLadder_->show(ladderOf(stock, LineKind::readyMade));
-    lensLadder_->show(ladderOf(stock, LineKind::lens));
+    if (view == asBox) {
+        box_->show(stock);
+        fitColumns(*boxView_);
+    } else if (view == asLadder) {
+        pairsLadder_->show(ladderOf(stock, LineKind::readyMade));
+        lensLadder_->show(ladderOf(stock, LineKind::lens));
+    }
 }
 
 bool StockPlace::chooseLine(const std::string& name)
@@ -305,7 +311,7 @@ void StockPlace::restyle()
     for (auto* view : {linesView_, cardView_})
         view->verticalHeader()->setDefaultSectionSize(row);
     boxView_->verticalHeader()->setDefaultSectionSize(boxView_->fontMetrics().height() * 3 + 12);
-    boxView_->resizeColumnsToContents();
+    fitColumns(*boxView_);
 }
 
 } // namespace quarterstep
