@@ -117,6 +117,7 @@ class DeskWindow final : public QMainWindow
     void nameKeysAndHelp();
     void campMoved(const DeskPlace* by);
     void takeInPlaces(Camp* camp);
+    void makeNextPlace();
 
     // desk_window.cpp
     void take(CampFiles files);

@@ -30,6 +30,8 @@ namespace quarterstep
 
 namespace
 {
+constexpr int restMs = 2000; ///< by then everything is made that the window makes by itself
+
 using Ms = std::map<std::string, double>; ///< the longest turn, by step
 
 /// One day, every step watched.
@@ -124,6 +126,18 @@ class Day
             well = step("another_page_of_help", [&topics, row] { topics.setCurrentRow(row); });
         return well;
     }
+    /// What the window does of itself while nobody works with it.
+    bool rests()
+    {
+        return step(
+            "nobody_works", [] {}, {}, restMs);
+    }
+    /// Before the window had the time to make them.
+    bool goesThereAtOnce()
+    {
+        return step("stock_shown_at_once", [this] { window_.showPlace(DeskWindow::Place::stock); }) &&
+               step("audit_shown_at_once", [this] { window_.showPlace(DeskWindow::Place::audit); });
+    }
     bool asksForKeys()
     {
         return step("keys_shown_first", [this] { window_.showKeys(); });
@@ -169,9 +183,14 @@ class Day
     }
     bool step(const char* name, const std::function<void()>& begin, const std::function<bool()>& ended = {})
     {
+        return step(name, begin, ended, pauseMs_);
+    }
+    bool step(const char* name, const std::function<void()>& begin, const std::function<bool()>& ended,
+              int pauseMs)
+    {
         double longest = ownMsOf(begin);
         const bool done = !ended || waitedFor(ended, longest);
-        settled(longest, pauseMs_);
+        settled(longest, pauseMs);
         took_[name] = std::max(took_[name], longest);
         if (!done)
             std::cerr << "the desk did not come to the end of " << name << '\n';
@@ -205,12 +224,19 @@ bool aDay(const QString& folder, int served, Ms& took, int pauseMs)
            day.packs() && day.audits() && day.looksAround() && day.readsTheManual();
 }
 
+bool atOnce(const QString& folder, Ms& took)
+{
+    Window window;
+    Day day(window.desk, took, 20);
+    return day.opens(folder) && day.goesThereAtOnce();
+}
+
 /// Every place is made for the sheet of keys.
 bool keysFirst(const QString& folder, Ms& took, int pauseMs)
 {
     Window window;
     Day day(window.desk, took, pauseMs);
-    return day.opens(folder) && day.asksForKeys();
+    return day.opens(folder) && day.rests() && day.asksForKeys();
 }
 } // namespace
 
@@ -226,7 +252,8 @@ bool worksFluently(bool inShort)
         makeCamp(folder, inShort ? 2000 : 5000);
         makeDay(folder, served, waiting);
         Ms took;
-        if (!aDay(folder, served, took, pauseMs) || !keysFirst(folder, took, pauseMs))
+        if (!aDay(folder, served, took, pauseMs) || !atOnce(folder, took) ||
+            !keysFirst(folder, took, pauseMs))
             return false;
         for (const auto& [name, ms] : took)
             rounds[name].push_back(ms);

@@ -40,9 +40,10 @@ StockPlace::StockPlace(const DeskParts& parts, QWidget* parent)
     sorted_->setSortRole(LinesModel::rawRole);
     sorted_->setFilterKeyColumn(-1); // words of any column
     sorted_->setFilterCaseSensitivity(Qt::CaseInsensitive);
-    pages_ = new QStackedWidget;
-    packing_ = new PackingPanel(messages_, parts.work);
-    transfer_ = new TransferPanel(messages_, pins_);
+    // Made where they will stand: moved there, every part of them would be dressed in the style once more.
+    pages_ = new QStackedWidget(this);
+    packing_ = new PackingPanel(messages_, parts.work, pages_);
+    transfer_ = new TransferPanel(messages_, pins_, pages_);
     auto* whole = new QVBoxLayout(this);
     whole->setContentsMargins(0, 0, 0, 0);
     whole->setSpacing(4);
@@ -92,7 +93,7 @@ QWidget* StockPlace::buildViewButtons()
 
 QWidget* StockPlace::buildStock()
 {
-    auto* columns = new QSplitter(Qt::Horizontal);
+    auto* columns = new QSplitter(Qt::Horizontal, pages_);
     columns->setObjectName(QStringLiteral("stockSplitter"));
     columns->addWidget(buildLines());
     auto* right = new QWidget(columns);
