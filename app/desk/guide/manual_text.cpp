@@ -94,6 +94,7 @@ void ManualText::layOut()
     page->setDefaultTextOption(document()->defaultTextOption());
     page->setMarkdown(markdown_);
     tellPictures(*page);
+    page->setTextWidth(laidOutFor_); // or the page is scrolled as if its paragraphs were one line each
     auto* before = std::exchange(page_, page);
     setDocument(page);
     delete before;
