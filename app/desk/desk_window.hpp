@@ -118,6 +118,7 @@ class DeskWindow final : public QMainWindow
     void nameKeysAndHelp();
     void campMoved(const DeskPlace* by);
     void takeInPlaces(Camp* camp);
+    void makeNextPlace();
 
     // desk_opening.cpp, desk_window.cpp
     void takeOnce(CampFiles& files, const QString& folder);

@@ -151,9 +151,8 @@ void PackingPanel::makePlan()
         planned_ = asking;
         ended(problem, stopped, *plan);
     };
-    planning_ = work_.start(tr("Planning the boxes…"), work, end);
-    if (!planning_)
-        messages_.showError(tr("Other work is going on; try again when it has ended."), {});
+    planning_ = true;
+    work_.start(tr("Planning the boxes…"), work, end);
     showState();
 }
 
@@ -261,7 +260,7 @@ void PackingPanel::showList(int list)
     static const PackAnswer nothing;
     lists_->setCurrentIndex(list);
     rows_->show(tables[list](plan_ ? plan_->answer : nothing));
-    view_->resizeColumnsToContents();
+    fitColumns(*view_);
     for (int column = 0; column < rows_->columnCount(); ++column)
         view_->setColumnWidth(column, std::min(widestColumn, view_->columnWidth(column)) + 4);
 }

@@ -164,6 +164,39 @@ QTableView* tableOf(QAbstractItemModel* model, const QString& name, const QStrin
     return view;
 }
 
+namespace
+{
+/// Letters of its longest line.
+qsizetype lettersOf(const QString& cell)
+{
+    qsizetype most = 0;
+    for (const auto& line : QStringView(cell).split(QLatin1Char('\n')))
+        most = std::max(most, line.size());
+    return most;
+}
+} // namespace
+
+void fitColumns(QTableView& table)
+{
+    constexpr std::size_t measured = 12; // the letters of a font differ less than words do
+    const auto& model = *table.model();
+    for (int column = 0; column < model.columnCount(); ++column) {
+        std::vector<std::pair<qsizetype, QModelIndex>> cells;
+        for (int row = 0; row < model.rowCount(); ++row) {
+            const auto cell = model.index(row, column);
+            cells.emplace_back(lettersOf(cell.data().toString()), cell);
+        }
+        const auto end = cells.begin() + static_cast<std::ptrdiff_t>(std::min(measured, cells.size()));
+        std::partial_sort(cells.begin(), end, cells.end(),
+                          [](const auto& a, const auto& b) { return a.first > b.first; });
+        int widest = table.horizontalHeader()->sectionSizeHint(column);
+        for (auto at = cells.begin(); at != end; ++at)
+            widest =
+                std::max(widest, table.sizeHintForIndex(at->second).width() + (table.showGrid() ? 1 : 0));
+        table.setColumnWidth(column, widest);
+    }
+}
+
 void giveWidths(QTableView& table, std::initializer_list<int> characters)
 {
     auto* header = table.horizontalHeader();

@@ -32,6 +32,9 @@ namespace quarterstep
 /// Widths of the first columns in characters, and at least that of their headings; people may change them,
 /// the last column takes what is left.
 void giveWidths(QTableView& table, std::initializer_list<int> characters);
+/// Each column as wide as its widest cell and its heading: what QTableView::resizeColumnsToContents does, but
+/// only the cells with most letters are measured; for lists of thousands of rows.
+void fitColumns(QTableView& table);
 [[nodiscard]] QComboBox* boxNamed(const QString& name, const QString& accessible, const QString& tooltip);
 inline constexpr int leastField = 26; ///< px, height of a field for numbers; WCAG 2.2, 2.5.8 asks for 24
 [[nodiscard]] QSpinBox* countBox(const QString& name, const QString& spoken, const QString& tooltip,

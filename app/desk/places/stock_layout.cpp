@@ -41,10 +41,11 @@ StockPlace::StockPlace(const DeskParts& parts, QWidget* parent)
     sorted_->setSortRole(LinesModel::rawRole);
     sorted_->setFilterKeyColumn(-1); // words of any column
     sorted_->setFilterCaseSensitivity(Qt::CaseInsensitive);
-    auto* pages = new QWidget;
+    // Made where they will stand: moved there, every part of them would be dressed in the style once more.
+    auto* pages = new QWidget(this);
     pages_ = new OnePageLayout(pages);
-    packing_ = new PackingPanel(messages_, parts.work);
-    transfer_ = new TransferPanel(messages_, pins_);
+    packing_ = new PackingPanel(messages_, parts.work, pages);
+    transfer_ = new TransferPanel(messages_, pins_, pages);
     auto* whole = new QVBoxLayout(this);
     whole->setContentsMargins(0, 0, 0, 0);
     whole->setSpacing(4);
@@ -95,7 +96,7 @@ QWidget* StockPlace::buildViewButtons()
 
 QWidget* StockPlace::buildStock()
 {
-    columns_ = new QSplitter(Qt::Horizontal);
+    columns_ = new QSplitter(Qt::Horizontal, pages_->parentWidget());
     columns_->setObjectName(QStringLiteral("stockSplitter"));
     columns_->addWidget(buildLines());
     auto* right = new QWidget(columns_);
@@ -185,10 +186,14 @@ void StockPlace::fitBox()
     const int least = letters.averageCharWidth() * 8;
     const int most = letters.averageCharWidth() * 13; // longer words go on in the next line
     boxView_->horizontalHeader()->setMinimumSectionSize(least);
-    boxView_->resizeColumnsToContents();
+    fitColumns(*boxView_);
     for (int column = 0; column < box_->columnCount(); ++column)
         boxView_->setColumnWidth(column, std::min(most, boxView_->columnWidth(column)));
     boxView_->verticalHeader()->setMinimumSectionSize(letters.height() * 3 + 4);
+    constexpr int mostCells = 600; // of a larger box each row has three lines
+    boxView_->verticalHeader()->setDefaultSectionSize(letters.height() * 3 + 12);
+    if (box_->rowCount() * box_->columnCount() > mostCells)
+        return;
     boxView_->resizeRowsToContents();
     for (int row = 0; row < box_->rowCount(); ++row)
         boxView_->setRowHeight(row, boxView_->rowHeight(row) + 8);

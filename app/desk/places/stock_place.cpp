@@ -27,6 +27,8 @@
 #include <QTableView>
 #include <QTimer>
 
+#include <utility>
+
 namespace quarterstep
 {
 
@@ -89,7 +91,7 @@ void StockPlace::readOn()
 void StockPlace::readCounts()
 {
     stale_ = false;
-    drawn_ = false;
+    drawn_ = {};
     if (camp_) {
         readOn();
         FiguresOptions options;
@@ -111,14 +113,17 @@ void StockPlace::readCounts()
 /// Ladder and box are drawn when they are looked at.
 void StockPlace::drawViews()
 {
-    if (drawn_ || views_->currentIndex() == 0)
+    const int view = views_->currentIndex();
+    if (std::exchange(drawn_[static_cast<std::size_t>(view)], true))
         return;
-    drawn_ = true;
     const auto stock = camp_ ? camp_->stock() : std::vector<StockLine>{};
-    box_->show(stock);
-    fitBox();
-    pairsLadder_->show(ladderOf(stock, LineKind::readyMade));
-    lensLadder_->show(ladderOf(stock, LineKind::lens));
+    if (view == asBox) {
+        box_->show(stock);
+        fitBox();
+    } else if (view == asLadder) {
+        pairsLadder_->show(ladderOf(stock, LineKind::readyMade));
+        lensLadder_->show(ladderOf(stock, LineKind::lens));
+    }
 }
 
 bool StockPlace::chooseLine(const std::string& name)

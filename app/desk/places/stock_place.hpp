@@ -99,9 +99,9 @@ class StockPlace final : public DeskPlace
     MessageBar& messages_;
     PinGuard& pins_;
     Camp* camp_ = nullptr;
-    bool stale_ = false; ///< the counts shown are not those of the camp
-    bool drawn_ = false; ///< ladder and box show the counts that are shown
-    std::string line_;   ///< the chosen one; empty: none
+    bool stale_ = false;                ///< the counts shown are not those of the camp
+    std::array<bool, packing> drawn_{}; ///< by view: it shows the counts that are shown
+    std::string line_;                  ///< the chosen one; empty: none
     std::vector<ReachedBin> toCount_;
     std::vector<Entry> entries_;      ///< of the ledger, as far as they were read
     std::int64_t readTo_ = 0;         ///< place of the last of them in the order of arrival
