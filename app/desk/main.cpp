@@ -26,7 +26,8 @@ int paintInto(DeskWindow& window, const DeskOptions& options, bool opened)
         return say(window.messages().text(), 3);
     if (const auto missing = showNamed(window, options); !missing.isEmpty())
         return say(missing, 1);
-    for (int round = 0; round < 3; ++round) // parts fold once they know how wide they are
+    constexpr int rounds = 8; // parts fold once they know how wide they are, and rows wrap once they did
+    for (int round = 0; round < rounds; ++round)
         QApplication::processEvents();
     QWidget* shown = &window;
     for (const auto* name : {"helpWindow", "keySheet"}) // windows of their own

@@ -54,7 +54,8 @@ class SharedWidth final : public QObject
         const int least = leastCharacters_ * view_.fontMetrics().averageCharWidth();
         for (const auto& [column, part] : shares_) {
             const int heading = view_.horizontalHeader()->sectionSizeHint(column);
-            const int width = std::max({heading, least, left * part / all});
+            const int words = column == shares_.back().first ? least : 0;
+            const int width = std::max({heading, words, left * part / all});
             view_.setColumnWidth(column, width);
             left -= width;
             all -= part;
@@ -99,7 +100,7 @@ class WrappedRows final : public QObject
             return;
         view_.resizeRowsToContents();
         for (int row = 0; row < view_.model()->rowCount(); ++row)
-            if (const int height = view_.rowHeight(row); height > header->minimumSectionSize())
+            if (const int height = view_.rowHeight(row); height > header->minimumSectionSize() * 3 / 2)
                 view_.setRowHeight(row, height + rowGap);
     }
 
