@@ -49,6 +49,9 @@ void DeskStyle::drawPrimitive(PrimitiveElement element, const QStyleOption* opti
             drawFocus(*option, *painter);
         return;
     }
+    if (const auto* header = qstyleoption_cast<const QStyleOptionHeader*>(option);
+        element == PE_IndicatorHeaderArrow && header)
+        return drawSortArrow(*header, *painter);
     if (element == PE_PanelScrollAreaCorner)
         return painter->fillRect(option->rect, coloursOf(themeNow()).window);
     if (element != PE_IndicatorCheckBox) {

@@ -6,6 +6,7 @@
 
 class QLabel;
 class QPushButton;
+class QStyleOptionHeader;
 class QStyleOptionSlider;
 class QStyleOptionSpinBox;
 class QStyleOptionTab;
@@ -42,6 +43,7 @@ class DeskStyle final : public QProxyStyle
     void drawSlider(const QStyleOptionSlider& slider, QPainter& painter, const QWidget* widget) const;
     void drawScrollBar(const QStyleOptionSlider& bar, QPainter& painter, const QWidget* widget) const;
     void drawSpinBox(const QStyleOptionSpinBox& box, QPainter& painter, const QWidget* widget) const;
+    static void drawSortArrow(const QStyleOptionHeader& header, QPainter& painter);
     static void drawTab(const QStyleOptionTab& tab, QPainter& painter);
     static void drawRing(const QPushButton& button, QPainter& painter);
     static void drawFocus(const QStyleOption& option, QPainter& painter);

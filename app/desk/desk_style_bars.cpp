@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Scroll bars and the arrows of fields for numbers: those of the style below do not stand out from what is
-// around them (WCAG 2.2, 1.4.11: 3 : 1).
+// Scroll bars, the arrows of fields for numbers and of sorted columns: those of the style below do not stand
+// out from what is around them (WCAG 2.2, 1.4.11: 3 : 1).
 #include "app/desk/desk_style.hpp"
 #include "app/desk/theme.hpp"
 
@@ -8,6 +8,7 @@
 #include <QSpinBox>
 #include <QStyleOption>
 
+#include <algorithm>
 #include <tuple>
 
 namespace quarterstep
@@ -19,7 +20,8 @@ namespace
 /// @param towards  (-1, 0) left, (1, 0) right, (0, -1) up, (0, 1) down
 void drawArrow(QPainter& painter, const QRectF& place, QPointF towards, const QColor& colour)
 {
-    constexpr double half = 3.5; // pixels
+    const double room = std::min(place.width(), place.height()) / 2.0 - 1.0;
+    const double half = std::min(std::max(3.5, painter.fontMetrics().height() / 5.0), room); // pixels
     const QPointF across(towards.y(), towards.x());
     const auto middle = place.center();
     painter.setPen(Qt::NoPen);
@@ -29,6 +31,18 @@ void drawArrow(QPainter& painter, const QRectF& place, QPointF towards, const QC
                                   middle - towards * half * 0.6 - across * half});
 }
 } // namespace
+
+/// Which column a list is sorted by, and which way.
+void DeskStyle::drawSortArrow(const QStyleOptionHeader& header, QPainter& painter)
+{
+    const bool down = header.sortIndicator == QStyleOptionHeader::SortDown;
+    if (header.sortIndicator == QStyleOptionHeader::None)
+        return;
+    painter.save();
+    painter.setRenderHint(QPainter::Antialiasing);
+    drawArrow(painter, QRectF(header.rect), {0.0, down ? 1.0 : -1.0}, coloursOf(themeNow()).text);
+    painter.restore();
+}
 
 void DeskStyle::drawScrollBar(const QStyleOptionSlider& bar, QPainter& painter, const QWidget* widget) const
 {

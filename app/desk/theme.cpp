@@ -5,6 +5,7 @@
 
 #include <QApplication>
 #include <QFont>
+#include <QFontMetrics>
 #include <QPalette>
 
 namespace quarterstep
@@ -13,6 +14,7 @@ namespace quarterstep
 namespace
 {
 constexpr auto themeProperty = "quarterstepTheme";
+constexpr int aroundLetters = 6; ///< px in a field, for signs that reach out of their line
 constexpr auto scaleProperty = "quarterstepTextScale";
 
 QColor rgb(unsigned value)
@@ -53,7 +55,8 @@ QPalette paletteOf(const Colours& c)
 
 /// Fields to type in have their colour from the palette: one said here would make their examples as pale
 /// again. %1 base, %2 border, %3 text, %4 muted, %5 accent, %6 text on accent, %7 caution, %8 width of the
-/// focus line, %9 and %10 points of titles and banners
+/// focus line, %9 and %10 points of titles and banners, %11 pixels of the line of a
+/// field
 QString sheetOf(const Colours& c, Theme theme, double points)
 {
     return QStringLiteral(
@@ -74,12 +77,13 @@ QString sheetOf(const Colours& c, Theme theme, double points)
                "QListWidget::item{padding:6px;}"
                "QPlainTextEdit:focus,QTextBrowser:focus,QListWidget:focus{border:%8px solid %5;}"
                "QLabel[role=\"complaint\"]{color:%7;}"
-               "QLineEdit{background:%1;border:1px solid %4;border-radius:4px;padding:3px "
-               "6px;}"
-               "QLineEdit:focus{border:%8px solid %5;padding:2px 5px;}"
+               "QLineEdit{background:%1;border:1px solid %4;border-radius:4px;padding:1px "
+               "6px;min-height:%11px;}"
+               "QAbstractSpinBox{min-height:%11px;}"
+               "QLineEdit:focus{border:%8px solid %5;padding:0px 5px;}"
                "QLineEdit:disabled{background:transparent;border:1px dashed %2;}"
-               "QLineEdit[complained=\"true\"]{border:%8px dashed %7;padding:2px 5px;}"
-               "QLineEdit[complained=\"true\"]:focus{border:%8px solid %7;padding:2px 5px;}"
+               "QLineEdit[complained=\"true\"]{border:%8px dashed %7;padding:0px 5px;}"
+               "QLineEdit[complained=\"true\"]:focus{border:%8px solid %7;padding:0px 5px;}"
                "QPushButton{background:%1;color:%3;border:1px solid %4;border-radius:5px;padding:5px 14px;}"
                "QPushButton:focus{border:%8px solid %5;padding:4px 13px;}"
                "QPushButton:disabled{color:%4;border:1px dashed %2;}"
@@ -108,7 +112,8 @@ QString sheetOf(const Colours& c, Theme theme, double points)
              c.accentText.name(), c.caution.name(),
              theme == Theme::sun ? QStringLiteral("3") : QStringLiteral("2"))
         .arg(points * 1.3)
-        .arg(points * 2.0);
+        .arg(points * 2.0)
+        .arg(QFontMetrics(QApplication::font()).height() + aroundLetters);
 }
 } // namespace
 

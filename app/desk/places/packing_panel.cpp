@@ -262,8 +262,11 @@ void PackingPanel::showList(int list)
     lists_->setCurrentIndex(list);
     rows_->show(tables[list](plan_ ? plan_->answer : nothing));
     fitColumns(*view_);
-    for (int column = 0; column < rows_->columnCount(); ++column)
+    auto* header = view_->horizontalHeader();
+    header->setStretchLastSection(false); // said a width, it would keep that and reach out of sight
+    for (int column = 0; column + 1 < rows_->columnCount(); ++column)
         view_->setColumnWidth(column, std::min(widestColumn, view_->columnWidth(column)) + 4);
+    header->setStretchLastSection(true);
 }
 
 void PackingPanel::restyle()

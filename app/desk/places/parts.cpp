@@ -64,7 +64,8 @@ class SharedWidth final : public QObject
             if (view_.isColumnHidden(column))
                 continue;
             const int heading = view_.horizontalHeader()->sectionSizeHint(column);
-            const int width = std::max({heading, least, left * part / all});
+            const int words = column == shares_.back().first ? least : 0;
+            const int width = std::max({heading, words, left * part / all});
             view_.setColumnWidth(column, width);
             left -= width;
             all -= part;
@@ -109,7 +110,7 @@ class RowsAsHigh final : public QObject
             return;
         view_.resizeRowsToContents();
         for (int row = 0; row < view_.model()->rowCount(); ++row)
-            if (const int height = view_.rowHeight(row); height > header->minimumSectionSize())
+            if (const int height = view_.rowHeight(row); height > header->minimumSectionSize() * 3 / 2)
                 view_.setRowHeight(row, height + rowGap);
     }
 

@@ -112,6 +112,8 @@ QWidget* StockPlace::buildStock()
         columns_->setStretchFactor(at, std::data(stockColumnWidths)[at]);
     columns_->setHandleWidth(8);
     columns_->setChildrenCollapsible(false);
+    if (isRightToLeft()) // Qt puts what it mirrors one pixel too far to the right
+        columns_->setContentsMargins(0, 0, 1, 0);
     return columns_;
 }
 
@@ -162,8 +164,8 @@ QWidget* StockPlace::buildViews()
     linesView_->setToolTip(tr("Choose a line to see its card and to enter what happened"));
     linesView_->setSortingEnabled(true);
     linesView_->sortByColumn(LinesModel::binColumn, Qt::AscendingOrder);
-    giveWidths(*linesView_, {5, 17, 16, 8, 11, 8, 10, 6}); // bin, line, power, available … camps
-    shareWidth(*linesView_, {{LinesModel::asideColumn, 1}, {LinesModel::powerColumn, 3}}, 16);
+    giveWidths(*linesView_, {5, 16, 16, 8, 11, 8, 10, 6}); // bin, line, power, available … camps
+    shareWidth(*linesView_, {{LinesModel::asideColumn, 1}, {LinesModel::powerColumn, 1}}, 16);
     views_->addWidget(linesView_);
     views_->addWidget(buildLadder());
     boxView_ = tableOf(box_, QStringLiteral("boxView"), tr("Bins of the box"));
@@ -234,7 +236,8 @@ QWidget* StockPlace::buildCard()
     column->addWidget(lineWords_);
     cardView_ = tableOf(card_, QStringLiteral("cardView"), tr("Stock card of the line"));
     cardView_->setToolTip(tr("Everything that happened to this line, newest first"));
-    giveWidths(*cardView_, {18, 11, 8, 8}); // when, what, change, balance
+    giveWidths(*cardView_, {18, 8, 7, 8}); // when, what, change, balance
+    shareWidth(*cardView_, {{CardModel::wordsColumn, 1}, {CardModel::whatColumn, 1}}, 8);
     column->addWidget(cardView_, 1);
     blind_ =
         hinted(tr("A count is blind: what the book says comes back into sight once the count is entered."),
