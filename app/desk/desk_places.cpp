@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The places and pages of the window: each is made when it is first wanted, since most of a day is spent in
-// one of them.
+// The places and pages of the window: each is made when it is first wanted, or after the camp was opened,
+// when nobody waits.
 #include "app/desk/bringing/exchange_page.hpp"
 #include "app/desk/desk_window.hpp"
 #include "app/desk/lasting/long_work.hpp"
@@ -17,7 +17,11 @@
 #include "app/desk/shell/draft_keeper.hpp"
 #include "app/desk/shell/pin_guard.hpp"
 
+#include <QPushButton>
 #include <QScrollArea>
+#include <QTimer>
+
+#include <algorithm>
 
 namespace quarterstep
 {
@@ -25,10 +29,13 @@ namespace quarterstep
 namespace
 {
 template <class Place>
-DeskPlace* made(const DeskParts& parts)
+DeskPlace* made(const DeskParts& parts, QWidget* parent)
 {
-    return new Place(parts);
+    return new Place(parts, parent);
 }
+
+constexpr int makeAfterMs = 1000; ///< a camp was opened: its first page is painted and looked at by then
+constexpr int restMs = 200;       ///< between one place and the next
 
 void fill(QScrollArea& page, QWidget* inside, const QString& keyPart, const QString& topic)
 {
@@ -55,9 +62,11 @@ DeskPlace& DeskWindow::place(Place which)
     if (places_[at])
         return *places_[at];
     const auto& row = placeTable[at];
-    auto* place = row.make({*messages_, *pins_, *work_});
+    auto& page = *placePages_[static_cast<int>(at)];
+    // Made where it will stand: moved there, every part of it would be dressed in the style once more.
+    auto* place = row.make({*messages_, *pins_, *work_}, page.viewport());
     places_[at] = place;
-    fill(*placePages_[static_cast<int>(at)], place, tr(row.words), QLatin1String(row.topic));
+    fill(page, place, tr(row.words), QLatin1String(row.topic));
     connect(place, &DeskPlace::campChanged, this, [this, place] { campMoved(place); });
     if (which == Place::dispense)
         madeDispense();
@@ -94,6 +103,10 @@ DraftKeeper& DeskWindow::draft()
 void DeskWindow::madeDispense()
 {
     dispense().setPrinter(person_.printer);
+    dispense().addCommands(commandButton("newPersonButton", tr("Empties the card"), newPerson_),
+                           commandButton("loadPeopleButton",
+                                         tr("Puts the people of a prescription table into the waiting list"),
+                                         loadPeople_));
     draft_ = new DraftKeeper(*findChild<QWidget*>(QStringLiteral("prescriptionCard")), this);
     const auto* line = &dispense().line();
     connect(line, &LinePanel::lineChanged, draft_,
@@ -188,6 +201,18 @@ void DeskWindow::takeInPlaces(Camp* camp)
             (*place)->take(camp);
     if (exchange_)
         exchange_->take(camp);
+    if (camp)
+        QTimer::singleShot(makeAfterMs, this, &DeskWindow::makeNextPlace);
+}
+
+/// One at a time while nobody waits: whoever goes there later sees it within a frame.
+void DeskWindow::makeNextPlace()
+{
+    const auto next = std::find(places_.begin(), places_.end(), nullptr);
+    if (!camp_ || next == places_.end())
+        return;
+    (void)place(static_cast<Place>(next - places_.begin()));
+    QTimer::singleShot(restMs, this, &DeskWindow::makeNextPlace);
 }
 
 } // namespace quarterstep

@@ -8,6 +8,7 @@
 #include <QTextStream>
 
 #include <optional>
+#include <utility>
 
 using namespace quarterstep;
 
@@ -61,8 +62,9 @@ int main(int argc, char** argv)
         return *answered;
     if (!options.screenshot.isEmpty() && qEnvironmentVariableIsEmpty("QT_QPA_PLATFORM"))
         qputenv("QT_QPA_PLATFORM", "offscreen"); // a picture needs no screen
+    auto early = options.screenshot.isEmpty() ? readAhead(options) : std::future<CampFiles>();
     QApplication application(argc, argv);
-    DeskProgram program(application, options);
+    DeskProgram program(application, options, std::move(early));
     if (!options.screenshot.isEmpty()) {
         program.window().show();
         QApplication::processEvents();

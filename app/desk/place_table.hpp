@@ -2,6 +2,8 @@
 // The places of the window, in the order of DeskWindow::Place, of their buttons and of their keys Alt+1 …
 #pragma once
 
+class QWidget;
+
 namespace quarterstep
 {
 
@@ -14,7 +16,7 @@ struct PlaceRow {
     const char* words;  ///< in the context of the window, as the tooltip
     const char* tooltip;
     const char* topic; ///< its page of the manual
-    DeskPlace* (*make)(const DeskParts& parts);
+    DeskPlace* (*make)(const DeskParts& parts, QWidget* parent);
 };
 
 extern const PlaceRow placeTable[3];

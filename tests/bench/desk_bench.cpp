@@ -1,16 +1,18 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The start of the desk beside that of an empty window, and tables of 100,000 rows. Prints as `bench` does.
-// usage: desk_bench EMPTY_WINDOW [--short] [bringing]; with "child frame|ready FOLDER" it is the desk that is
-// started: from the shell's point of view the same program, which says when its first frame is painted, or
-// the camp can be worked with and is painted, and leaves; "child read FOLDER" reads the camp's files once and
-// says how long.
+// The start of the desk beside that of an empty window, tables of 100,000 rows, and how long the window is
+// held at a stretch. Prints as `bench` does. usage: desk_bench EMPTY_WINDOW [--short] [starting] [scrolling]
+// [bringing] [working]; with "child frame|ready FOLDER" it is the desk that is started: from the shell's
+// point of view the same program, which says when its first frame is painted, or the camp can be worked with
+// and is painted, and leaves; "child read FOLDER" reads the camp's files once and says how long.
 #include "app/desk/desk_program.hpp"
 #include "app/desk/desk_window.hpp"
 #include "app/desk/lasting/frame_watch.hpp"
 #include "app/desk/models/lines_model.hpp"
+#include "app/desk/theme.hpp"
 #include "app/session/camp.hpp"
-#include "app/session/tray.hpp"
 #include "tests/bench/desk_bringing.hpp"
+#include "tests/bench/desk_camp.hpp"
+#include "tests/bench/desk_frames.hpp"
 #include "tests/bench/painted_when.hpp"
 
 #include <QApplication>
@@ -97,11 +99,14 @@ class LeavesWhenPainted final : public QObject
     bool wanted_;
 };
 
-int beTheDesk(QApplication& application, const QString& when, const QString& folder)
+int beTheDesk(int count, char** words)
 {
+    const QLatin1String when(words[2]);
     DeskOptions options;
-    options.folder = folder;
-    DeskProgram program(application, options);
+    options.folder = QString::fromLocal8Bit(words[3]);
+    auto early = readAhead(options);
+    QApplication application(count, words);
+    DeskProgram program(application, options, std::move(early));
     LeavesWhenPainted leaves(when == QLatin1String("frame"));
     QObject::connect(&program.frame(), &DeskWindow::campOpened, &leaves, [&](bool opened) {
         if (!opened)
@@ -118,29 +123,6 @@ bool judged(const char* name, double value, double most)
 {
     std::cout << "ratio " << name << ' ' << value << " at-most " << most << std::endl;
     return value <= most;
-}
-
-/// A camp of that many lines, in fifties: every power of a kind in one tray, its centres from 50 mm on. It
-/// was opened before, as on the second day of a camp.
-void makeCamp(const QString& folder, int lines)
-{
-    constexpr const char* rows[] = {"near +0.25 to +12.50", "distance -0.25 to -12.50",
-                                    "intermediate +0.25 to +12.50", "distance +0.25 to +12.50"};
-    std::string trays;
-    for (int centres = 50; lines > 0; ++centres)
-        for (const auto* row : rows)
-            if (lines > 0) {
-                trays += std::string(row) + ": 10 centres " + std::to_string(centres) + "\n";
-                lines -= 50;
-            }
-    const auto stock = stockOfTray("Bench", trays);
-    if (!stock.usable()) {
-        std::cerr << "the camp of the bench cannot be made: " << stock.findings.front().sentence.text << '\n';
-        std::exit(1);
-    }
-    writeNewStock(folder.toStdString(), stock.value.bytes);
-    (void)Camp::open(folder.toStdString(), Ledger::Mode::readWrite);
-    std::cout << "note camp of " << stock.value.lines.size() << " lines" << std::endl;
 }
 
 bool start(const QString& empty, bool inShort)
@@ -214,21 +196,28 @@ int main(int count, char** words)
     if (!child)
         for (const auto* place : {"XDG_CONFIG_HOME", "XDG_DATA_HOME", "XDG_RUNTIME_DIR"})
             qputenv(place, home.filePath(QLatin1String(place)).toUtf8());
-    QApplication application(count, words);
+    if (child && QLatin1String(words[2]) != QLatin1String("read"))
+        return beTheDesk(count, words);
+    const QApplication application(count, words);
     const auto arguments = QCoreApplication::arguments();
-    if (child && arguments[2] == QLatin1String("read"))
-        return readOnce(arguments[3]);
     if (child)
-        return beTheDesk(application, arguments[2], arguments[3]);
+        return readOnce(arguments[3]);
     if (count < 2) {
-        std::cerr << "usage: desk_bench EMPTY_WINDOW [--short] [bringing]\n";
+        std::cerr << "usage: desk_bench EMPTY_WINDOW [--short] [starting] [scrolling] [bringing] [working]\n";
         return 2;
     }
     const bool inShort = arguments.contains(QStringLiteral("--short"));
-    if (arguments.contains(QStringLiteral("bringing"))) // that alone
-        return bringsInFluently(inShort) ? 0 : 1;
-    const bool started = start(arguments[1], inShort);
-    const bool scrolls = scroll(inShort);
-    const bool brings = bringsInFluently(inShort);
-    return started && scrolls && brings ? 0 : 1;
+    const bool all = arguments.size() == (inShort ? 3 : 2);
+    const auto wanted = [&](const char* part) { return all || arguments.contains(QLatin1String(part)); };
+    bool kept = true;
+    if (wanted("starting"))
+        kept = start(arguments[1], inShort) && kept;
+    if (wanted("scrolling"))
+        kept = scroll(inShort) && kept;
+    applyTheme(application, Theme::light); // as the program does: parts are laid out by its style
+    if (wanted("bringing"))
+        kept = bringsInFluently(inShort) && kept;
+    if (wanted("working"))
+        kept = worksFluently(inShort) && kept;
+    return kept ? 0 : 1;
 }

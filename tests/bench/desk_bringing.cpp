@@ -8,17 +8,15 @@
 #include "app/desk/desk_window.hpp"
 #include "app/desk/lasting/frame_watch.hpp"
 #include "app/session/tray.hpp"
+#include "tests/bench/loop_turns.hpp"
 
 #include <QAbstractItemModel>
-#include <QApplication>
 #include <QComboBox>
-#include <QElapsedTimer>
 #include <QFile>
 #include <QTableView>
 #include <QTemporaryDir>
 
 #include <algorithm>
-#include <ctime>
 #include <functional>
 #include <iostream>
 
@@ -40,38 +38,6 @@ void writeTable(const QString& path, int rows)
                        .arg(row % 180 + 1)
                        .arg(row % 8)
                        .toUtf8());
-}
-
-/// Processor time of this thread, ms: what others do on a busy machine does not count.
-double ownMs()
-{
-    timespec now{};
-    clock_gettime(CLOCK_THREAD_CPUTIME_ID, &now);
-    constexpr double msOfASecond = 1e3;
-    constexpr double msOfANanosecond = 1e-6;
-    return static_cast<double>(now.tv_sec) * msOfASecond + static_cast<double>(now.tv_nsec) * msOfANanosecond;
-}
-
-/// Does it and returns the ms of processor time it took.
-double ownMsOf(const std::function<void()>& work)
-{
-    const double before = ownMs();
-    work();
-    return ownMs() - before;
-}
-
-/// Goes on with the loop until it holds; `longest` becomes the longest ms of processor time of one turn.
-[[nodiscard]] bool waitedFor(const std::function<bool()>& holds, double& longest)
-{
-    constexpr int atMostMs = 60'000;
-    QElapsedTimer timer;
-    timer.start();
-    while (!holds() && timer.elapsed() < atMostMs)
-        longest =
-            std::max(longest, ownMsOf([] {
-                         QApplication::processEvents(QEventLoop::WaitForMoreEvents | QEventLoop::AllEvents);
-                     }));
-    return holds();
 }
 
 /// Everything the window does with a long table, step by step, each watched.

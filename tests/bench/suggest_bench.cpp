@@ -3,6 +3,7 @@
 // From the last key on the card to the ranked list painted, on 5,000 lines, beside painting the window once
 // and beside the search alone; and the longest that the window was deaf meanwhile. Output and exit as those
 // of bench.
+#include "tests/bench/loop_turns.hpp"
 #include "tests/bench/plan.hpp"
 
 #include "app/desk/desk_window.hpp"
@@ -18,20 +19,12 @@
 
 #include <algorithm>
 #include <array>
-#include <ctime>
 
 namespace quarterstep::bench
 {
 
 namespace
 {
-
-double processorMs()
-{
-    timespec now{};
-    clock_gettime(CLOCK_THREAD_CPUTIME_ID, &now);
-    return static_cast<double>(now.tv_sec) * 1e3 + static_cast<double>(now.tv_nsec) / 1e6;
-}
 
 /// Ready-made pairs over powers, centres and colours, as a large programme keeps them.
 QByteArray stockOf(std::size_t lines)
@@ -125,14 +118,8 @@ double longestEventMs(Desk& desk, int people)
     double longest = 0.0;
     for (int person = 0; person < people; ++person) {
         desk.fill(person);
-        const double before = processorMs();
-        desk.lastKey();
-        longest = std::max(longest, processorMs() - before);
-        for (int round = 0; round < 30; ++round) {
-            const double start = processorMs();
-            QApplication::processEvents(QEventLoop::AllEvents, 1);
-            longest = std::max(longest, processorMs() - start);
-        }
+        longest = std::max(longest, ownMsOf([&desk] { desk.lastKey(); }));
+        settled(longest);
     }
     return longest;
 }

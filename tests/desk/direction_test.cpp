@@ -133,6 +133,41 @@ BOOST_AUTO_TEST_CASE(every_line_of_words_begins_at_the_right, *utf::label("REG")
     QApplication::setLayoutDirection(Qt::LeftToRight);
 }
 
+BOOST_AUTO_TEST_CASE(a_label_cuts_no_sign_above_a_letter, *utf::label("REG"))
+{
+    QApplication::setLayoutDirection(Qt::RightToLeft);
+    applyTheme(*qApp, Theme::light, 200);
+    for (const auto* role : {"", "heading", "banner"}) {
+        QLabel label(QString::fromUtf8("\u0623\u064A"));
+        label.setProperty("role", QLatin1String(role));
+        label.setStyleSheet(QStringLiteral("color:black;background:white"));
+        label.show();
+        const auto image = label.grab().toImage();
+        int inked = 0;
+        for (int x = 0; x < image.width(); ++x)
+            inked += qGray(image.pixel(x, 0)) < 250 ? 1 : 0;
+        BOOST_TEST(inked == 0, "'" << role << "' reaches to the edge: " << label.contentsMargins().top()
+                                   << " of " << label.height());
+    }
+    applyTheme(*qApp, Theme::light);
+    QApplication::setLayoutDirection(Qt::LeftToRight);
+}
+
+BOOST_AUTO_TEST_CASE(a_name_alone_begins_at_the_right_but_in_a_field_that_is_never_mirrored,
+                     *utf::label("REG"))
+{
+    applyTheme(*qApp, Theme::light);
+    QApplication::setLayoutDirection(Qt::RightToLeft);
+    QLabel label(ltr(QStringLiteral("N+125-60M-BK")));
+    label.setStyleSheet(QStringLiteral("color:black;background:white"));
+    label.resize(300, label.fontMetrics().lineSpacing());
+    BOOST_TEST_REQUIRE(beginnings(label).size() == 1U);
+    BOOST_TEST(beginnings(label).front() <= 3);
+    label.setLayoutDirection(Qt::LeftToRight);
+    BOOST_TEST(beginnings(label).front() > 100);
+    QApplication::setLayoutDirection(Qt::LeftToRight);
+}
+
 BOOST_AUTO_TEST_CASE(raw_values_and_spoken_names_carry_no_marks_of_direction, *utf::label("PROP"))
 {
     SmallAnswer small;

@@ -234,7 +234,7 @@ BOOST_AUTO_TEST_CASE(pictures_of_the_manual_are_there_and_never_wider_than_the_p
         for (const auto* topic : {"first-day", "desk"}) {
             help.resize(width, 700);
             help.showTopic(QLatin1String(topic));
-            QCoreApplication::processEvents();
+            BOOST_TEST(QTest::qWaitFor([&] { return !text.awaitsPictures(); }, 10'000));
             int pictures = 0;
             for (auto block = text.document()->begin(); block.isValid(); block = block.next())
                 for (auto part = block.begin(); !part.atEnd(); ++part) {
@@ -246,6 +246,7 @@ BOOST_AUTO_TEST_CASE(pictures_of_the_manual_are_there_and_never_wider_than_the_p
                                              ->resource(QTextDocument::ImageResource, QUrl(format.name()))
                                              .value<QImage>();
                     BOOST_TEST(!picture.isNull(), format.name().toStdString());
+                    BOOST_TEST(qAlpha(picture.pixel(picture.rect().center())) == 255); // no empty place
                     BOOST_TEST(picture.deviceIndependentSize().width() <= text.viewport()->width());
                     BOOST_TEST(format.toolTip().size() > 15, format.name().toStdString());
                 }

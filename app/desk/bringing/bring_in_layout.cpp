@@ -16,7 +16,6 @@
 #include <QLabel>
 #include <QPushButton>
 #include <QTableView>
-#include <QTimer>
 #include <QVBoxLayout>
 
 namespace quarterstep
@@ -41,13 +40,9 @@ void keyed(QWidget& around, QPushButton& button, const QKeySequence& keys)
 
 BringInPanel::BringInPanel(MessageBar& messages, LongWork& work, QWidget* parent)
     : QWidget(parent), messages_(messages), work_(work), rows_(new BroughtRowsModel(this)),
-      findings_(new FindingListModel(this)), wait_(new QTimer(this))
+      findings_(new FindingListModel(this))
 {
     setObjectName(QStringLiteral("bringInPanel"));
-    constexpr int waitMs = 100; // until other long work of the window is done
-    wait_->setSingleShot(true);
-    wait_->setInterval(waitMs);
-    connect(wait_, &QTimer::timeout, this, &BringInPanel::read);
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     buildSources(*column);

@@ -21,7 +21,6 @@
 #include <QLabel>
 #include <QPushButton>
 #include <QTableView>
-#include <QTimer>
 
 namespace quarterstep
 {
@@ -152,13 +151,13 @@ void BringInPanel::readAgain()
     read();
 }
 
-bool BringInPanel::start(const QString& words, std::function<void(const Job&)> work,
+void BringInPanel::start(const QString& words, std::function<void(const Job&)> work,
                          std::function<void(const std::exception_ptr&, bool)> ended)
 {
     begunIn_ = folder_;
-    busy_ = work_.start(words, std::move(work), std::move(ended));
+    busy_ = true;
+    asked_ = work_.start(words, std::move(work), std::move(ended));
     showRead();
-    return busy_;
 }
 
 /// A dry run on a thread of its own. What is corrected meanwhile is read once more.
@@ -168,7 +167,7 @@ void BringInPanel::read()
         return;
     if (busy_) {
         again_ = true;
-        work_.stop();
+        work_.stop(asked_);
         return;
     }
     again_ = false;
@@ -182,10 +181,9 @@ void BringInPanel::read()
         else
             result->findings = source->findings;
     };
-    if (!start(tr("Reading…"), work, [this, source, result](const std::exception_ptr& problem, bool stopped) {
-            readingEnded(source, result, problem, stopped);
-        }))
-        wait_->start();
+    start(tr("Reading…"), work, [this, source, result](const std::exception_ptr& problem, bool stopped) {
+        readingEnded(source, result, problem, stopped);
+    });
 }
 
 void BringInPanel::readingEnded(const std::shared_ptr<Reading<BringSource>>& source,
@@ -220,10 +218,9 @@ void BringInPanel::bringIn()
     const auto work = [path, read = read_, folder = folder_.toStdString()](const Job& job) {
         *path = keepBroughtIn(folder, read->rows, optionsTelling(job));
     };
-    if (!start(tr("Bringing in…"), work, [this, path](const std::exception_ptr& problem, bool stopped) {
-            keepingEnded(path, problem, stopped);
-        }))
-        messages_.showDone(tr("Other work of this window is not done yet; try again in a moment."));
+    start(tr("Bringing in…"), work, [this, path](const std::exception_ptr& problem, bool stopped) {
+        keepingEnded(path, problem, stopped);
+    });
 }
 
 void BringInPanel::keepingEnded(const std::shared_ptr<std::string>& path, const std::exception_ptr& problem,

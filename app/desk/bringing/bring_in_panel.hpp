@@ -17,7 +17,6 @@ class QCheckBox;
 class QLabel;
 class QPushButton;
 class QTableView;
-class QTimer;
 
 namespace quarterstep
 {
@@ -84,7 +83,7 @@ class BringInPanel final : public QWidget
                       bool stopped);
     void keepingEnded(const std::shared_ptr<std::string>& path, const std::exception_ptr& problem,
                       bool stopped);
-    bool start(const QString& words, std::function<void(const Job&)> work,
+    void start(const QString& words, std::function<void(const Job&)> work,
                std::function<void(const std::exception_ptr&, bool)> ended);
     void showRead();
     void showFindings();
@@ -99,11 +98,11 @@ class BringInPanel final : public QWidget
     TableMap given_;
     std::shared_ptr<const BroughtIn> read_;
     bool busy_ = false;
-    bool again_ = false; ///< something was corrected while it was being read
+    std::uint64_t asked_ = 0; ///< ticket of the work that is begun or waits while busy
+    bool again_ = false;      ///< something was corrected while it was being read
 
     BroughtRowsModel* rows_;
     FindingListModel* findings_;
-    QTimer* wait_;
     TableReading* table_ = nullptr;
     QWidget* tableFrame_ = nullptr;
     QLabel* sourceWords_ = nullptr;

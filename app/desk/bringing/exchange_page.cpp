@@ -15,7 +15,7 @@ namespace quarterstep
 {
 
 ExchangePage::ExchangePage(MessageBar& messages, LongWork& work, DispensePlace& dispense, QWidget* parent)
-    : QWidget(parent), work_(work), dispense_(dispense), wait_(new QTimer(this)),
+    : QWidget(parent), work_(work), dispense_(dispense),
       parts_(new PagesFrame(QStringLiteral("exchangeFrame"), QStringLiteral("exchangeTabs"),
                             tr("What comes in, or what goes out"), this)),
       bringIn_(new BringInPanel(messages, work)), sendOut_(new SendOutPanel(messages, work))
@@ -36,21 +36,17 @@ ExchangePage::ExchangePage(MessageBar& messages, LongWork& work, DispensePlace& 
                 dispense_.addPeople(rows);
                 Q_EMIT peopleCame();
             });
-    constexpr int waitMs = 100; // until other long work of the window is done
-    wait_->setSingleShot(true);
-    wait_->setInterval(waitMs);
-    connect(wait_, &QTimer::timeout, this, &ExchangePage::readKept);
 }
 
 void ExchangePage::take(const Camp* camp)
 {
     camp_ = camp;
-    kept_ = camp ? broughtInTables(camp->folder()) : std::vector<std::string>{};
     bringIn_->begin(camp ? QString::fromStdString(camp->folder()) : QString(),
                     [this] { return dispense_.waitingCodes(); });
     sendOut_->begin(camp, {[this] { return dispense_.peopleCount(); }, [this] { return dispense_.people(); },
                            [this] { return dispense_.personOnCard(); }});
-    readKept();
+    if (camp)
+        readKept(broughtInTables(camp->folder()));
 }
 
 void ExchangePage::showPart(Part part)
@@ -74,12 +70,12 @@ void ExchangePage::giveRoomTo(int part)
 }
 
 /// Like people.csv, but on a thread of its own: what was brought in can be long.
-void ExchangePage::readKept()
+void ExchangePage::readKept(const std::vector<std::string>& paths)
 {
-    if (!camp_ || kept_.empty())
+    if (paths.empty())
         return;
     const auto rows = std::make_shared<std::vector<TableRow>>();
-    const auto work = [rows, paths = kept_](const Job& job) {
+    const auto work = [rows, paths](const Job& job) {
         for (const auto& path : paths) {
             if (job.stopped())
                 return;
@@ -92,10 +88,7 @@ void ExchangePage::readKept()
         if (camp_ && camp_->folder() == folder && !problem && !stopped)
             dispense_.addPeople(rows);
     };
-    if (work_.start(tr("Reading what was brought in before…"), work, ended))
-        kept_.clear();
-    else
-        wait_->start();
+    work_.start(tr("Reading what was brought in before…"), work, ended);
 }
 
 void ExchangePage::waitForReading()

@@ -9,8 +9,6 @@
 
 #include <memory>
 
-class QTimer;
-
 namespace quarterstep
 {
 
@@ -43,14 +41,12 @@ class ExchangePage final : public QWidget
     void peopleCame();
 
   private:
-    void readKept();
+    void readKept(const std::vector<std::string>& paths);
     void giveRoomTo(int part);
 
     LongWork& work_;
     DispensePlace& dispense_;
     const Camp* camp_ = nullptr;
-    std::vector<std::string> kept_; ///< tables that are still to be read
-    QTimer* wait_;
     PagesFrame* parts_;
     BringInPanel* bringIn_;
     SendOutPanel* sendOut_;

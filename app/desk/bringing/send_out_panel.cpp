@@ -182,12 +182,11 @@ void SendOutPanel::run(const SendOut& wanted)
     const auto work = [sent, wanted, rules = camp_->rules(), people = std::move(persons)](const Job& job) {
         *sent = sendOut(wanted, rules, people, job);
     };
-    busy_ = work_.start(wanted.dryRun ? tr("Checking…") : tr("Writing…"), work,
-                        [this, wanted, count, sent](const std::exception_ptr& problem, bool stopped) {
-                            ended(wanted, count, *sent, problem, stopped);
-                        });
-    if (!busy_)
-        messages_.showDone(tr("Other work of this window is not done yet; try again in a moment."));
+    busy_ = true;
+    work_.start(wanted.dryRun ? tr("Checking…") : tr("Writing…"), work,
+                [this, wanted, count, sent](const std::exception_ptr& problem, bool stopped) {
+                    ended(wanted, count, *sent, problem, stopped);
+                });
     refresh();
 }
 

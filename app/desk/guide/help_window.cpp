@@ -61,10 +61,10 @@ void HelpWindow::showTopic(const QString& topic)
     if (found == topics.end())
         found = topics.begin();
     topic_ = QLatin1String(found->name);
+    show(); // a page is laid out once, for the width it has
     const auto bytes = found->text();
     text_->showPage(QString::fromUtf8(bytes.data(), static_cast<qsizetype>(bytes.size())));
     topics_->setCurrentRow(static_cast<int>(std::distance(topics.begin(), found)));
-    show();
     raise();
     activateWindow();
 }

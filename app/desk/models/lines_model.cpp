@@ -62,6 +62,9 @@ void LinesModel::show(std::vector<StockLine> stock, StockFigures figures)
     stock_ = std::move(stock);
     figures_ = std::move(figures);
     figures_.lines.resize(stock_.size());
+    bins_.clear();
+    for (const auto& line : stock_)
+        bins_.push_back(binSortKey(line.bin));
     if (!sameLines)
         endResetModel();
     else if (!stock_.empty())
@@ -160,7 +163,7 @@ QVariant LinesModel::raw(const QModelIndex& index) const
     const auto& figures = figures_.lines[static_cast<std::size_t>(index.row())];
     switch (index.column()) {
     case binColumn:
-        return binSortKey(line.bin);
+        return bins_[static_cast<std::size_t>(index.row())];
     case lineColumn:
         return QString::fromStdString(line.name);
     case powerColumn:
@@ -200,6 +203,8 @@ QVariant LinesModel::headerData(int section, Qt::Orientation orientation, int ro
         return {};
     if (role == Qt::ToolTipRole && section == campsColumn)
         return tr("How many camps of 100 people the available pieces last, as used so far");
+    if (role == Qt::TextAlignmentRole && !stock_.empty()) // a heading stands over its figures
+        return index(0, section).data(role);
     if (role != Qt::DisplayRole)
         return {};
     switch (section) {

@@ -56,6 +56,7 @@ class LinesModel final : public QAbstractTableModel
 
     std::vector<StockLine> stock_;
     StockFigures figures_;
+    std::vector<QString> bins_; ///< what the lines are sorted by, made once: sorting asks again and again
 };
 
 } // namespace quarterstep

@@ -99,10 +99,10 @@ void AuditPlace::audit()
         if (asked == asked_)
             ended(problem, stopped, cases);
     };
-    auditing_ = parts_.work.start(tr("Judging hand-overs again…"), work, end);
-    auditButton_->setEnabled(!auditing_);
-    figures_->setText(auditing_ ? tr("Reading the ledger …")
-                                : tr("Other work is going on; audit again when it has ended (F5)."));
+    auditing_ = true;
+    auditButton_->setEnabled(false);
+    figures_->setText(tr("Reading the ledger …"));
+    parts_.work.start(tr("Judging hand-overs again…"), work, end);
 }
 
 void AuditPlace::ended(const std::exception_ptr& problem, bool stopped,
@@ -181,12 +181,9 @@ void AuditPlace::checkChain()
             chainChecked(problem, stopped, *check);
         Q_EMIT chainCheckEnded();
     };
-    if (!parts_.work.start(tr("Checking the record…"), work, end)) {
-        parts_.messages.showError(BenchPanel::tr("Other work is going on; try again when it has ended."), {});
-        return;
-    }
     chainButton_->setEnabled(false);
     chain_->setText(tr("Checking the record, entry by entry …"));
+    parts_.work.start(tr("Checking the record…"), work, end);
 }
 
 void AuditPlace::chainChecked(const std::exception_ptr& problem, bool stopped, const ChainCheck& check)

@@ -90,16 +90,6 @@ void AuditReports::askAndSave(bool detail)
         save(detail, withEnding(file, kind));
 }
 
-bool AuditReports::startOrTell(const QString& words, const std::function<void(const Job&)>& work,
-                               const std::function<void(const std::exception_ptr&, bool)>& then)
-{
-    if (work_.start(words, work, then))
-        return true;
-    messages_.showError(BenchPanel::tr("Other work is going on; try again when it has ended."), {});
-    Q_EMIT ended();
-    return false;
-}
-
 /// The ledger is read by a reader of its own; what was found is put into words here, where the language is.
 void AuditReports::gather(bool detail, Then then)
 {
@@ -113,9 +103,11 @@ void AuditReports::gather(bool detail, Then then)
         options.job = job;
         *found = auditReport(Camp::open(folder, Ledger::Mode::readOnly), options, detail);
     };
-    startOrTell(BenchPanel::tr("Writing the report…"), work,
-                [this, found, then = std::move(then)](const std::exception_ptr& problem, bool stopped) {
-                    const bool well = !stopped && camp_ != nullptr && runCommand(messages_, [&] {
+    work_.start(BenchPanel::tr("Writing the report…"), work,
+                [this, found, folder = camp_->folder(),
+                 then = std::move(then)](const std::exception_ptr& problem, bool stopped) {
+                    const bool here = camp_ != nullptr && camp_->folder() == folder; // no other was opened
+                    const bool well = !stopped && here && runCommand(messages_, [&] {
                         if (problem)
                             std::rethrow_exception(problem);
                         then(*found);
@@ -198,7 +190,7 @@ void AuditReports::draw(PaperJob job, const QString& target)
             return !watched.stopped();
         });
     };
-    startOrTell(tr("Drawing the pages…"), work,
+    work_.start(tr("Drawing the pages…"), work,
                 [this, target](const std::exception_ptr& problem, bool stopped) {
                     if (!stopped)
                         runCommand(messages_, [&] {

@@ -56,8 +56,6 @@ class AuditReports final : public QWidget
     /// `target`: file or printer, for the message.
     void draw(PaperJob job, const QString& target);
     void wrote(const QString& file, const std::string& bytes);
-    bool startOrTell(const QString& words, const std::function<void(const Job&)>& work,
-                     const std::function<void(const std::exception_ptr&, bool)>& then);
 
     MessageBar& messages_;
     LongWork& work_;

@@ -151,9 +151,8 @@ void PackingPanel::makePlan()
         planned_ = asking;
         ended(problem, stopped, *plan);
     };
-    planning_ = work_.start(tr("Planning the boxes…"), work, end);
-    if (!planning_)
-        messages_.showError(tr("Other work is going on; try again when it has ended."), {});
+    planning_ = true;
+    work_.start(tr("Planning the boxes…"), work, end);
     showState();
 }
 
@@ -229,10 +228,16 @@ QString PackingPanel::answerWords() const
         if (const auto knee = kneeWords(answer); !knee.isEmpty())
             words << knee;
     }
-    words << plan_->told;
+    const auto table = QString::fromStdString(planned_.table);
+    for (auto line : plan_->told) { // a path would turn round in words from right to left, and says no more
+        if (!table.isEmpty())
+            line.replace(table, ltr(QFileInfo(table).fileName()));
+        words << line;
+    }
     if (plan_->badRows > 0)
         words << tr("%n row(s) of the table could not be read and were left out.", nullptr, plan_->badRows);
-    return words.join(QLatin1Char('\n'));
+    // A number keeps its sign: no line begins with one.
+    return words.join(QLatin1Char('\n')).replace(QStringLiteral(" %"), QStringLiteral("\u00A0%"));
 }
 
 void PackingPanel::showAnswer()
@@ -255,9 +260,9 @@ void PackingPanel::showList(int list)
     static const PackAnswer nothing;
     lists_->setCurrentIndex(list);
     rows_->show(tables[list](plan_ ? plan_->answer : nothing));
-    view_->resizeColumnsToContents();
+    fitColumns(*view_);
     for (int column = 0; column < rows_->columnCount(); ++column)
-        view_->setColumnWidth(column, std::min(widestColumn, view_->columnWidth(column)) + 8);
+        view_->setColumnWidth(column, std::min(widestColumn, view_->columnWidth(column)) + 4);
 }
 
 void PackingPanel::restyle()

@@ -10,9 +10,11 @@
 #include <QPushButton>
 #include <QSpinBox>
 #include <QTableView>
+#include <QTimer>
 #include <QVBoxLayout>
 
 #include <algorithm>
+#include <utility>
 
 namespace quarterstep
 {
@@ -73,6 +75,47 @@ class SharedWidth final : public QObject
     std::vector<std::pair<int, int>> shares_;
     int leastCharacters_;
 };
+
+/// Gives rows the height of their words whenever columns or words are others; the table owns it.
+class RowsAsHigh final : public QObject
+{
+  public:
+    explicit RowsAsHigh(QTableView& view) : QObject(&view), view_(view)
+    {
+        view.setWordWrap(true);
+        connect(view.horizontalHeader(), &QHeaderView::sectionResized, this, [this] { wrapSoon(); });
+        connect(view.model(), &QAbstractItemModel::modelReset, this, [this] { wrapSoon(); });
+    }
+
+  private:
+    /// Once for all columns that are changed together.
+    void wrapSoon()
+    {
+        if (std::exchange(waiting_, true))
+            return;
+        QTimer::singleShot(0, this, [this] {
+            waiting_ = false;
+            wrap();
+        });
+    }
+
+    void wrap()
+    {
+        constexpr int rowGap = 6;     // pixels between the words of two rows
+        constexpr int mostRows = 200; // of a longer list each row has one line
+        auto* header = view_.verticalHeader();
+        header->setMinimumSectionSize(header->defaultSectionSize());
+        if (view_.model()->rowCount() > mostRows)
+            return;
+        view_.resizeRowsToContents();
+        for (int row = 0; row < view_.model()->rowCount(); ++row)
+            if (const int height = view_.rowHeight(row); height > header->minimumSectionSize())
+                view_.setRowHeight(row, height + rowGap);
+    }
+
+    QTableView& view_;
+    bool waiting_ = false;
+};
 } // namespace
 
 QFrame* framed(const QString& name, const QString& title, QVBoxLayout*& column)
@@ -119,6 +162,39 @@ QTableView* tableOf(QAbstractItemModel* model, const QString& name, const QStrin
     QObject::connect(model, &QAbstractItemModel::rowsRemoved, view, scroll);
     scroll();
     return view;
+}
+
+namespace
+{
+/// Letters of its longest line.
+qsizetype lettersOf(const QString& cell)
+{
+    qsizetype most = 0;
+    for (const auto& line : QStringView(cell).split(QLatin1Char('\n')))
+        most = std::max(most, line.size());
+    return most;
+}
+} // namespace
+
+void fitColumns(QTableView& table)
+{
+    constexpr std::size_t measured = 12; // the letters of a font differ less than words do
+    const auto& model = *table.model();
+    for (int column = 0; column < model.columnCount(); ++column) {
+        std::vector<std::pair<qsizetype, QModelIndex>> cells;
+        for (int row = 0; row < model.rowCount(); ++row) {
+            const auto cell = model.index(row, column);
+            cells.emplace_back(lettersOf(cell.data().toString()), cell);
+        }
+        const auto end = cells.begin() + static_cast<std::ptrdiff_t>(std::min(measured, cells.size()));
+        std::partial_sort(cells.begin(), end, cells.end(),
+                          [](const auto& a, const auto& b) { return a.first > b.first; });
+        int widest = table.horizontalHeader()->sectionSizeHint(column);
+        for (auto at = cells.begin(); at != end; ++at)
+            widest =
+                std::max(widest, table.sizeHintForIndex(at->second).width() + (table.showGrid() ? 1 : 0));
+        table.setColumnWidth(column, widest);
+    }
 }
 
 void giveWidths(QTableView& table, std::initializer_list<int> characters)
@@ -197,6 +273,11 @@ void giveRoom(QTableView& view, int lines)
 void shareWidth(QTableView& view, std::vector<std::pair<int, int>> shares, int leastCharacters)
 {
     new SharedWidth(view, std::move(shares), leastCharacters);
+}
+
+void wrapRows(QTableView& view)
+{
+    new RowsAsHigh(view);
 }
 
 void giveLines(QTableView& view, int lines)

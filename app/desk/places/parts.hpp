@@ -32,6 +32,9 @@ namespace quarterstep
 /// Widths of the first columns in characters, and at least that of their headings; people may change them,
 /// the last column takes what is left.
 void giveWidths(QTableView& table, std::initializer_list<int> characters);
+/// Each column as wide as its widest cell and its heading: what QTableView::resizeColumnsToContents does, but
+/// only the cells with most letters are measured; for lists of thousands of rows.
+void fitColumns(QTableView& table);
 [[nodiscard]] QComboBox* boxNamed(const QString& name, const QString& accessible, const QString& tooltip);
 inline constexpr int leastField = 26; ///< px, height of a field for numbers; WCAG 2.2, 2.5.8 asks for 24
 [[nodiscard]] QSpinBox* countBox(const QString& name, const QString& spoken, const QString& tooltip,
@@ -53,6 +56,9 @@ void giveRoom(QTableView& view, int lines);
 /// These columns (index and share) have what the others leave of the width, however wide the table is; none
 /// less than its heading or so many characters need, which those named after it pay for.
 void shareWidth(QTableView& view, std::vector<std::pair<int, int>> shares, int leastCharacters = 0);
+/// Each row as high as its words need at the width their columns have, however wide the table is; for short
+/// lists.
+void wrapRows(QTableView& view);
 /// Each row has room for so many lines: long words go on in the next one.
 void giveLines(QTableView& view, int lines);
 [[nodiscard]] QLabel* hinted(const QString& text, const QString& name);

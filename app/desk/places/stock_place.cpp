@@ -7,8 +7,10 @@
 #include "app/desk/models/card_model.hpp"
 #include "app/desk/models/lines_model.hpp"
 #include "app/desk/places/packing_panel.hpp"
+#include "app/desk/places/parts.hpp"
 #include "app/desk/places/transfer_panel.hpp"
 #include "app/desk/plots/ladder_view.hpp"
+#include "app/desk/shell/one_page_layout.hpp"
 #include "app/desk/shell/pin_guard.hpp"
 #include "app/session/entry_words.hpp"
 #include "app/session/wording.hpp"
@@ -21,9 +23,11 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QSortFilterProxyModel>
-#include <QStackedWidget>
+#include <QSplitter>
 #include <QTableView>
 #include <QTimer>
+
+#include <utility>
 
 namespace quarterstep
 {
@@ -87,7 +91,7 @@ void StockPlace::readOn()
 void StockPlace::readCounts()
 {
     stale_ = false;
-    drawn_ = false;
+    drawn_ = {};
     if (camp_) {
         readOn();
         FiguresOptions options;
@@ -109,14 +113,17 @@ void StockPlace::readCounts()
 /// Ladder and box are drawn when they are looked at.
 void StockPlace::drawViews()
 {
-    if (drawn_ || views_->currentIndex() == 0)
+    const int view = views_->currentIndex();
+    if (std::exchange(drawn_[static_cast<std::size_t>(view)], true))
         return;
-    drawn_ = true;
     const auto stock = camp_ ? camp_->stock() : std::vector<StockLine>{};
-    box_->show(stock);
-    boxView_->resizeColumnsToContents();
-    pairsLadder_->show(ladderOf(stock, LineKind::readyMade));
-    lensLadder_->show(ladderOf(stock, LineKind::lens));
+    if (view == asBox) {
+        box_->show(stock);
+        fitBox();
+    } else if (view == asLadder) {
+        pairsLadder_->show(ladderOf(stock, LineKind::readyMade));
+        lensLadder_->show(ladderOf(stock, LineKind::lens));
+    }
 }
 
 bool StockPlace::chooseLine(const std::string& name)
@@ -144,11 +151,13 @@ void StockPlace::showLine(const std::string& name)
         return;
     }
     const auto& line = lines_->lineAt(row);
-    lineHeading_->setText(ltr(name));
+    const auto cell = [this, row](int column) { return lines_->index(row, column).data().toString(); };
+    // The power stands with the name: among words of another script its sign would be of another font.
+    lineHeading_->setText(ltr(QString::fromStdString(name)) + QStringLiteral(" · ") +
+                          cell(LinesModel::powerColumn));
     QStringList words;
-    for (const auto column : {LinesModel::powerColumn, LinesModel::binColumn})
-        if (const auto text = lines_->index(row, column).data().toString(); !text.isEmpty())
-            words << (column == LinesModel::binColumn ? tr("bin %1").arg(text) : text);
+    if (const auto bin = cell(LinesModel::binColumn); !bin.isEmpty())
+        words << tr("bin %1").arg(bin);
     words << lines_->index(row, 0).data(Qt::ToolTipRole).toString().split(QLatin1Char('\n'));
     if (!line.frame.model.empty())
         words << QString::fromStdString(line.frame.model);
@@ -273,12 +282,7 @@ void StockPlace::takeBackLast()
 
 void StockPlace::showView(int view)
 {
-    const int now = view < packing ? 0 : view - packing + 1;
-    for (int page = 0; page < pages_->count(); ++page) { // what is out of sight asks for no room
-        const auto policy = page == now ? QSizePolicy::Preferred : QSizePolicy::Ignored;
-        pages_->widget(page)->setSizePolicy(policy, policy);
-    }
-    pages_->setCurrentIndex(now);
+    pages_->setCurrentIndex(view < packing ? 0 : view - packing + 1);
     if (view < packing)
         views_->setCurrentIndex(view);
     if (view == packing)
@@ -304,8 +308,11 @@ void StockPlace::restyle()
     const int row = linesView_->fontMetrics().height() + 8;
     for (auto* view : {linesView_, cardView_})
         view->verticalHeader()->setDefaultSectionSize(row);
-    boxView_->verticalHeader()->setDefaultSectionSize(boxView_->fontMetrics().height() * 3 + 12);
-    boxView_->resizeColumnsToContents();
+    giveRoom(*linesView_, 7);
+    giveRoom(*cardView_, 4);
+    giveRoom(*boxView_, 9);
+    fitBox();
+    foldColumns();
 }
 
 } // namespace quarterstep

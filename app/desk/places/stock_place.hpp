@@ -14,7 +14,7 @@ class QLabel;
 class QLineEdit;
 class QModelIndex;
 class QSortFilterProxyModel;
-class QStackedWidget;
+class QSplitter;
 class QTableView;
 
 namespace quarterstep
@@ -26,6 +26,7 @@ class LadderView;
 class LinesModel;
 class LongWork;
 class MessageBar;
+class OnePageLayout;
 class PackingPanel;
 class TransferPanel;
 
@@ -57,6 +58,7 @@ class StockPlace final : public DeskPlace
 
   protected:
     void showEvent(QShowEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
     /// Digits typed on a line begin a count of it.
     bool eventFilter(QObject* watched, QEvent* event) override;
 
@@ -76,6 +78,10 @@ class StockPlace final : public DeskPlace
     void readCounts();
     void readOn();
     void drawViews();
+    /// Each bin of the box in as little width as its words need, and as many lines as they then take.
+    void fitBox();
+    /// The card below the lines where the letters leave no room for it beside them.
+    void foldColumns();
     void carryOutWish(const std::string& line, const StockWish& wish);
     void carryOutEdits(bool accept);
     void showLine(const std::string& name);
@@ -93,9 +99,9 @@ class StockPlace final : public DeskPlace
     MessageBar& messages_;
     PinGuard& pins_;
     Camp* camp_ = nullptr;
-    bool stale_ = false; ///< the counts shown are not those of the camp
-    bool drawn_ = false; ///< ladder and box show the counts that are shown
-    std::string line_;   ///< the chosen one; empty: none
+    bool stale_ = false;                ///< the counts shown are not those of the camp
+    std::array<bool, packing> drawn_{}; ///< by view: it shows the counts that are shown
+    std::string line_;                  ///< the chosen one; empty: none
     std::vector<ReachedBin> toCount_;
     std::vector<Entry> entries_;      ///< of the ledger, as far as they were read
     std::int64_t readTo_ = 0;         ///< place of the last of them in the order of arrival
@@ -108,11 +114,12 @@ class StockPlace final : public DeskPlace
     StockWorkPanel* work_ = nullptr;
     PackingPanel* packing_ = nullptr;
     TransferPanel* transfer_ = nullptr;
-    QStackedWidget* pages_ = nullptr; ///< the stock, and what takes the whole place
+    OnePageLayout* pages_ = nullptr; ///< the stock, and what takes the whole place
     LadderView* pairsLadder_ = nullptr;
     LadderView* lensLadder_ = nullptr;
     QButtonGroup* viewButtons_ = nullptr;
-    QStackedWidget* views_ = nullptr;
+    QSplitter* columns_ = nullptr; ///< the lines, and what is said and entered about one
+    OnePageLayout* views_ = nullptr;
     QTableView* linesView_ = nullptr;
     QTableView* boxView_ = nullptr;
     QTableView* cardView_ = nullptr;

@@ -18,14 +18,11 @@ namespace quarterstep
 
 namespace
 {
-/// Shares are told in per cent, as they are in the table.
-class PercentTicker final : public QCPAxisTicker
+/// Shares as the words beside the picture say them.
+class ShareTicker final : public QCPAxisTicker
 {
   protected:
-    QString getTickLabel(double tick, const QLocale&, QChar, int) override
-    {
-        return ltr(QStringLiteral("%1 %").arg(QString::number(100.0 * tick, 'g', 3)));
-    }
+    QString getTickLabel(double tick, const QLocale&, QChar, int) override { return shareTick(tick); }
 };
 } // namespace
 
@@ -98,10 +95,10 @@ void ChartView::draw()
                                          : chart_.floor > 0.0
                                              ? std::min(1.0, top + 0.4 * (top - chart_.floor))
                                              : std::min(1.0, top * 1.6 + 0.02));
-    plot_->yAxis->setTicker(
-        QSharedPointer<QCPAxisTicker>(chart_.percent ? new PercentTicker : new QCPAxisTicker));
     plot_->xAxis->setLabel(chart_.across);
     plot_->yAxis->setLabel(chart_.up);
+    plot_->yAxis->setTicker(
+        QSharedPointer<QCPAxisTicker>(chart_.percent ? new ShareTicker : new QCPAxisTicker));
     auto* ticker = new QCPAxisTickerFixed;
     ticker->setScaleStrategy(QCPAxisTickerFixed::ssMultiples);
     plot_->xAxis->setTicker(QSharedPointer<QCPAxisTicker>(ticker)); // whole numbers
