@@ -7,6 +7,7 @@
 #include "app/desk/models/packing_rows.hpp"
 #include "app/desk/places/desk_papers.hpp"
 #include "app/desk/places/packing_draws.hpp"
+#include "app/desk/places/parts.hpp"
 #include "app/desk/plots/chart_view.hpp"
 #include "app/desk/plots/packing_curve.hpp"
 #include "app/desk/shell/number_box.hpp"
