@@ -67,7 +67,7 @@ QString sheetOf(const Colours& c, Theme theme, double points)
                "editsFrame{background:%1;border:1px solid %2;border-radius:8px;}"
                "QLabel[role=\"heading\"]{font-weight:700;color:%3;padding-top:0.12em;qproperty-indent:"
                "0;}" // a hamza is tall
-               "QLabel[role=\"hint\"]{color:%4;}"
+               "QLabel[role=\"hint\"]{color:%4;padding-top:0.12em;qproperty-indent:0;}"
                "QLabel[role=\"title\"]{font-weight:700;color:%3;font-size:%9pt;}"
                "QLabel[role=\"banner\"]{font-weight:700;color:%3;font-size:%10pt;}"
                "QLabel[role=\"badge\"]{font-weight:700;color:%7;border:2px solid "
