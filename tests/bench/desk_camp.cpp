@@ -10,6 +10,7 @@
 #include <cstdlib>
 #include <fstream>
 #include <iostream>
+#include <map>
 
 namespace quarterstep
 {
@@ -123,6 +124,50 @@ void makeDay(const QString& folder, int served, int waiting)
     if (day.stopped || given < served)
         giveUp("only " + std::to_string(given) + " pairs were handed over");
     std::cout << "note day of " << given << " hand-overs" << std::endl;
+}
+
+void makeSeason(const QString& folder, int handOvers)
+{
+    constexpr std::int64_t begin = 1'700'000'000'000; // ms since 1970
+    constexpr std::int64_t aMinute = 60'000;
+    constexpr std::size_t atOnce = 2000;
+    auto camp = Camp::open(folder.toStdString(), Ledger::Mode::readWrite);
+    MatchOptions options;
+    options.candidates.index = &camp.index();
+    std::vector<Entry> known;
+    for (const auto& row : readPrescriptionTable(camp.folder() + "/people.csv", "").value.rows)
+        if (row.record) {
+            const auto answers = recommend(*row.record, camp.stock(), camp.rules(), options);
+            if (answers.front().candidates.ranked.empty())
+                continue;
+            HandOver given;
+            given.recommendation = &answers.front();
+            given.parts = answers.front().candidates.ranked.front().parts;
+            given.checks.fitOnFace = true;
+            given.record = recordText(*row.record);
+            known.push_back(entryFor(camp, given));
+        }
+    std::map<std::string, int> used; // of each line, by them all
+    for (int n = 0; n < handOvers; ++n)
+        for (const auto& movement : known[static_cast<std::size_t>(n) % known.size()].movements)
+            used[movement.line] -= movement.delta;
+    Entry delivery;
+    delivery.kind = EntryKind::received;
+    delivery.atMs = begin;
+    for (const auto& [line, pieces] : used)
+        delivery.movements.push_back({line, pieces, ""});
+    std::vector<Entry> batch{delivery};
+    for (int n = 0; n < handOvers; ++n) {
+        auto entry = known[static_cast<std::size_t>(n) % known.size()];
+        entry.person = "S-" + std::to_string(n);
+        entry.atMs = begin + aMinute * (n + 1);
+        batch.push_back(std::move(entry));
+        if (batch.size() == atOnce || n + 1 == handOvers) {
+            (void)camp.postAll(std::move(batch));
+            batch.clear();
+        }
+    }
+    std::cout << "note season of " << handOvers << " hand-overs before it" << std::endl;
 }
 
 } // namespace quarterstep

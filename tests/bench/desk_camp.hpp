@@ -15,4 +15,8 @@ void makeCamp(const QString& folder, int lines);
 /// supplier.
 void makeDay(const QString& folder, int served, int waiting);
 
+/// So many hand-overs before that day, one a minute, of what these people are given, and the deliveries for
+/// them.
+void makeSeason(const QString& folder, int handOvers);
+
 } // namespace quarterstep

@@ -138,6 +138,12 @@ class Day
         return step("stock_shown_at_once", [this] { window_.showPlace(DeskWindow::Place::stock); }) &&
                step("audit_shown_at_once", [this] { window_.showPlace(DeskWindow::Place::audit); });
     }
+    bool readsTheBench()
+    {
+        return step(
+            "bench_shown_first", [this] { press("findingsAsBench"); },
+            [this] { return !window_.work().running(); });
+    }
     bool asksForKeys()
     {
         return step("keys_shown_first", [this] { window_.showKeys(); });
@@ -231,6 +237,19 @@ bool atOnce(const QString& folder, Ms& took)
     return day.opens(folder) && day.goesThereAtOnce();
 }
 
+/// What is read of a ledger is read of a long one, too.
+bool aSeason(const QString& folder, bool inShort, Ms& took)
+{
+    const int served = inShort ? 5 : 200;
+    makeCamp(folder, inShort ? 2000 : 5000);
+    makeDay(folder, served, 40);
+    makeSeason(folder, inShort ? 1100 : 20'000); // longer than what is read at once
+    Window window;
+    Day day(window.desk, took, 20);
+    return day.opens(folder) && day.goesThereAtOnce() && day.readsTheBench() && day.servesPeople(served) &&
+           day.looksAtTheStock();
+}
+
 /// Every place is made for the sheet of keys.
 bool keysFirst(const QString& folder, Ms& took, int pauseMs)
 {
@@ -258,6 +277,11 @@ bool worksFluently(bool inShort)
         for (const auto& [name, ms] : took)
             rounds[name].push_back(ms);
     }
+    Ms season;
+    if (!aSeason(place.filePath(QStringLiteral("season")), inShort, season))
+        return false;
+    for (const auto& [name, ms] : season)
+        rounds["season_" + name].push_back(ms);
     bool fluent = true;
     for (auto& [name, ms] : rounds) {
         std::sort(ms.begin(), ms.end());

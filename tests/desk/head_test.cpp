@@ -15,7 +15,7 @@ namespace utf = boost::unit_test;
 
 namespace
 {
-class Part final : public QWidget
+class RowPart final : public QWidget
 {
   public:
     using QWidget::QWidget;
@@ -44,7 +44,7 @@ BOOST_AUTO_TEST_CASE(what_may_go_leaves_a_row_before_it_breaks_and_comes_back, *
     row->setSpacing(10);
     QList<QWidget*> parts;
     for (int at = 0; at < 4; ++at) {
-        parts << new Part(&around);
+        parts << new RowPart(&around);
         row->addWidget(parts.back());
         if (at == 1 || at == 2)
             row->mayGo();

@@ -5,6 +5,7 @@
 #include "app/desk/models/lines_model.hpp"
 #include "app/desk/models/pairs_model.hpp"
 #include "app/desk/places/audit_place.hpp"
+#include "app/desk/plots/chart_view.hpp"
 #include "app/desk/plots/plane_marks.hpp"
 #include "app/desk/plots/plot_view.hpp"
 #include "app/session/slip_words.hpp"
@@ -231,6 +232,29 @@ BOOST_AUTO_TEST_CASE(marks_of_the_plane_differ_without_colour, *utf::label("PROP
             if (&mark != &other)
                 BOOST_TEST((ink != inkOf(other)), name << " and " << otherName);
     }
+}
+
+BOOST_AUTO_TEST_CASE(points_of_a_chart_differ_by_where_they_lie_without_colour, *utf::label("PROP"))
+{
+    applyTheme(*qApp, Theme::sun);
+    std::vector<QImage> pictures;
+    for (int beyond = 0; beyond < 3; ++beyond) {
+        ChartView view;
+        view.resize(400, 300);
+        ChartData chart;
+        ChartDot dot;
+        dot.across = 1.0;
+        dot.up = 0.5;
+        dot.beyond = beyond;
+        chart.dots = {dot};
+        view.show(chart);
+        QTest::qWait(20);
+        pictures.push_back(view.grab().toImage().convertToFormat(QImage::Format_Mono, Qt::ThresholdDither));
+    }
+    BOOST_TEST((pictures[0] != pictures[1]));
+    BOOST_TEST((pictures[0] != pictures[2]));
+    BOOST_TEST((pictures[1] != pictures[2]));
+    applyTheme(*qApp, Theme::light);
 }
 
 BOOST_AUTO_TEST_CASE(one_key_goes_on_to_the_next_look, *utf::label("PROP"))

@@ -322,6 +322,59 @@ BOOST_AUTO_TEST_CASE(figures_read_on_from_the_last_entry_are_those_of_a_window_t
     }
 }
 
+/// What a short ledger shows at once; while it is read the lines stand there already.
+BOOST_AUTO_TEST_CASE(a_long_ledger_is_read_beside_the_window_and_comes_to_the_same_figures,
+                     *utf::label("PROP"))
+{
+    CampFolder folder;
+    std::vector<Entry> season(shortLedger + 100);
+    {
+        auto camp = Camp::open(folder.path().toStdString(), Ledger::Mode::readWrite);
+        for (std::size_t n = 0; n < season.size(); ++n) {
+            auto& entry = season[n];
+            entry.kind = n % 2 == 0 ? EntryKind::received : EntryKind::handedOver;
+            entry.atMs = 1'700'000'000'000 + static_cast<std::int64_t>(n) * 60'000;
+            entry.actor = "AB";
+            entry.person = n % 2 == 0 ? "" : "S-" + std::to_string(n);
+            entry.movements = {{"D-125", n % 2 == 0 ? 1 : -1, n % 2 == 0 ? "" : "pair"}};
+        }
+        (void)camp.postAll(season);
+    }
+    DeskWindow window;
+    window.resize(1366, 768);
+    window.show();
+    BOOST_TEST_REQUIRE(window.openCamp(folder.path()));
+    window.showPlace(DeskWindow::Place::stock);
+    auto& view = named<QTableView>(window, "linesView");
+    BOOST_TEST(view.model()->rowCount() == 7);
+    const auto& figures = named<QLabel>(window, "stockFigures");
+    const auto given = [&figures](int pairs) {
+        return figures.text().contains(QStringLiteral("handed over %1").arg(pairs));
+    };
+    const int pairs = static_cast<int>(season.size()) / 2;
+    BOOST_TEST(!given(pairs));
+    BOOST_TEST(QTest::qWaitFor([&] { return given(pairs); }, 30'000), figures.text().toStdString());
+    auto camp = Camp::open(folder.path().toStdString(), Ledger::Mode::readOnly);
+    StockRead read;
+    readOn(camp.ledger(), read);
+    BOOST_TEST(read.entries.size() >= season.size());
+    const auto expected = countsOf(read, camp.site(), camp.stock());
+    const auto& lines = dynamic_cast<QAbstractProxyModel&>(*view.model());
+    for (int row = 0; row < lines.rowCount(); ++row) {
+        const auto cell = lines.index(row, LinesModel::campsColumn);
+        const auto& line = expected.figures.lines[static_cast<std::size_t>(lines.mapToSource(cell).row())];
+        BOOST_TEST(cell.data(LinesModel::rawRole).isValid() == line.campsOfStock.has_value());
+        BOOST_TEST(cell.data(LinesModel::rawRole).toDouble() == line.campsOfStock.value_or(0.0));
+    }
+    BOOST_TEST(
+        named<QLabel>(window, "spotWords").text().contains(QStringLiteral("B2"))); // reached into often
+    BOOST_TEST_REQUIRE(window.choosePerson(QStringLiteral("P-1")));                // one more, read after it
+    window.showPlace(DeskWindow::Place::dispense);
+    QTest::keyClick(&window, Qt::Key_Return, Qt::ControlModifier);
+    window.showPlace(DeskWindow::Place::stock);
+    BOOST_TEST(QTest::qWaitFor([&] { return given(pairs + 1); }, 30'000), figures.text().toStdString());
+}
+
 BOOST_AUTO_TEST_CASE(the_ladder_adds_up_lines_of_one_power, *utf::label("PROP"))
 {
     auto unequal = pair("X", -1.0, 1, 0);

@@ -2,9 +2,13 @@
 #include "app/desk/places/bench_panel.hpp"
 
 #include "app/desk/commands.hpp"
+#include "app/desk/lasting/long_work.hpp"
 #include "app/desk/message_bar.hpp"
+#include "app/desk/models/cells_model.hpp"
+#include "app/desk/places/audit_place.hpp"
 #include "app/desk/places/audit_reports.hpp"
 #include "app/desk/places/parts.hpp"
+#include "app/desk/places/stock_reading.hpp"
 #include "app/desk/places/table_room.hpp"
 #include "app/desk/shell/pin_guard.hpp"
 #include "app/desk/shell/wrap_layout.hpp"
@@ -50,7 +54,7 @@ void addCells(QStandardItemModel& model, const QStringList& cells, const QString
     model.appendRow(row);
 }
 
-QTableView* tableIn(QVBoxLayout& column, QStandardItemModel* model, const QString& name, const QString& words,
+QTableView* tableIn(QVBoxLayout& column, QAbstractItemModel* model, const QString& name, const QString& words,
                     std::initializer_list<int> characters)
 {
     auto* view = tableOf(model, name, words);
@@ -58,6 +62,31 @@ QTableView* tableIn(QVBoxLayout& column, QStandardItemModel* model, const QStrin
     giveWidths(*view, characters);
     column.addWidget(view, 1);
     return view;
+}
+
+DueAtBench dueOf(const Camp& camp)
+{
+    const auto facts = followUpFacts(camp);
+    return {facts.wearers.size(), countWear(facts.wearers, facts.seen), coverageOfCamp(camp).after.share(),
+            followUpsDue(facts.wearers, facts.seen, QDateTime::currentMSecsSinceEpoch())};
+}
+
+MadeTable dueTable(const std::vector<FollowUpDue>& due)
+{
+    MadeTable table{{BenchPanel::tr("Person"), BenchPanel::tr("Given"), BenchPanel::tr("Pair"),
+                     BenchPanel::tr("When"), BenchPanel::tr("State")},
+                    {}};
+    for (const auto& each : due) {
+        const auto state = each.state == DueState::soon  ? BenchPanel::tr("soon")
+                           : each.state == DueState::due ? BenchPanel::tr("due")
+                                                         : BenchPanel::tr("late");
+        table.rows.push_back({{ltr(QString::fromStdString(each.wearer.person)), {}},
+                              {dayOfMs(each.wearer.givenMs), {}},
+                              {ltr(QString::fromStdString(each.wearer.lines)), {}},
+                              {say(Sentence{stagesOfFollowUp()[each.stage].words, {}}), {}},
+                              {state, {}}});
+    }
+    return table;
 }
 
 QLabel* headingIn(QVBoxLayout& column, const QString& words)
@@ -71,9 +100,9 @@ QLabel* headingIn(QVBoxLayout& column, const QString& words)
 } // namespace
 
 BenchPanel::BenchPanel(const DeskParts& parts, QWidget* parent)
-    : QWidget(parent), messages_(parts.messages), pins_(parts.pins),
+    : QWidget(parent), messages_(parts.messages), pins_(parts.pins), work_(parts.work),
       reports_(new AuditReports(parts.messages, parts.work)), lots_(new QStandardItemModel(this)),
-      due_(new QStandardItemModel(this))
+      due_(new CellsModel(this))
 {
     setObjectName(QStringLiteral("benchPanel"));
     auto* column = new QVBoxLayout(this);
@@ -134,7 +163,7 @@ void BenchPanel::buildDue(QVBoxLayout& column)
     dueHeading_->setObjectName(QStringLiteral("dueHeading"));
     dueWords_ = hinted({}, QStringLiteral("dueWords"));
     column.addWidget(dueWords_);
-    due_->setHorizontalHeaderLabels({tr("Person"), tr("Given"), tr("Pair"), tr("When"), tr("State")});
+    due_->show(dueTable({}));
     tableIn(column, due_, QStringLiteral("dueView"), tr("Persons to be seen again"), {12, 14, 26, 20});
 }
 
@@ -171,9 +200,10 @@ void BenchPanel::showEvent(QShowEvent* event)
 void BenchPanel::readLedger()
 {
     stale_ = false;
+    ++asked_;
     const bool any = camp_ != nullptr && camp_->hasLedger();
     lots_->removeRows(0, lots_->rowCount());
-    due_->removeRows(0, due_->rowCount());
+    due_->show(dueTable({}));
     lotsWords_->hide();
     dueHeading_->setText(tr("To be seen again"));
     dueWords_->setText(any ? QString() : tr("Nothing happened in this camp yet."));
@@ -210,24 +240,40 @@ void BenchPanel::askSheet()
         reports_->saveSheet(lot, file);
 }
 
+/// Of a long ledger beside the window, by a reader of its own.
 void BenchPanel::showDue()
 {
-    const auto facts = followUpFacts(*camp_);
-    const auto wear = countWear(facts.wearers, facts.seen);
-    QStringList words{tr("wearers %1").arg(facts.wearers.size()),
-                      tr("met %1, of them wearing %2").arg(wear.met).arg(wear.wearing)};
-    if (const auto share = coverageOfCamp(*camp_).after.share())
-        words << tr("effective coverage of those who came %1 %").arg(QString::number(100.0 * *share, 'f', 1));
-    const auto due = followUpsDue(facts.wearers, facts.seen, QDateTime::currentMSecsSinceEpoch());
-    dueHeading_->setText(QStringLiteral("%1: %2").arg(tr("To be seen again")).arg(due.size()));
+    if (camp_->ledger().position() <= shortLedger)
+        return tellDue(dueOf(*camp_));
+    const auto found = std::make_shared<DueAtBench>();
+    const auto work = [found, folder = camp_->folder()](const Job&) {
+        *found = dueOf(Camp::open(folder, Ledger::Mode::readOnly));
+    };
+    dueWords_->setText(AuditPlace::tr("Reading the ledger …"));
+    work_.start(AuditPlace::tr("Reading the ledger …"), work,
+                [this, found, asked = asked_](const std::exception_ptr& problem, bool stopped) {
+                    if (asked != asked_)
+                        return;
+                    dueWords_->clear();
+                    runCommand(messages_, [&] {
+                        if (problem)
+                            std::rethrow_exception(problem);
+                        if (!stopped)
+                            tellDue(*found);
+                    });
+                });
+}
+
+void BenchPanel::tellDue(const DueAtBench& found)
+{
+    QStringList words{tr("wearers %1").arg(found.wearers),
+                      tr("met %1, of them wearing %2").arg(found.wear.met).arg(found.wear.wearing)};
+    if (found.coverage)
+        words << tr("effective coverage of those who came %1 %")
+                     .arg(QString::number(100.0 * *found.coverage, 'f', 1));
     dueWords_->setText(words.join(QStringLiteral("  ·  ")));
-    for (const auto& each : due)
-        addCells(*due_, {ltr(QString::fromStdString(each.wearer.person)), dayOfMs(each.wearer.givenMs),
-                         ltr(QString::fromStdString(each.wearer.lines)),
-                         say(Sentence{stagesOfFollowUp()[each.stage].words, {}}),
-                         each.state == DueState::soon  ? tr("soon")
-                         : each.state == DueState::due ? tr("due")
-                                                       : tr("late")});
+    dueHeading_->setText(QStringLiteral("%1: %2").arg(tr("To be seen again")).arg(found.due.size()));
+    due_->show(dueTable(found.due));
 }
 
 void BenchPanel::draw(int sample, const QString& sheet)

@@ -5,8 +5,10 @@
 
 #include "app/desk/places/desk_place.hpp"
 #include "app/session/camp.hpp"
+#include "core/auditing/follow_up.hpp"
 
 #include <functional>
+#include <optional>
 
 class QLabel;
 class QPushButton;
@@ -19,8 +21,17 @@ namespace quarterstep
 {
 
 class AuditReports;
+class CellsModel;
 class LongWork;
 class MessageBar;
+
+/// Who is to be seen again, and what came of those who were.
+struct DueAtBench {
+    std::size_t wearers = 0;
+    WearCount wear;
+    std::optional<double> coverage; ///< effective, of those who came
+    std::vector<FollowUpDue> due;
+};
 
 class BenchPanel final : public QWidget
 {
@@ -55,16 +66,19 @@ class BenchPanel final : public QWidget
     void enterSheet(const QString& sheet);
     void showLots();
     void showDue();
+    void tellDue(const DueAtBench& found);
     void askSheet();
     [[nodiscard]] QString askWhereTo(const QString& words, const QString& name, const QString& kinds);
 
     MessageBar& messages_;
     PinGuard& pins_;
+    LongWork& work_;
     AuditReports* reports_;
     Camp* camp_ = nullptr;
     bool stale_ = false; ///< what is shown is not what the ledger has
+    int asked_ = 0;      ///< readings asked for; what an earlier one finds is not shown
     QStandardItemModel* lots_;
-    QStandardItemModel* due_;
+    CellsModel* due_;
     QTableView* lotsView_ = nullptr;
     QSpinBox* sample_ = nullptr;
     QLabel* dueHeading_ = nullptr;

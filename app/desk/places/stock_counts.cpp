@@ -45,23 +45,23 @@ QWidget* StockPlace::buildSpot()
 /// Counts are asked for one bin at a time; how many pieces the book says is not told.
 void StockPlace::showSpot()
 {
-    spot_->setVisible(!toCount_.empty());
-    if (toCount_.empty())
+    spot_->setVisible(!counts_.toCount.empty());
+    if (counts_.toCount.empty())
         return;
-    const auto& first = toCount_.front();
+    const auto& first = counts_.toCount.front();
     auto words = tr("Bin %1 was reached into %n time(s) since it was counted.", nullptr, first.times)
                      .arg(ltr(first.bin));
-    if (toCount_.size() > 1)
-        words += QLatin1Char(' ') +
-                 tr("%n more bin(s) wait for a count.", nullptr, static_cast<int>(toCount_.size()) - 1);
+    if (counts_.toCount.size() > 1)
+        words += QLatin1Char(' ') + tr("%n more bin(s) wait for a count.", nullptr,
+                                       static_cast<int>(counts_.toCount.size()) - 1);
     spotWords_->setText(words);
 }
 
 void StockPlace::countBin()
 {
-    if (toCount_.empty())
+    if (counts_.toCount.empty())
         return;
-    const auto bin = toCount_.front();
+    const auto bin = counts_.toCount.front();
     showView(asTable);
     work_->start(StockWork::count);
     QStringList names;

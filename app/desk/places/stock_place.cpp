@@ -45,8 +45,8 @@ void StockPlace::take(Camp* camp)
     showUndo();
     filter_->clear();
     line_.clear();
-    entries_.clear();
-    readTo_ = 0;
+    read_ = std::make_shared<StockRead>();
+    counts_ = {};
     packing_->take(camp);
     transfer_->take(camp);
     refresh();
@@ -66,48 +66,6 @@ void StockPlace::showEvent(QShowEvent* event)
         readCounts();
     // The chosen line in sight, once the list has its height.
     QTimer::singleShot(0, linesView_, [this] { linesView_->scrollTo(linesView_->currentIndex()); });
-}
-
-/// From the entry that was the last one before: a count does not read a whole season again. Entries never
-/// change, and whoever saw one has seen all that arrived before it.
-void StockPlace::readOn()
-{
-    if (!camp_->hasLedger())
-        return;
-    const auto& ledger = camp_->ledger();
-    std::vector<Entry> more;
-    std::int64_t end = 0;
-    do { // again where one arrived in between: it would be read twice
-        end = ledger.position();
-        more = ledger.entriesAfter(readTo_);
-    } while (end != ledger.position());
-    readTo_ = end;
-    for (auto& entry : more) {
-        entry.texts.clear(); // records and reasons: no figure asks for them
-        entries_.push_back(std::move(entry));
-    }
-}
-
-void StockPlace::readCounts()
-{
-    stale_ = false;
-    drawn_ = {};
-    if (camp_) {
-        readOn();
-        FiguresOptions options;
-        options.offsetMs = localOffsetMs(QDateTime::currentMSecsSinceEpoch());
-        toCount_ = binsToCount(entries_, camp_->site(), camp_->stock());
-        lines_->show(camp_->stock(), stockFigures(entries_, camp_->site(), camp_->stock(), options));
-    } else {
-        toCount_.clear();
-        lines_->show({}, {});
-    }
-    drawViews();
-    showFigures();
-    showSpot();
-    transfer_->refresh();
-    showEdits();
-    showLine(line_);
 }
 
 /// Ladder and box are drawn when they are looked at.

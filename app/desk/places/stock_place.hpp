@@ -5,8 +5,12 @@
 #pragma once
 
 #include "app/desk/places/desk_place.hpp"
+#include "app/desk/places/stock_reading.hpp"
 #include "app/desk/places/stock_work_panel.hpp"
-#include "core/record/spot_count.hpp"
+
+#include <future>
+#include <memory>
+#include <optional>
 
 class QButtonGroup;
 class QFrame;
@@ -76,7 +80,9 @@ class StockPlace final : public DeskPlace
     /// The counts are read again: now where they are in sight, else when they come into sight.
     void refresh();
     void readCounts();
-    void readOn();
+    void readBeside();
+    void readingEnded(const std::shared_ptr<StockRead>& read, const std::optional<StockCounts>& counts);
+    void showCounts();
     void drawViews();
     /// Each bin of the box in as little width as its words need, and as many lines as they then take.
     void fitBox();
@@ -102,9 +108,10 @@ class StockPlace final : public DeskPlace
     bool stale_ = false;                ///< the counts shown are not those of the camp
     std::array<bool, packing> drawn_{}; ///< by view: it shows the counts that are shown
     std::string line_;                  ///< the chosen one; empty: none
-    std::vector<ReachedBin> toCount_;
-    std::vector<Entry> entries_;      ///< of the ledger, as far as they were read
-    std::int64_t readTo_ = 0;         ///< place of the last of them in the order of arrival
+    std::shared_ptr<StockRead> read_ = std::make_shared<StockRead>(); ///< of this camp
+    StockCounts counts_;
+    bool reading_ = false;            ///< beside the window
+    bool again_ = false;              ///< something changed while it was read
     std::vector<std::string> posted_; ///< entries of this window, for taking back
 
     LinesModel* lines_;
@@ -134,6 +141,7 @@ class StockPlace final : public DeskPlace
     QFrame* edits_ = nullptr;
     QLabel* editsText_ = nullptr;
     QLineEdit* editsReason_ = nullptr;
+    std::future<void> reader_; ///< waited for before anything else goes
 };
 
 } // namespace quarterstep
