@@ -198,7 +198,7 @@ int main(int count, char** words)
             qputenv(place, home.filePath(QLatin1String(place)).toUtf8());
     if (child && QLatin1String(words[2]) != QLatin1String("read"))
         return beTheDesk(count, words);
-    const QApplication application(count, words);
+    QApplication application(count, words);
     const auto arguments = QCoreApplication::arguments();
     if (child)
         return readOnce(arguments[3]);
