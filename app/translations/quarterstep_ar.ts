@@ -7989,10 +7989,6 @@
         <translation>يُقرأ السجل …</translation>
     </message>
     <message>
-        <source>Other work is going on; audit again when it has ended (F5).</source>
-        <translation>هناك عمل آخر جارٍ؛ أعد التدقيق بعد انتهائه (F5).</translation>
-    </message>
-    <message>
         <source>Stopped. Nothing was written; audit again with F5.</source>
         <translation>أُوقف. لم يُكتب شيء؛ أعد التدقيق بـ F5.</translation>
     </message>
@@ -8409,10 +8405,6 @@
         <translation>يُكتب التقرير…</translation>
     </message>
     <message>
-        <source>Other work is going on; try again when it has ended.</source>
-        <translation>هناك عمل آخر جارٍ؛ حاول ثانية بعد انتهائه.</translation>
-    </message>
-    <message>
         <source>Its sheet…</source>
         <translation>ورقتها…</translation>
     </message>
@@ -8618,10 +8610,6 @@
         <translation>يجري الاستيراد…</translation>
     </message>
     <message>
-        <source>Other work of this window is not done yet; try again in a moment.</source>
-        <translation>لم ينته عمل آخر في هذه النافذة بعد؛ حاول بعد لحظة.</translation>
-    </message>
-    <message>
         <source>%1 brought in, %2 left out. They stand in the list and in %3.</source>
         <translation>استُورد: %1، تُرك: %2. وهي في القائمة وفي %3.</translation>
     </message>
@@ -8813,10 +8801,6 @@
     <message>
         <source>%1, left</source>
         <translation>%1، اليسرى</translation>
-    </message>
-    <message>
-        <source>not measured</source>
-        <translation>لم يُقَس</translation>
     </message>
     <message>
         <source>Criterion</source>
@@ -9827,6 +9811,10 @@
         <source>Stopping…</source>
         <translation>يجري الإيقاف…</translation>
     </message>
+    <message>
+        <source>After this: %1</source>
+        <translation>بعد ذلك: %1</translation>
+    </message>
 </context>
 <context>
     <name>quarterstep::MappedColumnsModel</name>
@@ -10441,10 +10429,6 @@
     <message>
         <source>Planning the boxes…</source>
         <translation>تُخطط الصناديق…</translation>
-    </message>
-    <message>
-        <source>Other work is going on; try again when it has ended.</source>
-        <translation>هناك عمل آخر جارٍ؛ حاول ثانية بعد انتهائه.</translation>
     </message>
     <message>
         <source>none chosen</source>
@@ -11089,10 +11073,6 @@
     <message>
         <source>Writing…</source>
         <translation>تجري الكتابة…</translation>
-    </message>
-    <message>
-        <source>Other work of this window is not done yet; try again in a moment.</source>
-        <translation>لم ينته عمل آخر في هذه النافذة بعد؛ حاول بعد لحظة.</translation>
     </message>
     <message numerus="yes">
         <source>%n prescription(s) are in %1.</source>
@@ -12268,6 +12248,14 @@
     <message>
         <source>There is no other pair to compare with.</source>
         <translation>لا توجد نظارة أخرى للمقارنة.</translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation>لماذا</translation>
+    </message>
+    <message>
+        <source>Above</source>
+        <translation>قبل غيرها</translation>
     </message>
 </context>
 <context>

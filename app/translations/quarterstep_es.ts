@@ -4721,10 +4721,6 @@
         <translation>Leyendo el registro …</translation>
     </message>
     <message>
-        <source>Other work is going on; audit again when it has ended (F5).</source>
-        <translation>Hay otro trabajo en curso; audite otra vez cuando termine (F5).</translation>
-    </message>
-    <message>
         <source>Stopped. Nothing was written; audit again with F5.</source>
         <translation>Detenido. No se escribió nada; audite otra vez con F5.</translation>
     </message>
@@ -5141,10 +5137,6 @@
         <translation>Escribiendo el informe…</translation>
     </message>
     <message>
-        <source>Other work is going on; try again when it has ended.</source>
-        <translation>Hay otro trabajo en curso; pruebe otra vez cuando termine.</translation>
-    </message>
-    <message>
         <source>Its sheet…</source>
         <translation>Su hoja…</translation>
     </message>
@@ -5346,10 +5338,6 @@
         <translation>Importando…</translation>
     </message>
     <message>
-        <source>Other work of this window is not done yet; try again in a moment.</source>
-        <translation>Otro trabajo de esta ventana no ha terminado; pruebe otra vez en un momento.</translation>
-    </message>
-    <message>
         <source>%1 brought in, %2 left out. They stand in the list and in %3.</source>
         <translation>%1 importadas, %2 omitidas. Están en la lista y en %3.</translation>
     </message>
@@ -5537,10 +5525,6 @@
     <message>
         <source>%1, left</source>
         <translation>%1, izquierdo</translation>
-    </message>
-    <message>
-        <source>not measured</source>
-        <translation>sin medir</translation>
     </message>
     <message>
         <source>Criterion</source>
@@ -6539,6 +6523,10 @@
         <source>Stopping…</source>
         <translation>Parando…</translation>
     </message>
+    <message>
+        <source>After this: %1</source>
+        <translation>Después: %1</translation>
+    </message>
 </context>
 <context>
     <name>quarterstep::MappedColumnsModel</name>
@@ -7149,10 +7137,6 @@
     <message>
         <source>Planning the boxes…</source>
         <translation>Planificando las cajas…</translation>
-    </message>
-    <message>
-        <source>Other work is going on; try again when it has ended.</source>
-        <translation>Hay otro trabajo en curso; pruebe otra vez cuando termine.</translation>
     </message>
     <message>
         <source>none chosen</source>
@@ -7777,10 +7761,6 @@
     <message>
         <source>Writing…</source>
         <translation>Escribiendo…</translation>
-    </message>
-    <message>
-        <source>Other work of this window is not done yet; try again in a moment.</source>
-        <translation>Otro trabajo de esta ventana no ha terminado; pruebe otra vez en un momento.</translation>
     </message>
     <message numerus="yes">
         <source>%n prescription(s) are in %1.</source>
@@ -8920,6 +8900,14 @@
     <message>
         <source>There is no other pair to compare with.</source>
         <translation>No hay otras gafas con que comparar.</translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation>Por qué</translation>
+    </message>
+    <message>
+        <source>Above</source>
+        <translation>Por delante</translation>
     </message>
 </context>
 <context>

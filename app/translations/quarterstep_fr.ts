@@ -4721,10 +4721,6 @@
         <translation>Lecture du registre …</translation>
     </message>
     <message>
-        <source>Other work is going on; audit again when it has ended (F5).</source>
-        <translation>Un autre travail est en cours ; refaire l’audit quand il sera fini (F5).</translation>
-    </message>
-    <message>
         <source>Stopped. Nothing was written; audit again with F5.</source>
         <translation>Arrêté. Rien n’a été écrit ; refaire l’audit avec F5.</translation>
     </message>
@@ -5141,10 +5137,6 @@
         <translation>Écriture du rapport…</translation>
     </message>
     <message>
-        <source>Other work is going on; try again when it has ended.</source>
-        <translation>Un autre travail est en cours ; réessayer quand il sera fini.</translation>
-    </message>
-    <message>
         <source>Its sheet…</source>
         <translation>Sa feuille…</translation>
     </message>
@@ -5346,10 +5338,6 @@
         <translation>Importation…</translation>
     </message>
     <message>
-        <source>Other work of this window is not done yet; try again in a moment.</source>
-        <translation>Un autre travail de cette fenêtre n’est pas fini ; réessayer dans un instant.</translation>
-    </message>
-    <message>
         <source>%1 brought in, %2 left out. They stand in the list and in %3.</source>
         <translation>%1 importées, %2 omises. Elles figurent dans la liste et dans %3.</translation>
     </message>
@@ -5537,10 +5525,6 @@
     <message>
         <source>%1, left</source>
         <translation>%1, gauche</translation>
-    </message>
-    <message>
-        <source>not measured</source>
-        <translation>non mesuré</translation>
     </message>
     <message>
         <source>Criterion</source>
@@ -6539,6 +6523,10 @@
         <source>Stopping…</source>
         <translation>Arrêt…</translation>
     </message>
+    <message>
+        <source>After this: %1</source>
+        <translation>Ensuite : %1</translation>
+    </message>
 </context>
 <context>
     <name>quarterstep::MappedColumnsModel</name>
@@ -7149,10 +7137,6 @@
     <message>
         <source>Planning the boxes…</source>
         <translation>Planification des boîtes…</translation>
-    </message>
-    <message>
-        <source>Other work is going on; try again when it has ended.</source>
-        <translation>Un autre travail est en cours ; réessayer quand il sera fini.</translation>
     </message>
     <message>
         <source>none chosen</source>
@@ -7777,10 +7761,6 @@
     <message>
         <source>Writing…</source>
         <translation>Écriture…</translation>
-    </message>
-    <message>
-        <source>Other work of this window is not done yet; try again in a moment.</source>
-        <translation>Un autre travail de cette fenêtre n’est pas fini ; réessayer dans un instant.</translation>
     </message>
     <message numerus="yes">
         <source>%n prescription(s) are in %1.</source>
@@ -8920,6 +8900,14 @@
     <message>
         <source>There is no other pair to compare with.</source>
         <translation>Il n’y a pas d’autre paire à comparer.</translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation>Pourquoi</translation>
+    </message>
+    <message>
+        <source>Above</source>
+        <translation>Devant</translation>
     </message>
 </context>
 <context>

@@ -4721,10 +4721,6 @@
         <translation>बही पढ़ी जा रही है …</translation>
     </message>
     <message>
-        <source>Other work is going on; audit again when it has ended (F5).</source>
-        <translation>दूसरा काम चल रहा है; उसके ख़त्म होने पर फिर ऑडिट करें (F5)।</translation>
-    </message>
-    <message>
         <source>Stopped. Nothing was written; audit again with F5.</source>
         <translation>रोका गया। कुछ लिखा नहीं गया; F5 से फिर ऑडिट करें।</translation>
     </message>
@@ -5141,10 +5137,6 @@
         <translation>रिपोर्ट लिखी जा रही है…</translation>
     </message>
     <message>
-        <source>Other work is going on; try again when it has ended.</source>
-        <translation>दूसरा काम चल रहा है; उसके ख़त्म होने पर फिर कोशिश करें।</translation>
-    </message>
-    <message>
         <source>Its sheet…</source>
         <translation>इसकी पर्ची…</translation>
     </message>
@@ -5346,10 +5338,6 @@
         <translation>भीतर लाया जा रहा है…</translation>
     </message>
     <message>
-        <source>Other work of this window is not done yet; try again in a moment.</source>
-        <translation>इस खिड़की का दूसरा काम अभी पूरा नहीं हुआ; थोड़ी देर में फिर कोशिश करें।</translation>
-    </message>
-    <message>
         <source>%1 brought in, %2 left out. They stand in the list and in %3.</source>
         <translation>%1 भीतर लाए गए, %2 छोड़े गए। वे सूची में और %3 में हैं।</translation>
     </message>
@@ -5537,10 +5525,6 @@
     <message>
         <source>%1, left</source>
         <translation>%1, बायाँ</translation>
-    </message>
-    <message>
-        <source>not measured</source>
-        <translation>नापा नहीं</translation>
     </message>
     <message>
         <source>Criterion</source>
@@ -6539,6 +6523,10 @@
         <source>Stopping…</source>
         <translation>रुक रहा है…</translation>
     </message>
+    <message>
+        <source>After this: %1</source>
+        <translation>इसके बाद: %1</translation>
+    </message>
 </context>
 <context>
     <name>quarterstep::MappedColumnsModel</name>
@@ -7149,10 +7137,6 @@
     <message>
         <source>Planning the boxes…</source>
         <translation>बक्सों की योजना बन रही है…</translation>
-    </message>
-    <message>
-        <source>Other work is going on; try again when it has ended.</source>
-        <translation>दूसरा काम चल रहा है; उसके ख़त्म होने पर फिर कोशिश करें।</translation>
     </message>
     <message>
         <source>none chosen</source>
@@ -7777,10 +7761,6 @@
     <message>
         <source>Writing…</source>
         <translation>लिखा जा रहा है…</translation>
-    </message>
-    <message>
-        <source>Other work of this window is not done yet; try again in a moment.</source>
-        <translation>इस खिड़की का दूसरा काम अभी पूरा नहीं हुआ; थोड़ी देर में फिर कोशिश करें।</translation>
     </message>
     <message numerus="yes">
         <source>%n prescription(s) are in %1.</source>
@@ -8920,6 +8900,14 @@
     <message>
         <source>There is no other pair to compare with.</source>
         <translation>तुलना के लिए दूसरा चश्मा नहीं है।</translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation>क्यों</translation>
+    </message>
+    <message>
+        <source>Above</source>
+        <translation>ऊपर</translation>
     </message>
 </context>
 <context>

@@ -4721,10 +4721,6 @@
         <translation>A ler o registo …</translation>
     </message>
     <message>
-        <source>Other work is going on; audit again when it has ended (F5).</source>
-        <translation>Há outro trabalho em curso; audite de novo quando terminar (F5).</translation>
-    </message>
-    <message>
         <source>Stopped. Nothing was written; audit again with F5.</source>
         <translation>Parado. Nada foi escrito; audite de novo com F5.</translation>
     </message>
@@ -5141,10 +5137,6 @@
         <translation>A escrever o relatório…</translation>
     </message>
     <message>
-        <source>Other work is going on; try again when it has ended.</source>
-        <translation>Há outro trabalho em curso; tente de novo quando terminar.</translation>
-    </message>
-    <message>
         <source>Its sheet…</source>
         <translation>A sua folha…</translation>
     </message>
@@ -5346,10 +5338,6 @@
         <translation>A trazer…</translation>
     </message>
     <message>
-        <source>Other work of this window is not done yet; try again in a moment.</source>
-        <translation>Outro trabalho desta janela ainda não acabou; tente de novo daqui a pouco.</translation>
-    </message>
-    <message>
         <source>%1 brought in, %2 left out. They stand in the list and in %3.</source>
         <translation>%1 trazidas, %2 deixadas de fora. Estão na lista e em %3.</translation>
     </message>
@@ -5537,10 +5525,6 @@
     <message>
         <source>%1, left</source>
         <translation>%1, esquerdo</translation>
-    </message>
-    <message>
-        <source>not measured</source>
-        <translation>não medido</translation>
     </message>
     <message>
         <source>Criterion</source>
@@ -6539,6 +6523,10 @@
         <source>Stopping…</source>
         <translation>A parar…</translation>
     </message>
+    <message>
+        <source>After this: %1</source>
+        <translation>Depois: %1</translation>
+    </message>
 </context>
 <context>
     <name>quarterstep::MappedColumnsModel</name>
@@ -7149,10 +7137,6 @@
     <message>
         <source>Planning the boxes…</source>
         <translation>A planear as caixas…</translation>
-    </message>
-    <message>
-        <source>Other work is going on; try again when it has ended.</source>
-        <translation>Há outro trabalho em curso; tente de novo quando terminar.</translation>
     </message>
     <message>
         <source>none chosen</source>
@@ -7777,10 +7761,6 @@
     <message>
         <source>Writing…</source>
         <translation>A escrever…</translation>
-    </message>
-    <message>
-        <source>Other work of this window is not done yet; try again in a moment.</source>
-        <translation>Outro trabalho desta janela ainda não acabou; tente de novo daqui a pouco.</translation>
     </message>
     <message numerus="yes">
         <source>%n prescription(s) are in %1.</source>
@@ -8920,6 +8900,14 @@
     <message>
         <source>There is no other pair to compare with.</source>
         <translation>Não há outros óculos com que comparar.</translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation>Porquê</translation>
+    </message>
+    <message>
+        <source>Above</source>
+        <translation>À frente</translation>
     </message>
 </context>
 <context>

@@ -4721,10 +4721,6 @@
         <translation>Inasoma daftari …</translation>
     </message>
     <message>
-        <source>Other work is going on; audit again when it has ended (F5).</source>
-        <translation>Kazi nyingine inaendelea; kagua tena itakapokwisha (F5).</translation>
-    </message>
-    <message>
         <source>Stopped. Nothing was written; audit again with F5.</source>
         <translation>Imesimamishwa. Hakuna kilichoandikwa; kagua tena kwa F5.</translation>
     </message>
@@ -5141,10 +5137,6 @@
         <translation>Inaandika ripoti…</translation>
     </message>
     <message>
-        <source>Other work is going on; try again when it has ended.</source>
-        <translation>Kazi nyingine inaendelea; jaribu tena itakapokwisha.</translation>
-    </message>
-    <message>
         <source>Its sheet…</source>
         <translation>Karatasi yake…</translation>
     </message>
@@ -5346,10 +5338,6 @@
         <translation>Inaingiza…</translation>
     </message>
     <message>
-        <source>Other work of this window is not done yet; try again in a moment.</source>
-        <translation>Kazi nyingine ya dirisha hili haijaisha; jaribu tena baada ya muda mfupi.</translation>
-    </message>
-    <message>
         <source>%1 brought in, %2 left out. They stand in the list and in %3.</source>
         <translation>%1 yameingizwa, %2 yameachwa. Yako kwenye orodha na katika %3.</translation>
     </message>
@@ -5537,10 +5525,6 @@
     <message>
         <source>%1, left</source>
         <translation>%1, kushoto</translation>
-    </message>
-    <message>
-        <source>not measured</source>
-        <translation>haijapimwa</translation>
     </message>
     <message>
         <source>Criterion</source>
@@ -6539,6 +6523,10 @@
         <source>Stopping…</source>
         <translation>Inasimama…</translation>
     </message>
+    <message>
+        <source>After this: %1</source>
+        <translation>Baada ya hii: %1</translation>
+    </message>
 </context>
 <context>
     <name>quarterstep::MappedColumnsModel</name>
@@ -7149,10 +7137,6 @@
     <message>
         <source>Planning the boxes…</source>
         <translation>Inapanga masanduku…</translation>
-    </message>
-    <message>
-        <source>Other work is going on; try again when it has ended.</source>
-        <translation>Kazi nyingine inaendelea; jaribu tena itakapokwisha.</translation>
     </message>
     <message>
         <source>none chosen</source>
@@ -7777,10 +7761,6 @@
     <message>
         <source>Writing…</source>
         <translation>Inaandika…</translation>
-    </message>
-    <message>
-        <source>Other work of this window is not done yet; try again in a moment.</source>
-        <translation>Kazi nyingine ya dirisha hili haijaisha; jaribu tena baada ya muda mfupi.</translation>
     </message>
     <message numerus="yes">
         <source>%n prescription(s) are in %1.</source>
@@ -8920,6 +8900,14 @@
     <message>
         <source>There is no other pair to compare with.</source>
         <translation>Hakuna miwani nyingine ya kulinganisha.</translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation>Kwa nini</translation>
+    </message>
+    <message>
+        <source>Above</source>
+        <translation>Juu</translation>
     </message>
 </context>
 <context>
