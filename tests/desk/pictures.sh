@@ -118,6 +118,7 @@ for look in light dark sun; do
             picture settings "$look" "$language" "$1" "$2" --place settings "$place/camp"
             picture dispense-empty "$look" "$language" "$1" "$2" "$place/camp"
             picture dispense "$look" "$language" "$1" "$2" --person W-003 "$place/camp"
+            picture dispense-trial "$look" "$language" "$1" "$2" --person W-001 "$place/camp"
             picture stock "$look" "$language" "$1" "$2" --place stock --line N+200-62M-BK "$place/camp"
             picture stock-ladder "$look" "$language" "$1" "$2" --place stock-ladder "$place/camp"
             picture stock-box "$look" "$language" "$1" "$2" --place stock-box "$place/camp"
