@@ -68,15 +68,13 @@ QAction* DeskWindow::command(const QString& text, const QKeySequence& keys, void
 }
 
 /// A button for an action; keys go to the action, which acts at once.
-QPushButton* DeskWindow::commandButton(WrapLayout& row, const char* name, const QString& tooltip,
-                                       QAction* action)
+QPushButton* DeskWindow::commandButton(const char* name, const QString& tooltip, QAction* action)
 {
     auto* button = new QPushButton(action->text(), this);
     button->setObjectName(QLatin1String(name));
     button->setToolTip(
         QStringLiteral("%1 (%2)").arg(tooltip, action->shortcut().toString(QKeySequence::NativeText)));
     connect(button, &QPushButton::clicked, action, &QAction::trigger);
-    row.addWidget(button);
     return button;
 }
 
@@ -98,24 +96,23 @@ QWidget* DeskWindow::buildHeader()
     summary_->setProperty("role", QStringLiteral("hint"));
     row->addWidget(site_);
     row->addWidget(sample_);
+    row->mayGo(); // the name of the site and the title of the window say SAMPLE too
     buildPlaceButtons(*row);
     row->addWidget(summary_);
+    row->mayGo();
     row->endHere();
-    newPersonButton_ = commandButton(*row, "newPersonButton", tr("Empties the card"),
-                                     command(tr("New person"), QKeySequence::New, &DeskWindow::newPerson));
-    tableButton_ = commandButton(
-        *row, "loadPeopleButton", tr("Puts the people of a prescription table into the waiting list"),
-        command(tr("Load people…"), QKeySequence(Qt::CTRL | Qt::Key_L), &DeskWindow::askTable));
     exchangeButton_ = commandButton(
-        *row, "exchangeButton",
+        "exchangeButton",
         tr("Brings prescriptions in from files, instruments or the clipboard, and sends them out"),
         command(tr("Bring in…"), QKeySequence(Qt::CTRL | Qt::Key_I), &DeskWindow::showExchange));
-    commandButton(*row, "openFolderButton", tr("Opens another camp, the sample, or starts one"),
-                  command(tr("Camps…"), QKeySequence::Open, &DeskWindow::showOpening));
-    commandButton(*row, "settingsButton", tr("Look, language, printer, camp, PINs"),
-                  command(tr("Settings"), QKeySequence(Qt::CTRL | Qt::Key_Comma), &DeskWindow::showSettings));
-    commandButton(*row, "helpButton", tr("The manual, at the page for where you are"),
-                  command(tr("Help"), QKeySequence(Qt::Key_F1), &DeskWindow::showHelp));
+    row->addWidget(exchangeButton_);
+    row->addWidget(commandButton("openFolderButton", tr("Opens another camp, the sample, or starts one"),
+                                 command(tr("Camps…"), QKeySequence::Open, &DeskWindow::showOpening)));
+    row->addWidget(commandButton(
+        "settingsButton", tr("Look, language, printer, camp, PINs"),
+        command(tr("Settings"), QKeySequence(Qt::CTRL | Qt::Key_Comma), &DeskWindow::showSettings)));
+    row->addWidget(commandButton("helpButton", tr("The manual, at the page for where you are"),
+                                 command(tr("Help"), QKeySequence(Qt::Key_F1), &DeskWindow::showHelp)));
     theme_ = new QComboBox(header);
     theme_->setObjectName(QStringLiteral("themeBox"));
     theme_->setAccessibleName(tr("Look of the window"));
@@ -136,15 +133,18 @@ void DeskWindow::buildPlaceButtons(WrapLayout& row)
         action->setShortcut(QKeySequence(Qt::ALT | Qt::Key(Qt::Key_1 + place)));
         connect(action, &QAction::triggered, this, [this, place] { showPlace(static_cast<Place>(place)); });
         addAction(action);
-        auto* button = commandButton(row, each.button, tr(each.tooltip), action);
+        auto* button = commandButton(each.button, tr(each.tooltip), action);
+        row.addWidget(button);
         button->setCheckable(true);
         placeButtons_->addButton(button, place);
     }
 }
 
-/// What has a key and no button.
+/// What has a key and no button in the head of the window.
 void DeskWindow::buildActions()
 {
+    newPerson_ = command(tr("New person"), QKeySequence::New, &DeskWindow::newPerson);
+    loadPeople_ = command(tr("Load people…"), QKeySequence(Qt::CTRL | Qt::Key_L), &DeskWindow::askTable);
     command(tr("Every key of the window"), QKeySequence(Qt::SHIFT | Qt::Key_F1), &DeskWindow::showKeys);
     command(tr("Next look: light, dark, sun"), QKeySequence(Qt::Key_F7), &DeskWindow::takeNextLook);
     command(tr("Larger letters"), QKeySequence::ZoomIn, &DeskWindow::largerText)

@@ -168,12 +168,13 @@ void DeskWindow::takePreferences(const Preferences& preferences)
         Q_EMIT languageChosen(person_.language);
 }
 
-/// With larger letters the places keep their proportions and scroll, instead of squeezing their lists.
+/// With larger letters the places keep their proportions and scroll, instead of squeezing their lists; the
+/// stock says of each list how many lines it needs.
 void DeskWindow::givePlacesRoom()
 {
     constexpr int usualHeight = 640;
     for (auto* place : places_)
-        if (place)
+        if (place && place != places_[static_cast<std::size_t>(Place::stock)])
             place->setMinimumHeight(person_.textScale > leastTextScale ? usualHeight * person_.textScale / 100
                                                                        : 0);
 }

@@ -17,6 +17,7 @@
 #include "app/desk/shell/draft_keeper.hpp"
 #include "app/desk/shell/pin_guard.hpp"
 
+#include <QPushButton>
 #include <QScrollArea>
 #include <QTimer>
 
@@ -102,6 +103,10 @@ DraftKeeper& DeskWindow::draft()
 void DeskWindow::madeDispense()
 {
     dispense().setPrinter(person_.printer);
+    dispense().addCommands(commandButton("newPersonButton", tr("Empties the card"), newPerson_),
+                           commandButton("loadPeopleButton",
+                                         tr("Puts the people of a prescription table into the waiting list"),
+                                         loadPeople_));
     draft_ = new DraftKeeper(*findChild<QWidget*>(QStringLiteral("prescriptionCard")), this);
     const auto* line = &dispense().line();
     connect(line, &LinePanel::lineChanged, draft_,

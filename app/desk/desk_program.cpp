@@ -23,6 +23,48 @@
 namespace quarterstep
 {
 
+namespace
+{
+/// The camp named on the command line, or the one open last; empty: none.
+QString firstFolder(const DeskOptions& options)
+{
+    if (!options.folder.isEmpty() || !options.place.isEmpty())
+        return options.folder;
+    const auto last = readPreferences().camps.value(0);
+    return QFile::exists(last + QStringLiteral("/stock.yaml")) ? last : QString();
+}
+
+/// Memory of this thread while it lives. The heap of a thread grows by pages, each with a call to the system
+/// that keeps the thread of the window from getting memory meanwhile; blocks that are let go below one that
+/// is kept stay with the heap.
+class HeapAhead
+{
+  public:
+    HeapAhead()
+    {
+        constexpr std::size_t blockBytes = 100'000; // larger ones would not come from the heap
+        constexpr std::size_t blocks = 160;         // about what 5,000 lines take while they are read
+        std::vector<std::unique_ptr<char[]>> below(blocks);
+        for (auto& block : below)
+            block.reset(new char[blockBytes]);
+        kept_ = std::move(below.back());
+    }
+
+  private:
+    std::unique_ptr<char[]> kept_;
+};
+} // namespace
+
+std::future<CampFiles> readAhead(const DeskOptions& options)
+{
+    const auto folder = firstFolder(options);
+    return folder.isEmpty() ? std::future<CampFiles>()
+                            : std::async(std::launch::async, [path = folder.toStdString()] {
+                                  const HeapAhead ahead;
+                                  return readCampFilesAndLedger(path);
+                              });
+}
+
 QString showNamed(DeskWindow& window, const DeskOptions& options)
 {
     if (!options.person.isEmpty() && !window.choosePerson(options.person))
@@ -45,6 +87,7 @@ QString showNamed(DeskWindow& window, const DeskOptions& options)
         window.audit().showView(options.place == QLatin1String("audit-charts")  ? 1
                                 : options.place == QLatin1String("audit-bench") ? 2
                                                                                 : 0);
+        window.audit().choosePerson(options.person);
         if (!options.screenshot.isEmpty())
             window.audit().waitForAudit();
     }
@@ -73,8 +116,8 @@ QString showNamed(DeskWindow& window, const DeskOptions& options)
     return {};
 }
 
-DeskProgram::DeskProgram(QApplication& application, const DeskOptions& options)
-    : application_(application), options_(options)
+DeskProgram::DeskProgram(QApplication& application, const DeskOptions& options, std::future<CampFiles> early)
+    : application_(application), options_(options), early_(std::move(early))
 {
     // A picture shows what its flags say, whoever is at the laptop.
     const auto person = options.screenshot.isEmpty() ? readPreferences() : Preferences{};
@@ -152,9 +195,6 @@ void DeskProgram::buildParts(bool campComes)
 void DeskProgram::begin()
 {
     constexpr int paintedByMs = 500; // where a window is not painted at all: minimised
-    if (const auto folder = firstFolder(); !folder.isEmpty())
-        early_ =
-            std::async(std::launch::async, [path = folder.toStdString()] { return readCampFiles(path); });
     window_->installEventFilter(this);
     window_->show();
     QTimer::singleShot(paintedByMs, this, &DeskProgram::openFirst);
@@ -167,21 +207,12 @@ bool DeskProgram::eventFilter(QObject* watched, QEvent* event)
     return QObject::eventFilter(watched, event);
 }
 
-/// The camp named on the command line, or the one open last; empty: none.
-QString DeskProgram::firstFolder() const
-{
-    if (!options_.folder.isEmpty() || !options_.place.isEmpty())
-        return options_.folder;
-    const auto last = readPreferences().camps.value(0);
-    return QFile::exists(last + QStringLiteral("/stock.yaml")) ? last : QString();
-}
-
 void DeskProgram::openFirst()
 {
     if (std::exchange(begun_, true))
         return;
     window_->removeEventFilter(this);
-    const auto folder = firstFolder();
+    const auto folder = firstFolder(options_);
     buildParts(!folder.isEmpty());
     if (folder.isEmpty()) {
         tellNamed();
@@ -192,6 +223,7 @@ void DeskProgram::openFirst()
             tellNamed();
     });
     window_->openCampLater(folder, std::move(early_));
+    QCoreApplication::sendPostedEvents(nullptr, QEvent::LayoutRequest); // painted once, as it stands
     (void)defaultRules(); // read here while the stock is read there, which asks for them at its end
 }
 

@@ -22,7 +22,8 @@ class DeskProgram final : public QObject
     Q_OBJECT
 
   public:
-    DeskProgram(QApplication& application, const DeskOptions& options);
+    /// @param early  the first camp, being read since before there was an application (readAhead)
+    DeskProgram(QApplication& application, const DeskOptions& options, std::future<CampFiles> early = {});
     ~DeskProgram() override;
 
     /// The window with its parts.
@@ -40,7 +41,6 @@ class DeskProgram final : public QObject
     void speak(const QString& language);
     void makeWindow(DeskWindow::Parts parts);
     void buildParts(bool campComes);
-    [[nodiscard]] QString firstFolder() const;
     void openFirst();
     void tellNamed();
     void changeLanguage(const QString& language);
@@ -53,6 +53,10 @@ class DeskProgram final : public QObject
     std::future<CampFiles> early_; ///< the first camp, being read
     bool begun_ = false;           ///< the parts are there and the first camp is asked for
 };
+
+/// Begins to read the camp named on the command line, or the one open last; no application need be there yet.
+/// Not valid when the desk begins without a camp.
+[[nodiscard]] std::future<CampFiles> readAhead(const DeskOptions& options);
 
 /// The person, the place and the line named on the command line; what cannot be found, in words.
 [[nodiscard]] QString showNamed(DeskWindow& window, const DeskOptions& options);

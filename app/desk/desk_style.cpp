@@ -4,6 +4,7 @@
 #include "app/desk/theme.hpp"
 
 #include <QGuiApplication>
+#include <QLabel>
 #include <QPainter>
 #include <QPushButton>
 #include <QStyleFactory>
@@ -19,11 +20,22 @@ namespace quarterstep
 
 DeskStyle::DeskStyle() : QProxyStyle(QStyleFactory::create(QStringLiteral("Fusion"))) {}
 
-/// Enter presses the button that has the keyboard, as Space does.
+/// Pixels by which an Arabic letter that carries a sign reaches above what its font says of its height.
+int DeskStyle::aboveTheLine(const QLabel& label)
+{
+    const auto letters = label.fontMetrics();
+    const int above = -letters.boundingRect(QChar(0x0623)).top() - letters.ascent() + 1; // alef with hamza
+    const bool banner = label.property("role").toString() == QLatin1String("banner");    // twice as large
+    return std::max(0, banner ? 2 * above : above);
+}
+
+/// Enter presses the button that has the keyboard, as Space does. A label does not cut signs off its letters.
 void DeskStyle::polish(QWidget* widget)
 {
     if (auto* button = qobject_cast<QPushButton*>(widget))
         button->setAutoDefault(true);
+    if (auto* label = qobject_cast<QLabel*>(widget); label && QGuiApplication::isRightToLeft())
+        label->setContentsMargins(0, aboveTheLine(*label), 0, 0);
     QProxyStyle::polish(widget);
 }
 
@@ -31,10 +43,17 @@ void DeskStyle::drawPrimitive(PrimitiveElement element, const QStyleOption* opti
                               const QWidget* widget) const
 {
     if (element == PE_FrameFocusRect) {
-        if (!qobject_cast<const QPushButton*>(widget)) // their border says it
+        if (const auto* button = qobject_cast<const QPushButton*>(widget))
+            drawRing(*button, *painter);
+        else
             drawFocus(*option, *painter);
         return;
     }
+    if (const auto* header = qstyleoption_cast<const QStyleOptionHeader*>(option);
+        element == PE_IndicatorHeaderArrow && header)
+        return drawSortArrow(*header, *painter);
+    if (element == PE_PanelScrollAreaCorner)
+        return painter->fillRect(option->rect, coloursOf(themeNow()).window);
     if (element != PE_IndicatorCheckBox) {
         QProxyStyle::drawPrimitive(element, option, painter, widget);
         return;
@@ -68,17 +87,34 @@ void DeskStyle::drawFocus(const QStyleOption& option, QPainter& painter)
     painter.restore();
 }
 
+/// In a filled button, whose border has the colour of its ground; that of the others says it.
+void DeskStyle::drawRing(const QPushButton& button, QPainter& painter)
+{
+    if (!button.isChecked() && !button.property("primary").toBool())
+        return;
+    painter.save();
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.setPen(QPen(coloursOf(themeNow()).accentText, 2.0));
+    painter.setBrush(Qt::NoBrush);
+    painter.drawRoundedRect(QRectF(button.rect()).adjusted(3, 3, -3, -3), 3, 3);
+    painter.restore();
+}
+
 /// Words that begin with the name of a line are words of the window's language all the same: in a window from
-/// right to left they are laid out so, and begin at its right.
-int DeskStyle::flagsFor(int flags, const QString& text)
+/// right to left they are laid out so, and begin at its right. A name alone begins there too, as it reads.
+int DeskStyle::flagsFor(int flags, const QString& text, const QPainter& painter)
 {
     const bool plain = (flags & Qt::TextForceLeftToRight) != 0 && QGuiApplication::isRightToLeft();
     const auto turns = [](QChar letter) {
         return letter.direction() == QChar::DirR || letter.direction() == QChar::DirAL;
     };
-    if (!plain || std::none_of(text.begin(), text.end(), turns))
+    if (!plain)
         return flags;
-    flags = (flags & ~Qt::TextForceLeftToRight) | Qt::TextForceRightToLeft;
+    const auto* widget = dynamic_cast<const QWidget*>(painter.device());
+    if (std::any_of(text.begin(), text.end(), turns))
+        flags = (flags & ~Qt::TextForceLeftToRight) | Qt::TextForceRightToLeft;
+    else if (!widget || !widget->isRightToLeft()) // a field of powers is never mirrored
+        return flags;
     return (flags & Qt::AlignLeft) != 0 ? (flags & ~Qt::AlignLeft) | Qt::AlignRight : flags;
 }
 
@@ -87,7 +123,7 @@ int DeskStyle::flagsFor(int flags, const QString& text)
 void DeskStyle::drawItemText(QPainter* painter, const QRect& rect, int flags, const QPalette& palette,
                              bool enabled, const QString& text, QPalette::ColorRole role) const
 {
-    flags = flagsFor(flags, text);
+    flags = flagsFor(flags, text, *painter);
     if ((flags & Qt::TextWordWrap) == 0 || (flags & Qt::TextForceRightToLeft) == 0)
         return QProxyStyle::drawItemText(painter, rect, flags, palette, enabled, text, role);
     auto whole = text;
@@ -162,6 +198,8 @@ void DeskStyle::drawTab(const QStyleOptionTab& tab, QPainter& painter)
 int DeskStyle::pixelMetric(PixelMetric metric, const QStyleOption* option, const QWidget* widget) const
 {
     const int usual = QProxyStyle::pixelMetric(metric, option, widget);
+    if (metric == PM_TabBarTabHSpace) // pages of long names stay whole side by side
+        return usual / 2;
     if (metric != PM_IndicatorWidth && metric != PM_IndicatorHeight)
         return usual;
     return widget ? std::max(usual, widget->fontMetrics().ascent() + 2) : usual;
@@ -206,12 +244,12 @@ void DeskStyle::drawComplexControl(ComplexControl control, const QStyleOptionCom
     const auto* slider = qstyleoption_cast<const QStyleOptionSlider*>(option);
     if (control == CC_Slider && slider && slider->orientation == Qt::Horizontal)
         return drawSlider(*slider, *painter, widget);
-    if (control != CC_ComboBox) {
-        QProxyStyle::drawComplexControl(control, option, painter, widget);
-        if (control == CC_SpinBox)
-            drawOutline(*option, *painter);
-        return;
-    }
+    if (control == CC_ScrollBar && slider)
+        return drawScrollBar(*slider, *painter, widget);
+    if (const auto* box = qstyleoption_cast<const QStyleOptionSpinBox*>(option); control == CC_SpinBox && box)
+        return drawSpinBox(*box, *painter, widget);
+    if (control != CC_ComboBox)
+        return QProxyStyle::drawComplexControl(control, option, painter, widget);
     const auto colours = coloursOf(themeNow());
     painter->save();
     painter->setRenderHint(QPainter::Antialiasing);

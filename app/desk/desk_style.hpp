@@ -4,7 +4,11 @@
 
 #include <QProxyStyle>
 
+class QLabel;
+class QPushButton;
+class QStyleOptionHeader;
 class QStyleOptionSlider;
+class QStyleOptionSpinBox;
 class QStyleOptionTab;
 
 namespace quarterstep
@@ -33,10 +37,15 @@ class DeskStyle final : public QProxyStyle
                             const QWidget* widget) const override;
 
   private:
-    [[nodiscard]] static int flagsFor(int flags, const QString& text);
+    [[nodiscard]] static int aboveTheLine(const QLabel& label);
+    [[nodiscard]] static int flagsFor(int flags, const QString& text, const QPainter& painter);
     static void drawOutline(const QStyleOption& option, QPainter& painter);
     void drawSlider(const QStyleOptionSlider& slider, QPainter& painter, const QWidget* widget) const;
+    void drawScrollBar(const QStyleOptionSlider& bar, QPainter& painter, const QWidget* widget) const;
+    void drawSpinBox(const QStyleOptionSpinBox& box, QPainter& painter, const QWidget* widget) const;
+    static void drawSortArrow(const QStyleOptionHeader& header, QPainter& painter);
     static void drawTab(const QStyleOptionTab& tab, QPainter& painter);
+    static void drawRing(const QPushButton& button, QPainter& painter);
     static void drawFocus(const QStyleOption& option, QPainter& painter);
 };
 

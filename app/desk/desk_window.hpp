@@ -9,6 +9,7 @@
 #include "inventory/text/camp_settings.hpp"
 
 #include <QMainWindow>
+#include <QMap>
 
 #include <array>
 #include <future>
@@ -105,7 +106,7 @@ class DeskWindow final : public QMainWindow
     void buildPlaceButtons(WrapLayout& row);
     void buildActions();
     QAction* command(const QString& text, const QKeySequence& keys, void (DeskWindow::*run)());
-    QPushButton* commandButton(WrapLayout& row, const char* name, const QString& tooltip, QAction* action);
+    QPushButton* commandButton(const char* name, const QString& tooltip, QAction* action);
     QScrollArea* page(const char* name);
 
     // desk_places.cpp
@@ -119,7 +120,8 @@ class DeskWindow final : public QMainWindow
     void takeInPlaces(Camp* camp);
     void makeNextPlace();
 
-    // desk_window.cpp
+    // desk_opening.cpp, desk_window.cpp
+    void takeOnce(CampFiles& files, const QString& folder);
     void take(CampFiles files);
     void keepCamps();
     void afterOpening();
@@ -149,9 +151,10 @@ class DeskWindow final : public QMainWindow
     void restyle(const Preferences& before);
 
     Preferences person_;
-    bool remembers_ = true;  ///< which camps were opened
-    bool campsDue_ = false;  ///< they are not in the file yet
-    bool campComes_ = false; ///< the first camp is being read
+    bool remembers_ = true;                                 ///< which camps were opened
+    bool campsDue_ = false;                                 ///< they are not in the file yet
+    bool campComes_ = false;                                ///< the first camp is being read
+    std::pair<QString, QMap<QString, QString>> earlyDraft_; ///< of a camp that is being read, with its folder
     CampSettings settings_;
     std::optional<Camp> camp_; ///< before the places that show it
     std::string lastGiven_;    ///< the last hand-over of the ledger that was looked at
@@ -179,8 +182,8 @@ class DeskWindow final : public QMainWindow
     QLabel* site_ = nullptr;
     QLabel* sample_ = nullptr;
     QLabel* summary_ = nullptr;
-    QPushButton* newPersonButton_ = nullptr;
-    QPushButton* tableButton_ = nullptr;
+    QAction* newPerson_ = nullptr;
+    QAction* loadPeople_ = nullptr;
     QPushButton* exchangeButton_ = nullptr;
     QComboBox* theme_ = nullptr;
     std::future<void> looksAtEntries_; ///< goes first: it speaks to the window

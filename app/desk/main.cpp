@@ -8,6 +8,7 @@
 #include <QTextStream>
 
 #include <optional>
+#include <utility>
 
 using namespace quarterstep;
 
@@ -26,7 +27,8 @@ int paintInto(DeskWindow& window, const DeskOptions& options, bool opened)
         return say(window.messages().text(), 3);
     if (const auto missing = showNamed(window, options); !missing.isEmpty())
         return say(missing, 1);
-    for (int round = 0; round < 3; ++round) // parts fold once they know how wide they are
+    constexpr int rounds = 10; // parts fold once they know how wide they are, and others follow them
+    for (int round = 0; round < rounds; ++round)
         QApplication::processEvents();
     QWidget* shown = &window;
     for (const auto* name : {"helpWindow", "keySheet"}) // windows of their own
@@ -60,8 +62,9 @@ int main(int argc, char** argv)
         return *answered;
     if (!options.screenshot.isEmpty() && qEnvironmentVariableIsEmpty("QT_QPA_PLATFORM"))
         qputenv("QT_QPA_PLATFORM", "offscreen"); // a picture needs no screen
+    auto early = options.screenshot.isEmpty() ? readAhead(options) : std::future<CampFiles>();
     QApplication application(argc, argv);
-    DeskProgram program(application, options);
+    DeskProgram program(application, options, std::move(early));
     if (!options.screenshot.isEmpty()) {
         program.window().show();
         QApplication::processEvents();

@@ -5,6 +5,7 @@
 
 #include <QApplication>
 #include <QFont>
+#include <QFontMetrics>
 #include <QPalette>
 
 namespace quarterstep
@@ -13,6 +14,7 @@ namespace quarterstep
 namespace
 {
 constexpr auto themeProperty = "quarterstepTheme";
+constexpr int aroundLetters = 6; ///< px in a field, for signs that reach out of their line
 constexpr auto scaleProperty = "quarterstepTextScale";
 
 QColor rgb(unsigned value)
@@ -53,7 +55,8 @@ QPalette paletteOf(const Colours& c)
 
 /// Fields to type in have their colour from the palette: one said here would make their examples as pale
 /// again. %1 base, %2 border, %3 text, %4 muted, %5 accent, %6 text on accent, %7 caution, %8 width of the
-/// focus line, %9 and %10 points of titles and banners
+/// focus line, %9 and %10 points of titles and banners, %11 pixels of the line of a
+/// field
 QString sheetOf(const Colours& c, Theme theme, double points)
 {
     return QStringLiteral(
@@ -62,8 +65,9 @@ QString sheetOf(const Colours& c, Theme theme, double points)
                "waitingFrame,"
                "QFrame#whyFrame,QFrame#linesFrame,QFrame#stockCardFrame,QFrame#stockWorkFrame,QFrame#"
                "editsFrame{background:%1;border:1px solid %2;border-radius:8px;}"
-               "QLabel[role=\"heading\"]{font-weight:700;color:%3;}"
-               "QLabel[role=\"hint\"]{color:%4;}"
+               "QLabel[role=\"heading\"]{font-weight:700;color:%3;padding-top:0.12em;qproperty-indent:"
+               "0;}" // a hamza is tall
+               "QLabel[role=\"hint\"]{color:%4;padding-top:0.12em;qproperty-indent:0;}"
                "QLabel[role=\"title\"]{font-weight:700;color:%3;font-size:%9pt;}"
                "QLabel[role=\"banner\"]{font-weight:700;color:%3;font-size:%10pt;}"
                "QLabel[role=\"badge\"]{font-weight:700;color:%7;border:2px solid "
@@ -73,23 +77,26 @@ QString sheetOf(const Colours& c, Theme theme, double points)
                "QListWidget::item{padding:6px;}"
                "QPlainTextEdit:focus,QTextBrowser:focus,QListWidget:focus{border:%8px solid %5;}"
                "QLabel[role=\"complaint\"]{color:%7;}"
-               "QLineEdit{background:%1;border:1px solid %4;border-radius:4px;padding:3px "
-               "6px;}"
-               "QLineEdit:focus{border:%8px solid %5;padding:2px 5px;}"
+               "QLineEdit{background:%1;border:1px solid %4;border-radius:4px;padding:1px "
+               "6px;min-height:%11px;}"
+               "QAbstractSpinBox{min-height:%11px;}"
+               "QLineEdit:focus{border:%8px solid %5;padding:0px 5px;}"
                "QLineEdit:disabled{background:transparent;border:1px dashed %2;}"
-               "QLineEdit[complained=\"true\"]{border:%8px dashed %7;padding:2px 5px;}"
-               "QLineEdit[complained=\"true\"]:focus{border:%8px solid %7;padding:2px 5px;}"
+               "QLineEdit[complained=\"true\"]{border:%8px dashed %7;padding:0px 5px;}"
+               "QLineEdit[complained=\"true\"]:focus{border:%8px solid %7;padding:0px 5px;}"
                "QPushButton{background:%1;color:%3;border:1px solid %4;border-radius:5px;padding:5px 14px;}"
                "QPushButton:focus{border:%8px solid %5;padding:4px 13px;}"
                "QPushButton:disabled{color:%4;border:1px dashed %2;}"
                "QPushButton[primary=\"true\"]:enabled{background:%5;color:%6;border:1px solid "
                "%5;font-weight:700;}"
                "QPushButton:checked{border:%8px solid %5;padding:4px 13px;background:%5;color:%6;}"
-               "QPushButton[primary=\"true\"]:enabled:focus,QPushButton:checked:focus{border:6px double "
-               "%5;padding:0px 9px;background-clip:padding;}"
+               "QPushButton[primary=\"true\"]:enabled:focus,QPushButton:checked:focus{border:%8px solid "
+               "%5;padding:4px 13px;}"
                "QPushButton:pressed{background:%2;}"
                "QAbstractItemView{background:%1;border:%8px solid transparent;outline:none;}"
                "QHeaderView{border:none;}"
+               "QTableView{gridline-color:%2;}"
+               "QTableCornerButton::section{background:%1;border:none;border-bottom:1px solid %2;}"
                "QScrollArea[read=\"true\"]{border:%8px solid transparent;}"
                "QAbstractItemView:focus,QScrollArea[read=\"true\"]:focus{border:%8px solid %5;}"
                "QHeaderView::section{background:%1;color:%4;border:none;border-bottom:1px solid "
@@ -105,7 +112,8 @@ QString sheetOf(const Colours& c, Theme theme, double points)
              c.accentText.name(), c.caution.name(),
              theme == Theme::sun ? QStringLiteral("3") : QStringLiteral("2"))
         .arg(points * 1.3)
-        .arg(points * 2.0);
+        .arg(points * 2.0)
+        .arg(QFontMetrics(QApplication::font()).height() + aroundLetters);
 }
 } // namespace
 

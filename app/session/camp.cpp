@@ -6,6 +6,7 @@
 #include "inventory/text/rules_hash.hpp"
 
 #include <algorithm>
+#include <utility>
 
 namespace quarterstep
 {
@@ -51,16 +52,34 @@ void Camp::take(WriteBackResult result)
     for (const auto& finding : result.findings)
         tell(finding);
     edited_ = std::move(result.edited);
-    file_ = std::move(result.file);
-    takeLines();
-    takeBalances(result.counts);
+    takeFile(std::move(result.file), result.counts);
+    position_ = result.position;
 }
 
-void Camp::takeLines()
+/// @param counts  of its lines in the ledger; empty: there is none
+void Camp::takeFile(StockFile file, const std::vector<LineCount>& counts)
 {
-    if (index_ && !sameToTheEye(stock_, file_.lines))
+    inFile_.clear();
+    for (const auto& line : file.lines)
+        inFile_.push_back(line.onHand);
+    auto lines = std::exchange(file.lines, {});
+    if (!counts.empty())
+        putCounts(lines, counts);
+    if (index_ && !sameToTheEye(stock_, lines))
         index_.reset();
-    stock_ = file_.lines;
+    stock_ = std::move(lines);
+    file_ = std::move(file);
+}
+
+StockFile Camp::asOnDisk() const
+{
+    auto file = file_;
+    file.lines = stock_;
+    for (std::size_t i = 0; i < file.lines.size(); ++i) {
+        file.lines[i].onHand = inFile_[i];
+        file.lines[i].held = file.lines[i].quarantined = 0;
+    }
+    return file;
 }
 
 const StockIndex& Camp::index() const
@@ -73,12 +92,17 @@ const StockIndex& Camp::index() const
 void Camp::takeBalances(const Snapshot& snapshot)
 {
     position_ = snapshot.position;
-    for (auto& line : stock_)
-        if (const auto* balance = snapshot.of(line.name)) {
-            line.onHand = balance->onHand;
-            line.held = balance->held;
-            line.quarantined = balance->quarantined;
-        }
+    putCounts(stock_, countsOfLines(stock_, snapshot));
+}
+
+/// From a file that was read, without writing to it.
+void Camp::takeUnwritten(StockFile file)
+{
+    if (ledger_)
+        edited_ = editedCounts(file, *ledger_);
+    takeFile(std::move(file), {});
+    if (ledger_)
+        takeBalances(ledger_->snapshot(site()));
 }
 
 void Camp::tellBehind(const Error& error)
@@ -107,7 +131,7 @@ std::vector<Entry> Camp::postAll(std::vector<Entry> entries, std::optional<std::
         if (pauses_ > 0)
             takeBalances(ledger_->snapshot(site()));
         else
-            take(writeBack(folder_, *ledger_, file_));
+            take(writeBack(folder_, *ledger_, asOnDisk()));
     } catch (const Error& error) {
         tellBehind(error);
         for (const auto& entry : posted)
@@ -144,7 +168,7 @@ Camp::WriteBackPause::~WriteBackPause()
     if (--camp_.pauses_ > 0 || !camp_.ledger_ || !camp_.ledger_->writable())
         return;
     try {
-        camp_.take(writeBack(camp_.folder_, *camp_.ledger_, camp_.file_));
+        camp_.take(writeBack(camp_.folder_, *camp_.ledger_, camp_.asOnDisk()));
     } catch (const Error& error) {
         camp_.tellBehind(error);
     }
@@ -165,16 +189,11 @@ bool Camp::isBehind() const
 void Camp::refresh()
 {
     if (ledger_ && ledger_->writable())
-        return take(writeBack(folder_, *ledger_, file_));
+        return take(writeBack(folder_, *ledger_, asOnDisk()));
     auto reading = readStockFile(stockPath(folder_));
     if (!reading.usable())
         throw CampNotOpened(std::move(reading.findings));
-    file_ = std::move(reading.value);
-    takeLines();
-    if (!ledger_)
-        return;
-    edited_ = editedCounts(file_, *ledger_);
-    takeBalances(ledger_->snapshot(site()));
+    takeUnwritten(std::move(reading.value));
 }
 
 void Camp::refreshAfterWriting()

@@ -19,9 +19,13 @@ struct CampFiles {
     StockFile stock;
     FittingRules rules;
     std::vector<Finding> findings;
+    std::optional<Ledger> ledger; ///< where it was opened meanwhile: the one of the usual name
 };
 /// The long part of opening, on whatever thread. Throws CampNotOpened (3) with everything found.
 [[nodiscard]] CampFiles readCampFiles(const std::string& folder);
+/// The same, and opens the ledger of the usual name meanwhile for writing, if it is there and of the form of
+/// today: nothing is made or brought up before the files are known to be in order.
+[[nodiscard]] CampFiles readCampFilesAndLedger(const std::string& folder);
 
 /// Where the ledger is that stock.yaml of this folder names: a file beside it, or an address.
 [[nodiscard]] std::string ledgerLocation(const std::string& folder, const std::string& ledger);
@@ -106,9 +110,11 @@ class Camp
     };
 
   private:
-    void openLedger(Ledger::Mode mode, LastEntries last);
+    void openLedger(Ledger::Mode mode, LastEntries last, std::optional<Ledger> opened);
     void take(WriteBackResult result);
-    void takeLines();
+    void takeFile(StockFile file, const std::vector<LineCount>& counts);
+    void takeUnwritten(StockFile file);
+    [[nodiscard]] StockFile asOnDisk() const;
     void takeBalances(const Snapshot& snapshot);
     void tell(const Finding& finding);
     void tellBehind(const Error& error);
@@ -117,8 +123,9 @@ class Camp
     void keepRules(std::vector<Entry>& entries);
 
     std::string folder_;
-    StockFile file_;               ///< as it stands on the disk
+    StockFile file_;               ///< as it stands on the disk, but for its lines
     std::vector<StockLine> stock_; ///< its lines with the counts of the ledger
+    std::vector<int> inFile_;      ///< on hand of each line as it stands on the disk
     mutable std::optional<StockIndex> index_;
     FittingRules rules_;
     std::optional<Ledger> ledger_;

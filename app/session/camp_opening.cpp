@@ -4,9 +4,11 @@
 
 #include "inventory/store/finding_at.hpp"
 #include "inventory/store/shared_ledger.hpp"
+#include "inventory/store/sqlite_file.hpp"
 
 #include <algorithm>
 #include <filesystem>
+#include <future>
 
 namespace quarterstep
 {
@@ -36,6 +38,16 @@ std::optional<Finding> brokenAtTheEnd(const Ledger& ledger)
     return findingAt(Severity::caution, ledger.path(), "chain-broken", brokenChain(recent));
 }
 
+/// What is wrong with it is told when it is opened again.
+std::optional<Ledger> openedIfItCan(const std::string& location, const std::string& folder)
+{
+    try {
+        return Ledger::open(location, Ledger::Mode::readWrite, folder);
+    } catch (const Error&) {
+        return std::nullopt;
+    }
+}
+
 } // namespace
 
 std::string ledgerLocation(const std::string& folder, const std::string& ledger)
@@ -60,7 +72,7 @@ Camp Camp::open(CampFiles files, Ledger::Mode mode, LastEntries last)
     camp.file_ = std::move(files.stock);
     camp.rules_ = std::move(files.rules);
     camp.findings_ = std::move(files.findings);
-    camp.openLedger(mode, last);
+    camp.openLedger(mode, last, std::move(files.ledger));
     return camp;
 }
 
@@ -82,15 +94,29 @@ CampFiles readCampFiles(const std::string& folder)
     if (std::any_of(found.begin(), found.end(),
                     [](const Finding& f) { return f.severity == Severity::error; }))
         throw CampNotOpened(std::move(found));
-    return {folder, std::move(stock.value), std::move(rules), std::move(found)};
+    return {folder, std::move(stock.value), std::move(rules), std::move(found), {}};
 }
 
-void Camp::openLedger(Ledger::Mode mode, LastEntries last)
+CampFiles readCampFilesAndLedger(const std::string& folder)
+{
+    auto ledger =
+        std::async(std::launch::async, [location = ledgerLocation(folder, StockFile().ledger), &folder] {
+            return isLedgerOfToday(location) ? openedIfItCan(location, folder) : std::nullopt;
+        });
+    auto files = readCampFiles(folder);
+    files.ledger = ledger.get();
+    return files;
+}
+
+void Camp::openLedger(Ledger::Mode mode, LastEntries last, std::optional<Ledger> opened)
 {
     const auto location = ledgerAt();
     if (mode == Ledger::Mode::readOnly && !isSharedLedger(location) && !exists(location))
-        return takeLines();
-    ledger_ = Ledger::open(location, mode, folder_);
+        return takeUnwritten(std::move(file_));
+    if (opened && mode == Ledger::Mode::readWrite && opened->path() == location)
+        ledger_ = std::move(opened);
+    else
+        ledger_ = Ledger::open(location, mode, folder_);
     if (ledger_->moved())
         tell(findingAt(
             Severity::caution, ledger_->path(), "ledger-moved",
@@ -103,9 +129,7 @@ void Camp::openLedger(Ledger::Mode mode, LastEntries last)
         tell(*broken);
     if (ledger_->writable())
         return take(writeBack(folder_, *ledger_, std::move(file_)));
-    takeLines();
-    edited_ = editedCounts(file_, *ledger_);
-    takeBalances(ledger_->snapshot(site()));
+    takeUnwritten(std::move(file_));
 }
 
 std::optional<Finding> lookAtLastEntries(const std::string& location, const std::string& folder)

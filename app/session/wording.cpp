@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/session/wording.hpp"
 
+#include "app/session/powers_ltr.hpp"
 #include "core/fitting/reasons.hpp"
 
 #include <QCoreApplication>
@@ -56,7 +57,7 @@ const char* word(Severity severity)
 
 QString say(const Sentence& sentence)
 {
-    return fill(QCoreApplication::translate("core", sentence.text.c_str()), sentence.arguments);
+    return powersLtr(fill(QCoreApplication::translate("core", sentence.text.c_str()), sentence.arguments));
 }
 
 QString say(const Finding& finding)

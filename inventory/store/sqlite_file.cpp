@@ -3,16 +3,19 @@
 
 #include "inventory/store/entry_id.hpp"
 #include "inventory/store/finding_at.hpp"
+#include "inventory/store/migrations.hpp"
 #include "inventory/store/place.hpp"
 
 #include <fcntl.h>
 #include <unistd.h>
 
+#include <array>
 #include <cerrno>
 #include <chrono>
 #include <cstdio>
 #include <cstring>
 #include <filesystem>
+#include <string_view>
 
 namespace quarterstep
 {
@@ -72,6 +75,26 @@ void removeUnnamed(const std::string& path)
         if (file.is_regular_file(gone) && file.file_size(gone) == 0 && !gone && old)
             fs::remove(file, gone);
     }
+}
+
+/// SQLite, file format, 1.3: user version at 60, application id at 68, the highest byte first.
+bool isLedgerOfToday(const std::string& path)
+{
+    constexpr std::string_view magic("SQLite format 3\0", 16);
+    std::array<char, 72> head{};
+    const int descriptor = ::open(path.c_str(), O_RDONLY | O_CLOEXEC);
+    if (descriptor < 0)
+        return false;
+    const auto got = ::read(descriptor, head.data(), head.size());
+    ::close(descriptor);
+    const auto number = [&head](std::size_t at) {
+        std::int64_t value = 0;
+        for (std::size_t i = at; i < at + 4; ++i)
+            value = value << 8 | static_cast<unsigned char>(head[i]);
+        return value;
+    };
+    return got == static_cast<ssize_t>(head.size()) && std::string_view(head.data(), magic.size()) == magic &&
+           number(60) == ledgerVersion && number(68) == ledgerApplicationId;
 }
 
 } // namespace quarterstep

@@ -14,5 +14,8 @@ void makeEmptyFile(const std::string& path);
 /// What a program left behind that was killed between making a ledger and naming it: empty files
 /// "ledger.sqlite.<id>.new". One that is young may be another program's, about to be named.
 void removeUnnamed(const std::string& path);
+/// Whether the head of a file is that of a ledger of the form this program writes. Not while this process has
+/// that ledger open: see above.
+[[nodiscard]] bool isLedgerOfToday(const std::string& path);
 
 } // namespace quarterstep

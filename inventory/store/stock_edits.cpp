@@ -57,13 +57,35 @@ bool countsAsWritten(const StockFile& file)
     return file.writtenAfter >= 0 && file.countsHash == countsHash(file.lines);
 }
 
-bool follows(const StockFile& file, bool asWritten, const Snapshot& now)
+std::vector<LineCount> countsOfLines(const std::vector<StockLine>& lines, const Snapshot& now)
+{
+    std::vector<LineCount> counts;
+    counts.reserve(lines.size());
+    for (const auto& line : lines) {
+        const auto* balance = now.of(line.name);
+        counts.push_back(balance ? LineCount{balance->onHand, balance->held, balance->quarantined, true}
+                                 : LineCount{});
+    }
+    return counts;
+}
+
+void putCounts(std::vector<StockLine>& lines, const std::vector<LineCount>& counts)
+{
+    for (std::size_t i = 0; i < lines.size(); ++i)
+        if (const auto& count = counts[i]; count.known) {
+            lines[i].onHand = count.onHand;
+            lines[i].held = count.held;
+            lines[i].quarantined = count.quarantined;
+        }
+}
+
+bool follows(const StockFile& file, bool asWritten, const Snapshot& now, const std::vector<LineCount>& counts)
 {
     return asWritten && file.writtenAfter == now.position && file.lines.size() == now.balances.size() &&
-           std::all_of(file.lines.begin(), file.lines.end(), [&](const StockLine& line) {
-               const auto* balance = now.of(line.name);
-               return balance && balance->onHand == line.onHand;
-           });
+           std::equal(file.lines.begin(), file.lines.end(), counts.begin(), counts.end(),
+                      [](const StockLine& line, const LineCount& count) {
+                          return count.known && count.onHand == line.onHand;
+                      });
 }
 
 std::vector<EditedCount> editsIn(const StockFile& file, const Ledger& ledger, const Snapshot& now,

@@ -16,7 +16,9 @@ using Counts = std::map<std::string, int>; ///< line -> on hand
 [[nodiscard]] bool countsAsWritten(const StockFile& file);
 /// Whether nothing is to be written and nothing told: lines, counts and position are those of the ledger, and
 /// the hash that of the counts.
-[[nodiscard]] bool follows(const StockFile& file, bool asWritten, const Snapshot& now);
+/// @param counts  of the lines of the file in `now`
+[[nodiscard]] bool follows(const StockFile& file, bool asWritten, const Snapshot& now,
+                           const std::vector<LineCount>& counts);
 /// The lines edited since the position the file reflects. @param now  of the ledger, for the site of the file
 /// @param asWritten  countsAsWritten(file)
 [[nodiscard]] std::vector<EditedCount> editsIn(const StockFile& file, const Ledger& ledger,

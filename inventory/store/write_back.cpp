@@ -41,11 +41,8 @@ StockFile readAgain(const std::string& path, std::optional<StockFile> lastRead)
                             "the file itself into the camp folder"),
              {}},
             4);
-    if (lastRead) {
-        const auto bytes = readBytes(path);
-        if (bytes.usable() && bytes.value == lastRead->bytes)
-            return *std::move(lastRead);
-    }
+    if (lastRead && holdsBytes(path, lastRead->bytes))
+        return *std::move(lastRead);
     auto reading = readStockFile(path);
     if (!reading.usable())
         throwFirstError(reading.findings);
@@ -126,8 +123,8 @@ StockFile reread(std::string bytes, const std::string& path)
 
 /// Puts the ledger's counts into the file; lines in `kept` get the counts given there, but the hash is over
 /// the ledger's, so that they are seen as edited again at the next opening.
-void putCounts(WriteBackResult& result, const std::string& path, std::int64_t position,
-               const Counts& ledgerCounts, const Counts& kept)
+void writeCounts(WriteBackResult& result, const std::string& path, std::int64_t position,
+                 const Counts& ledgerCounts, const Counts& kept)
 {
     auto& file = result.file;
     std::vector<int> written;
@@ -236,18 +233,19 @@ WriteBackResult bringUp(const std::string& folder, Ledger& ledger, std::optional
     removeLeftovers(folder);
     auto now = ledger.snapshot(result.file.site);
     const bool asWritten = countsAsWritten(result.file);
-    if (follows(result.file, asWritten, now)) { // as at most openings
-        result.counts = std::move(now);
+    result.counts = countsOfLines(result.file.lines, now);
+    result.position = now.position;
+    if (follows(result.file, asWritten, now, result.counts)) // as at most openings
         return result;
-    }
     auto counts = countsOf(now.balances);
     noteMissingEntries(result, path, now);
     noteNames(result, path, now.position, counts);
     const auto edits = editsIn(result.file, ledger, now, asWritten);
     introduceNewLines(result.file, ledger, now, counts);
     const auto kept = keptEdits(result, edits, counts, settled);
-    putCounts(result, path, now.position, counts, kept);
-    result.counts = std::move(now);
+    writeCounts(result, path, now.position, counts, kept);
+    result.counts = countsOfLines(result.file.lines, now);
+    result.position = now.position;
     return result;
 }
 

@@ -16,9 +16,21 @@ struct EditedCount {
     int inLedger = 0; ///< at the position the file reflects
 };
 
+/// What the ledger says of a line; nothing where it does not know it.
+struct LineCount {
+    int onHand = 0;
+    int held = 0;
+    int quarantined = 0;
+    bool known = false;
+};
+[[nodiscard]] std::vector<LineCount> countsOfLines(const std::vector<StockLine>& lines, const Snapshot& now);
+/// Into as many lines; those that are not known keep theirs.
+void putCounts(std::vector<StockLine>& lines, const std::vector<LineCount>& counts);
+
 struct WriteBackResult {
-    StockFile file;  ///< as it stands now
-    Snapshot counts; ///< of the ledger, which the file now follows
+    StockFile file;                ///< as it stands now
+    std::vector<LineCount> counts; ///< of its lines, in the ledger
+    std::int64_t position = 0;     ///< of the ledger, which the file now follows
     bool replaced = false;
     std::vector<EditedCount>
         edited; ///< waiting to be accepted or discarded; what moves meanwhile moves from them

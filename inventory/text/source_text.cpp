@@ -4,6 +4,7 @@
 #include "inventory/text/large_text.hpp"
 
 #include <algorithm>
+#include <array>
 #include <cerrno>
 #include <cstdio>
 #include <cstring>
@@ -219,6 +220,26 @@ Reading<SourceText> checkedUpTo(std::string bytes, const std::string& name, std:
 }
 
 } // namespace
+
+bool holdsBytes(const std::string& path, std::string_view bytes)
+{
+    const int descriptor = ::open(path.c_str(), O_RDONLY | O_CLOEXEC);
+    if (descriptor < 0)
+        return false;
+    std::array<char, 65536> part{};
+    ssize_t got = 0;
+    do {
+        got = ::read(descriptor, part.data(), part.size());
+        if (got < 0 && errno == EINTR)
+            continue;
+        const auto length = static_cast<std::size_t>(std::max<ssize_t>(got, 0));
+        if (got < 0 || bytes.substr(0, length) != std::string_view(part.data(), length))
+            break;
+        bytes.remove_prefix(length);
+    } while (got != 0);
+    ::close(descriptor);
+    return got == 0 && bytes.empty();
+}
 
 Reading<std::string> readBytes(const std::string& path)
 {

@@ -45,6 +45,8 @@ class SourceText
 /// The bytes of a regular file, or of standard input for "-". Findings: file-missing, file-is-folder,
 /// file-unreadable, file-too-large.
 [[nodiscard]] Reading<std::string> readBytes(const std::string& path);
+/// Whether a file can be read and holds exactly these bytes; they are compared a piece at a time.
+[[nodiscard]] bool holdsBytes(const std::string& path, std::string_view bytes);
 
 /// What a file holds, read by `read(bytes, path)`; findings of readBytes where it cannot be read at all.
 template <class Read>

@@ -99,11 +99,14 @@ class LeavesWhenPainted final : public QObject
     bool wanted_;
 };
 
-int beTheDesk(QApplication& application, const QString& when, const QString& folder)
+int beTheDesk(int count, char** words)
 {
+    const QLatin1String when(words[2]);
     DeskOptions options;
-    options.folder = folder;
-    DeskProgram program(application, options);
+    options.folder = QString::fromLocal8Bit(words[3]);
+    auto early = readAhead(options);
+    QApplication application(count, words);
+    DeskProgram program(application, options, std::move(early));
     LeavesWhenPainted leaves(when == QLatin1String("frame"));
     QObject::connect(&program.frame(), &DeskWindow::campOpened, &leaves, [&](bool opened) {
         if (!opened)
@@ -193,12 +196,12 @@ int main(int count, char** words)
     if (!child)
         for (const auto* place : {"XDG_CONFIG_HOME", "XDG_DATA_HOME", "XDG_RUNTIME_DIR"})
             qputenv(place, home.filePath(QLatin1String(place)).toUtf8());
-    QApplication application(count, words);
+    if (child && QLatin1String(words[2]) != QLatin1String("read"))
+        return beTheDesk(count, words);
+    const QApplication application(count, words);
     const auto arguments = QCoreApplication::arguments();
-    if (child && arguments[2] == QLatin1String("read"))
-        return readOnce(arguments[3]);
     if (child)
-        return beTheDesk(application, arguments[2], arguments[3]);
+        return readOnce(arguments[3]);
     if (count < 2) {
         std::cerr << "usage: desk_bench EMPTY_WINDOW [--short] [starting] [scrolling] [bringing] [working]\n";
         return 2;
@@ -211,7 +214,7 @@ int main(int count, char** words)
         kept = start(arguments[1], inShort) && kept;
     if (wanted("scrolling"))
         kept = scroll(inShort) && kept;
-    applyTheme(application, Theme::light); // as the program does: parts are laid out by its style
+    applyTheme(*qApp, Theme::light); // as the program does: parts are laid out by its style
     if (wanted("bringing"))
         kept = bringsInFluently(inShort) && kept;
     if (wanted("working"))

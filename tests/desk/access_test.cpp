@@ -11,6 +11,7 @@
 #include <QFontMetrics>
 #include <QPalette>
 #include <QPlainTextEdit>
+#include <QScrollBar>
 
 using namespace quarterstep;
 namespace utf = boost::unit_test;
@@ -115,6 +116,28 @@ BOOST_AUTO_TEST_CASE(examples_in_empty_fields_can_be_read_as_they_are_painted,
     applyTheme(*qApp, Theme::light);
 }
 
+BOOST_AUTO_TEST_CASE(what_is_in_sight_stands_out_in_a_scroll_bar,
+                     *utf::label("REF") * utf::description("WCAG 2.2, 1.4.11: 3 : 1"))
+{
+    for (const auto theme : {Theme::light, Theme::dark, Theme::sun}) {
+        applyTheme(*qApp, theme);
+        for (const auto orientation : {Qt::Horizontal, Qt::Vertical}) {
+            QScrollBar bar(orientation);
+            bar.setRange(0, 100);
+            bar.setPageStep(100); // half of all is in sight: that at the beginning
+            orientation == Qt::Horizontal ? bar.resize(300, 14) : bar.resize(14, 300);
+            const auto image = bar.grab().toImage();
+            const auto at = [&](int along) {
+                return orientation == Qt::Horizontal ? image.pixelColor(along, 7)
+                                                     : image.pixelColor(7, along);
+            };
+            BOOST_TEST(contrast(at(80), at(220)) >= 3.0, nameOf(theme).toStdString());
+            BOOST_TEST(contrast(at(80), coloursOf(theme).base) >= 3.0, nameOf(theme).toStdString());
+        }
+    }
+    applyTheme(*qApp, Theme::light);
+}
+
 BOOST_AUTO_TEST_CASE(sun_mode_is_black_on_white_and_at_least_fourteen_points, *utf::label("PROP"))
 {
     applyTheme(*qApp, Theme::sun);
@@ -127,7 +150,8 @@ BOOST_AUTO_TEST_CASE(sun_mode_is_black_on_white_and_at_least_fourteen_points, *u
 BOOST_AUTO_TEST_CASE(the_fonts_have_the_signs_the_desk_writes, *utf::label("PROP"))
 {
     const QFontMetrics metrics(QApplication::font());
-    for (const char32_t sign : {U'\u0394', U'\u00B7', U'\u2212', U'\u00D7', U'\u25B8', U'\u0628'})
+    for (const char32_t sign :
+         {U'\u0394', U'\u00B7', U'\u2212', U'\u00D7', U'\u25B8', U'\u25C2', U'\u2190', U'\u2192', U'\u0628'})
         BOOST_TEST(metrics.inFontUcs4(sign), "U+" << std::hex << static_cast<unsigned>(sign));
 }
 

@@ -6,11 +6,14 @@
 #include "app/desk/places/audit_place.hpp"
 #include "app/desk/places/bench_panel.hpp"
 #include "app/desk/plots/chart_data.hpp"
+#include "app/desk/theme.hpp"
 #include "inventory/text/prescription_table.hpp"
-#include "tests/desk/given_camp.hpp"
+#include "tests/desk/desk_walk.hpp"
 
 #include <QAbstractItemModelTester>
+#include <QApplication>
 #include <QComboBox>
+#include <QHeaderView>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
@@ -101,6 +104,96 @@ BOOST_AUTO_TEST_CASE(a_camp_without_a_ledger_says_so, *utf::label("PROP"))
         named<QLabel>(desk.window, "auditFigures").text().contains(QStringLiteral("nothing to audit")));
 }
 
+BOOST_AUTO_TEST_CASE(who_and_what_stand_first_and_take_the_room_that_empty_columns_leave, *utf::label("PROP"))
+{
+    AuditDesk desk;
+    desk.window.resize(1920, 1080);
+    QTest::qWait(20);
+    auto& view = findings(desk);
+    const auto* header = view.horizontalHeader();
+    BOOST_TEST(header->visualIndex(FindingsModel::personColumn) == 0);
+    BOOST_TEST(header->visualIndex(FindingsModel::classColumn) == 1);
+    BOOST_TEST(header->visualIndex(FindingsModel::detailColumn) == 2);
+    bool slips = false;
+    for (int row = 0; row < view.model()->rowCount(); ++row)
+        slips = slips || !view.model()->index(row, FindingsModel::slipColumn).data().toString().isEmpty();
+    BOOST_TEST(view.isColumnHidden(FindingsModel::slipColumn) == !slips);
+    BOOST_TEST(header->length() <= view.viewport()->width());
+    for (int row = 0; row < view.model()->rowCount(); ++row) {
+        const auto words = view.model()->index(row, FindingsModel::classColumn).data().toString();
+        BOOST_TEST(view.fontMetrics().horizontalAdvance(words) <
+                       2 * view.columnWidth(FindingsModel::classColumn),
+                   words.toStdString());
+    }
+}
+
+BOOST_AUTO_TEST_CASE(where_letters_are_large_the_parts_stand_below_each_other, *utf::label("PROP"))
+{
+    for (const int scale : {100, 200}) {
+        applyTheme(*qApp, Theme::sun, scale);
+        AuditDesk desk;
+        desk.window.resize(1366, 768);
+        QTest::qWait(50);
+        const auto place = [&](const char* name) {
+            return placeOf(named<QWidget>(desk.window, name), desk.window);
+        };
+        const auto list = place("findingsFrame");
+        const auto one = place("caseFrame");
+        BOOST_TEST((scale == 100 ? one.left() > list.right() : one.top() > list.bottom()), scale);
+        BOOST_TEST(one.right() <= 1366, scale); // nothing to scroll to at the side
+        BOOST_TEST(list.right() <= 1366, scale);
+    }
+    applyTheme(*qApp, Theme::light);
+}
+
+BOOST_AUTO_TEST_CASE(no_border_is_cut_in_a_mirrored_window, *utf::label("REG"))
+{
+    QApplication::setLayoutDirection(Qt::RightToLeft);
+    {
+        AuditDesk desk;
+        desk.window.resize(1366, 768);
+        QTest::qWait(50);
+        const auto& parts = named<QWidget>(desk.window, "auditSplitter");
+        for (const auto* name : {"findingsFrame", "caseFrame"})
+            BOOST_TEST(parts.rect().contains(named<QWidget>(desk.window, name).geometry()), name);
+    }
+    QApplication::setLayoutDirection(Qt::LeftToRight);
+}
+
+BOOST_AUTO_TEST_CASE(a_person_asked_for_is_chosen_and_what_narrows_the_list_stands_with_the_list_only,
+                     *utf::label("PROP"))
+{
+    AuditDesk desk;
+    desk.window.audit().choosePerson(QStringLiteral("P-1"));
+    BOOST_TEST(desk.label("caseHeading").contains(QStringLiteral("P-1")));
+    BOOST_TEST(named<QComboBox>(desk.window, "classBox").isVisible());
+    desk.window.audit().showView(2);
+    BOOST_TEST(!named<QComboBox>(desk.window, "classBox").isVisible());
+    BOOST_TEST(!named<QLineEdit>(desk.window, "findingsFilter").isVisible());
+    QTest::keyClick(&desk.window, Qt::Key_F, Qt::ControlModifier);
+    BOOST_TEST(named<QLineEdit>(desk.window, "findingsFilter").isVisible());
+}
+
+BOOST_AUTO_TEST_CASE(what_is_short_leaves_its_room_to_what_is_long, *utf::label("PROP"))
+{
+    AuditDesk desk;
+    desk.window.resize(1920, 1080);
+    QTest::qWait(20);
+    const auto& words = named<QLabel>(desk.window, "caseWords");
+    const auto& around = named<QWidget>(desk.window, "caseWordsScroll");
+    BOOST_TEST(around.height() <= std::max(words.heightForWidth(words.width()), around.minimumHeight()) + 12);
+    const auto& slips = named<QTextBrowser>(desk.window, "slipsText");
+    BOOST_TEST(slips.height() <= slips.maximumHeight());
+    BOOST_TEST(named<QTableView>(desk.window, "caseCriteria").height() > 400);
+    desk.window.audit().showView(1);
+    QTest::qWait(20);
+    BOOST_TEST(named<QWidget>(desk.window, "auditChart").height() >
+               4 * named<QTableView>(desk.window, "chartTable").height());
+    desk.window.audit().showView(2);
+    BOOST_TEST(named<QLabel>(desk.window, "lotsWords").isVisible());      // none was drawn
+    BOOST_TEST(desk.label("dueHeading").endsWith(QStringLiteral(": 0"))); // an empty list says that it is
+}
+
 BOOST_AUTO_TEST_CASE(a_chart_that_cannot_be_drawn_says_why_and_has_its_numbers_all_the_same,
                      *utf::label("PROP"))
 {
@@ -129,7 +222,8 @@ BOOST_AUTO_TEST_CASE(a_lot_is_drawn_its_sheet_written_read_back_and_decided, *ut
     auto& lots = named<QTableView>(desk.window, "lotsView");
     BOOST_TEST_REQUIRE(lots.model()->rowCount() == 1);
     BOOST_TEST(lots.model()->index(0, 3).data().toString().toStdString() == "not read yet");
-    bench.readSheet(sheet); // nothing was filled in
+    BOOST_TEST(lots.currentIndex().row() == 0); // whose sheet is asked for
+    bench.readSheet(sheet);                     // nothing was filled in
     const auto decided = lots.model()->index(0, 3).data().toString().toStdString();
     BOOST_TEST((desk.window.messages().code().toStdString() != "" || decided != "not read yet"), decided);
     bench.readSheet(desk.folder.path() + QStringLiteral("/people.csv")); // no sheet at all

@@ -17,6 +17,7 @@
 #include <QClipboard>
 #include <QComboBox>
 #include <QGuiApplication>
+#include <QHeaderView>
 #include <QPushButton>
 #include <QTableView>
 #include <QTest>
@@ -121,6 +122,10 @@ BOOST_AUTO_TEST_CASE(every_row_says_how_it_was_read_and_what_was_not_understood,
     BOOST_TEST(reading.count(QChar(0x2068)) == 1); // the PD; both eyes stand in one
     BOOST_TEST(reading.count(QStringLiteral("+2.00")) == 1);
     BOOST_TEST(desk.cell(1, BroughtRowsModel::readingColumn).isEmpty());
+    auto& table = named<QTableView>(desk.window, "broughtRowsView"); // a full reading is seen whole
+    BOOST_TEST(table.fontMetrics().averageCharWidth() * 64 <=
+               table.columnWidth(BroughtRowsModel::readingColumn) *
+                   ((table.verticalHeader()->defaultSectionSize() - 8) / table.fontMetrics().height()));
     BOOST_TEST(desk.cell(1, BroughtRowsModel::foundColumn).contains(QStringLiteral("1.50")));
     auto& findings = named<QTableView>(desk.window, "broughtFindingsView");
     auto& view = named<QTableView>(desk.window, "broughtRowsView");

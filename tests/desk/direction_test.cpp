@@ -5,6 +5,7 @@
 #include "app/desk/models/plane_model.hpp"
 #include "app/desk/theme.hpp"
 #include "app/desk/words.hpp"
+#include "app/session/powers_ltr.hpp"
 #include "app/session/wording.hpp"
 #include "tests/desk/camp_folder.hpp"
 
@@ -77,6 +78,22 @@ BOOST_AUTO_TEST_CASE(cells_with_powers_and_prism_are_painted_alike_in_both_direc
         BOOST_TEST(sameBothWays(plane.index(row, PlaneModel::meanColumn).data().toString()));
 }
 
+BOOST_AUTO_TEST_CASE(powers_in_a_sentence_from_right_to_left_stay_as_they_are_written, *utf::label("DER"))
+{
+    const auto arabic = QString::fromUtf8("\u0627\u0643\u062A\u0628 %1\u060C \u0645\u062B\u0644");
+    for (const auto* text : {"-1.50", "+0.75 x 90", "-1.25 -0.50 x 90", "2026-11-27", "-0.50", "3 x 4"})
+        BOOST_TEST(powersLtr(arabic.arg(QLatin1String(text))).toStdString() ==
+                       arabic.arg(ltr(QLatin1String(text))).toStdString(),
+                   text);
+    for (const auto& text : {ltr(QStringLiteral("-1.25 -0.50 x 90")), QStringLiteral("N+200-60M-BK"),
+                             QStringLiteral("0.75"), QStringLiteral("150"), QStringLiteral("6/12")})
+        BOOST_TEST(powersLtr(arabic.arg(text)).toStdString() == arabic.arg(text).toStdString());
+    BOOST_TEST(powersLtr(arabic.arg(QStringLiteral("+2.00. "))).toStdString() ==
+               arabic.arg(ltr(QStringLiteral("+2.00")) + QStringLiteral(". ")).toStdString());
+    const auto english = QStringLiteral("cylinder +0.75 has no axis; write +0.75 x 90");
+    BOOST_TEST(powersLtr(english).toStdString() == english.toStdString());
+}
+
 /// How far from the right edge each line of a label begins, in pixels.
 std::vector<int> beginnings(QLabel& label)
 {
@@ -113,6 +130,41 @@ BOOST_AUTO_TEST_CASE(every_line_of_words_begins_at_the_right, *utf::label("REG")
                 BOOST_TEST(begin <= 3, width << ": a line begins at " << begin);
         }
     }
+    QApplication::setLayoutDirection(Qt::LeftToRight);
+}
+
+BOOST_AUTO_TEST_CASE(a_label_cuts_no_sign_above_a_letter, *utf::label("REG"))
+{
+    QApplication::setLayoutDirection(Qt::RightToLeft);
+    applyTheme(*qApp, Theme::light, 200);
+    for (const auto* role : {"", "heading", "banner"}) {
+        QLabel label(QString::fromUtf8("\u0623\u064A"));
+        label.setProperty("role", QLatin1String(role));
+        label.setStyleSheet(QStringLiteral("color:black;background:white"));
+        label.show();
+        const auto image = label.grab().toImage();
+        int inked = 0;
+        for (int x = 0; x < image.width(); ++x)
+            inked += qGray(image.pixel(x, 0)) < 250 ? 1 : 0;
+        BOOST_TEST(inked == 0, "'" << role << "' reaches to the edge: " << label.contentsMargins().top()
+                                   << " of " << label.height());
+    }
+    applyTheme(*qApp, Theme::light);
+    QApplication::setLayoutDirection(Qt::LeftToRight);
+}
+
+BOOST_AUTO_TEST_CASE(a_name_alone_begins_at_the_right_but_in_a_field_that_is_never_mirrored,
+                     *utf::label("REG"))
+{
+    applyTheme(*qApp, Theme::light);
+    QApplication::setLayoutDirection(Qt::RightToLeft);
+    QLabel label(ltr(QStringLiteral("N+125-60M-BK")));
+    label.setStyleSheet(QStringLiteral("color:black;background:white"));
+    label.resize(300, label.fontMetrics().lineSpacing());
+    BOOST_TEST_REQUIRE(beginnings(label).size() == 1U);
+    BOOST_TEST(beginnings(label).front() <= 3);
+    label.setLayoutDirection(Qt::LeftToRight);
+    BOOST_TEST(beginnings(label).front() > 100);
     QApplication::setLayoutDirection(Qt::LeftToRight);
 }
 

@@ -40,6 +40,13 @@ void nothingCovers(const QWidget& parent, const std::string& page)
         }
 }
 
+/// What the head of the window does without on a small screen; it stands in the place Stock and in the title.
+bool leftOut(const QWidget& widget)
+{
+    return widget.size().isEmpty() && (widget.objectName() == QStringLiteral("summaryLabel") ||
+                                       widget.objectName() == QStringLiteral("sampleLabel"));
+}
+
 /// Parts fold once they know how wide they are, and what is around them follows: until nothing moves any
 /// more, however busy the machine is.
 void settle(const QWidget& window)
@@ -127,7 +134,8 @@ BOOST_AUTO_TEST_CASE(at_200_per_cent_on_a_small_screen_nothing_is_cut_and_all_ca
                 const bool text = qobject_cast<const QAbstractButton*>(widget) ||
                                   qobject_cast<const QComboBox*>(widget) ||
                                   (label && !label->wordWrap() && !label->text().isEmpty());
-                if (!text || !widget->isVisible() || !ours(*widget) || widget->window() != &desk.window)
+                if (!text || !widget->isVisible() || leftOut(*widget) || !ours(*widget) ||
+                    widget->window() != &desk.window)
                     continue;
                 BOOST_TEST(widget->width() >= widget->minimumSizeHint().width(),
                            page.name << ": " << called(*widget) << " is cut: " << widget->width() << " of "
@@ -138,7 +146,7 @@ BOOST_AUTO_TEST_CASE(at_200_per_cent_on_a_small_screen_nothing_is_cut_and_all_ca
             for (const auto* widget : desk.window.findChildren<QWidget*>()) {
                 if (!widget->isVisible() || widget->window() != &desk.window)
                     continue;
-                if (const auto* label = qobject_cast<const QLabel*>(widget))
+                if (const auto* label = qobject_cast<const QLabel*>(widget); label && !leftOut(*label))
                     BOOST_TEST(wordsFit(*label), language << " " << page.name << ": " << called(*label)
                                                           << " is cut: " << label->height() << " of "
                                                           << label->heightForWidth(label->width()));
@@ -146,7 +154,8 @@ BOOST_AUTO_TEST_CASE(at_200_per_cent_on_a_small_screen_nothing_is_cut_and_all_ca
                     nothingCovers(*widget, std::string(language) + " " + page.name);
             }
             for (const auto* part : named<QWidget>(desk.window, "deskHeader").findChildren<QWidget*>())
-                if (part->isVisible() && part->parentWidget()->objectName() == QStringLiteral("deskHeader"))
+                if (part->isVisible() && !leftOut(*part) &&
+                    part->parentWidget()->objectName() == QStringLiteral("deskHeader"))
                     BOOST_TEST(part->parentWidget()->rect().contains(part->geometry()),
                                page.name << ": " << called(*part) << " hangs out of the header");
             // Whatever lies outside of the screen lies inside something that scrolls.

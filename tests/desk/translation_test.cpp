@@ -49,6 +49,15 @@ BOOST_AUTO_TEST_CASE(words_of_every_room_come_from_the_catalogue, *utf::label("P
     BOOST_TEST(hasArabic(named<QLabel>(desk.window, "summaryLabel").text()));
 }
 
+BOOST_AUTO_TEST_CASE(a_finding_is_told_in_the_language_with_powers_as_written, *utf::label("REG"))
+{
+    const Arabic arabic;
+    const auto told = say(Sentence{"cylinder %1 has no axis; write it with its axis, as %1 x 90", {"+0.75"}});
+    BOOST_TEST_REQUIRE(hasArabic(told));
+    BOOST_TEST(told.contains(ltr(QStringLiteral("+0.75 x 90"))), told.toStdString());
+    BOOST_TEST(told.count(ltr(QStringLiteral("+0.75"))) == 1, told.toStdString());
+}
+
 BOOST_AUTO_TEST_CASE(an_answer_is_told_in_the_language_with_powers_as_written, *utf::label("PROP"))
 {
     const Arabic arabic;

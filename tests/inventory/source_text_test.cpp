@@ -35,6 +35,23 @@ void checkBytes(const std::string& marked, const std::vector<std::string>& codes
 
 BOOST_AUTO_TEST_SUITE(source_text)
 
+BOOST_AUTO_TEST_CASE(bytes_of_a_file_are_compared_to_the_last_one, *utf::label("PROP"))
+{
+    const auto path = (std::filesystem::temp_directory_path() / "qs-holds-bytes").string();
+    std::string bytes(200'000, 'a'); // more than one piece
+    std::ofstream(path, std::ios::binary) << bytes;
+    BOOST_TEST(holdsBytes(path, bytes));
+    BOOST_TEST(!holdsBytes(path, bytes.substr(1)));
+    BOOST_TEST(!holdsBytes(path, bytes + "a"));
+    bytes.back() = 'b';
+    BOOST_TEST(!holdsBytes(path, bytes));
+    std::ofstream(path, std::ios::binary).flush();
+    BOOST_TEST(holdsBytes(path, ""));
+    std::filesystem::remove(path);
+    BOOST_TEST(!holdsBytes(path, ""));
+    BOOST_TEST(!holdsBytes(std::filesystem::temp_directory_path().string(), ""));
+}
+
 BOOST_AUTO_TEST_CASE(good_text_passes_in_any_script, *utf::label("DER"))
 {
     checkBytes("a: é — हिन्दी 👓\n", {});

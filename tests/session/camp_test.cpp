@@ -5,7 +5,9 @@
 
 #include "app/session/camp.hpp"
 #include "inventory/store/connection.hpp"
+#include "inventory/store/sqlite_file.hpp"
 #include "tests/inventory/folder.hpp"
+#include "tests/inventory/form_one.hpp"
 #include "tests/inventory/qt_application.hpp"
 
 #include <sys/mount.h>
@@ -73,6 +75,43 @@ BOOST_AUTO_TEST_CASE(a_folder_without_a_ledger_is_read_and_nothing_is_made, *utf
     BOOST_TEST(readBytes(files.stock) == stockText);
     BOOST_TEST(!std::filesystem::exists(files.folder / "ledger.sqlite"));
     QS_CHECK_ERROR("ledger-missing", 3, camp.ledger());
+}
+
+BOOST_AUTO_TEST_CASE(a_ledger_of_today_is_opened_while_the_files_are_read, *utf::label("PROP"))
+{
+    const CampFolder files;
+    const auto read = readCampFilesAndLedger(files.folder.path());
+    BOOST_TEST(!read.ledger.has_value()); // there is none, and none is made
+    BOOST_TEST(!std::filesystem::exists(files.folder / "ledger.sqlite"));
+    files.open(readWrite).post(oneOf("A"));
+    auto again = readCampFilesAndLedger(files.folder.path());
+    BOOST_TEST_REQUIRE(again.ledger.has_value());
+    auto camp = Camp::open(std::move(again), readWrite);
+    BOOST_TEST(camp.stock()[0].onHand == 2);
+    camp.post(oneOf("A"));
+    BOOST_TEST(camp.stock()[0].onHand == 1);
+    BOOST_TEST(readBytes(files.stock).find("on hand: 1}\n  - {line: B") != std::string::npos);
+}
+
+BOOST_AUTO_TEST_CASE(a_ledger_of_another_name_or_form_is_not_opened_before_the_files_are_in_order,
+                     *utf::label("PROP"))
+{
+    const CampFolder named;
+    named.open(readWrite).post(oneOf("A"));
+    named.edit("site: Orrowen", "ledger: other.sqlite\nsite: Orrowen");
+    auto read = readCampFilesAndLedger(named.folder.path());
+    auto camp = Camp::open(std::move(read), readWrite);
+    BOOST_TEST(camp.ledger().path() == (named.folder / "other.sqlite"));
+
+    const TemporaryFolder older;
+    const auto path = formTwo(older.path());
+    const auto before = readBytes(path);
+    writeBytes(older / "stock.yaml", "format: quarterstep stock 1\nlines: [\n");
+    BOOST_CHECK_THROW((void)readCampFilesAndLedger(older.path()), CampNotOpened);
+    BOOST_TEST((readBytes(path) == before)); // nothing was brought up
+    BOOST_TEST(!isLedgerOfToday(path));
+    BOOST_TEST(!isLedgerOfToday(older / "stock.yaml"));
+    BOOST_TEST(isLedgerOfToday(named.folder / "other.sqlite"));
 }
 
 BOOST_AUTO_TEST_CASE(a_hand_over_reaches_ledger_counts_and_file, *utf::label("PROP"))

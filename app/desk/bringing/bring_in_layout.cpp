@@ -6,6 +6,7 @@
 #include "app/desk/models/brought_rows_model.hpp"
 #include "app/desk/models/finding_list_model.hpp"
 #include "app/desk/places/parts.hpp"
+#include "app/desk/places/table_room.hpp"
 #include "app/desk/shell/folding_row.hpp"
 #include "app/desk/shell/wrap_layout.hpp"
 
@@ -132,11 +133,12 @@ QWidget* BringInPanel::buildPreview()
     rowsView_ = tableOf(rows_, QStringLiteral("broughtRowsView"), tr("Rows as they are read"));
     rowsView_->setToolTip(tr("Choose a row: what was found about it stands below"));
     giveWidths(*rowsView_, {5, 8, 12});
-    shareWidth(*rowsView_, {{BroughtRowsModel::foundColumn, 3}, {BroughtRowsModel::readingColumn, 5}});
-    giveLines(*rowsView_, 2); // a full reading
+    shareWidth(*rowsView_, {{BroughtRowsModel::foundColumn, 1}, {BroughtRowsModel::readingColumn, 1}});
+    constexpr int fullReading = 64; // characters
+    wrapIn(*rowsView_, BroughtRowsModel::readingColumn, fullReading, 2);
     connect(rowsView_->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
             &BringInPanel::showFindings);
-    giveRoom(*rowsView_, 7);
+    giveRoom(*rowsView_, 5);
     column->addWidget(rowsView_, 3);
     findingsTitle_ = hinted({}, QStringLiteral("broughtFindingsTitle"));
     column->addWidget(findingsTitle_);
@@ -144,8 +146,9 @@ QWidget* BringInPanel::buildPreview()
     findingsView_->setToolTip(tr("Kind, line and column in the file, what was found, and its code"));
     giveWidths(*findingsView_, {10, 8, 40, 20});
     shareWidth(*findingsView_, {{FindingListModel::sentenceColumn, 1}});
-    giveLines(*findingsView_, 2);
-    giveRoom(*findingsView_, 4);
+    constexpr int fullSentence = 90; // characters
+    wrapIn(*findingsView_, FindingListModel::sentenceColumn, fullSentence, 2);
+    giveRoom(*findingsView_, 3);
     column->addWidget(findingsView_, 1);
     return frame;
 }

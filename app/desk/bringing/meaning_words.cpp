@@ -83,7 +83,9 @@ QString readingWords(const PersonRecord& person)
     auto eyes = inOneLine(DeskWords::tr("R %1").arg(ltr(cellOf("right")))) + QStringLiteral("; ") +
                 inOneLine(DeskWords::tr("L %1").arg(ltr(cellOf("left"))));
     if (!addition.empty())
-        eyes = DeskWords::tr("%1 add %2").arg(eyes, ltr(addition));
+        eyes = DeskWords::tr("%1 add %2") // its words are not left behind in the line before
+                   .arg(eyes, ltr(addition))
+                   .replace(QLatin1Char(' ') + ltr(addition), QChar(QChar::Nbsp) + ltr(addition));
     QStringList parts{ltr(eyes)};
     for (const auto& [name, cell] : cells) {
         const bool told = name == "person" || name == "right" || name == "left" ||

@@ -57,15 +57,16 @@ SendOutPanel::SendOutPanel(MessageBar& messages, LongWork& work, QWidget* parent
     QVBoxLayout* inside = nullptr;
     auto* frame =
         framed(QStringLiteral("sendFindingsFrame"), tr("What stays here, or leaves otherwise"), inside);
-    inside->addWidget(
-        hinted(tr("Check first, or write; then it stands here."), QStringLiteral("sendFindingsHint")));
-    auto* view =
+    hint_ = hinted(tr("Check first, or write; then it stands here."), QStringLiteral("sendFindingsHint"));
+    inside->addWidget(hint_);
+    auto* view = view_ =
         tableOf(findings_, QStringLiteral("sendFindingsView"), tr("What stays here, or leaves otherwise"));
     view->setToolTip(tr("What stays here, or leaves otherwise"));
     giveWidths(*view, {10, 8, 40, 20});
     shareWidth(*view, {{FindingListModel::sentenceColumn, 1}});
     giveLines(*view, 2);
     inside->addWidget(view, 1);
+    inside->addStretch(0);
     column->addWidget(frame, 1);
     buildEnd(*column);
     for (auto* box : {format_, who_})
@@ -93,8 +94,16 @@ void SendOutPanel::begin(const Camp* camp, SendOutPeople people)
 {
     camp_ = camp;
     people_ = std::move(people);
-    findings_->show({});
+    tell({});
     refresh();
+}
+
+/// Only one of both, so that the buttons below stay in sight where the letters are large.
+void SendOutPanel::tell(std::vector<Finding> findings)
+{
+    view_->setVisible(!findings.empty());
+    hint_->setVisible(findings.empty());
+    findings_->show(std::move(findings));
 }
 
 ExchangeFormat SendOutPanel::format() const
@@ -185,7 +194,7 @@ void SendOutPanel::ended(const SendOut& wanted, std::size_t count, const SentOut
                          const std::exception_ptr& problem, bool stopped)
 {
     busy_ = false;
-    findings_->show(sent.findings);
+    tell(sent.findings);
     runCommand(messages_, [&] {
         if (stopped && sent.files == 0)
             return messages_.showDone(tr("Stopped. Nothing was written."));

@@ -14,6 +14,7 @@ class QBoxLayout;
 class QComboBox;
 class QLabel;
 class QPushButton;
+class QTableView;
 
 namespace quarterstep
 {
@@ -58,6 +59,7 @@ class SendOutPanel final : public QWidget
     [[nodiscard]] std::vector<PersonRecord> chosen() const;
     [[nodiscard]] int count() const;
     void buildEnd(QBoxLayout& column);
+    void tell(std::vector<Finding> findings);
     void run(const SendOut& wanted);
     void ended(const SendOut& wanted, std::size_t count, const SentOut& sent,
                const std::exception_ptr& problem, bool stopped);
@@ -68,6 +70,8 @@ class SendOutPanel final : public QWidget
     SendOutPeople people_;
     bool busy_ = false;
     FindingListModel* findings_;
+    QTableView* view_ = nullptr;
+    QLabel* hint_ = nullptr;
     QComboBox* format_ = nullptr;
     QComboBox* who_ = nullptr;
     QLabel* counted_ = nullptr;

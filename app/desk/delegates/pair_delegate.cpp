@@ -135,9 +135,15 @@ class PairLayout
         left_ += shapeWidth;
         width_ -= shapeWidth;
         const auto small = scaled(font, 0.95, false);
-        beside(texts.power, scaled(font, 1.25, true), body,
-               {texts.verdict, scaled(font, 1.0, true), colour, {}}, true);
-        beside(texts.pull, font, body, {texts.count, font, colours_.muted, {}}, false);
+        const Words count{texts.count, font, colours_.muted, {}};
+        const int verdictLine = y_;
+        if (beside(texts.power, scaled(font, 1.25, true), body,
+                   {texts.verdict, scaled(font, 1.0, true), colour, {}}, true)) {
+            atEnd(count, verdictLine); // a line of its own has room for both
+            add(texts.pull, font, body, width_);
+        } else {
+            beside(texts.pull, font, body, count, false);
+        }
         add(texts.left, small, colours_.muted, width_);
         if (!texts.reason.isEmpty())
             add(texts.reason, small, colour, width_);
@@ -163,18 +169,29 @@ class PairLayout
         y_ += height + 2;
     }
 
-    /// `end` at the far side of the first line, on a line of its own where `text` would have to be broken for
-    /// it and `mayMove` says so.
-    void beside(const QString& text, const QFont& font, const QColor& colour, const Words& end, bool mayMove)
+    /// At the far side of the line that begins at `y`; its width.
+    int atEnd(const Words& end, int y)
+    {
+        const QFontMetrics metrics(end.font);
+        const int endWidth = metrics.horizontalAdvance(end.text) + 4;
+        words_.push_back({end.text, end.font, end.colour,
+                          QRect(left_ + width_ - endWidth, y, endWidth, metrics.height()), Qt::AlignRight});
+        return endWidth;
+    }
+
+    /// `end` at the far side of the first line, or on a line of its own where `text` would have to be broken
+    /// for it and `mayMove` says so; whether it was moved.
+    bool beside(const QString& text, const QFont& font, const QColor& colour, const Words& end, bool mayMove)
     {
         const int endWidth = QFontMetrics(end.font).horizontalAdvance(end.text) + 4;
-        const bool moved = mayMove && QFontMetrics(font).horizontalAdvance(text) + edge + endWidth > width_;
-        const int height = QFontMetrics(moved ? end.font : font).height();
-        const QRect place(left_ + (moved ? 0 : width_ - endWidth), y_, moved ? width_ : endWidth, height);
-        words_.push_back({end.text, end.font, end.colour, place, moved ? Qt::AlignLeft : Qt::AlignRight});
-        if (moved)
-            y_ += height + 2;
-        add(text, font, colour, moved ? width_ : width_ - endWidth - edge);
+        if (mayMove && QFontMetrics(font).horizontalAdvance(text) + edge + endWidth > width_) {
+            add(end.text, end.font, end.colour, width_);
+            add(text, font, colour, width_);
+            return true;
+        }
+        atEnd(end, y_);
+        add(text, font, colour, width_ - endWidth - edge);
+        return false;
     }
 
     Colours colours_;

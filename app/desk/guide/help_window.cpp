@@ -20,7 +20,11 @@ HelpWindow::HelpWindow(QWidget* parent)
 {
     setObjectName(QStringLiteral("helpWindow"));
     setWindowTitle(tr("Help: Quarterstep"));
-    resize(980, 700);
+    const auto around = parent ? parent->window()->size() : QSize();
+    constexpr int widest = 1400; // px; longer lines are hard to read
+    resize(QSize(980, 700).expandedTo({std::min(around.width() * 9 / 10, widest), around.height() * 9 / 10}));
+    constexpr int titleCharacters = 16; // of a line in the list of pages
+    topics_->setMinimumWidth(titleCharacters * fontMetrics().averageCharWidth());
     topics_->setObjectName(QStringLiteral("helpTopics"));
     topics_->setAccessibleName(tr("Pages of the manual"));
     topics_->setToolTip(tr("Chooses a page of the manual"));

@@ -2,6 +2,7 @@
 #include "app/desk/guide/key_sheet.hpp"
 
 #include <QAction>
+#include <QFontMetrics>
 #include <QKeySequence>
 #include <QTextBrowser>
 #include <QVBoxLayout>
@@ -32,12 +33,28 @@ void put(QList<KeyGroup>& groups, const QString& title, const QString& key, cons
 }
 
 /// Tables of rich text do not turn round: from right to left the key stands in the last column.
-QString rowOf(const QString& key, const QString& words, bool rightToLeft)
+QString rowOf(const QString& key, const QString& words, int keyWidth, bool rightToLeft)
 {
-    return (rightToLeft ? QStringLiteral("<tr><td width=\"70%\" align=\"right\">%2</td>"
-                                         "<td width=\"30%\" align=\"right\"><b>%1</b></td></tr>")
-                        : QStringLiteral("<tr><td><b>%1</b></td><td>%2</td></tr>"))
-        .arg(key.toHtmlEscaped(), words.toHtmlEscaped());
+    return (rightToLeft ? QStringLiteral("<tr><td align=\"right\">%2</td>"
+                                         "<td width=\"%3\" align=\"right\"><b>%1</b></td></tr>")
+                        : QStringLiteral("<tr><td width=\"%3\"><b>%1</b></td><td>%2</td></tr>"))
+        .arg(key.toHtmlEscaped(), words.toHtmlEscaped())
+        .arg(keyWidth);
+}
+
+/// The keys of every group stand in a column of one width, unless a name is longer than that.
+int keyWidthOf(const QList<KeyGroup>& groups, const QFont& usual)
+{
+    auto bold = usual;
+    bold.setBold(true);
+    const QFontMetrics metrics(bold);
+    const int most = 19 * metrics.averageCharWidth();
+    int width = 0;
+    for (const auto& group : groups)
+        for (const auto& [key, words] : group.keys)
+            if (const int needed = metrics.horizontalAdvance(key) + 12; needed <= most)
+                width = std::max(width, needed);
+    return width;
 }
 
 QString keysOfAction(const QAction& action)
@@ -71,7 +88,10 @@ KeySheet::KeySheet(QWidget* parent) : QWidget(parent, Qt::Window), text_(new QTe
 {
     setObjectName(QStringLiteral("keySheet"));
     setWindowTitle(tr("Keys: Quarterstep"));
-    resize(760, 640);
+    const auto around = parent ? parent->window()->size() : QSize();
+    constexpr int characters = 60; // of a key and its words
+    const int wanted = std::min(characters * fontMetrics().averageCharWidth(), around.width() * 9 / 10);
+    resize(QSize(760, 640).expandedTo({wanted, around.height() * 9 / 10}));
     text_->setObjectName(QStringLiteral("keyText"));
     text_->setAccessibleName(tr("All keys of the window"));
     text_->setToolTip(tr("All keys of the window; Escape closes it"));
@@ -86,12 +106,14 @@ KeySheet::KeySheet(QWidget* parent) : QWidget(parent, Qt::Window), text_(new QTe
 void KeySheet::showKeysOf(const QWidget& window)
 {
     QString page;
-    for (const auto& group : keysOf(window)) {
+    const auto groups = keysOf(window);
+    const int keyWidth = keyWidthOf(groups, font());
+    for (const auto& group : groups) {
         page += QStringLiteral("<h3>%1</h3><table cellpadding=\"4\"%2>")
                     .arg((group.title.isEmpty() ? tr("Everywhere") : group.title).toHtmlEscaped(),
                          isRightToLeft() ? QStringLiteral(" width=\"100%\"") : QString());
         for (const auto& [key, words] : group.keys)
-            page += rowOf(key, words, isRightToLeft());
+            page += rowOf(key, words, keyWidth, isRightToLeft());
         page += QStringLiteral("</table>");
     }
     page += QStringLiteral("<p>%1</p>")

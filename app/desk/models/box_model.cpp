@@ -14,6 +14,16 @@
 namespace quarterstep
 {
 
+namespace
+{
+/// A narrow bin takes two lines, between sphere and cylinder: no axis and no addition is torn from its sign.
+QString keptTogether(QString power)
+{
+    return power.replace(QStringLiteral(" x "), QStringLiteral("\u00A0x\u00A0"))
+        .replace(QStringLiteral("ADD "), QStringLiteral("ADD\u00A0"));
+}
+} // namespace
+
 BoxModel::BoxModel(QObject* parent) : QAbstractTableModel(parent) {}
 
 void BoxModel::show(const std::vector<StockLine>& stock)
@@ -40,7 +50,7 @@ void BoxModel::show(const std::vector<StockLine>& stock)
         bin.name = line.bin;
         bin.lines.push_back(line.name);
         bin.power = bin.lines.size() > 1 ? QString()
-                    : line.equalPowers() ? linePowers(line)
+                    : line.equalPowers() ? keptTogether(linePowers(line))
                                          : tr("unequal eyes");
         bin.available += line.available();
         bin.onHand += line.onHand;

@@ -70,7 +70,7 @@ QString CriteriaModel::shown(const CriterionResult& result, int column) const
             return say(result.criterion);
         return (*result.eye == Eye::right ? tr("%1, right") : tr("%1, left")).arg(say(result.criterion));
     case measuredColumn:
-        return result.band == Band::notMeasured ? tr("not measured") : ltr(DeskWords::size(result.measured));
+        return result.band == Band::notMeasured ? QStringLiteral("–") : ltr(DeskWords::size(result.measured));
     case limitColumn:
         return result.limit ? ltr(DeskWords::size(*result.limit)) : QString();
     case unitColumn:

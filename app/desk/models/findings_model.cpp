@@ -46,6 +46,14 @@ int FindingsModel::rowOf(const std::string& entry) const
     return -1;
 }
 
+int FindingsModel::rowOfPerson(const QString& person) const
+{
+    for (int row = 0; row < rowCount(); ++row)
+        if (QString::fromStdString(caseAt(row).judged.facts.person) == person)
+            return row;
+    return -1;
+}
+
 const AuditFinding* FindingsModel::findingOf(const FindingRow& row) const
 {
     const auto& findings = cases_[row.at].judged.findings;

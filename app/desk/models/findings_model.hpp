@@ -36,6 +36,7 @@ class FindingsModel final : public RowsModel<FindingRow>
     [[nodiscard]] const AuditCase& caseAt(int row) const;
     /// First row of an entry, or -1.
     [[nodiscard]] int rowOf(const std::string& entry) const;
+    [[nodiscard]] int rowOfPerson(const QString& person) const;
 
   protected:
     [[nodiscard]] QVariant cell(const FindingRow& row, int column, int role) const override;

@@ -203,6 +203,8 @@ QVariant LinesModel::headerData(int section, Qt::Orientation orientation, int ro
         return {};
     if (role == Qt::ToolTipRole && section == campsColumn)
         return tr("How many camps of 100 people the available pieces last, as used so far");
+    if (role == Qt::TextAlignmentRole && !stock_.empty()) // a heading stands over its figures
+        return index(0, section).data(role);
     if (role != Qt::DisplayRole)
         return {};
     switch (section) {

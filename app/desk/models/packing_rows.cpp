@@ -30,9 +30,10 @@ MadeCell oneDigit(double value)
     return {ltr(QString::number(value, 'f', 1)), value};
 }
 
+/// A number keeps its sign where a line is broken.
 MadeCell percentCell(double share)
 {
-    return {ltr(QStringLiteral("%1 %").arg(QString::number(100.0 * share, 'f', 1))), share};
+    return {ltr(QStringLiteral("%1\u00A0%").arg(QString::number(100.0 * share, 'f', 1))), share};
 }
 
 QString percentOf(double share)

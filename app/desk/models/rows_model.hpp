@@ -32,9 +32,11 @@ class RowsModel : public QAbstractTableModel
     }
     [[nodiscard]] QVariant headerData(int section, Qt::Orientation orientation, int role) const final
     {
-        return orientation == Qt::Horizontal && role == Qt::DisplayRole && section >= 0 && section < columns_
-                   ? QVariant(title(section))
-                   : QVariant();
+        if (orientation != Qt::Horizontal || section < 0 || section >= columns_)
+            return {};
+        if (role == Qt::TextAlignmentRole && !rows_.empty()) // a heading stands over its figures
+            return cell(rows_.front(), section, role);
+        return role == Qt::DisplayRole ? QVariant(title(section)) : QVariant();
     }
 
   protected:

@@ -16,6 +16,7 @@
 #include <QHeaderView>
 #include <QLabel>
 #include <QLineEdit>
+#include <QPainter>
 #include <QPlainTextEdit>
 #include <QPushButton>
 #include <QStandardPaths>
@@ -34,6 +35,28 @@ constexpr int mostFindingsTold = 5;
 constexpr auto readersExample = "near +1.00 to +3.50 by 0.50: 10 centres 62";
 constexpr auto distanceExample = "distance -0.50 to -3.00 by 0.50: 6 centres 62";
 constexpr auto lensesExample = "lens -4.00 to +4.00 by 0.50: 4 round 44\nframe 44-18: 20";
+
+/// The example begins where what is typed begins, at the left; that of Qt begins where the window does.
+class TraysEdit final : public QPlainTextEdit
+{
+  public:
+    using QPlainTextEdit::QPlainTextEdit;
+
+  protected:
+    void paintEvent(QPaintEvent* event) override
+    {
+        QPlainTextEdit::paintEvent(event);
+        if (!document()->isEmpty())
+            return;
+        const int margin = static_cast<int>(document()->documentMargin());
+        QPainter painter(viewport());
+        painter.setLayoutDirection(Qt::LeftToRight);
+        painter.setPen(palette().color(QPalette::PlaceholderText));
+        painter.drawText(viewport()->rect().marginsRemoved({margin, margin, margin, margin}),
+                         static_cast<int>(Qt::AlignLeft | Qt::AlignTop) | Qt::TextWordWrap,
+                         QLatin1String(readersExample));
+    }
+};
 } // namespace
 
 TrayPage::TrayPage(MessageBar& messages, QWidget* parent)
@@ -77,15 +100,14 @@ QWidget* TrayPage::buildTyping()
                   tr("Stands on every paper and at the top of the window"));
     auto* label = hinted(tr("The trays, one a line: powers, a colon, how many in each bin"),
                          QStringLiteral("traysLabel"));
-    trays_ = new QPlainTextEdit(box);
+    trays_ = new TraysEdit(box);
     trays_->setObjectName(QStringLiteral("traysEdit"));
     trays_->setAccessibleName(tr("The trays"));
     trays_->setToolTip(tr("Powers in dioptres with their sign, from … to … by a step; then a colon and the "
                           "count. After the count: centres in mm, bin, round lens size in mm"));
     trays_->setTabChangesFocus(true);
     trays_->setLayoutDirection(Qt::LeftToRight);
-    trays_->viewport()->setLayoutDirection(Qt::LeftToRight); // the example is painted there
-    trays_->setPlaceholderText(QLatin1String(readersExample));
+    trays_->setAccessibleDescription(QLatin1String(readersExample));
     label->setBuddy(trays_);
     column->addWidget(label);
     trays_->setMinimumHeight(trays_->fontMetrics().lineSpacing() * 6);
@@ -136,9 +158,8 @@ QWidget* TrayPage::buildPreview()
     for (const auto hidden : {LinesModel::availableColumn, LinesModel::levelColumn, LinesModel::asideColumn,
                               LinesModel::campsColumn})
         view->setColumnHidden(hidden, true);
-    view->horizontalHeader()->setStretchLastSection(true);
-    view->setColumnWidth(LinesModel::lineColumn, view->fontMetrics().averageCharWidth() * 20);
-    view->setColumnWidth(LinesModel::powerColumn, view->fontMetrics().averageCharWidth() * 22);
+    giveWidths(*view, {5, 17, 16, 8, 11, 8}); // bin, line, power, two that are hidden, on hand
+    shareWidth(*view, {{LinesModel::lineColumn, 1}, {LinesModel::powerColumn, 1}});
     column->addWidget(counted_);
     column->addWidget(found_);
     column->addWidget(view, 1);

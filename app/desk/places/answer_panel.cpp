@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desk/places/answer_panel.hpp"
 
+#include "app/desk/shell/folding_row.hpp"
 #include "app/session/wording.hpp"
 
 #include <QLabel>
@@ -12,6 +13,8 @@ namespace quarterstep
 
 namespace
 {
+constexpr int leastForReason = 50; ///< characters beside the verdict
+
 /// The first letter large, where the script has such.
 QString headline(QString words)
 {
@@ -57,11 +60,14 @@ AnswerPanel::AnswerPanel(QWidget* parent)
     verdict_->setFont(large);
     reason_->setObjectName(QStringLiteral("reasonLabel"));
     notes_->setObjectName(QStringLiteral("notesLabel"));
-    for (auto* label : {verdict_, reason_, notes_}) {
+    for (auto* label : {verdict_, reason_, notes_})
         label->setWordWrap(true);
-        column->addWidget(label);
-    }
-    column->insertWidget(0, purposes_);
+    auto* said = new FoldingRow(this);
+    said->add(verdict_, 0);
+    said->add(reason_, 1, leastForReason * fontMetrics().averageCharWidth());
+    column->addWidget(purposes_);
+    column->addWidget(said);
+    column->addWidget(notes_);
     connect(purposes_, &QTabBar::currentChanged, this, &AnswerPanel::showOne);
     clear({});
 }

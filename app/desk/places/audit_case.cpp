@@ -8,10 +8,12 @@
 #include "app/desk/places/bars_part.hpp"
 #include "app/desk/places/pages_frame.hpp"
 #include "app/desk/places/parts.hpp"
+#include "app/desk/places/table_room.hpp"
 #include "app/desk/plots/bars_view.hpp"
 #include "app/desk/shell/wrap_layout.hpp"
 #include "app/session/wording.hpp"
 
+#include <QAbstractTextDocumentLayout>
 #include <QButtonGroup>
 #include <QComboBox>
 #include <QHeaderView>
@@ -22,6 +24,9 @@
 #include <QTextBrowser>
 #include <QVBoxLayout>
 
+#include <algorithm>
+#include <cmath>
+
 namespace quarterstep
 {
 
@@ -29,6 +34,16 @@ namespace
 {
 /// What the bars may show of a hand-over.
 enum class WhyNotPicture { betterToGiven, given, limitsOfGiven, limitsOfBetter };
+
+/// It scrolls: it asks for no more than its least height, so that the words above it are seen.
+class LowText final : public QTextBrowser
+{
+  public:
+    [[nodiscard]] QSize sizeHint() const override
+    {
+        return {QTextBrowser::sizeHint().width(), minimumHeight()};
+    }
+};
 } // namespace
 
 AuditCasePanel::AuditCasePanel(QWidget* parent)
@@ -52,10 +67,10 @@ AuditCasePanel::AuditCasePanel(QWidget* parent)
     words_->setAccessibleName(AuditPlace::tr("Need, pair and findings"));
     words_->setToolTip(
         AuditPlace::tr("What was needed, what was given, what lay in the box; the text can be copied"));
-    auto* words = scrollAround(words_, QStringLiteral("caseWordsScroll"));
-    words->setAccessibleName(AuditPlace::tr("Need, pair and findings"));
-    words->setToolTip(words_->toolTip());
-    column->addWidget(words, 2);
+    wordsScroll_ = scrollAround(words_, QStringLiteral("caseWordsScroll"), 4);
+    wordsScroll_->setAccessibleName(AuditPlace::tr("Need, pair and findings"));
+    wordsScroll_->setToolTip(words_->toolTip());
+    column->addWidget(wordsScroll_, 3); // as high as its words at most
     auto* pages = new PagesFrame(QStringLiteral("casePages"), QStringLiteral("caseTabs"),
                                  tr("Criteria and slips, or the picture of why not"), this);
     pages->layout()->setContentsMargins(0, 0, 0, 0);
@@ -88,17 +103,32 @@ QWidget* AuditCasePanel::buildCriteria()
         tableOf(criteria_, QStringLiteral("caseCriteria"), AuditPlace::tr("Criteria of the pair"));
     criteriaView_->setToolTip(
         AuditPlace::tr("Each criterion with its value, its limit and the source of the limit"));
-    giveWidths(*criteriaView_, {26, 8, 7, 6, 14});
+    using Columns = CriteriaModel;
+    fitColumns(*criteriaView_,
+               {Columns::measuredColumn, Columns::limitColumn, Columns::unitColumn, Columns::bandColumn});
+    constexpr int leastCharacters = 12;
+    shareWidth(*criteriaView_, {{Columns::nameColumn, 3}, {Columns::sourceColumn, 2}}, leastCharacters);
+    constexpr int fullName = 24; // characters
+    wrapIn(*criteriaView_, Columns::nameColumn, fullName);
+    giveRoom(*criteriaView_, 5);
     column->addWidget(criteriaView_, 3);
     column->addWidget(
         hinted(AuditPlace::tr("Slips that the record allows. It speaks of the record; a person decides."),
                QStringLiteral("slipsHint")));
-    slips_ = new QTextBrowser;
+    slips_ = new LowText;
     slips_->setObjectName(QStringLiteral("slipsText"));
     slips_->setAccessibleName(AuditPlace::tr("Slips and their arithmetic"));
     slips_->setToolTip(AuditPlace::tr("Probability of each slip, and how it comes about"));
     slips_->setTabChangesFocus(true);
+    constexpr int least = 3; // lines
+    slips_->setMinimumHeight(least * slips_->fontMetrics().height());
     column->addWidget(slips_, 2);
+    connect(slips_->document()->documentLayout(), &QAbstractTextDocumentLayout::documentSizeChanged, slips_,
+            [this](const QSizeF& size) { // no higher than its words: the criteria have the rest
+                slips_->setMaximumHeight(
+                    std::max(slips_->minimumHeight(),
+                             2 * slips_->frameWidth() + 4 + static_cast<int>(std::ceil(size.height()))));
+            });
     connect(pairButtons_, &QButtonGroup::idClicked, this, &AuditCasePanel::showCriteria);
     return page;
 }
@@ -146,8 +176,23 @@ void AuditCasePanel::show(const AuditCase* one)
         words_->setText(auditCaseWords(*one));
         slips_->setPlainText(slipArithmetic(*one));
     }
+    holdWords();
     showCriteria();
     offerPictures();
+}
+
+/// No higher than its words: what is beneath has the rest.
+void AuditCasePanel::holdWords()
+{
+    const int words = words_->heightForWidth(wordsScroll_->contentsRect().width()); // without a scroll bar
+    wordsScroll_->setMaximumHeight(
+        std::max(wordsScroll_->minimumHeight(), words + 2 * wordsScroll_->frameWidth() + 2));
+}
+
+void AuditCasePanel::resizeEvent(QResizeEvent* event)
+{
+    QFrame::resizeEvent(event);
+    holdWords();
 }
 
 void AuditCasePanel::showCriteria()
@@ -159,6 +204,10 @@ void AuditCasePanel::showCriteria()
         criteria_->show(*shown_->judged.fit);
     else
         criteria_->clear();
+    bool sourced = false; // a column in which nothing stands takes no room
+    for (int row = 0; row < criteria_->rowCount(); ++row)
+        sourced = sourced || !criteria_->index(row, CriteriaModel::sourceColumn).data().toString().isEmpty();
+    criteriaView_->setColumnHidden(CriteriaModel::sourceColumn, !sourced);
 }
 
 /// Only what there is; the same picture stays where the next hand-over has it, too.
@@ -219,8 +268,7 @@ void AuditCasePanel::showPicture()
 
 void AuditCasePanel::restyle()
 {
-    for (auto* view : {criteriaView_, barsTable_})
-        view->verticalHeader()->setDefaultSectionSize(view->fontMetrics().height() + 8);
+    barsTable_->verticalHeader()->setDefaultSectionSize(barsTable_->fontMetrics().height() + 8);
 }
 
 } // namespace quarterstep

@@ -10,6 +10,7 @@
 class QButtonGroup;
 class QComboBox;
 class QLabel;
+class QScrollArea;
 class QTableView;
 class QTextBrowser;
 
@@ -31,8 +32,12 @@ class AuditCasePanel final : public QFrame
     void show(const AuditCase* one);
     void restyle();
 
+  protected:
+    void resizeEvent(QResizeEvent* event) override;
+
   private:
     QWidget* buildCriteria();
+    void holdWords();
     QWidget* buildWhyNot();
     void showCriteria();
     void offerPictures();
@@ -43,6 +48,7 @@ class AuditCasePanel final : public QFrame
     BarsModel* bars_;
     QLabel* heading_ = nullptr;
     QLabel* words_ = nullptr;
+    QScrollArea* wordsScroll_ = nullptr;
     QButtonGroup* pairButtons_ = nullptr;
     QTableView* criteriaView_ = nullptr;
     QTextBrowser* slips_ = nullptr;

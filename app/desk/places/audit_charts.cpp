@@ -8,6 +8,7 @@
 #include "app/desk/places/audit_place.hpp"
 #include "app/desk/places/bars_part.hpp"
 #include "app/desk/places/parts.hpp"
+#include "app/desk/places/table_room.hpp"
 #include "app/desk/plots/bars_paper.hpp"
 #include "app/desk/plots/bars_view.hpp"
 #include "app/desk/plots/chart_view.hpp"
@@ -25,7 +26,6 @@
 #include <QLabel>
 #include <QPushButton>
 #include <QScrollArea>
-#include <QStackedWidget>
 #include <QTableView>
 #include <QVBoxLayout>
 
@@ -116,24 +116,26 @@ AuditCharts::AuditCharts(MessageBar& messages, QWidget* parent)
     column->addWidget(barsScroll_, 3);
     legend_ = hinted({}, QStringLiteral("chartLegend"));
     column->addWidget(legend_);
-    column->addWidget(buildTables(), 2);
+    buildTables(*column);
     for (auto* box : {kind_, by_})
         connect(box, &QComboBox::currentIndexChanged, this, &AuditCharts::showChart);
     connect(save_, &QPushButton::clicked, this, &AuditCharts::askAndSave);
     connect(print_, &QPushButton::clicked, this, &AuditCharts::print);
 }
 
-QWidget* AuditCharts::buildTables()
+/// No higher than their rows: the picture has the rest.
+void AuditCharts::buildTables(QBoxLayout& column)
 {
-    tables_ = new QStackedWidget;
     chartTable_ = tableOf(rows_, QStringLiteral("chartTable"), AuditPlace::tr("The numbers of the chart"));
     chartTable_->setToolTip(AuditPlace::tr("The same numbers as in the picture"));
     giveWidths(*chartTable_, {28, 40});
+    fitColumns(*chartTable_, {0, 1}, 2);
     barsTable_ = barsTableOf(barRows_, QStringLiteral("reasonTable"));
     giveWidths(*barsTable_, {44, 9, 13});
-    tables_->addWidget(chartTable_);
-    tables_->addWidget(barsTable_);
-    return tables_;
+    for (auto* table : {chartTable_, barsTable_}) {
+        holdHeight(*table, 2);
+        column.addWidget(table, 2);
+    }
 }
 
 void AuditCharts::show(std::shared_ptr<const AuditCases> cases)
@@ -183,6 +185,7 @@ void AuditCharts::showChart()
     }
     if (picture.whyNot.isEmpty())
         chart_->show(picture);
+    chart_->setMinimumHeight(chart_->heightOfWords());
     rows_->show(picture);
     showPicture(picture.whyNot.isEmpty(), picture.whyNot);
 }
@@ -193,7 +196,8 @@ void AuditCharts::showPicture(bool drawn, const QString& whyNot)
     barsScroll_->setVisible(drawn && showsBars());
     whyNot_->setVisible(!drawn);
     whyNot_->setText(whyNot);
-    tables_->setCurrentIndex(showsBars() ? 1 : 0);
+    chartTable_->setVisible(!showsBars());
+    barsTable_->setVisible(showsBars());
     legend_->setText(
         showsBars()
             ? legendOf(bars_->picture())

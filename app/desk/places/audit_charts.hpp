@@ -10,11 +10,11 @@
 
 #include <memory>
 
+class QBoxLayout;
 class QComboBox;
 class QLabel;
 class QPushButton;
 class QScrollArea;
-class QStackedWidget;
 class QTableView;
 
 namespace quarterstep
@@ -49,7 +49,7 @@ class AuditCharts final : public QWidget
     void paperWanted(const ChartOnPaper& chart, const QString& file);
 
   private:
-    QWidget* buildTables();
+    void buildTables(QBoxLayout& column);
     void showChart();
     void showPicture(bool drawn, const QString& whyNot);
     [[nodiscard]] bool showsBars() const;
@@ -68,7 +68,6 @@ class AuditCharts final : public QWidget
     BarsView* bars_ = nullptr;
     QScrollArea* barsScroll_ = nullptr;
     QLabel* legend_ = nullptr;
-    QStackedWidget* tables_ = nullptr;
     QTableView* chartTable_ = nullptr;
     QTableView* barsTable_ = nullptr;
 };

@@ -8,16 +8,20 @@
 #include "app/desk/places/audit_reports.hpp"
 #include "app/desk/places/bench_panel.hpp"
 #include "app/desk/places/parts.hpp"
+#include "app/desk/places/table_room.hpp"
+#include "app/desk/shell/folding_row.hpp"
+#include "app/desk/shell/folding_splitter.hpp"
 #include "app/desk/shell/wrap_layout.hpp"
 
 #include <QAction>
 #include <QButtonGroup>
 #include <QComboBox>
+#include <QHBoxLayout>
+#include <QHeaderView>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
 #include <QSortFilterProxyModel>
-#include <QSplitter>
 #include <QStackedWidget>
 #include <QTableView>
 #include <QVBoxLayout>
@@ -27,7 +31,8 @@ namespace quarterstep
 
 namespace
 {
-constexpr int chartsView = 1; ///< of the buttons
+constexpr int listView = 0; ///< of the buttons
+constexpr int chartsView = 1;
 } // namespace
 
 AuditPlace::AuditPlace(const DeskParts& parts, QWidget* parent)
@@ -42,20 +47,19 @@ AuditPlace::AuditPlace(const DeskParts& parts, QWidget* parent)
     sorted_->setSortRole(FindingsModel::rawRole);
     sorted_->setFilterKeyColumn(-1); // words of any column
     sorted_->setFilterCaseSensitivity(Qt::CaseInsensitive);
-    auto* columns = new QSplitter(Qt::Horizontal, this);
+    auto* columns = new FoldingSplitter(this);
     columns->setObjectName(QStringLiteral("auditSplitter"));
-    columns->addWidget(buildFindings());
+    constexpr int findingsCharacters = 66;
+    constexpr int caseCharacters = 44;
+    columns->add(buildFindings(), 3, findingsCharacters);
     case_ = new AuditCasePanel;
-    columns->addWidget(case_);
+    columns->add(case_, 2, caseCharacters);
     columns->setSizes({826, 520});
-    columns->setStretchFactor(0, 3);
-    columns->setStretchFactor(1, 2);
-    columns->setHandleWidth(8);
-    columns->setChildrenCollapsible(false);
     auto* whole = new QVBoxLayout(this);
     whole->setContentsMargins(0, 0, 0, 0);
     whole->addWidget(columns);
     connectParts();
+    showView(listView);
     auditButton_->setEnabled(false);
     chainButton_->setEnabled(false);
 }
@@ -63,23 +67,71 @@ AuditPlace::AuditPlace(const DeskParts& parts, QWidget* parent)
 QWidget* AuditPlace::buildFindings()
 {
     QVBoxLayout* column = nullptr;
-    auto* box = framed(QStringLiteral("findingsFrame"), tr("Audit"), column);
+    auto* box = framed(QStringLiteral("findingsFrame"), {}, column);
+    column->addWidget(buildHead());
     figures_ = hinted(tr("Every hand-over is judged again by the rules and the stock of its moment."),
                       QStringLiteral("auditFigures"));
     column->addWidget(figures_);
-    auto* record = new QHBoxLayout;
+    column->addWidget(buildRecord());
+    views_ = new QStackedWidget;
+    views_->addWidget(buildList());
+    charts_ = new AuditCharts(parts_.messages);
+    views_->addWidget(charts_);
+    bench_ = new BenchPanel(parts_);
+    connect(charts_, &AuditCharts::paperWanted, &bench_->reports(), &AuditReports::drawChart);
+    views_->addWidget(bench_);
+    column->addWidget(views_, 1);
+    return box;
+}
+
+/// The title, and what of the audit is shown.
+QWidget* AuditPlace::buildHead()
+{
+    auto* head = new QWidget;
+    auto* row = new WrapLayout(head);
+    row->setContentsMargins(0, 0, 0, 0);
+    row->setSpacing(8);
+    auto* heading = new QLabel(tr("Audit"));
+    heading->setProperty("role", QStringLiteral("heading"));
+    row->addWidget(heading);
+    row->endHere();
+    viewButtons_ = oneOf(
+        this, *row,
+        {{QStringLiteral("findingsAsList"), tr("Findings"),
+          tr("What is to be said of hand-overs, one by one")},
+         {QStringLiteral("findingsAsCharts"), tr("Charts"), tr("How often, by site, week and kind of pair")},
+         {QStringLiteral("findingsAsBench"), tr("Bench"),
+          tr("Lots read again, who is to be seen again, the report")}});
+    return head;
+}
+
+/// Whether the ledger is whole, and the buttons that read it anew.
+QWidget* AuditPlace::buildRecord()
+{
+    auto* record = new FoldingRow;
     chain_ = hinted({}, QStringLiteral("auditChain"));
-    record->addWidget(chain_, 1);
+    constexpr int chainCharacters = 40;
+    record->add(chain_, 1, chainCharacters * chain_->fontMetrics().averageCharWidth());
+    auto* buttons = new QWidget;
+    auto* row = new QHBoxLayout(buttons);
+    row->setContentsMargins(0, 0, 0, 0);
+    row->addStretch(1);
     chainButton_ = new QPushButton(tr("Check the record"));
     chainButton_->setObjectName(QStringLiteral("chainButton"));
     chainButton_->setToolTip(tr(
         "Every entry, every text and every count of the ledger against the chain, in the background (F6)"));
-    record->addWidget(chainButton_);
+    row->addWidget(chainButton_);
     auditButton_ = new QPushButton(tr("Audit again"));
     auditButton_->setObjectName(QStringLiteral("auditButton"));
     auditButton_->setToolTip(tr("Reads the ledger from the first entry to the last (F5)"));
-    record->addWidget(auditButton_);
-    column->addLayout(record);
+    row->addWidget(auditButton_);
+    record->add(buttons, 0);
+    return record;
+}
+
+/// What of the list is shown: a class, or where words stand.
+QWidget* AuditPlace::buildFilter()
+{
     auto* bar = new QWidget;
     auto* row = new WrapLayout(bar);
     row->setContentsMargins(0, 0, 0, 0);
@@ -96,34 +148,37 @@ QWidget* AuditPlace::buildFindings()
     filter_->setClearButtonEnabled(true);
     filter_->setMinimumWidth(filter_->fontMetrics().averageCharWidth() * 36);
     row->addWidget(filter_);
-    row->endHere();
-    viewButtons_ = oneOf(
-        this, *row,
-        {{QStringLiteral("findingsAsList"), tr("Findings"),
-          tr("What is to be said of hand-overs, one by one")},
-         {QStringLiteral("findingsAsCharts"), tr("Charts"), tr("How often, by site, week and kind of pair")},
-         {QStringLiteral("findingsAsBench"), tr("Bench"),
-          tr("Lots read again, who is to be seen again, the report")}});
-    column->addWidget(bar);
-    views_ = new QStackedWidget;
-    views_->addWidget(buildList());
-    charts_ = new AuditCharts(parts_.messages);
-    views_->addWidget(charts_);
-    bench_ = new BenchPanel(parts_);
-    connect(charts_, &AuditCharts::paperWanted, &bench_->reports(), &AuditReports::drawChart);
-    views_->addWidget(bench_);
-    column->addWidget(views_, 1);
-    return box;
+    return bar;
 }
 
 QWidget* AuditPlace::buildList()
 {
+    auto* page = new QWidget;
+    auto* column = new QVBoxLayout(page);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->addWidget(buildFilter());
     findingsView_ = tableOf(sorted_, QStringLiteral("findingsView"), tr("Findings of the audit"));
     findingsView_->setToolTip(tr("Choose a finding to see need, pair and slips beside"));
     findingsView_->setSortingEnabled(true);
     findingsView_->sortByColumn(FindingsModel::dayColumn, Qt::AscendingOrder);
-    giveWidths(*findingsView_, {21, 10, 10, 18, 26, 34}); // day, person, purpose, pair, class, detail
-    return findingsView_;
+    giveWidths(*findingsView_, {19, 9, 9, 16}); // day, person, purpose, pair
+    // Who and what are read first; where the letters are large, the rest is scrolled to.
+    constexpr FindingsModel::Column readFirst[] = {FindingsModel::personColumn, FindingsModel::classColumn,
+                                                   FindingsModel::detailColumn, FindingsModel::slipColumn,
+                                                   FindingsModel::pairColumn,   FindingsModel::purposeColumn};
+    auto* header = findingsView_->horizontalHeader();
+    for (int at = 0; const auto wanted : readFirst)
+        header->moveSection(header->visualIndex(wanted), at++);
+    constexpr int leastCharacters = 17;
+    shareWidth(
+        *findingsView_,
+        {{FindingsModel::classColumn, 4}, {FindingsModel::detailColumn, 5}, {FindingsModel::slipColumn, 5}},
+        leastCharacters);
+    constexpr int fullDetail = 60; // characters
+    wrapIn(*findingsView_, FindingsModel::detailColumn, fullDetail, 2);
+    giveRoom(*findingsView_, 5);
+    column->addWidget(findingsView_, 1);
+    return page;
 }
 
 void AuditPlace::connectParts()
@@ -159,7 +214,10 @@ void AuditPlace::connectParts()
              showView(chartsView);
              charts_->askAndSave();
          }},
-        {tr("Look for a finding"), QKeySequence::Find, [this] { filter_->setFocus(); }}};
+        {tr("Look for a finding"), QKeySequence::Find, [this] {
+             showView(listView);
+             filter_->setFocus();
+         }}};
     for (const auto& [words, sequence, run] : keys) {
         auto* action = new QAction(words, this);
         action->setShortcut(sequence);

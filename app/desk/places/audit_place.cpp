@@ -15,13 +15,15 @@
 #include <QComboBox>
 #include <QDateTime>
 #include <QEventLoop>
-#include <QHeaderView>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
 #include <QSortFilterProxyModel>
 #include <QStackedWidget>
 #include <QTableView>
+
+#include <algorithm>
+#include <utility>
 
 namespace quarterstep
 {
@@ -133,13 +135,18 @@ void AuditPlace::took(const std::shared_ptr<AuditCases>& cases)
 {
     audited_ = true;
     case_->show(nullptr);
+    const bool told = std::any_of(cases->cases.begin(), cases->cases.end(),
+                                  [](const AuditCase& one) { return one.told.has_value(); });
+    findingsView_->setColumnHidden(FindingsModel::slipColumn, !told);
     findings_->show(std::move(cases->cases));
     cases_ = cases;
     fillClasses();
     charts_->show(cases_);
     showFigures();
-    if (sorted_->rowCount() > 0)
-        findingsView_->setCurrentIndex(sorted_->index(0, 0));
+    if (const int row = findings_->rowOfPerson(std::exchange(wanted_, {})); row >= 0)
+        choose(row);
+    else if (sorted_->rowCount() > 0)
+        findingsView_->setCurrentIndex(sorted_->index(0, FindingsModel::personColumn)); // which stands first
 }
 
 void AuditPlace::showFigures()
@@ -211,17 +218,34 @@ void AuditPlace::fillClasses()
 bool AuditPlace::chooseEntry(const std::string& entry)
 {
     const int row = findings_->rowOf(entry);
-    if (row < 0)
-        return false;
+    if (row >= 0)
+        choose(row);
+    return row >= 0;
+}
+
+void AuditPlace::choosePerson(const QString& person)
+{
+    const int row = audited_ ? findings_->rowOfPerson(person) : -1;
+    if (row >= 0)
+        return choose(row);
+    wanted_ = person;
+}
+
+void AuditPlace::choose(int row)
+{
     classes_->setCurrentIndex(0);
     filter_->clear();
-    findingsView_->setCurrentIndex(sorted_->mapFromSource(ofClass_->mapFromSource(findings_->index(row, 0))));
-    return true;
+    findingsView_->setCurrentIndex(
+        sorted_->mapFromSource(ofClass_->mapFromSource(findings_->index(row, FindingsModel::personColumn))));
 }
 
 void AuditPlace::showView(int view)
 {
     views_->setCurrentIndex(view);
+    for (int at = 0; at < views_->count(); ++at) { // what is not shown asks for no room
+        const auto asked = at == view ? QSizePolicy::Preferred : QSizePolicy::Ignored;
+        views_->widget(at)->setSizePolicy(asked, asked);
+    }
     if (auto* button = viewButtons_->button(view))
         button->setChecked(true);
 }
@@ -230,7 +254,6 @@ void AuditPlace::restyle()
 {
     charts_->restyle();
     case_->restyle();
-    findingsView_->verticalHeader()->setDefaultSectionSize(findingsView_->fontMetrics().height() + 8);
 }
 
 } // namespace quarterstep

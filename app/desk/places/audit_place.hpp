@@ -41,6 +41,8 @@ class AuditPlace final : public DeskPlace
     void waitForAudit();
     /// Makes a hand-over the chosen one; false when nothing is said of that entry.
     bool chooseEntry(const std::string& entry);
+    /// Makes the first thing to be said of a person the chosen one, now or when the audit has ended.
+    void choosePerson(const QString& person);
 
   public Q_SLOTS:
     void audit();
@@ -57,7 +59,11 @@ class AuditPlace final : public DeskPlace
 
   private:
     QWidget* buildFindings();
+    QWidget* buildHead();
+    QWidget* buildRecord();
+    QWidget* buildFilter();
     QWidget* buildList();
+    void choose(int row);
     void connectParts();
     void took(const std::shared_ptr<AuditCases>& cases);
     void showFigures();
@@ -71,7 +77,8 @@ class AuditPlace final : public DeskPlace
     std::shared_ptr<AuditCases> cases_; ///< without its list, which the model has
     bool audited_ = false;              ///< this camp, since it was opened or changed
     bool auditing_ = false;
-    int asked_ = 0; ///< audits asked for; what an earlier one finds is not shown
+    QString wanted_; ///< person to be chosen; empty: the first finding
+    int asked_ = 0;  ///< audits asked for; what an earlier one finds is not shown
 
     FindingsModel* findings_;
     QSortFilterProxyModel* ofClass_;

@@ -8,6 +8,7 @@
 #include "app/session/wording.hpp"
 #include "core/optics/notation.hpp"
 
+#include <QGuiApplication>
 #include <QStringList>
 
 namespace quarterstep
@@ -50,10 +51,14 @@ QString auditCaseWords(const AuditCase& one)
         lines << AuditPlace::tr("In the box lay %1 (bin %2): %3")
                      .arg(joinedNames(judged.bestLines), joinedNames(judged.bestBins),
                           DeskWords::verdict(judged.best->fit));
+    const bool mirrored = QGuiApplication::isRightToLeft();
     for (const auto& finding : judged.findings) {
         const auto& info = quarterstep::infoOf(finding.kind);
-        lines << QStringLiteral("\u25B8 %1: %2\n      %3")
-                     .arg(say(Sentence{info.words, {}}), say(finding.detail), say(Sentence{info.next, {}}));
+        lines << QStringLiteral("%1 %2: %3")
+                     .arg(mirrored ? QStringLiteral("\u25C2") : QStringLiteral("\u25B8"),
+                          say(Sentence{info.words, {}}), say(finding.detail));
+        lines << QStringLiteral("%1 %2").arg( // what to do about it
+            mirrored ? QStringLiteral("\u2190") : QStringLiteral("\u2192"), say(Sentence{info.next, {}}));
     }
     return lines.join(QLatin1Char('\n'));
 }

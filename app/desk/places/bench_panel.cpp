@@ -9,6 +9,7 @@
 #include "app/desk/places/audit_reports.hpp"
 #include "app/desk/places/parts.hpp"
 #include "app/desk/places/stock_reading.hpp"
+#include "app/desk/places/table_room.hpp"
 #include "app/desk/shell/pin_guard.hpp"
 #include "app/desk/shell/wrap_layout.hpp"
 #include "app/session/follow_up.hpp"
@@ -148,14 +149,18 @@ void BenchPanel::buildLots(QVBoxLayout& column)
          }}};
     buttons_ = buttonsIn(*row, this, acts);
     column.addLayout(row);
+    lotsWords_ = hinted(tr("No lot was drawn yet; draw one first."), QStringLiteral("lotsWords"));
+    column.addWidget(lotsWords_);
     lots_->setHorizontalHeaderLabels({tr("Drawn"), tr("Pairs"), tr("May fail"), tr("Decision")});
     lotsView_ =
         tableIn(column, lots_, QStringLiteral("lotsView"), tr("Lots drawn in this camp"), {14, 14, 10});
+    holdHeight(*lotsView_, 2);
 }
 
 void BenchPanel::buildDue(QVBoxLayout& column)
 {
-    headingIn(column, tr("To be seen again"));
+    dueHeading_ = headingIn(column, tr("To be seen again"));
+    dueHeading_->setObjectName(QStringLiteral("dueHeading"));
     dueWords_ = hinted({}, QStringLiteral("dueWords"));
     column.addWidget(dueWords_);
     due_->show(dueTable({}));
@@ -199,6 +204,8 @@ void BenchPanel::readLedger()
     const bool any = camp_ != nullptr && camp_->hasLedger();
     lots_->removeRows(0, lots_->rowCount());
     due_->show(dueTable({}));
+    lotsWords_->hide();
+    dueHeading_->setText(tr("To be seen again"));
     dueWords_->setText(any ? QString() : tr("Nothing happened in this camp yet."));
     if (any)
         runCommand(messages_, [this] {
@@ -215,8 +222,9 @@ void BenchPanel::showLots()
                   QString::number(lot.plan.plan.allowed),
                   lot.readBy.empty() ? tr("not read yet") : say(decisionSentence(lot.count, lot.plan.plan))},
                  QString::fromStdString(lot.id));
+    lotsWords_->setVisible(lots_->rowCount() == 0);
     if (lots_->rowCount() > 0)
-        lotsView_->selectRow(lots_->rowCount() - 1); // the newest
+        lotsView_->setCurrentIndex(lots_->index(lots_->rowCount() - 1, 0)); // the newest
 }
 
 /// Of the chosen lot.
@@ -263,6 +271,7 @@ void BenchPanel::tellDue(const DueAtBench& found)
     if (found.coverage)
         words << tr("effective coverage of those who came %1 %")
                      .arg(QString::number(100.0 * *found.coverage, 'f', 1));
+    dueHeading_->setText(QStringLiteral("%1: %2").arg(tr("To be seen again")).arg(found.due.size()));
     dueWords_->setText(words.join(QStringLiteral("  ·  ")));
     due_->show(dueTable(found.due));
 }

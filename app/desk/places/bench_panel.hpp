@@ -81,7 +81,9 @@ class BenchPanel final : public QWidget
     CellsModel* due_;
     QTableView* lotsView_ = nullptr;
     QSpinBox* sample_ = nullptr;
+    QLabel* dueHeading_ = nullptr;
     QLabel* dueWords_ = nullptr;
+    QLabel* lotsWords_ = nullptr;
     QList<QPushButton*> buttons_;
 };
 

@@ -28,6 +28,25 @@
 namespace quarterstep
 {
 
+namespace
+{
+/// Beside each other in these shares of the width; their edges can be dragged.
+QSplitter* columnsOf(const QString& name, std::initializer_list<int> shares,
+                     std::initializer_list<QWidget*> parts)
+{
+    auto* columns = new QSplitter(Qt::Horizontal);
+    columns->setObjectName(name);
+    for (auto* part : parts)
+        columns->addWidget(part);
+    columns->setSizes(shares);
+    for (int column = 0; column < columns->count(); ++column)
+        columns->setStretchFactor(column, std::data(shares)[column]);
+    columns->setHandleWidth(8);
+    columns->setChildrenCollapsible(false);
+    return columns;
+}
+} // namespace
+
 QWidget* DispensePlace::buildPeople()
 {
     people_ = new PagesFrame(QStringLiteral("waitingFrame"), QStringLiteral("peopleTabs"),
@@ -112,13 +131,37 @@ void DispensePlace::fitCard()
                                  cardScroll_->verticalScrollBar()->sizeHint().width());
 }
 
+void DispensePlace::addCommands(QWidget* newPerson, QWidget* loadPeople)
+{
+    cards_->addBeside(newPerson);
+    people_->addBeside(loadPeople);
+}
+
+QWidget* DispensePlace::buildColumns()
+{
+    return columnsOf(QStringLiteral("dispenseSplitter"), {342, 1012}, {buildLeft(), buildAnswer()});
+}
+
+/// What is recommended and why, over the pairs and what explains them: its sentences are long.
+QWidget* DispensePlace::buildAnswer()
+{
+    auto* part = new QWidget;
+    auto* column = new QVBoxLayout(part);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(8);
+    answerPanel_ = new AnswerPanel;
+    column->addWidget(answerPanel_);
+    column->addWidget(columnsOf(QStringLiteral("pairsSplitter"), {548, 456}, {buildMiddle(), buildRight()}),
+                      1);
+    return part;
+}
+
 QWidget* DispensePlace::buildMiddle()
 {
     auto* middle = new QWidget;
     auto* column = new QVBoxLayout(middle);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(8);
-    answerPanel_ = new AnswerPanel;
     pairsView_ = new QListView;
     pairsView_->setObjectName(QStringLiteral("pairsView"));
     pairsView_->setAccessibleName(tr("Pairs to pull"));
@@ -139,7 +182,6 @@ QWidget* DispensePlace::buildMiddle()
     pairsHint_ = hinted({}, QStringLiteral("pairsHint"));
     pairsHint_->setAlignment(Qt::AlignCenter);
     handOver_ = new HandOverPanel;
-    column->addWidget(answerPanel_);
     column->addWidget(pairsHint_, 1);
     column->addWidget(pairsView_, 1);
     column->addWidget(handOver_);

@@ -32,25 +32,11 @@
 namespace quarterstep
 {
 
-namespace
-{
-constexpr auto columnWidths = {342, 548, 456};
-} // namespace
-
 DispensePlace::DispensePlace(const DeskParts& parts, QWidget* parent)
     : DeskPlace(parent), parts_(parts), messages_(parts.messages), waiting_(new WaitingModel(this)),
       pairs_(new PairsModel(this)), papers_(new PaperWorker(this))
 {
     setObjectName(QStringLiteral("dispensePlace"));
-    auto* columns = new QSplitter(Qt::Horizontal, this);
-    columns->setObjectName(QStringLiteral("dispenseSplitter"));
-    for (auto* part : {buildLeft(), buildMiddle(), buildRight()})
-        columns->addWidget(part);
-    columns->setSizes(columnWidths);
-    for (int column = 0; column < 3; ++column)
-        columns->setStretchFactor(column, std::data(columnWidths)[column]);
-    columns->setHandleWidth(8);
-    columns->setChildrenCollapsible(false);
     auto* whole = new QVBoxLayout(this);
     whole->setContentsMargins(0, 0, 0, 0);
     auto* scroll = new QScrollArea(this); // large text on a small screen: everything can still be reached
@@ -59,7 +45,7 @@ DispensePlace::DispensePlace(const DeskParts& parts, QWidget* parent)
     scroll->setWidgetResizable(true);
     scroll->setFrameShape(QFrame::NoFrame);
     scroll->setFocusPolicy(Qt::NoFocus);
-    scroll->setWidget(columns);
+    scroll->setWidget(buildColumns());
     whole->addWidget(scroll);
     connectParts();
     fitCard();

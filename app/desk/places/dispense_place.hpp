@@ -65,6 +65,8 @@ class DispensePlace final : public DeskPlace
     /// The printer for notes, letters and orders; empty: PDF files in the camp folder.
     void setPrinter(const QString& name) { printer_ = name; }
     [[nodiscard]] PrescriptionCard& card() { return *card_; }
+    /// Buttons of the window for a person without a card, and for people of a table.
+    void addCommands(QWidget* newPerson, QWidget* loadPeople);
 
     /// Pages of the upper left part.
     enum PeoplePage { peoplePage, linePage, ordersPage };
@@ -100,9 +102,11 @@ class DispensePlace final : public DeskPlace
     void asOptician(std::function<void()> act);
     void give();
     void takeBack(const Given& last);
+    QWidget* buildColumns();
     QWidget* buildLeft();
     QWidget* buildPeople();
     QWidget* buildCards();
+    QWidget* buildAnswer();
     QWidget* buildMiddle();
     QWidget* buildRight();
     void fitCard();

@@ -65,8 +65,8 @@ PackingPanel::PackingPanel(MessageBar& messages, LongWork& work, QWidget* parent
     setObjectName(QStringLiteral("packingPanel"));
     setProperty("helpTopic", QStringLiteral("planning"));
     auto* parts = new FoldingRow;
-    parts->add(buildQuestion(), 2);
-    parts->add(buildAnswer(), 3);
+    parts->add(buildQuestion(), 1);
+    parts->add(buildAnswer(), 2); // reasons are long
     auto* whole = new QVBoxLayout(this);
     whole->setContentsMargins(0, 0, 0, 0);
     whole->addWidget(parts);
@@ -87,6 +87,7 @@ QWidget* PackingPanel::buildQuestion()
     auto* box = framed(QStringLiteral("packingFrame"), tr("Boxes for the next camp"), column);
     auto* grid = new QGridLayout;
     grid->setVerticalSpacing(4);
+    grid->setHorizontalSpacing(8);
     grid->setColumnStretch(1, 1);
     buildSources(*grid);
     buildLimits(*grid);
@@ -204,6 +205,7 @@ QWidget* PackingPanel::buildAnswer()
     view_->setToolTip(tr("The plan, row by row"));
     view_->horizontalHeader()->setSectionResizeMode(QHeaderView::Interactive);
     view_->horizontalHeader()->setStretchLastSection(true);
+    wrapRows(*view_); // reasons are long
     column->addWidget(view_, 1);
     auto* outputs = new QWidget;
     auto* row = new WrapLayout(outputs);

@@ -7,6 +7,7 @@
 #include "app/desk/models/packing_rows.hpp"
 #include "app/desk/places/desk_papers.hpp"
 #include "app/desk/places/packing_draws.hpp"
+#include "app/desk/places/parts.hpp"
 #include "app/desk/plots/chart_view.hpp"
 #include "app/desk/plots/packing_curve.hpp"
 #include "app/desk/shell/number_box.hpp"
@@ -228,10 +229,16 @@ QString PackingPanel::answerWords() const
         if (const auto knee = kneeWords(answer); !knee.isEmpty())
             words << knee;
     }
-    words << plan_->told;
+    const auto table = QString::fromStdString(planned_.table);
+    for (auto line : plan_->told) { // a path would turn round in words from right to left, and says no more
+        if (!table.isEmpty())
+            line.replace(table, ltr(QFileInfo(table).fileName()));
+        words << line;
+    }
     if (plan_->badRows > 0)
         words << tr("%n row(s) of the table could not be read and were left out.", nullptr, plan_->badRows);
-    return words.join(QLatin1Char('\n'));
+    // A number keeps its sign: no line begins with one.
+    return words.join(QLatin1Char('\n')).replace(QStringLiteral(" %"), QStringLiteral("\u00A0%"));
 }
 
 void PackingPanel::showAnswer()
@@ -255,8 +262,11 @@ void PackingPanel::showList(int list)
     lists_->setCurrentIndex(list);
     rows_->show(tables[list](plan_ ? plan_->answer : nothing));
     fitColumns(*view_);
-    for (int column = 0; column < rows_->columnCount(); ++column)
-        view_->setColumnWidth(column, std::min(widestColumn, view_->columnWidth(column)) + 8);
+    auto* header = view_->horizontalHeader();
+    header->setStretchLastSection(false); // said a width, it would keep that and reach out of sight
+    for (int column = 0; column + 1 < rows_->columnCount(); ++column)
+        view_->setColumnWidth(column, std::min(widestColumn, view_->columnWidth(column)) + 4);
+    header->setStretchLastSection(true);
 }
 
 void PackingPanel::restyle()

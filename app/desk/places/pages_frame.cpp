@@ -32,11 +32,11 @@ PagesFrame::PagesFrame(const QString& name, const QString& tabsName, const QStri
     });
 }
 
-int PagesFrame::addPage(const QString& title, QWidget* page)
+int PagesFrame::addPage(const QString& title, QWidget* page, const QString& spoken)
 {
     pages_->addWidget(page);
     const int tab = tabs_->addTab(title);
-    tabs_->setTabToolTip(tab, title); // where it is shortened
+    tabs_->setTabToolTip(tab, spoken.isEmpty() ? title : spoken); // where it is shortened, too
     return tab;
 }
 
@@ -53,6 +53,7 @@ int PagesFrame::page() const
 void PagesFrame::addBeside(QWidget* widget)
 {
     top_->addWidget(widget);
+    setTabOrder(tabs_, widget);
 }
 
 } // namespace quarterstep

@@ -20,8 +20,9 @@ class PagesFrame final : public QFrame
     PagesFrame(const QString& name, const QString& tabsName, const QString& spoken,
                QWidget* parent = nullptr);
 
+    /// @param spoken  what the title means, where it is a short one
     /// @return its number, from 0
-    int addPage(const QString& title, QWidget* page);
+    int addPage(const QString& title, QWidget* page, const QString& spoken = {});
     void setPage(int page);
     [[nodiscard]] int page() const;
     /// Something that stands beside the tabs on every page.

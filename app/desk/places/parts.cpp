@@ -10,9 +10,11 @@
 #include <QPushButton>
 #include <QSpinBox>
 #include <QTableView>
+#include <QTimer>
 #include <QVBoxLayout>
 
 #include <algorithm>
+#include <utility>
 
 namespace quarterstep
 {
@@ -23,11 +25,19 @@ namespace
 class SharedWidth final : public QObject
 {
   public:
-    SharedWidth(QTableView& view, std::vector<std::pair<int, int>> shares)
-        : QObject(&view), view_(view), shares_(std::move(shares))
+    SharedWidth(QTableView& view, std::vector<std::pair<int, int>> shares, int leastCharacters)
+        : QObject(&view), view_(view), shares_(std::move(shares)), leastCharacters_(leastCharacters)
     {
-        view.horizontalHeader()->setStretchLastSection(false);
+        auto* header = view.horizontalHeader();
+        header->setStretchLastSection(false);
         view.viewport()->installEventFilter(this);
+        connect(view.model(), &QAbstractItemModel::modelReset, this, &SharedWidth::share);
+        const auto hidden = [this](int, int before, int now) {
+            if (before == 0 || now == 0) // or shown; not moved by hand
+                share();
+        };
+        connect(header, &QHeaderView::sectionResized, this, hidden,
+                Qt::QueuedConnection); // it is not hidden yet when it says so
         share();
     }
 
@@ -47,11 +57,15 @@ class SharedWidth final : public QObject
         int all = 0;
         for (const auto& [column, part] : shares_) {
             left += view_.columnWidth(column);
-            all += part;
+            all += view_.isColumnHidden(column) ? 0 : part;
         }
+        const int least = leastCharacters_ * view_.fontMetrics().averageCharWidth();
         for (const auto& [column, part] : shares_) {
+            if (view_.isColumnHidden(column))
+                continue;
             const int heading = view_.horizontalHeader()->sectionSizeHint(column);
-            const int width = std::max(heading, left * part / all);
+            const int words = column == shares_.back().first ? least : 0;
+            const int width = std::max({heading, words, left * part / all});
             view_.setColumnWidth(column, width);
             left -= width;
             all -= part;
@@ -60,6 +74,48 @@ class SharedWidth final : public QObject
 
     QTableView& view_;
     std::vector<std::pair<int, int>> shares_;
+    int leastCharacters_;
+};
+
+/// Gives rows the height of their words whenever columns or words are others; the table owns it.
+class RowsAsHigh final : public QObject
+{
+  public:
+    explicit RowsAsHigh(QTableView& view) : QObject(&view), view_(view)
+    {
+        view.setWordWrap(true);
+        connect(view.horizontalHeader(), &QHeaderView::sectionResized, this, [this] { wrapSoon(); });
+        connect(view.model(), &QAbstractItemModel::modelReset, this, [this] { wrapSoon(); });
+    }
+
+  private:
+    /// Once for all columns that are changed together.
+    void wrapSoon()
+    {
+        if (std::exchange(waiting_, true))
+            return;
+        QTimer::singleShot(0, this, [this] {
+            waiting_ = false;
+            wrap();
+        });
+    }
+
+    void wrap()
+    {
+        constexpr int rowGap = 6;     // pixels between the words of two rows
+        constexpr int mostRows = 200; // of a longer list each row has one line
+        auto* header = view_.verticalHeader();
+        header->setMinimumSectionSize(header->defaultSectionSize());
+        if (view_.model()->rowCount() > mostRows)
+            return;
+        view_.resizeRowsToContents();
+        for (int row = 0; row < view_.model()->rowCount(); ++row)
+            if (const int height = view_.rowHeight(row); height > header->minimumSectionSize() * 3 / 2)
+                view_.setRowHeight(row, height + rowGap);
+    }
+
+    QTableView& view_;
+    bool waiting_ = false;
 };
 } // namespace
 
@@ -215,9 +271,14 @@ void giveRoom(QTableView& view, int lines)
     view.setMinimumHeight((view.fontMetrics().height() + 8) * lines);
 }
 
-void shareWidth(QTableView& view, std::vector<std::pair<int, int>> shares)
+void shareWidth(QTableView& view, std::vector<std::pair<int, int>> shares, int leastCharacters)
 {
-    new SharedWidth(view, std::move(shares));
+    new SharedWidth(view, std::move(shares), leastCharacters);
+}
+
+void wrapRows(QTableView& view)
+{
+    new RowsAsHigh(view);
 }
 
 void giveLines(QTableView& view, int lines)

@@ -54,8 +54,11 @@ struct Act {
 /// A list that shows at least so many lines however little room there is: the page scrolls then.
 void giveRoom(QTableView& view, int lines);
 /// These columns (index and share) have what the others leave of the width, however wide the table is; none
-/// less than its heading needs, which those named after it pay for.
-void shareWidth(QTableView& view, std::vector<std::pair<int, int>> shares);
+/// less than its heading needs, which those named after it pay for, and the last at least so many characters.
+void shareWidth(QTableView& view, std::vector<std::pair<int, int>> shares, int leastCharacters = 0);
+/// Each row as high as its words need at the width their columns have, however wide the table is; for short
+/// lists.
+void wrapRows(QTableView& view);
 /// Each row has room for so many lines: long words go on in the next one.
 void giveLines(QTableView& view, int lines);
 [[nodiscard]] QLabel* hinted(const QString& text, const QString& name);

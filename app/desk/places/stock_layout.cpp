@@ -9,6 +9,7 @@
 #include "app/desk/places/stock_place.hpp"
 #include "app/desk/places/transfer_panel.hpp"
 #include "app/desk/plots/ladder_view.hpp"
+#include "app/desk/shell/one_page_layout.hpp"
 #include "app/desk/shell/wrap_layout.hpp"
 
 #include <QAction>
@@ -19,7 +20,6 @@
 #include <QPushButton>
 #include <QSortFilterProxyModel>
 #include <QSplitter>
-#include <QStackedWidget>
 #include <QTableView>
 #include <QVBoxLayout>
 
@@ -28,7 +28,8 @@ namespace quarterstep
 
 namespace
 {
-constexpr auto stockColumnWidths = {826, 520};
+constexpr auto stockColumnWidths = {860, 486};
+constexpr int leastBeside = 120; ///< characters: bin, line, power and count beside a card
 } // namespace
 
 StockPlace::StockPlace(const DeskParts& parts, QWidget* parent)
@@ -41,9 +42,10 @@ StockPlace::StockPlace(const DeskParts& parts, QWidget* parent)
     sorted_->setFilterKeyColumn(-1); // words of any column
     sorted_->setFilterCaseSensitivity(Qt::CaseInsensitive);
     // Made where they will stand: moved there, every part of them would be dressed in the style once more.
-    pages_ = new QStackedWidget(this);
-    packing_ = new PackingPanel(messages_, parts.work, pages_);
-    transfer_ = new TransferPanel(messages_, pins_, pages_);
+    auto* pages = new QWidget(this);
+    pages_ = new OnePageLayout(pages);
+    packing_ = new PackingPanel(messages_, parts.work, pages);
+    transfer_ = new TransferPanel(messages_, pins_, pages);
     auto* whole = new QVBoxLayout(this);
     whole->setContentsMargins(0, 0, 0, 0);
     whole->setSpacing(4);
@@ -51,8 +53,9 @@ StockPlace::StockPlace(const DeskParts& parts, QWidget* parent)
     pages_->addWidget(buildStock());
     pages_->addWidget(packing_);
     pages_->addWidget(transfer_);
-    whole->addWidget(pages_, 1);
+    whole->addWidget(pages, 1);
     connectParts();
+    restyle();
     showView(asTable);
 }
 
@@ -93,23 +96,41 @@ QWidget* StockPlace::buildViewButtons()
 
 QWidget* StockPlace::buildStock()
 {
-    auto* columns = new QSplitter(Qt::Horizontal, pages_);
-    columns->setObjectName(QStringLiteral("stockSplitter"));
-    columns->addWidget(buildLines());
-    auto* right = new QWidget(columns);
+    columns_ = new QSplitter(Qt::Horizontal, pages_->parentWidget());
+    columns_->setObjectName(QStringLiteral("stockSplitter"));
+    columns_->addWidget(buildLines());
+    auto* right = new QWidget(columns_);
     auto* column = new QVBoxLayout(right);
     column->setContentsMargins(0, 0, 0, 0);
     column->addWidget(buildEdits());
     column->addWidget(buildCard(), 1);
     work_ = new StockWorkPanel(right);
     column->addWidget(work_);
-    columns->addWidget(right);
-    columns->setSizes(stockColumnWidths);
+    columns_->addWidget(right);
+    columns_->setSizes(stockColumnWidths);
     for (int at = 0; at < 2; ++at)
-        columns->setStretchFactor(at, std::data(stockColumnWidths)[at]);
-    columns->setHandleWidth(8);
-    columns->setChildrenCollapsible(false);
-    return columns;
+        columns_->setStretchFactor(at, std::data(stockColumnWidths)[at]);
+    columns_->setHandleWidth(8);
+    columns_->setChildrenCollapsible(false);
+    if (isRightToLeft()) // Qt puts what it mirrors one pixel too far to the right
+        columns_->setContentsMargins(0, 0, 1, 0);
+    return columns_;
+}
+
+void StockPlace::foldColumns()
+{
+    const bool beside = width() >= leastBeside * linesView_->fontMetrics().averageCharWidth();
+    const auto way = beside ? Qt::Horizontal : Qt::Vertical;
+    if (columns_->orientation() == way)
+        return;
+    columns_->setOrientation(way);
+    columns_->setSizes(stockColumnWidths);
+}
+
+void StockPlace::resizeEvent(QResizeEvent* event)
+{
+    DeskPlace::resizeEvent(event);
+    foldColumns();
 }
 
 QWidget* StockPlace::buildLines()
@@ -137,12 +158,14 @@ QWidget* StockPlace::buildLines()
 
 QWidget* StockPlace::buildViews()
 {
-    views_ = new QStackedWidget;
+    auto* views = new QWidget;
+    views_ = new OnePageLayout(views);
     linesView_ = tableOf(sorted_, QStringLiteral("linesView"), tr("Lines of the stock"));
     linesView_->setToolTip(tr("Choose a line to see its card and to enter what happened"));
     linesView_->setSortingEnabled(true);
     linesView_->sortByColumn(LinesModel::binColumn, Qt::AscendingOrder);
-    giveWidths(*linesView_, {6, 17, 18, 10, 12, 9, 12, 6}); // bin, line, power, available … camps
+    giveWidths(*linesView_, {5, 16, 16, 8, 11, 8, 10, 6}); // bin, line, power, available … camps
+    shareWidth(*linesView_, {{LinesModel::asideColumn, 1}, {LinesModel::powerColumn, 1}}, 16);
     views_->addWidget(linesView_);
     views_->addWidget(buildLadder());
     boxView_ = tableOf(box_, QStringLiteral("boxView"), tr("Bins of the box"));
@@ -153,10 +176,29 @@ QWidget* StockPlace::buildViews()
     boxView_->setAlternatingRowColors(false);
     boxView_->setWordWrap(true);
     boxView_->verticalHeader()->show();
-    boxView_->verticalHeader()->setDefaultSectionSize(boxView_->fontMetrics().height() * 3 + 12);
-    boxView_->horizontalHeader()->setMinimumSectionSize(boxView_->fontMetrics().averageCharWidth() * 11);
+    for (auto* header : {boxView_->horizontalHeader(), boxView_->verticalHeader()})
+        header->setDefaultAlignment(Qt::AlignCenter); // as the bins
     views_->addWidget(boxView_);
-    return views_;
+    return views;
+}
+
+void StockPlace::fitBox()
+{
+    const auto letters = boxView_->fontMetrics();
+    const int least = letters.averageCharWidth() * 8;
+    const int most = letters.averageCharWidth() * 13; // longer words go on in the next line
+    boxView_->horizontalHeader()->setMinimumSectionSize(least);
+    fitColumns(*boxView_);
+    for (int column = 0; column < box_->columnCount(); ++column)
+        boxView_->setColumnWidth(column, std::min(most, boxView_->columnWidth(column)));
+    boxView_->verticalHeader()->setMinimumSectionSize(letters.height() * 3 + 4);
+    constexpr int mostCells = 600; // of a larger box each row has three lines
+    boxView_->verticalHeader()->setDefaultSectionSize(letters.height() * 3 + 12);
+    if (box_->rowCount() * box_->columnCount() > mostCells)
+        return;
+    boxView_->resizeRowsToContents();
+    for (int row = 0; row < box_->rowCount(); ++row)
+        boxView_->setRowHeight(row, boxView_->rowHeight(row) + 8);
 }
 
 QWidget* StockPlace::buildLadder()
@@ -194,7 +236,8 @@ QWidget* StockPlace::buildCard()
     column->addWidget(lineWords_);
     cardView_ = tableOf(card_, QStringLiteral("cardView"), tr("Stock card of the line"));
     cardView_->setToolTip(tr("Everything that happened to this line, newest first"));
-    giveWidths(*cardView_, {18, 13, 8, 8}); // when, what, change, balance
+    giveWidths(*cardView_, {18, 8, 7, 8}); // when, what, change, balance
+    shareWidth(*cardView_, {{CardModel::wordsColumn, 1}, {CardModel::whatColumn, 1}}, 8);
     column->addWidget(cardView_, 1);
     blind_ =
         hinted(tr("A count is blind: what the book says comes back into sight once the count is entered."),

@@ -10,6 +10,7 @@
 #include "app/desk/places/parts.hpp"
 #include "app/desk/places/transfer_panel.hpp"
 #include "app/desk/plots/ladder_view.hpp"
+#include "app/desk/shell/one_page_layout.hpp"
 #include "app/desk/shell/pin_guard.hpp"
 #include "app/session/entry_words.hpp"
 #include "app/session/wording.hpp"
@@ -22,7 +23,7 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QSortFilterProxyModel>
-#include <QStackedWidget>
+#include <QSplitter>
 #include <QTableView>
 #include <QTimer>
 
@@ -76,7 +77,7 @@ void StockPlace::drawViews()
     const auto stock = camp_ ? camp_->stock() : std::vector<StockLine>{};
     if (view == asBox) {
         box_->show(stock);
-        fitColumns(*boxView_);
+        fitBox();
     } else if (view == asLadder) {
         pairsLadder_->show(ladderOf(stock, LineKind::readyMade));
         lensLadder_->show(ladderOf(stock, LineKind::lens));
@@ -108,11 +109,13 @@ void StockPlace::showLine(const std::string& name)
         return;
     }
     const auto& line = lines_->lineAt(row);
-    lineHeading_->setText(ltr(name));
+    const auto cell = [this, row](int column) { return lines_->index(row, column).data().toString(); };
+    // The power stands with the name: among words of another script its sign would be of another font.
+    lineHeading_->setText(ltr(QString::fromStdString(name)) + QStringLiteral(" · ") +
+                          cell(LinesModel::powerColumn));
     QStringList words;
-    for (const auto column : {LinesModel::powerColumn, LinesModel::binColumn})
-        if (const auto text = lines_->index(row, column).data().toString(); !text.isEmpty())
-            words << (column == LinesModel::binColumn ? tr("bin %1").arg(text) : text);
+    if (const auto bin = cell(LinesModel::binColumn); !bin.isEmpty())
+        words << tr("bin %1").arg(bin);
     words << lines_->index(row, 0).data(Qt::ToolTipRole).toString().split(QLatin1Char('\n'));
     if (!line.frame.model.empty())
         words << QString::fromStdString(line.frame.model);
@@ -237,12 +240,7 @@ void StockPlace::takeBackLast()
 
 void StockPlace::showView(int view)
 {
-    const int now = view < packing ? 0 : view - packing + 1;
-    for (int page = 0; page < pages_->count(); ++page) { // what is out of sight asks for no room
-        const auto policy = page == now ? QSizePolicy::Preferred : QSizePolicy::Ignored;
-        pages_->widget(page)->setSizePolicy(policy, policy);
-    }
-    pages_->setCurrentIndex(now);
+    pages_->setCurrentIndex(view < packing ? 0 : view - packing + 1);
     if (view < packing)
         views_->setCurrentIndex(view);
     if (view == packing)
@@ -268,8 +266,11 @@ void StockPlace::restyle()
     const int row = linesView_->fontMetrics().height() + 8;
     for (auto* view : {linesView_, cardView_})
         view->verticalHeader()->setDefaultSectionSize(row);
-    boxView_->verticalHeader()->setDefaultSectionSize(boxView_->fontMetrics().height() * 3 + 12);
-    fitColumns(*boxView_);
+    giveRoom(*linesView_, 7);
+    giveRoom(*cardView_, 4);
+    giveRoom(*boxView_, 9);
+    fitBox();
+    foldColumns();
 }
 
 } // namespace quarterstep

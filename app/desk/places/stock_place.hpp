@@ -18,7 +18,7 @@ class QLabel;
 class QLineEdit;
 class QModelIndex;
 class QSortFilterProxyModel;
-class QStackedWidget;
+class QSplitter;
 class QTableView;
 
 namespace quarterstep
@@ -30,6 +30,7 @@ class LadderView;
 class LinesModel;
 class LongWork;
 class MessageBar;
+class OnePageLayout;
 class PackingPanel;
 class TransferPanel;
 
@@ -61,6 +62,7 @@ class StockPlace final : public DeskPlace
 
   protected:
     void showEvent(QShowEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
     /// Digits typed on a line begin a count of it.
     bool eventFilter(QObject* watched, QEvent* event) override;
 
@@ -82,6 +84,10 @@ class StockPlace final : public DeskPlace
     void readingEnded(const std::shared_ptr<StockRead>& read, const std::optional<StockCounts>& counts);
     void showCounts();
     void drawViews();
+    /// Each bin of the box in as little width as its words need, and as many lines as they then take.
+    void fitBox();
+    /// The card below the lines where the letters leave no room for it beside them.
+    void foldColumns();
     void carryOutWish(const std::string& line, const StockWish& wish);
     void carryOutEdits(bool accept);
     void showLine(const std::string& name);
@@ -115,11 +121,12 @@ class StockPlace final : public DeskPlace
     StockWorkPanel* work_ = nullptr;
     PackingPanel* packing_ = nullptr;
     TransferPanel* transfer_ = nullptr;
-    QStackedWidget* pages_ = nullptr; ///< the stock, and what takes the whole place
+    OnePageLayout* pages_ = nullptr; ///< the stock, and what takes the whole place
     LadderView* pairsLadder_ = nullptr;
     LadderView* lensLadder_ = nullptr;
     QButtonGroup* viewButtons_ = nullptr;
-    QStackedWidget* views_ = nullptr;
+    QSplitter* columns_ = nullptr; ///< the lines, and what is said and entered about one
+    OnePageLayout* views_ = nullptr;
     QTableView* linesView_ = nullptr;
     QTableView* boxView_ = nullptr;
     QTableView* cardView_ = nullptr;

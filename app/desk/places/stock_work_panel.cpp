@@ -45,6 +45,7 @@ StockWorkPanel::StockWorkPanel(QWidget* parent)
     column->addWidget(heading_);
     form_->setFieldGrowthPolicy(QFormLayout::AllNonFixedFieldsGrow);
     form_->setVerticalSpacing(4);
+    form_->setHorizontalSpacing(8);
     form_->addRow(tr("What happened"), work_);
     quantity_ = field(*form_, QStringLiteral("stockQuantityEdit"), tr("Pieces"), tr("How many pieces"));
     form_->addRow(tr("Cause"), cause_);

@@ -81,6 +81,7 @@ QWidget* TransferPanel::buildForm()
     auto* form = new QFormLayout;
     form->setFieldGrowthPolicy(QFormLayout::AllNonFixedFieldsGrow);
     form->setVerticalSpacing(4);
+    form->setHorizontalSpacing(8);
     way_ = new QComboBox;
     way_->setObjectName(QStringLiteral("transferWayBox"));
     way_->setAccessibleName(tr("What happens"));
@@ -100,6 +101,7 @@ QWidget* TransferPanel::buildForm()
     auto* more = new QFormLayout;
     more->setFieldGrowthPolicy(QFormLayout::AllNonFixedFieldsGrow);
     more->setVerticalSpacing(4);
+    more->setHorizontalSpacing(8);
     note_ = field(*more, QStringLiteral("transferNoteEdit"), tr("Note"), tr("Kept with the entry"));
     initials_ = field(*more, QStringLiteral("transferInitialsEdit"), tr("Your initials"),
                       tr("Who enters this; stays for the next entry"));

@@ -303,10 +303,12 @@ QString TransferPanel::doneWords(const KeptWork& done) const
 void TransferPanel::restyle()
 {
     constexpr int leastCharacters = 40;
+    constexpr int leastColumn = 8; // headings of an empty list stand apart
     constexpr int leastRows = 6;
     for (auto* view : {flyingView_, view_}) {
         const auto letters = view->fontMetrics();
         view->verticalHeader()->setDefaultSectionSize(letters.height() + 8);
+        view->horizontalHeader()->setMinimumSectionSize(leastColumn * letters.averageCharWidth());
         view->setMinimumSize(leastCharacters * letters.averageCharWidth(),
                              leastRows * (letters.height() + 8));
     }

@@ -60,9 +60,9 @@ WhyPanel::WhyPanel(QWidget* parent)
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->addWidget(frame_);
-    frame_->addPage(tr("Why this pair"), buildCriteria());
+    frame_->addPage(tr("Why"), buildCriteria(), tr("Why this pair"));
     frame_->addPage(tr("Cross"), buildCross());
-    frame_->addPage(tr("Above another"), buildAbove());
+    frame_->addPage(tr("Above"), buildAbove(), tr("Above another"));
     crossTable_ = new QPushButton(tr("Table"), frame_);
     crossTable_->setObjectName(QStringLiteral("crossTableButton"));
     crossTable_->setCheckable(true);

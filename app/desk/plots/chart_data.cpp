@@ -30,6 +30,11 @@ QString tallyWords(const Tally& tally)
 
 } // namespace
 
+QString shareTick(double share)
+{
+    return ltr(QStringLiteral("%1 %").arg(QString::number(100.0 * share, 'g', 4)));
+}
+
 ChartData chartOf(const FunnelChart& funnel)
 {
     ChartData chart;

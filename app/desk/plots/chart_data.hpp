@@ -35,6 +35,8 @@ struct ChartData {
     QString whyNot;      ///< why there is no picture; empty: there is
 };
 
+/// A share as it stands beside an axis: 0.925 is "92.5 %".
+[[nodiscard]] QString shareTick(double share);
 [[nodiscard]] ChartData chartOf(const FunnelChart& funnel);
 [[nodiscard]] ChartData chartOf(const GSeries& series);
 [[nodiscard]] ChartData chartOf(const PChart& chart);

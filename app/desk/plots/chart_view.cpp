@@ -2,6 +2,7 @@
 #include "app/desk/plots/chart_view.hpp"
 
 #include "app/desk/theme.hpp"
+#include "app/session/wording.hpp"
 
 #include <qcustomplot.h>
 
@@ -9,10 +10,21 @@
 #include <QToolTip>
 #include <QVBoxLayout>
 
+#include <algorithm>
 #include <array>
 
 namespace quarterstep
 {
+
+namespace
+{
+/// Shares as the words beside the picture say them.
+class ShareTicker final : public QCPAxisTicker
+{
+  protected:
+    QString getTickLabel(double tick, const QLocale&, QChar, int) override { return shareTick(tick); }
+};
+} // namespace
 
 ChartView::ChartView(QWidget* parent) : QWidget(parent), plot_(new QCustomPlot(this))
 {
@@ -33,6 +45,12 @@ void ChartView::show(const ChartData& chart)
 {
     chart_ = chart;
     draw();
+}
+
+int ChartView::heightOfWords() const
+{
+    constexpr int across = 4; // lines: the figures and the words of the other axis, and some air
+    return fontMetrics().horizontalAdvance(chart_.up) + across * fontMetrics().height();
 }
 
 void ChartView::restyle()
@@ -79,6 +97,8 @@ void ChartView::draw()
                                              : std::min(1.0, top * 1.6 + 0.02));
     plot_->xAxis->setLabel(chart_.across);
     plot_->yAxis->setLabel(chart_.up);
+    plot_->yAxis->setTicker(
+        QSharedPointer<QCPAxisTicker>(chart_.percent ? new ShareTicker : new QCPAxisTicker));
     auto* ticker = new QCPAxisTickerFixed;
     ticker->setScaleStrategy(QCPAxisTickerFixed::ssMultiples);
     plot_->xAxis->setTicker(QSharedPointer<QCPAxisTicker>(ticker)); // whole numbers

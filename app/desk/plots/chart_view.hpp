@@ -20,6 +20,8 @@ class ChartView final : public QWidget
 
     void show(const ChartData& chart);
     void restyle();
+    /// Pixels that the words of the upward axis need; with less they are cut.
+    [[nodiscard]] int heightOfWords() const;
 
   private:
     void draw();

@@ -31,4 +31,13 @@ LadderData ladderOf(std::span<const StockLine> stock, LineKind kind)
     return ladder;
 }
 
+double rungStep(double span, int across, int word)
+{
+    constexpr double widest = 16.0; // no stock reaches further
+    double step = 1.0;
+    while (across > 0 && step < widest && across * step < span * word)
+        step *= 2.0;
+    return step;
+}
+
 } // namespace quarterstep

@@ -26,5 +26,10 @@ struct LadderData {
 /// Ladder of one kind of lines: ready-made pairs, or lenses. A pair with unequal eyes stands at the mean of
 /// both.
 [[nodiscard]] LadderData ladderOf(std::span<const StockLine> stock, LineKind kind);
+/// Whole dioptres from one written power to the next, doubled until the words stand apart.
+/// @param span    dioptres from one end of the axis to the other, above 0
+/// @param across  pixels of the axis; 0 or less: not known yet
+/// @param word    pixels of the widest power and the room beside it
+[[nodiscard]] double rungStep(double span, int across, int word);
 
 } // namespace quarterstep

@@ -39,7 +39,6 @@ LadderView::LadderView(QWidget* parent) : QWidget(parent), plot_(new QCustomPlot
     column->setContentsMargins(0, 0, 0, 0);
     column->addWidget(plot_);
     plot_->setFocusPolicy(Qt::NoFocus);
-    plot_->setMinimumSize(260, 120);
     plot_->yAxis->setTicker(QSharedPointer<QCPAxisTicker>(new QCPAxisTickerFixed)); // whole pieces
     plot_->xAxis->setTicker(QSharedPointer<QCPAxisTicker>(new PowerTicker));
     connect(plot_, &QCustomPlot::mouseMove, this, [this](QMouseEvent* event) { tellAbout(event->pos()); });
@@ -58,6 +57,8 @@ void LadderView::show(const LadderData& ladder)
 
 void LadderView::restyle()
 {
+    constexpr int leastLines = 7; // axis and its words take three
+    plot_->setMinimumSize(260, leastLines * fontMetrics().height());
     const auto colours = coloursOf(themeNow());
     plot_->setBackground(colours.base);
     auto grid = colours.border;
@@ -121,11 +122,25 @@ void LadderView::draw()
     const double last = ladder_.rungs.empty() ? 2.0 : ladder_.rungs.back().power;
     plot_->xAxis->setRange(first - 0.5, last + 0.5);
     plot_->yAxis->setRange(0, std::max(4.0, ladder_.tallest * 1.08));
-    qSharedPointerCast<QCPAxisTickerFixed>(plot_->xAxis->ticker())
-        ->setTickStep(last - first > 14.0 ? 2.0 : 1.0);
+    spacePowers();
     const double step = std::ceil(std::max(4.0, ladder_.tallest * 1.08) / 40.0) * 5.0;
     qSharedPointerCast<QCPAxisTickerFixed>(plot_->yAxis->ticker())
         ->setTickStep(ladder_.tallest <= 8 ? 2.0 : step);
+    plot_->replot(QCustomPlot::rpQueuedReplot);
+}
+
+void LadderView::spacePowers()
+{
+    const QFontMetrics letters(plot_->xAxis->tickLabelFont());
+    const int word = letters.horizontalAdvance(QStringLiteral("+0.00 "));
+    const double step = rungStep(plot_->xAxis->range().size(), plot_->width() - 2 * word, word);
+    qSharedPointerCast<QCPAxisTickerFixed>(plot_->xAxis->ticker())->setTickStep(step);
+}
+
+void LadderView::resizeEvent(QResizeEvent* event)
+{
+    QWidget::resizeEvent(event);
+    spacePowers();
     plot_->replot(QCustomPlot::rpQueuedReplot);
 }
 

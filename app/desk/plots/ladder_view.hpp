@@ -26,8 +26,13 @@ class LadderView final : public QWidget
     /// Somebody clicked on a rung.
     void powerChosen(double power);
 
+  protected:
+    void resizeEvent(QResizeEvent* event) override;
+
   private:
     void draw();
+    /// As many powers written below the axis as have room beside each other.
+    void spacePowers();
     void tellAbout(QPoint place);
     [[nodiscard]] const Rung* rungAt(QPoint place) const;
 

@@ -161,6 +161,7 @@ QFrame* SettingsPage::buildPins()
     column->addWidget(pinState_);
     auto* form = formIn(*column);
     role_ = choice(*form, "roleBox", tr("Role"), tr("Whose PIN is set or taken away"));
+    role_->setMinimumContentsLength(18); // what each may do is told beside its name
     for (const auto role : allRoles)
         role_->addItem(roleWords(role), static_cast<int>(role));
     oldPin_ = secret(*form, "oldPinEdit", tr("PIN that is needed now"),

@@ -26,10 +26,19 @@ bool WrapLayout::shown(int index) const
 
 QList<WrapLayout::Line> WrapLayout::linesIn(int width) const
 {
+    for (qsizetype gone = 0; gone <= mayGo_.size(); ++gone)
+        if (auto lines = linesWithout(gone, width); lines.size() == 1)
+            return lines;
+    return linesWithout(0, width);
+}
+
+/// Without the first `gone` of what may go.
+QList<WrapLayout::Line> WrapLayout::linesWithout(qsizetype gone, int width) const
+{
     const int gap = std::max(0, spacing());
     QList<Line> lines{{}};
     for (int index = 0; index < count(); ++index) {
-        if (!shown(index))
+        if (const auto at = mayGo_.indexOf(index); !shown(index) || (at >= 0 && at < gone))
             continue;
         const auto size = items_[index]->sizeHint();
         const int needed = lines.back().items.isEmpty() ? size.width() : gap + size.width();
@@ -80,6 +89,8 @@ void WrapLayout::setGeometry(const QRect& area)
     const auto inside = area.marginsRemoved(contentsMargins());
     const auto direction = parentWidget() ? parentWidget()->layoutDirection() : Qt::LeftToRight;
     int y = inside.top();
+    for (const int index : mayGo_)
+        items_[index]->setGeometry({});
     for (const auto& line : linesIn(inside.width())) {
         int x = inside.left();
         bool moved = false;

@@ -18,6 +18,9 @@ class WrapLayout final : public QLayout
 
     /// Whatever is added from now on stands at the far end of its line.
     void endHere() { trailing_ = count(); }
+    /// What was added last is not essential: it is left out where it would begin a second line, those named
+    /// first going first. Where all of them would not help, all are shown.
+    void mayGo() { mayGo_.append(count() - 1); }
 
     void addItem(QLayoutItem* item) override { items_.append(item); }
     [[nodiscard]] int count() const override { return static_cast<int>(items_.size()); }
@@ -37,9 +40,11 @@ class WrapLayout final : public QLayout
         int height = 0;
     };
     [[nodiscard]] QList<Line> linesIn(int width) const;
+    [[nodiscard]] QList<Line> linesWithout(qsizetype gone, int width) const;
     [[nodiscard]] bool shown(int index) const;
 
     QList<QLayoutItem*> items_;
+    QList<int> mayGo_;
     int trailing_ = -1;
 };
 
