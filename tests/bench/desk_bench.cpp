@@ -214,7 +214,7 @@ int main(int count, char** words)
         kept = start(arguments[1], inShort) && kept;
     if (wanted("scrolling"))
         kept = scroll(inShort) && kept;
-    applyTheme(application, Theme::light); // as the program does: parts are laid out by its style
+    applyTheme(*qApp, Theme::light); // as the program does: parts are laid out by its style
     if (wanted("bringing"))
         kept = bringsInFluently(inShort) && kept;
     if (wanted("working"))

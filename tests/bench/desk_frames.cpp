@@ -194,10 +194,14 @@ class Day
     bool step(const char* name, const std::function<void()>& begin, const std::function<bool()>& ended,
               int pauseMs)
     {
+        FrameWatch
+            watch; // by the clock: waiting for the disk, for locks, for other threads, and for a busy machine
         double longest = ownMsOf(begin);
         const bool done = !ended || waitedFor(ended, longest);
         settled(longest, pauseMs);
         took_[name] = std::max(took_[name], longest);
+        if (const double away = watch.longestMs(); away > longestFrameMs)
+            std::cout << "note desk/" << name << ": away " << away << " ms by the clock" << std::endl;
         if (!done)
             std::cerr << "the desk did not come to the end of " << name << '\n';
         return done;

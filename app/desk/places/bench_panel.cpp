@@ -271,6 +271,7 @@ void BenchPanel::tellDue(const DueAtBench& found)
     if (found.coverage)
         words << tr("effective coverage of those who came %1 %")
                      .arg(QString::number(100.0 * *found.coverage, 'f', 1));
+    dueHeading_->setText(QStringLiteral("%1: %2").arg(tr("To be seen again")).arg(found.due.size()));
     dueWords_->setText(words.join(QStringLiteral("  ·  ")));
     dueHeading_->setText(QStringLiteral("%1: %2").arg(tr("To be seen again")).arg(found.due.size()));
     due_->show(dueTable(found.due));
