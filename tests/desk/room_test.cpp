@@ -2,6 +2,7 @@
 // What is looked at has the room it needs: pages, columns, bins, powers below an axis; and what tells where
 // one is stands out.
 #include "app/desk/models/box_model.hpp"
+#include "app/desk/models/card_model.hpp"
 #include "app/desk/models/cells_model.hpp"
 #include "app/desk/models/lines_model.hpp"
 #include "app/desk/places/parts.hpp"
@@ -104,6 +105,33 @@ BOOST_AUTO_TEST_CASE(at_200_per_cent_level_and_count_of_a_line_are_in_sight, *ut
                                 << lines.viewport()->width());
         }
         BOOST_TEST(lines.viewport()->height() >= 5 * lines.rowHeight(0));
+    }
+    applyTheme(*qApp, Theme::light);
+}
+
+BOOST_AUTO_TEST_CASE(at_200_per_cent_a_transfer_is_whole, *utf::label("REG"))
+{
+    applyTheme(*qApp, Theme::light, 200);
+    for (const auto* language : {"en", "ar", "hi"}) {
+        const Speaking speaking(language);
+        SmallScreen desk(StockPlace::transfers);
+        BOOST_TEST(desk.outOfSight() == 0, language << ": " << desk.outOfSight());
+    }
+    applyTheme(*qApp, Theme::light);
+}
+
+BOOST_AUTO_TEST_CASE(in_the_sun_the_count_on_a_card_is_in_sight, *utf::label("REG"))
+{
+    applyTheme(*qApp, Theme::sun);
+    for (const auto* language : {"en", "ar", "hi"}) {
+        const Speaking speaking(language);
+        SmallScreen desk(StockPlace::asTable);
+        BOOST_TEST_REQUIRE(desk.window.stock().chooseLine("D-100"));
+        const auto& card = named<QTableView>(desk.window, "cardView");
+        const int left = card.columnViewportPosition(CardModel::balanceColumn);
+        BOOST_TEST(
+            (left >= 0 && left + card.columnWidth(CardModel::balanceColumn) <= card.viewport()->width()),
+            language << ": at " << left << " of " << card.viewport()->width());
     }
     applyTheme(*qApp, Theme::light);
 }

@@ -28,7 +28,7 @@ namespace quarterstep
 
 namespace
 {
-constexpr auto stockColumnWidths = {860, 486};
+constexpr auto stockColumnWidths = {846, 500};
 constexpr int leastBeside = 120; ///< characters: bin, line, power and count beside a card
 } // namespace
 
@@ -237,7 +237,7 @@ QWidget* StockPlace::buildCard()
     cardView_ = tableOf(card_, QStringLiteral("cardView"), tr("Stock card of the line"));
     cardView_->setToolTip(tr("Everything that happened to this line, newest first"));
     giveWidths(*cardView_, {18, 8, 7, 8}); // when, what, change, balance
-    shareWidth(*cardView_, {{CardModel::wordsColumn, 1}, {CardModel::whatColumn, 1}}, 8);
+    shareWidth(*cardView_, {{CardModel::wordsColumn, 1}, {CardModel::whatColumn, 1}}, 7);
     column->addWidget(cardView_, 1);
     blind_ =
         hinted(tr("A count is blind: what the book says comes back into sight once the count is entered."),

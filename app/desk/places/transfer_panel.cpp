@@ -304,7 +304,7 @@ void TransferPanel::restyle()
 {
     constexpr int leastCharacters = 40;
     constexpr int leastColumn = 8; // headings of an empty list stand apart
-    constexpr int leastRows = 6;
+    constexpr int leastRows = 5;
     for (auto* view : {flyingView_, view_}) {
         const auto letters = view->fontMetrics();
         view->verticalHeader()->setDefaultSectionSize(letters.height() + 8);
