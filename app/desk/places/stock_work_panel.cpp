@@ -28,6 +28,20 @@ StockWorkPanel::StockWorkPanel(QWidget* parent)
     complaint_->setObjectName(QStringLiteral("stockWorkComplaint"));
     complaint_->setWordWrap(true);
     complaint_->hide();
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(12, 8, 12, 8);
+    column->setSpacing(6);
+    column->addWidget(heading_);
+    buildFields(*column);
+    column->addWidget(complaint_);
+    buildButtons(*column);
+    connect(work_, &QComboBox::currentIndexChanged, this, &StockWorkPanel::showFields);
+    setLine({});
+    showFields();
+}
+
+void StockWorkPanel::buildFields(QVBoxLayout& column)
+{
     work_->setObjectName(QStringLiteral("stockWorkBox"));
     work_->setAccessibleName(tr("What happened"));
     work_->setToolTip(tr("What is entered about the chosen line"));
@@ -39,10 +53,6 @@ StockWorkPanel::StockWorkPanel(QWidget* parent)
     cause_->addItem(tr("not said"), QString());
     for (const auto* cause : causesOfLoss())
         cause_->addItem(causeWords(cause), QString::fromLatin1(cause));
-    auto* column = new QVBoxLayout(this);
-    column->setContentsMargins(12, 8, 12, 8);
-    column->setSpacing(6);
-    column->addWidget(heading_);
     form_->setFieldGrowthPolicy(QFormLayout::AllNonFixedFieldsGrow);
     form_->setVerticalSpacing(4);
     form_->setHorizontalSpacing(8);
@@ -57,8 +67,11 @@ StockWorkPanel::StockWorkPanel(QWidget* parent)
                       tr("Who enters this; stays for the next entry"));
     second_ = field(*form_, QStringLiteral("stockSecondEdit"), tr("Second initials"),
                     tr("The other person who counted; stays for the next entry"));
-    column->addLayout(form_);
-    column->addWidget(complaint_);
+    column.addLayout(form_);
+}
+
+void StockWorkPanel::buildButtons(QVBoxLayout& column)
+{
     auto* row = new QHBoxLayout;
     const auto button = [this, row](QAction* action, const QString& name, const QString& tooltip) {
         auto* made = new QPushButton(action->text(), this);
@@ -78,10 +91,7 @@ StockWorkPanel::StockWorkPanel(QWidget* parent)
     button(undo_, QStringLiteral("stockUndoButton"), tr("Takes the last entry of this place back (Ctrl+Z)"));
     button(enter_, QStringLiteral("stockEnterButton"), tr("Writes it into the ledger (Enter in a field)"))
         ->setProperty("primary", true);
-    column->addLayout(row);
-    connect(work_, &QComboBox::currentIndexChanged, this, &StockWorkPanel::showFields);
-    setLine({});
-    showFields();
+    column.addLayout(row);
 }
 
 QLineEdit* StockWorkPanel::field(QFormLayout& form, const QString& name, const QString& label,

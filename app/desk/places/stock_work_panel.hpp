@@ -14,6 +14,7 @@ class QFormLayout;
 class QLabel;
 class QLineEdit;
 class QPushButton;
+class QVBoxLayout;
 
 namespace quarterstep
 {
@@ -57,6 +58,8 @@ class StockWorkPanel final : public QFrame
     void workChanged();
 
   private:
+    void buildFields(QVBoxLayout& column);
+    void buildButtons(QVBoxLayout& column);
     QLineEdit* field(QFormLayout& form, const QString& name, const QString& label, const QString& tooltip);
     void showFields();
     [[nodiscard]] QString missing(const StockWish& wish, bool quantityRead) const;
