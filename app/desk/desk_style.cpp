@@ -20,12 +20,20 @@ namespace quarterstep
 
 DeskStyle::DeskStyle() : QProxyStyle(QStyleFactory::create(QStringLiteral("Fusion"))) {}
 
-/// Pixels by which an Arabic letter that carries a sign reaches above what its font says of its height.
+/// Pixels by which letters that carry a sign reach above what their font says of its height: Arabic ones, and
+/// in the title of the first page, which is twice as large as the rest, those of Devanagari.
 int DeskStyle::aboveTheLine(const QLabel& label)
 {
+    const bool banner = label.property("role").toString() == QLatin1String("banner");
+    const bool arabic = QGuiApplication::isRightToLeft();
+    const auto text = label.text();
+    const auto devanagari = [](QChar letter) { return letter.script() == QChar::Script_Devanagari; };
+    if (!arabic && !(banner && std::any_of(text.begin(), text.end(), devanagari)))
+        return 0;
+    const auto highest =
+        arabic ? QString(QChar(0x0623)) : QStringLiteral("\u0915\u094C"); // alef with hamza; kau
     const auto letters = label.fontMetrics();
-    const int above = -letters.boundingRect(QChar(0x0623)).top() - letters.ascent() + 1; // alef with hamza
-    const bool banner = label.property("role").toString() == QLatin1String("banner");    // twice as large
+    const int above = -letters.tightBoundingRect(highest).top() - letters.ascent() + 1;
     return std::max(0, banner ? 2 * above : above);
 }
 
@@ -34,8 +42,9 @@ void DeskStyle::polish(QWidget* widget)
 {
     if (auto* button = qobject_cast<QPushButton*>(widget))
         button->setAutoDefault(true);
-    if (auto* label = qobject_cast<QLabel*>(widget); label && QGuiApplication::isRightToLeft())
-        label->setContentsMargins(0, aboveTheLine(*label), 0, 0);
+    if (auto* label = qobject_cast<QLabel*>(widget))
+        if (const int above = aboveTheLine(*label); above > 0)
+            label->setContentsMargins(0, above, 0, 0);
     QProxyStyle::polish(widget);
 }
 

@@ -153,6 +153,21 @@ BOOST_AUTO_TEST_CASE(a_label_cuts_no_sign_above_a_letter, *utf::label("REG"))
     QApplication::setLayoutDirection(Qt::LeftToRight);
 }
 
+BOOST_AUTO_TEST_CASE(the_title_of_the_first_page_is_whole_in_hindi, *utf::label("REG"))
+{
+    applyTheme(*qApp, Theme::light, 200);
+    QLabel label(QString::fromUtf8("\u0915\u094C\u0928"));
+    label.setProperty("role", QStringLiteral("banner"));
+    label.setStyleSheet(QStringLiteral("color:black;background:white"));
+    label.show();
+    const auto image = label.grab().toImage();
+    int inked = 0;
+    for (int x = 0; x < image.width(); ++x)
+        inked += qGray(image.pixel(x, 0)) < 250 ? 1 : 0;
+    BOOST_TEST(inked == 0, label.contentsMargins().top() << " of " << label.height());
+    applyTheme(*qApp, Theme::light);
+}
+
 BOOST_AUTO_TEST_CASE(a_name_alone_begins_at_the_right_but_in_a_field_that_is_never_mirrored,
                      *utf::label("REG"))
 {

@@ -87,7 +87,6 @@ void StockWorkPanel::buildButtons(QVBoxLayout& column)
     undo_->setShortcut(QKeySequence::Undo);
     addAction(undo_);
     undo_->setEnabled(false);
-    enter_->setEnabled(false);
     button(undo_, QStringLiteral("stockUndoButton"), tr("Takes the last entry of this place back (Ctrl+Z)"));
     button(enter_, QStringLiteral("stockEnterButton"), tr("Writes it into the ledger (Enter in a field)"))
         ->setProperty("primary", true);
