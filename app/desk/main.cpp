@@ -2,9 +2,11 @@
 // quarterstep-desk: reads the command line, makes the window, runs it, or paints it into a file.
 #include "app/desk/desk_program.hpp"
 #include "app/desk/desk_window.hpp"
+#include "app/desk/lasting/long_work.hpp"
 #include "app/desk/message_bar.hpp"
 
 #include <QApplication>
+#include <QDeadlineTimer>
 #include <QTextStream>
 
 #include <optional>
@@ -20,6 +22,21 @@ int say(const QString& text, int exitCode)
     return exitCode;
 }
 
+/// Until what is read beside the window is there and the parts have their places.
+void settle(DeskWindow& window)
+{
+    constexpr int rounds = 10; // parts fold once they know how wide they are, and others follow them
+    constexpr int patience = 10000;
+    for (int round = 0; round < rounds; ++round)
+        QApplication::processEvents();
+    if (!window.work().running())
+        return;
+    for (const QDeadlineTimer end(patience); window.work().running() && !end.hasExpired();)
+        QApplication::processEvents(QEventLoop::AllEvents, 50);
+    for (int round = 0; round < rounds; ++round)
+        QApplication::processEvents();
+}
+
 /// 0 painted, 1 no such person or line, 3 the camp cannot be opened, 4 the file cannot be written.
 int paintInto(DeskWindow& window, const DeskOptions& options, bool opened)
 {
@@ -27,9 +44,7 @@ int paintInto(DeskWindow& window, const DeskOptions& options, bool opened)
         return say(window.messages().text(), 3);
     if (const auto missing = showNamed(window, options); !missing.isEmpty())
         return say(missing, 1);
-    constexpr int rounds = 10; // parts fold once they know how wide they are, and others follow them
-    for (int round = 0; round < rounds; ++round)
-        QApplication::processEvents();
+    settle(window);
     QWidget* shown = &window;
     for (const auto* name : {"helpWindow", "keySheet"}) // windows of their own
         if (auto* other = window.findChild<QWidget*>(QLatin1String(name)); other && other->isVisible())
