@@ -240,11 +240,11 @@
     <name>DeskWords</name>
     <message>
         <source>R %1</source>
-        <translation>दायाँ %1</translation>
+        <translation>R %1</translation>
     </message>
     <message>
         <source>L %1</source>
-        <translation>बायाँ %1</translation>
+        <translation>L %1</translation>
     </message>
     <message>
         <source>%1 add %2</source>
@@ -7400,11 +7400,11 @@
     </message>
     <message>
         <source>R %1 D</source>
-        <translation>दायाँ %1 D</translation>
+        <translation>R %1 D</translation>
     </message>
     <message>
         <source>L %1 D</source>
-        <translation>बायाँ %1 D</translation>
+        <translation>L %1 D</translation>
     </message>
     <message numerus="yes">
         <source>lenses %1: %n available</source>

@@ -14,6 +14,7 @@
 #include "app/desk/places/parts.hpp"
 #include "app/desk/places/plane_panel.hpp"
 #include "app/desk/places/why_panel.hpp"
+#include "app/desk/shell/folding_splitter.hpp"
 
 #include <QHeaderView>
 #include <QLabel>
@@ -30,19 +31,17 @@ namespace quarterstep
 
 namespace
 {
-/// Beside each other in these shares of the width; their edges can be dragged.
-QSplitter* columnsOf(const QString& name, std::initializer_list<int> shares,
-                     std::initializer_list<QWidget*> parts)
+/// Beside each other in these shares of the width, below each other where letters are too large for that.
+QSplitter* columnsOf(const QString& name, std::initializer_list<std::pair<QWidget*, int>> parts)
 {
-    auto* columns = new QSplitter(Qt::Horizontal);
+    auto* columns = new FoldingSplitter;
     columns->setObjectName(name);
-    for (auto* part : parts)
-        columns->addWidget(part);
+    QList<int> shares;
+    for (const auto& [part, share] : parts) {
+        columns->add(part, share, 0);
+        shares << share;
+    }
     columns->setSizes(shares);
-    for (int column = 0; column < columns->count(); ++column)
-        columns->setStretchFactor(column, std::data(shares)[column]);
-    columns->setHandleWidth(8);
-    columns->setChildrenCollapsible(false);
     return columns;
 }
 } // namespace
@@ -123,10 +122,15 @@ QWidget* DispensePlace::buildLeft()
     return left;
 }
 
-/// The card is never cut at its side: its column is at least as wide as it needs in the look now applied.
-void DispensePlace::fitCard()
+/// In the look now applied the card is never cut at its side, and no list is too low to work with: where the
+/// window is, the page scrolls.
+void DispensePlace::fitParts()
 {
     card_->ensurePolished();
+    const int line = card_->fontMetrics().lineSpacing();
+    waitingView_->setMinimumHeight(10 * line);
+    cardScroll_->setMinimumHeight(8 * line);
+    pairsView_->setMinimumHeight(8 * line); // a pair whose powers need a line each
     cardScroll_->setMinimumWidth(card_->minimumSizeHint().width() +
                                  cardScroll_->verticalScrollBar()->sizeHint().width());
 }
@@ -139,7 +143,7 @@ void DispensePlace::addCommands(QWidget* newPerson, QWidget* loadPeople)
 
 QWidget* DispensePlace::buildColumns()
 {
-    return columnsOf(QStringLiteral("dispenseSplitter"), {342, 1012}, {buildLeft(), buildAnswer()});
+    return columnsOf(QStringLiteral("dispenseSplitter"), {{buildLeft(), 342}, {buildAnswer(), 1012}});
 }
 
 /// What is recommended and why, over the pairs and what explains them: its sentences are long.
@@ -151,7 +155,7 @@ QWidget* DispensePlace::buildAnswer()
     column->setSpacing(8);
     answerPanel_ = new AnswerPanel;
     column->addWidget(answerPanel_);
-    column->addWidget(columnsOf(QStringLiteral("pairsSplitter"), {548, 456}, {buildMiddle(), buildRight()}),
+    column->addWidget(columnsOf(QStringLiteral("pairsSplitter"), {{buildMiddle(), 548}, {buildRight(), 456}}),
                       1);
     return part;
 }

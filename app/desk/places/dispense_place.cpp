@@ -22,7 +22,6 @@
 #include <QFileInfo>
 #include <QLabel>
 #include <QListView>
-#include <QScrollArea>
 #include <QShortcut>
 #include <QSplitter>
 #include <QTableView>
@@ -39,16 +38,9 @@ DispensePlace::DispensePlace(const DeskParts& parts, QWidget* parent)
     setObjectName(QStringLiteral("dispensePlace"));
     auto* whole = new QVBoxLayout(this);
     whole->setContentsMargins(0, 0, 0, 0);
-    auto* scroll = new QScrollArea(this); // large text on a small screen: everything can still be reached
-    scroll->setObjectName(QStringLiteral("dispenseScroll"));
-    scroll->viewport()->setObjectName(QStringLiteral("cardViewport"));
-    scroll->setWidgetResizable(true);
-    scroll->setFrameShape(QFrame::NoFrame);
-    scroll->setFocusPolicy(Qt::NoFocus);
-    scroll->setWidget(buildColumns());
-    whole->addWidget(scroll);
+    whole->addWidget(buildColumns());
     connectParts();
-    fitCard();
+    fitParts();
     forgetAnswer();
 }
 
@@ -246,7 +238,7 @@ void DispensePlace::togglePlaneTable()
 
 void DispensePlace::restyle()
 {
-    fitCard();
+    fitParts();
     plane_->restyle();
     why_->restyle();
     pairsView_->doItemsLayout();

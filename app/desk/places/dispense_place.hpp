@@ -109,7 +109,7 @@ class DispensePlace final : public DeskPlace
     QWidget* buildAnswer();
     QWidget* buildMiddle();
     QWidget* buildRight();
-    void fitCard();
+    void fitParts();
     void connectParts();
     void connectHandOver();
     void connectLine();
