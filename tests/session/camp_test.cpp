@@ -111,7 +111,7 @@ BOOST_AUTO_TEST_CASE(a_ledger_of_another_name_or_form_is_not_opened_before_the_f
     BOOST_TEST((readBytes(path) == before)); // nothing was brought up
     BOOST_TEST(!isLedgerOfToday(path));
     BOOST_TEST(!isLedgerOfToday(older / "stock.yaml"));
-    BOOST_TEST(isLedgerOfToday(named.folder / "other.sqlite"));
+    BOOST_TEST(isLedgerOfToday(named.folder / "ledger.sqlite"));
 }
 
 BOOST_AUTO_TEST_CASE(a_hand_over_reaches_ledger_counts_and_file, *utf::label("PROP"))
