@@ -266,7 +266,8 @@ void PackingPanel::showList(int list)
     header->setStretchLastSection(false); // said a width, it would keep that and reach out of sight
     for (int column = 0; column + 1 < rows_->columnCount(); ++column)
         view_->setColumnWidth(column, std::min(widestColumn, view_->columnWidth(column)) + 4);
-    header->setStretchLastSection(true);
+    view_->setColumnWidth(rows_->columnCount() - 1, header->minimumSectionSize());
+    header->setStretchLastSection(true); // as wide as there is room; its words wrap
 }
 
 void PackingPanel::restyle()
