@@ -35,10 +35,16 @@ BOOST_AUTO_TEST_CASE(the_waiting_model_keeps_the_order_of_the_table_and_tells_th
     BOOST_TEST((model.stateAt(0) == WaitingModel::State::waiting));
     BOOST_TEST((model.stateAt(1) == WaitingModel::State::unreadable));
     BOOST_TEST(model.index(0, WaitingModel::ageColumn).data(WaitingModel::rawRole).toDouble() == 30.0);
-    model.setGiven("A-1", QStringLiteral("D-125"));
+    model.setOutcome("A-1", {WaitingModel::State::given, QStringLiteral("D-125")});
     BOOST_TEST((model.stateAt(0) == WaitingModel::State::given));
     BOOST_TEST(model.index(0, WaitingModel::stateColumn).data().toString().contains(QStringLiteral("D-125")));
-    model.setGiven("A-1", {});
+    model.setOutcome("A-1", {WaitingModel::State::settled, QStringLiteral("ordered")});
+    BOOST_TEST((model.stateAt(0) == WaitingModel::State::settled));
+    BOOST_TEST(model.index(0, WaitingModel::stateColumn).data().toString() == QStringLiteral("ordered"));
+    model.setOutcome("A-1", {WaitingModel::State::waiting, QStringLiteral("referred")});
+    BOOST_TEST(
+        model.index(0, WaitingModel::stateColumn).data().toString().contains(QStringLiteral("referred")));
+    model.setOutcome("A-1", {});
     BOOST_TEST((model.stateAt(0) == WaitingModel::State::waiting));
 }
 

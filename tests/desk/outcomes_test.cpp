@@ -5,6 +5,7 @@
 #include "app/desk/models/cross_model.hpp"
 #include "app/desk/models/orders_model.hpp"
 #include "app/desk/models/pairs_model.hpp"
+#include "app/desk/models/waiting_model.hpp"
 #include "app/desk/places/plane_panel.hpp"
 #include "app/desk/plots/cross_view.hpp"
 #include "app/desk/plots/plot_view.hpp"
@@ -213,6 +214,13 @@ BOOST_AUTO_TEST_CASE(who_goes_without_is_entered_once_and_why, *utf::label("PROP
     BOOST_TEST_REQUIRE(desk.window.choosePerson(QStringLiteral("P-1"))); // could be served
     pushed(desk, "withoutButton");
     BOOST_TEST((kindsOf(desk, "P-1") == std::vector{EntryKind::declined}));
+    // The list says so, and the keys go on from there to the next person.
+    const auto& list = named<QTableView>(desk.window, "waitingView");
+    BOOST_TEST(QApplication::focusWidget() == &list);
+    const auto& waiting = *qobject_cast<const WaitingModel*>(list.model());
+    BOOST_TEST((waiting.stateAt(waiting.rowOf("P-1")) == WaitingModel::State::settled));
+    QTest::keyClick(&desk.window, Qt::Key_Z, Qt::ControlModifier);
+    BOOST_TEST((waiting.stateAt(waiting.rowOf("P-1")) == WaitingModel::State::waiting));
 }
 
 BOOST_AUTO_TEST_CASE(the_chosen_pair_is_shown_as_crosses_and_compared_with_another, *utf::label("PROP"))

@@ -17,7 +17,7 @@ void WaitingModel::setRows(std::vector<TableRow> rows)
 {
     beginResetModel();
     rows_ = std::move(rows);
-    given_.assign(rows_.size(), QString());
+    outcomes_.assign(rows_.size(), {});
     endResetModel();
 }
 
@@ -27,7 +27,7 @@ void WaitingModel::addRows(std::vector<TableRow> rows)
         return;
     beginInsertRows({}, rowCount(), rowCount() + static_cast<int>(rows.size()) - 1);
     std::move(rows.begin(), rows.end(), std::back_inserter(rows_));
-    given_.resize(rows_.size());
+    outcomes_.resize(rows_.size());
     endInsertRows();
 }
 
@@ -35,7 +35,7 @@ WaitingModel::State WaitingModel::stateAt(int row) const
 {
     if (!rowAt(row).record)
         return State::unreadable;
-    return given_[static_cast<std::size_t>(row)].isEmpty() ? State::waiting : State::given;
+    return outcomes_[static_cast<std::size_t>(row)].state;
 }
 
 int WaitingModel::rowOf(const std::string& person) const
@@ -46,12 +46,12 @@ int WaitingModel::rowOf(const std::string& person) const
     return -1;
 }
 
-void WaitingModel::setGiven(const std::string& person, const QString& what)
+void WaitingModel::setOutcome(const std::string& person, const Outcome& outcome)
 {
     const int row = rowOf(person);
     if (row < 0)
         return;
-    given_[static_cast<std::size_t>(row)] = what;
+    outcomes_[static_cast<std::size_t>(row)] = outcome;
     const auto changed = index(row, stateColumn);
     Q_EMIT dataChanged(changed, changed);
 }
@@ -100,15 +100,18 @@ QString WaitingModel::shown(const QModelIndex& index) const
     default:
         break;
     }
+    const auto& words = outcomes_[static_cast<std::size_t>(index.row())].words;
     switch (stateAt(index.row())) {
     case State::unreadable:
         return tr("cannot be read");
     case State::given:
-        return tr("given %1").arg(given_[static_cast<std::size_t>(index.row())]);
+        return tr("given %1").arg(words);
+    case State::settled:
+        return words;
     case State::waiting:
         break;
     }
-    return tr("waiting");
+    return words.isEmpty() ? tr("waiting") : tr("waiting") + QStringLiteral(" · ") + words;
 }
 
 QString WaitingModel::tooltip(int row) const

@@ -16,7 +16,12 @@ class WaitingModel final : public QAbstractTableModel
   public:
     enum Column { personColumn, ageColumn, stateColumn, columnCount_ };
     enum Role { rawRole = Qt::UserRole };
-    enum class State { waiting, given, unreadable };
+    /// settled: without a pair from here, by an order or for a reason
+    enum class State { waiting, given, settled, unreadable };
+    struct Outcome {
+        State state = State::waiting;
+        QString words; ///< lines given, or what was entered
+    };
 
     explicit WaitingModel(QObject* parent = nullptr);
 
@@ -27,8 +32,8 @@ class WaitingModel final : public QAbstractTableModel
     [[nodiscard]] State stateAt(int row) const;
     /// Row of a person's camp code, or -1.
     [[nodiscard]] int rowOf(const std::string& person) const;
-    /// What was given to the person; empty puts them back among the waiting.
-    void setGiven(const std::string& person, const QString& what);
+    /// What the ledger says became of the person.
+    void setOutcome(const std::string& person, const Outcome& outcome);
 
     [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override;
     [[nodiscard]] int columnCount(const QModelIndex& parent = {}) const override;
@@ -40,7 +45,7 @@ class WaitingModel final : public QAbstractTableModel
     [[nodiscard]] QString tooltip(int row) const;
 
     std::vector<TableRow> rows_;
-    std::vector<QString> given_;
+    std::vector<Outcome> outcomes_;
 };
 
 } // namespace quarterstep

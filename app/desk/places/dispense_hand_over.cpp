@@ -197,9 +197,7 @@ void DispensePlace::takeBack(const Given& last)
 /// Counts and the person's state follow the ledger; the answer shown keeps its chosen pair.
 void DispensePlace::refreshAfterMove(const std::string& person)
 {
-    const auto given = givenBefore(camp_->ledger().entriesOfPerson(person));
-    const auto found = given.find(person);
-    waiting_->setGiven(person, found == given.end() ? QString() : found->second);
+    waiting_->setOutcome(person, outcomeOf(camp_->ledger().entriesOfPerson(person)));
     refresh();
     Q_EMIT campChanged();
 }

@@ -11,6 +11,8 @@
 #include "app/session/unserved.hpp"
 #include "app/session/wording.hpp"
 
+#include <QTableView>
+
 namespace quarterstep
 {
 
@@ -69,6 +71,8 @@ void DispensePlace::post(Entry entry, const QString& done)
         given_.push_back({posted.id, posted.person, kindWords(posted.kind)});
         messages_.showDone(done);
         refreshAfterMove(posted.person);
+        if (posted.kind != EntryKind::referred && cards_->page() == 0)
+            waitingView_->setFocus(); // on to the next person; beside a letter a pair may be given
     });
 }
 

@@ -73,10 +73,11 @@ bool DispensePlace::askLedger()
     const int end = std::min(waiting_->rowCount(), askedFor_ + peopleAtOnce);
     if (!camp_ || !camp_->hasLedger())
         askedFor_ = waiting_->rowCount();
-    for (; askedFor_ < end; ++askedFor_)
-        for (const auto& [person, what] :
-             givenBefore(camp_->ledger().entriesOfPerson(waiting_->rowAt(askedFor_).person)))
-            waiting_->setGiven(person, what);
+    for (; askedFor_ < end; ++askedFor_) {
+        const auto& person = waiting_->rowAt(askedFor_).person;
+        if (const auto entries = camp_->ledger().entriesOfPerson(person); !entries.empty())
+            waiting_->setOutcome(person, outcomeOf(entries));
+    }
     return askedFor_ < waiting_->rowCount();
 }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desk/places/given_before.hpp"
 
+#include "app/session/entry_words.hpp"
 #include "app/session/keeping.hpp"
 #include "app/session/wording.hpp"
 
@@ -29,17 +30,45 @@ std::optional<Entry> lastGivenToday(const std::vector<Entry>& entries)
     return last;
 }
 
-std::map<std::string, QString> givenBefore(const std::vector<Entry>& entries)
+WaitingModel::Outcome outcomeOf(const std::vector<Entry>& entries)
 {
+    using State = WaitingModel::State;
     const auto cancelled = takenBack(entries);
-    std::map<std::string, QString> given;
+    WaitingModel::Outcome outcome;
     for (const auto& entry : entries) {
-        if (entry.kind != EntryKind::handedOver || entry.movements.empty() || cancelled.count(entry.id) > 0)
+        if (cancelled.count(entry.id) > 0)
             continue;
-        auto& words = given[entry.person];
-        words = words.isEmpty() ? linesOf(entry) : words + QStringLiteral(", ") + linesOf(entry);
+        switch (entry.kind) {
+        case EntryKind::handedOver:
+            if (entry.movements.empty())
+                break;
+            outcome.words = outcome.state == State::given
+                                ? outcome.words + QStringLiteral(", ") + linesOf(entry)
+                                : linesOf(entry);
+            outcome.state = State::given;
+            break;
+        case EntryKind::notNeeded:
+        case EntryKind::declined:
+        case EntryKind::ordered:
+        case EntryKind::orderArrived:
+        case EntryKind::orderChecked:
+        case EntryKind::delivered:
+        case EntryKind::remade:
+        case EntryKind::notCollected:
+        case EntryKind::notServed:
+            if (outcome.state != State::given)
+                outcome = {State::settled, kindWords(entry.kind)};
+            break;
+        case EntryKind::referred:
+        case EntryKind::incomplete:
+            if (outcome.state == State::waiting)
+                outcome.words = kindWords(entry.kind);
+            break;
+        default:
+            break;
+        }
     }
-    return given;
+    return outcome;
 }
 
 } // namespace quarterstep
