@@ -2990,6 +2990,1250 @@
         <source>rules.yaml is not as it was when this camp was opened; open it again</source>
         <translation>rules.yaml no está como cuando se abrió este campamento; ábralo de nuevo</translation>
     </message>
+    <message>
+        <source>this is no DICOM file: the letters DICM do not stand at byte 128</source>
+        <translation>esto no es un archivo DICOM: las letras DICM no están en el byte 128</translation>
+    </message>
+    <message>
+        <source>this is too large for a refraction: %1 bytes, %2 items</source>
+        <translation>esto es demasiado grande para una refracción: %1 bytes, %2 elementos</translation>
+    </message>
+    <message>
+        <source>the DICOM file is broken, or neither explicit nor implicit little endian: a length points out of it, or a part is not understood</source>
+        <translation>el archivo DICOM está dañado, o no es little endian explícito ni implícito: una longitud apunta fuera de él, o una parte no se entiende</translation>
+    </message>
+    <message>
+        <source>the DICOM file is broken: %1</source>
+        <translation>el archivo DICOM está dañado: %1</translation>
+    </message>
+    <message>
+        <source>the object &quot;%1&quot; is none of lensometry, autorefraction, subjective refraction or visual acuity</source>
+        <translation>el objeto «%1» no es de lensometría, autorrefracción, refracción subjetiva ni agudeza visual</translation>
+    </message>
+    <message>
+        <source>not used: %1</source>
+        <translation>no se usa: %1</translation>
+    </message>
+    <message>
+        <source>%1 of the %2 eye cannot be used as it stands</source>
+        <translation>%1 del ojo %2 no se puede usar tal como está</translation>
+    </message>
+    <message>
+        <source>there is a second refraction of %1; give only the one that counts</source>
+        <translation>hay una segunda refracción de %1; dé solo la que vale</translation>
+    </message>
+    <message>
+        <source>nothing is stated for the %1 eye; ask for it: a power, or that it is a balance lens, artificial, blind or not measured</source>
+        <translation>no se indica nada para el ojo %1; pídalo: una potencia, o que es lente de equilibrio, artificial, ciego o no medido</translation>
+    </message>
+    <message>
+        <source>there is a second reading of the %1 eye of %2; give only one</source>
+        <translation>hay una segunda lectura del ojo %1 de %2; dé solo una</translation>
+    </message>
+    <message>
+        <source>an acuity is kept without being used: &quot;%1&quot; at %2 is none that the table has</source>
+        <translation>una agudeza se guarda sin usarse: «%1» a %2 no es ninguna que tenga la tabla</translation>
+    </message>
+    <message>
+        <source>there is no subjective refraction of %1; what is here is no prescription</source>
+        <translation>no hay refracción subjetiva de %1; lo que hay aquí no es una prescripción</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; cannot be a patient id: at most 64 characters, no backslash</source>
+        <translation>«%1» no puede ser un código de paciente: como mucho 64 caracteres, sin barra invertida</translation>
+    </message>
+    <message>
+        <source>the person &quot;%1&quot; stands in line %2 already; give each row a code of its own</source>
+        <translation>la persona «%1» ya está en la línea %2; dé a cada fila un código propio</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not a number; write it as -1.25</source>
+        <translation>«%1» no es un número; escríbalo como -1.25</translation>
+    </message>
+    <message>
+        <source>%1 is outside -%2 to %2</source>
+        <translation>%1 está fuera de -%2 a %2</translation>
+    </message>
+    <message>
+        <source>%1 is finer than a thousandth; round it</source>
+        <translation>%1 es más fino que una milésima; redondéelo</translation>
+    </message>
+    <message>
+        <source>%1 of %2 stays here: it names people or is in their own words</source>
+        <translation>%1 de %2 se queda aquí: nombra a personas o está en sus propias palabras</translation>
+    </message>
+    <message>
+        <source>the eye is &quot;%1&quot;; right or left is wanted</source>
+        <translation>el ojo es «%1»; se espera right o left</translation>
+    </message>
+    <message>
+        <source>there is a second lens for the %1 eye; a resource for each purpose is understood, with one lens an eye</source>
+        <translation>hay una segunda lente para el ojo %1; se entiende un recurso por uso, con una lente por ojo</translation>
+    </message>
+    <message>
+        <source>%1 is &quot;%2&quot;; a number without quotes is wanted, as -1.25</source>
+        <translation>%1 es «%2»; se espera un número sin comillas, como -1.25</translation>
+    </message>
+    <message>
+        <source>the sphere of the %1 eye is not stated; that is not zero: write 0.00 for plano, or balance, artificial, blind or not measured as the note</source>
+        <translation>la esfera del ojo %1 no se indica; eso no es cero: escriba 0.00 si es plano, o balance, artificial, blind o not measured como nota</translation>
+    </message>
+    <message>
+        <source>axis %1 is not a whole number of degrees</source>
+        <translation>el eje %1 no es un número entero de grados</translation>
+    </message>
+    <message>
+        <source>prism is a list of amounts and bases</source>
+        <translation>prism es una lista de valores y bases</translation>
+    </message>
+    <message>
+        <source>the prism %1 is below zero; turn its base instead</source>
+        <translation>el prisma %1 está por debajo de cero; invierta su base</translation>
+    </message>
+    <message>
+        <source>the base is &quot;%1&quot;; up, down, in or out is wanted</source>
+        <translation>la base es «%1»; se espera up, down, in o out</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; inside a prism is not used</source>
+        <translation>«%1» dentro de un prisma no se usa</translation>
+    </message>
+    <message>
+        <source>the product is not coded as lens or contact; it is read as a spectacle lens</source>
+        <translation>el producto no está codificado como lens ni contact; se lee como lente de gafas</translation>
+    </message>
+    <message>
+        <source>axis %1 of %2 leaves as %3: FHIR takes whole degrees</source>
+        <translation>el eje %1 de %2 sale como %3: FHIR admite grados enteros</translation>
+    </message>
+    <message>
+        <source>%1 may change what the prescription means, and is not understood; ask for it without</source>
+        <translation>%1 puede cambiar lo que significa la prescripción, y no se entiende; pídala sin ello</translation>
+    </message>
+    <message>
+        <source>the status is &quot;%1&quot;; active is wanted</source>
+        <translation>el estado es «%1»; se espera active</translation>
+    </message>
+    <message>
+        <source>meta.%1 is left out: it belongs to the sender&apos;s copy</source>
+        <translation>meta.%1 se omite: pertenece a la copia del remitente</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no whole date; how old the prescription is stays open</source>
+        <translation>«%1» no es una fecha completa; no se sabe de cuándo es la prescripción</translation>
+    </message>
+    <message>
+        <source>the narrative is left out: it repeats what is coded</source>
+        <translation>el texto narrativo se omite: repite lo que está codificado</translation>
+    </message>
+    <message>
+        <source>the resource %1 is left out: only VisionPrescription and its measures are read</source>
+        <translation>el recurso %1 se omite: solo se leen VisionPrescription y sus medidas</translation>
+    </message>
+    <message>
+        <source>of an observation left out: %1</source>
+        <translation>de una observación se omite: %1</translation>
+    </message>
+    <message>
+        <source>the observation %1 of %2 is left out: it was entered in error</source>
+        <translation>la observación %1 de %2 se omite: se anotó por error</translation>
+    </message>
+    <message>
+        <source>the observation %1 of %2 is left out: its code is not known here</source>
+        <translation>la observación %1 de %2 se omite: aquí no se conoce su código</translation>
+    </message>
+    <message>
+        <source>the observation %1 of %2 is left out: something in it may change its meaning</source>
+        <translation>la observación %1 de %2 se omite: algo en ella puede cambiar su significado</translation>
+    </message>
+    <message>
+        <source>a measure without a code is left out: &quot;%1&quot;</source>
+        <translation>una medida sin código se omite: «%1»</translation>
+    </message>
+    <message>
+        <source>this is XML; ask for the same in JSON (application/fhir+json)</source>
+        <translation>esto es XML; pida lo mismo en JSON (application/fhir+json)</translation>
+    </message>
+    <message>
+        <source>this is no resource of FHIR: resourceType is missing</source>
+        <translation>esto no es un recurso de FHIR: falta resourceType</translation>
+    </message>
+    <message>
+        <source>of the Bundle left out: %1; it belongs to the sender&apos;s envelope</source>
+        <translation>del Bundle se omite: %1; pertenece al sobre del remitente</translation>
+    </message>
+    <message>
+        <source>there is no prescription for spectacles to take in here</source>
+        <translation>aquí no hay ninguna prescripción de gafas que recibir</translation>
+    </message>
+    <message>
+        <source>the prescription of %1 is left out: it is for contact lenses, whose powers and curves are no spectacles&apos;</source>
+        <translation>la prescripción de %1 se omite: es de lentes de contacto, cuyas potencias y curvas no son las de unas gafas</translation>
+    </message>
+    <message>
+        <source>the prescription of %1 is left out: its status is %2</source>
+        <translation>la prescripción de %1 se omite: su estado es %2</translation>
+    </message>
+    <message>
+        <source>kept without being used: %1</source>
+        <translation>se guarda sin usarse: %1</translation>
+    </message>
+    <message>
+        <source>the observation %1 of %2 is left out: no prescription of theirs is taken in</source>
+        <translation>la observación %1 de %2 se omite: no se recibe ninguna prescripción de esa persona</translation>
+    </message>
+    <message>
+        <source>the column fhir.%1 of %2 is left out: its cell is no JSON</source>
+        <translation>la columna fhir.%1 de %2 se omite: su celda no es JSON</translation>
+    </message>
+    <message>
+        <source>each line is one object, as {&quot;person&quot;:&quot;0042&quot;,…}</source>
+        <translation>cada línea es un objeto, como {&quot;person&quot;:&quot;0042&quot;,…}</translation>
+    </message>
+    <message>
+        <source>nothing stands in it; each line is one object, as {&quot;person&quot;:&quot;0042&quot;,…}</source>
+        <translation>no contiene nada; cada línea es un objeto, como {&quot;person&quot;:&quot;0042&quot;,…}</translation>
+    </message>
+    <message>
+        <source>the value has ended here, “%1” is too much</source>
+        <translation>el valor ya terminó aquí; «%1» sobra</translation>
+    </message>
+    <message>
+        <source>more than %1 levels lie inside one another</source>
+        <translation>hay más de %1 niveles unos dentro de otros</translation>
+    </message>
+    <message>
+        <source>a comma or } belongs here</source>
+        <translation>aquí va una coma o }</translation>
+    </message>
+    <message>
+        <source>a comma or ] belongs here</source>
+        <translation>aquí va una coma o ]</translation>
+    </message>
+    <message>
+        <source>a name in quotes belongs here</source>
+        <translation>aquí va un nombre entre comillas</translation>
+    </message>
+    <message>
+        <source>a colon belongs here</source>
+        <translation>aquí van dos puntos</translation>
+    </message>
+    <message>
+        <source>“%1” stands twice in one object; keep one</source>
+        <translation>«%1» está dos veces en un mismo objeto; deje uno</translation>
+    </message>
+    <message>
+        <source>this quote is never closed</source>
+        <translation>estas comillas no se cierran nunca</translation>
+    </message>
+    <message>
+        <source>a line end or tab stands inside a text; write \n or \t</source>
+        <translation>hay un fin de línea o un tabulador dentro de un texto; escriba \n o \t</translation>
+    </message>
+    <message>
+        <source>“\%1” is no escape of JSON</source>
+        <translation>«\%1» no es un escape de JSON</translation>
+    </message>
+    <message>
+        <source>half of a character stands here alone</source>
+        <translation>aquí hay solo la mitad de un carácter</translation>
+    </message>
+    <message>
+        <source>four hexadecimal digits belong here</source>
+        <translation>aquí van cuatro cifras hexadecimales</translation>
+    </message>
+    <message>
+        <source>this is no number of JSON; write it as -1.25 or 0.5</source>
+        <translation>esto no es un número de JSON; escríbalo como -1.25 o 0.5</translation>
+    </message>
+    <message>
+        <source>the text ends where a value belongs</source>
+        <translation>el texto termina donde va un valor</translation>
+    </message>
+    <message>
+        <source>“%1” is no value of JSON</source>
+        <translation>«%1» no es un valor de JSON</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; has the other decimal mark than the map says</source>
+        <translation>«%1» tiene otro signo decimal que el que dice el mapa</translation>
+    </message>
+    <message>
+        <source>the map names a column &quot;%1&quot; that the table does not have</source>
+        <translation>el mapa nombra una columna «%1» que la tabla no tiene</translation>
+    </message>
+    <message>
+        <source>no column is understood as %1; a map can say which one is, as in: %2</source>
+        <translation>ninguna columna se entiende como %1; un mapa puede decir cuál es, como en: %2</translation>
+    </message>
+    <message>
+        <source>the column &quot;%1&quot; stands in the table twice; delete or rename one</source>
+        <translation>la columna «%1» está dos veces en la tabla; borre una o cámbiele el nombre</translation>
+    </message>
+    <message>
+        <source>the column &quot;%1&quot; is not known; it is kept but not used</source>
+        <translation>la columna «%1» no se conoce; se guarda pero no se usa</translation>
+    </message>
+    <message>
+        <source>the table is empty; its first line names the columns: %1</source>
+        <translation>la tabla está vacía; su primera línea nombra las columnas: %1</translation>
+    </message>
+    <message>
+        <source>the row has %1 cells, the header %2; put a cell that holds the separator in quotes</source>
+        <translation>la fila tiene %1 celdas, el encabezado %2; ponga entre comillas la celda que contiene el separador</translation>
+    </message>
+    <message>
+        <source>%1 spheres have no sign; if this table leaves the plus out, a map says so: %2</source>
+        <translation>%1 esferas no tienen signo; si esta tabla omite el más, un mapa lo dice: %2</translation>
+    </message>
+    <message>
+        <source>%1 cylinders have no sign; ask whoever made the table, then a map says so: %2</source>
+        <translation>%1 cilindros no tienen signo; pregunte a quien hizo la tabla, luego un mapa lo dice: %2</translation>
+    </message>
+    <message>
+        <source>a record ends with CR LF; this one does not</source>
+        <translation>un registro de datos termina con CR LF; este no</translation>
+    </message>
+    <message>
+        <source>a character here is not plain ASCII</source>
+        <translation>un carácter de aquí no es ASCII simple</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no record; write LABEL=value</source>
+        <translation>«%1» no es un registro de datos; escriba LABEL=value</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no label: capitals and digits, at most 8</source>
+        <translation>«%1» no es una etiqueta: mayúsculas y cifras, como mucho 8</translation>
+    </message>
+    <message>
+        <source>the record %1 is passed over</source>
+        <translation>el registro de datos %1 se pasa por alto</translation>
+    </message>
+    <message>
+        <source>the record %1 stands twice</source>
+        <translation>el registro de datos %1 está dos veces</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not what belongs here</source>
+        <translation>«%1» no es lo que va aquí</translation>
+    </message>
+    <message>
+        <source>DO is &quot;%1&quot;; a pair, B, is wanted</source>
+        <translation>DO es «%1»; se esperan las dos, B</translation>
+    </message>
+    <message>
+        <source>the record SPH is missing</source>
+        <translation>falta el registro de datos SPH</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; cannot be written in plain letters; it leaves as &quot;%2&quot;</source>
+        <translation>«%1» no se puede escribir con letras simples; sale como «%2»</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; cannot stand in an order: plain letters and digits, at most 80, without ; = , ?</source>
+        <translation>«%1» no puede estar en un encargo: letras simples y cifras, como mucho 80, sin ; = , ?</translation>
+    </message>
+    <message>
+        <source>the eyes are written in two cylinder forms; both leave with minus cylinders</source>
+        <translation>los ojos están escritos en dos formas de cilindro; ambos salen con cilindros negativos</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no line of a map; write heading = column</source>
+        <translation>«%1» no es una línea de un mapa; escriba título = columna</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is nothing a column can be: write right sphere (cylinder, axis, prism, base; left), a column of the prescription table, or - to leave it</source>
+        <translation>«%1» no es nada que una columna pueda ser: escriba right sphere (cylinder, axis, prism, base; left), una columna de la tabla de prescripciones, o - para omitirla</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no separator; write , or ; or | or tab</source>
+        <translation>«%1» no es un separador; escriba , o ; o | o tab</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not plus or minus</source>
+        <translation>«%1» no es plus ni minus</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not point or comma</source>
+        <translation>«%1» no es point ni comma</translation>
+    </message>
+    <message>
+        <source>there are entries in this ledger already; nothing was written; take them over with `quarterstep import`, or name an empty ledger</source>
+        <translation>ya hay anotaciones en este registro; no se escribió nada; incorpórelas con `quarterstep import`, o indique un registro vacío</translation>
+    </message>
+    <message>
+        <source>this ledger was opened for reading only</source>
+        <translation>este registro se abrió solo para leer</translation>
+    </message>
+    <message>
+        <source>this ledger was last written at another place; if it moved here for good, say so first, and do not use the other copy any more</source>
+        <translation>este registro se escribió por última vez en otro lugar; si se mudó aquí para siempre, dígalo antes, y no use más la otra copia</translation>
+    </message>
+    <message>
+        <source>something was posted meanwhile; nothing was written; look again and repeat</source>
+        <translation>entretanto se anotó algo; no se escribió nada; mire otra vez y repita</translation>
+    </message>
+    <message>
+        <source>the ledger is empty; nothing happened yet</source>
+        <translation>el registro está vacío; aún no ha pasado nada</translation>
+    </message>
+    <message>
+        <source>the person is forgotten, but another program reads the ledger and old text stays in its journal; close it there and repeat</source>
+        <translation>la persona está olvidada, pero otro programa lee el registro y queda texto antiguo en su diario; ciérrelo allí y repita</translation>
+    </message>
+    <message>
+        <source>an entry of this ledger cannot be read; check the chain and put back the latest copy of the camp folder</source>
+        <translation>una anotación de este registro no se puede leer; compruebe la cadena y vuelva a poner la última copia de la carpeta de campamento</translation>
+    </message>
+    <message>
+        <source>the disk failed while the entry was written (%1); close the camp, open it again and look whether the entry is there before you repeat it</source>
+        <translation>el disco falló mientras se escribía la anotación (%1); cierre el campamento, ábralo otra vez y mire si la anotación está antes de repetirla</translation>
+    </message>
+    <message>
+        <source>the connection to the shared ledger was lost while the entry was written (%1); open the camp again and look whether the entry is there before you repeat it</source>
+        <translation>se perdió la conexión con el registro compartido mientras se escribía la anotación (%1); abra otra vez el campamento y mire si la anotación está antes de repetirla</translation>
+    </message>
+    <message>
+        <source>line %1 has %2 left, %3 asked for; nothing was written</source>
+        <translation>a la línea %1 le quedan %2, se piden %3; no se escribió nada</translation>
+    </message>
+    <message>
+        <source>line %1 has %2 available, %3 held and %4 in quarantine, too few for this; nothing was written</source>
+        <translation>la línea %1 tiene %2 disponibles, %3 reservadas y %4 en cuarentena, muy pocas para esto; no se escribió nada</translation>
+    </message>
+    <message>
+        <source>entry %1 was taken back already</source>
+        <translation>la anotación %1 ya se deshizo</translation>
+    </message>
+    <message>
+        <source>entry %1 takes back another one and cannot be taken back itself; enter what happened anew</source>
+        <translation>la anotación %1 deshace otra y no se puede deshacer; anote de nuevo lo que pasó</translation>
+    </message>
+    <message>
+        <source>entry %1 is “%2” and stays; a wrong count is put right by counting</source>
+        <translation>la anotación %1 es «%2» y se queda; un número equivocado se corrige con un recuento</translation>
+    </message>
+    <message>
+        <source>entry %1 of this ledger is not as it was written: %2; nothing was taken over</source>
+        <translation>la anotación %1 de este registro no está como se escribió: %2; no se incorporó nada</translation>
+    </message>
+    <message>
+        <source>station %1 has two entries number %2, %3 here and %4 there: its folder was copied and both copies went on as the same station; nothing was taken over, both files are as they were; count the stock of one and enter the difference</source>
+        <translation>el puesto %1 tiene dos anotaciones número %2, %3 aquí y %4 allí: su carpeta se copió y ambas copias siguieron como el mismo puesto; no se incorporó nada, ambos archivos están como estaban; cuente las existencias de uno y anote la diferencia</translation>
+    </message>
+    <message>
+        <source>entry %1 is in both ledgers with another content; one of them was changed; nothing was taken over</source>
+        <translation>la anotación %1 está en ambos registros con otro contenido; uno de ellos se cambió; no se incorporó nada</translation>
+    </message>
+    <message>
+        <source>an entry of this ledger cannot be read; nothing was taken over</source>
+        <translation>una anotación de este registro no se puede leer; no se incorporó nada</translation>
+    </message>
+    <message>
+        <source>entries %1 and %2 take back the same entry %3; nothing was taken over</source>
+        <translation>las anotaciones %1 y %2 deshacen la misma anotación %3; no se incorporó nada</translation>
+    </message>
+    <message>
+        <source>entry %1 takes back %2, which is in neither ledger; merge the ledger that has it first</source>
+        <translation>la anotación %1 deshace %2, que no está en ninguno de los dos registros; combine antes el registro que la tiene</translation>
+    </message>
+    <message>
+        <source>line %1 of %2 would go below zero: entries %3 and %4 took the same pieces; nothing was taken over; count the stock there and enter the difference first</source>
+        <translation>la línea %1 de %2 quedaría por debajo de cero: las anotaciones %3 y %4 tomaron las mismas piezas; no se incorporó nada; cuente antes las existencias allí y anote la diferencia</translation>
+    </message>
+    <message>
+        <source>entries of this very station came from a copy of its folder; do not use that copy any more</source>
+        <translation>unas anotaciones de este mismo puesto vinieron de una copia de su carpeta; no use más esa copia</translation>
+    </message>
+    <message>
+        <source>%1 has entries of %2 stations: its folder was copied and both were used; count its stock, since both began with the same pieces</source>
+        <translation>%1 tiene anotaciones de %2 puestos: su carpeta se copió y ambas se usaron; cuente sus existencias, pues ambas empezaron con las mismas piezas</translation>
+    </message>
+    <message>
+        <source>this is a database of another program, not a ledger; name another file in the key ledger of stock.yaml</source>
+        <translation>esta es una base de datos de otro programa, no un registro; indique otro archivo en la clave ledger de stock.yaml</translation>
+    </message>
+    <message>
+        <source>the head of this ledger is damaged (form %1); put back the latest copy of the camp folder</source>
+        <translation>la cabecera de este registro está dañada (forma %1); vuelva a poner la última copia de la carpeta de campamento</translation>
+    </message>
+    <message>
+        <source>this ledger was made by a newer version (form %1, known here up to %2); update this program</source>
+        <translation>este registro lo hizo una versión más nueva (forma %1, conocida aquí hasta %2); actualice este programa</translation>
+    </message>
+    <message>
+        <source>a rule of this ledger is missing or damaged (%1); put back the latest copy of the camp folder</source>
+        <translation>una regla de este registro falta o está dañada (%1); vuelva a poner la última copia de la carpeta de campamento</translation>
+    </message>
+    <message>
+        <source>a ledger file cannot be kept safely on a network share; keep the camp folder on this machine, or share a PostgreSQL ledger between stations</source>
+        <translation>un archivo de registro no se puede guardar con seguridad en una carpeta de red; tenga la carpeta de campamento en este equipo, o comparta un registro PostgreSQL entre puestos</translation>
+    </message>
+    <message>
+        <source>there is no ledger in this database yet; the keeper sets it up once with `quarterstep stock --set-up`</source>
+        <translation>aún no hay registro en esta base de datos; el encargado lo prepara una vez con `quarterstep stock --set-up`</translation>
+    </message>
+    <message>
+        <source>this database holds something else, not a ledger; name another one in the key ledger of stock.yaml</source>
+        <translation>esta base de datos contiene otra cosa, no un registro; indique otra en la clave ledger de stock.yaml</translation>
+    </message>
+    <message>
+        <source>the database refuses to write safely; nothing was opened</source>
+        <translation>la base de datos se niega a escribir con seguridad; no se abrió nada</translation>
+    </message>
+    <message>
+        <source>the client library of the server is missing; install %1</source>
+        <translation>falta la biblioteca cliente del servidor; instale %1</translation>
+    </message>
+    <message>
+        <source>the file was replaced, but the disk does not say that this will last: %1</source>
+        <translation>el archivo se reemplazó, pero el disco no asegura que eso perdure: %1</translation>
+    </message>
+    <message>
+        <source>another program is writing in this folder; wait a moment and repeat</source>
+        <translation>otro programa está escribiendo en esta carpeta; espere un momento y repita</translation>
+    </message>
+    <message>
+        <source>the folder cannot be locked: %1; check its name and rights</source>
+        <translation>no se puede bloquear la carpeta: %1; revise su nombre y permisos</translation>
+    </message>
+    <message>
+        <source>this is not the address of a shared ledger (%1); write postgresql://LOGIN@HOST:PORT/DATABASE</source>
+        <translation>esta no es la dirección de un registro compartido (%1); escriba postgresql://LOGIN@HOST:PORT/DATABASE</translation>
+    </message>
+    <message>
+        <source>a password stands in the address, and stock.yaml is carried about and copied; write it to ~/.pgpass (read by you alone) and take it out of the address</source>
+        <translation>hay una contraseña en la dirección, y stock.yaml se lleva de un sitio a otro y se copia; escríbala en ~/.pgpass (que solo usted pueda leer) y quítela de la dirección</translation>
+    </message>
+    <message>
+        <source>there is a ledger in this database already; nothing was changed</source>
+        <translation>ya hay un registro en esta base de datos; no se cambió nada</translation>
+    </message>
+    <message>
+        <source>this file system cannot keep a ledger safely (no shared memory beside the file); keep the camp folder on another disk</source>
+        <translation>este sistema de archivos no puede guardar un registro con seguridad (sin memoria compartida junto al archivo); tenga la carpeta de campamento en otro disco</translation>
+    </message>
+    <message>
+        <source>this is not a file; name another one in the key ledger of stock.yaml</source>
+        <translation>esto no es un archivo; indique otro en la clave ledger de stock.yaml</translation>
+    </message>
+    <message>
+        <source>this ledger was not closed and its folder cannot be written to; copy the whole folder to a place that can, and open it there</source>
+        <translation>este registro no se cerró y no se puede escribir en su carpeta; copie toda la carpeta a un lugar donde se pueda, y ábrala allí</translation>
+    </message>
+    <message>
+        <source>the ledger file was moved, removed or replaced while it was open; nothing was written; close the camp and open it again</source>
+        <translation>el archivo del registro se movió, se quitó o se reemplazó mientras estaba abierto; no se escribió nada; cierre el campamento y ábralo otra vez</translation>
+    </message>
+    <message>
+        <source>this ledger names no station of its own; put back the latest copy</source>
+        <translation>este registro no nombra un puesto propio; vuelva a poner la última copia</translation>
+    </message>
+    <message>
+        <source>the ledger cannot be made: %1; check the rights of the folder</source>
+        <translation>no se puede crear el registro: %1; revise los permisos de la carpeta</translation>
+    </message>
+    <message>
+        <source>the ledger cannot be opened for writing here; check the rights of the file and its folder</source>
+        <translation>no se puede abrir aquí el registro para escribir; revise los permisos del archivo y de su carpeta</translation>
+    </message>
+    <message>
+        <source>the disk is full; nothing was written; make room and repeat</source>
+        <translation>el disco está lleno; no se escribió nada; haga sitio y repita</translation>
+    </message>
+    <message>
+        <source>this is not a ledger, or it is damaged (%1); put back the latest copy of the camp folder</source>
+        <translation>esto no es un registro, o está dañado (%1); vuelva a poner la última copia de la carpeta de campamento</translation>
+    </message>
+    <message>
+        <source>the ledger failed: %1 (code %2); nothing was written</source>
+        <translation>el registro falló: %1 (código %2); no se escribió nada</translation>
+    </message>
+    <message>
+        <source>another program holds the ledger; nothing was written; close it there and repeat</source>
+        <translation>otro programa retiene el registro; no se escribió nada; ciérrelo allí y repita</translation>
+    </message>
+    <message>
+        <source>the shared ledger cannot be reached (%1); nothing was written; check the network and the server, then repeat</source>
+        <translation>no se alcanza el registro compartido (%1); no se escribió nada; revise la red y el servidor, y repita</translation>
+    </message>
+    <message>
+        <source>the connection to the shared ledger was lost (%1); nothing was written; check the network and the server, then repeat</source>
+        <translation>se perdió la conexión con el registro compartido (%1); no se escribió nada; revise la red y el servidor, y repita</translation>
+    </message>
+    <message>
+        <source>the shared ledger does not allow this login to do that (%1); nothing was written; ask the keeper</source>
+        <translation>el registro compartido no permite eso a este usuario (%1); no se escribió nada; pregunte al encargado</translation>
+    </message>
+    <message>
+        <source>the file cannot be read</source>
+        <translation>el archivo no se puede leer</translation>
+    </message>
+    <message>
+        <source>this is a link or a device; only a plain file can be kept up to date; put the file itself into the camp folder</source>
+        <translation>esto es un enlace o un dispositivo; solo un archivo normal se puede mantener al día; ponga el archivo mismo en la carpeta de campamento</translation>
+    </message>
+    <message>
+        <source>the file was written after entry %1 of another ledger; a new ledger begins with the counts of the file</source>
+        <translation>el archivo se escribió tras la anotación %1 de otro registro; un registro nuevo empieza con los números del archivo</translation>
+    </message>
+    <message>
+        <source>the file was written after entry %1, but the ledger ends at %2; is the ledger an older copy? Counts that differ are shown as edited</source>
+        <translation>el archivo se escribió tras la anotación %1, pero el registro termina en %2; ¿es el registro una copia más antigua? Los números que difieren se muestran como editados</translation>
+    </message>
+    <message>
+        <source>the ledger had nothing of the site %1; its lines begin with the counts of the file</source>
+        <translation>el registro no tenía nada de la sede %1; sus líneas empiezan con los números del archivo</translation>
+    </message>
+    <message>
+        <source>line %1 is new in the file and begins with %2 on hand</source>
+        <translation>la línea %1 es nueva en el archivo y empieza con %2 en existencia</translation>
+    </message>
+    <message>
+        <source>line %1 is not in the file any more, and the ledger has %2 of it on hand; put the line back, or count it as 0 first</source>
+        <translation>la línea %1 ya no está en el archivo, y el registro tiene %2 de ella en existencia; vuelva a poner la línea, o antes cuéntela como 0</translation>
+    </message>
+    <message>
+        <source>write the first and the last age, for example [40, 44]</source>
+        <translation>escriba la primera y la última edad, por ejemplo [40, 44]</translation>
+    </message>
+    <message>
+        <source>ages and values rise, and bands do not overlap</source>
+        <translation>las edades y los valores suben, y las franjas no se solapan</translation>
+    </message>
+    <message>
+        <source>write the rows as a list: [{ages: [40, 44], value: 0.65}, …]</source>
+        <translation>escriba las filas como lista: [{ages: [40, 44], value: 0.65}, …]</translation>
+    </message>
+    <message>
+        <source>this is not a file of age tables of this program; the first key should read format: %1</source>
+        <translation>este no es un archivo de tablas de edad de este programa; la primera clave debe ser format: %1</translation>
+    </message>
+    <message>
+        <source>`tables` is a list; begin each table with a dash</source>
+        <translation>`tables` es una lista; empiece cada tabla con un guion</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not a name here; write one of %2</source>
+        <translation>«%1» no es un nombre aquí; escriba uno de %2</translation>
+    </message>
+    <message>
+        <source>write a list: one name, value and source a line</source>
+        <translation>escriba una lista: un nombre, un valor y una fuente por línea</translation>
+    </message>
+    <message>
+        <source>this is not an audit file of this program; the first key should read format: %1</source>
+        <translation>este no es un archivo de auditoría de este programa; la primera clave debe ser format: %1</translation>
+    </message>
+    <message>
+        <source>these priors say that more than one hand-over in ten holds a slip; make them smaller</source>
+        <translation>estas probabilidades previas dicen que más de una de cada diez entregas tiene un descuido; hágalas menores</translation>
+    </message>
+    <message>
+        <source>the column &quot;%1&quot; is missing; needed are lot, row, right and left</source>
+        <translation>falta la columna «%1»; se necesitan lot, row, right y left</translation>
+    </message>
+    <message>
+        <source>the row names no lot; keep the column as it was printed</source>
+        <translation>la fila no nombra ningún lote; deje la columna como se imprimió</translation>
+    </message>
+    <message>
+        <source>row %1 of this lot stands in the table twice; keep one</source>
+        <translation>la fila %1 de este lote está dos veces en la tabla; deje una</translation>
+    </message>
+    <message>
+        <source>“%1” is no reading of a focimeter; write sphere, cylinder and axis</source>
+        <translation>«%1» no es una lectura de frontofocómetro; escriba esfera, cilindro y eje</translation>
+    </message>
+    <message>
+        <source>the row says not-found and has a reading; delete one of the two</source>
+        <translation>la fila dice not-found y tiene una lectura; borre una de las dos cosas</translation>
+    </message>
+    <message>
+        <source>the row says read and has no reading; write both lenses or not-found</source>
+        <translation>la fila dice read y no tiene lectura; escriba ambas lentes o not-found</translation>
+    </message>
+    <message>
+        <source>“%1” is not an outcome; write read or not-found</source>
+        <translation>«%1» no es un resultado; escriba read o not-found</translation>
+    </message>
+    <message>
+        <source>a pair is read in both lenses; write this one too</source>
+        <translation>unas gafas se leen en ambas lentes; escriba también esta</translation>
+    </message>
+    <message>
+        <source>the format is &quot;%1&quot;, not &quot;%2&quot;</source>
+        <translation>el formato es «%1», no «%2»</translation>
+    </message>
+    <message>
+        <source>the limits must rise: fits, then caution, then trial</source>
+        <translation>los límites deben subir: fits, luego caution, luego trial</translation>
+    </message>
+    <message>
+        <source>a limit is missing here; write fits, caution or trial</source>
+        <translation>aquí falta un límite; escriba fits, caution o trial</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; means nothing for this criterion; delete it</source>
+        <translation>«%1» no significa nada para este criterio; bórrelo</translation>
+    </message>
+    <message>
+        <source>write the steps as a list: [{up to: 0.50, fits: 7}, …]</source>
+        <translation>escriba los pasos como lista: [{up to: 0.50, fits: 7}, …]</translation>
+    </message>
+    <message>
+        <source>the steps must rise; put the smaller cylinder first</source>
+        <translation>los pasos deben subir; ponga primero el cilindro menor</translation>
+    </message>
+    <message>
+        <source>say where the limit comes from, or write: common practice</source>
+        <translation>diga de dónde viene el límite, o escriba: common practice</translation>
+    </message>
+    <message>
+        <source>shown only means no limits; keep one of the two</source>
+        <translation>shown only significa sin límites; deje una de las dos cosas</translation>
+    </message>
+    <message>
+        <source>a quote stands inside a cell; put the whole cell in quotes and double it</source>
+        <translation>hay comillas dentro de una celda; ponga toda la celda entre comillas y duplíquelas dentro</translation>
+    </message>
+    <message>
+        <source>a lone carriage return ends the line here; save the table with LF or CRLF line ends</source>
+        <translation>un retorno de carro suelto termina aquí la línea; guarde la tabla con fines de línea LF o CRLF</translation>
+    </message>
+    <message>
+        <source>this quote is never closed; close it before the next comma</source>
+        <translation>estas comillas no se cierran nunca; ciérrelas antes de la coma siguiente</translation>
+    </message>
+    <message>
+        <source>there is text behind the closing quote; move it inside, or double the quote</source>
+        <translation>hay texto tras las comillas de cierre; páselo dentro, o duplique las comillas</translation>
+    </message>
+    <message>
+        <source>the column &quot;%1&quot; is missing; needed are person and name</source>
+        <translation>falta la columna «%1»; se necesitan person y name</translation>
+    </message>
+    <message>
+        <source>the row names no person</source>
+        <translation>la fila no nombra a ninguna persona</translation>
+    </message>
+    <message>
+        <source>%1 stands here twice, first in row %2</source>
+        <translation>%1 está aquí dos veces, la primera en la fila %2</translation>
+    </message>
+    <message>
+        <source>no name stands here; to erase one, use `quarterstep forget`</source>
+        <translation>aquí no hay nombre; para borrar uno, use `quarterstep forget`</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not a number; write one from %2 to %3</source>
+        <translation>«%1» no es un número; escriba uno de %2 a %3</translation>
+    </message>
+    <message>
+        <source>%1 is outside %2 to %3</source>
+        <translation>%1 está fuera de %2 a %3</translation>
+    </message>
+    <message>
+        <source>a number is missing; write one from %1 to %2</source>
+        <translation>falta un número; escriba uno de %1 a %2</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; has a decimal comma; in this file write %2</source>
+        <translation>«%1» tiene coma decimal; en este archivo escriba %2</translation>
+    </message>
+    <message>
+        <source>%1 is below zero; write 0 or more</source>
+        <translation>%1 está por debajo de cero; escriba 0 o más</translation>
+    </message>
+    <message>
+        <source>write %1 without a sign</source>
+        <translation>escriba %1 sin signo</translation>
+    </message>
+    <message>
+        <source>%1 is not a whole number; write digits only</source>
+        <translation>%1 no es un número entero; escriba solo cifras</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not a whole number; write digits only, for example 14</source>
+        <translation>«%1» no es un número entero; escriba solo cifras, por ejemplo 14</translation>
+    </message>
+    <message>
+        <source>a whole number is missing; write one from %1 to %2</source>
+        <translation>falta un número entero; escriba uno de %1 a %2</translation>
+    </message>
+    <message>
+        <source>%1 begins with a zero, which some programs read as another number; write %2</source>
+        <translation>%1 empieza con un cero, que algunos programas leen como otro número; escriba %2</translation>
+    </message>
+    <message>
+        <source>%1 has more than three decimals; round it</source>
+        <translation>%1 tiene más de tres decimales; redondéelo</translation>
+    </message>
+    <message>
+        <source>the columns are not separated by commas; save the table with commas</source>
+        <translation>las columnas no están separadas por comas; guarde la tabla con comas</translation>
+    </message>
+    <message>
+        <source>the column &quot;%1&quot; is missing; person, right and left are needed</source>
+        <translation>falta la columna «%1»; se necesitan person, right y left</translation>
+    </message>
+    <message>
+        <source>this column has no name; write one</source>
+        <translation>esta columna no tiene nombre; escriba uno</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; does not say which acuity; write one of: %2</source>
+        <translation>«%1» no dice qué agudeza; escriba uno de: %2</translation>
+    </message>
+    <message>
+        <source>the column &quot;%1&quot; is not known and not used; did you mean &quot;%2&quot;?</source>
+        <translation>la columna «%1» no se conoce y no se usa; ¿quiso decir «%2»?</translation>
+    </message>
+    <message>
+        <source>the row ends after %1 cells, the header has %2; add the missing commas</source>
+        <translation>la fila termina tras %1 celdas, el encabezado tiene %2; añada las comas que faltan</translation>
+    </message>
+    <message>
+        <source>the row has %1 cells, the header %2; put a cell that holds a comma in quotes</source>
+        <translation>la fila tiene %1 celdas, el encabezado %2; ponga entre comillas la celda que contiene una coma</translation>
+    </message>
+    <message>
+        <source>line %1 stands here twice, first in row %2; write one row with the whole number</source>
+        <translation>la línea %1 está aquí dos veces, la primera en la fila %2; escriba una sola fila con el número total</translation>
+    </message>
+    <message>
+        <source>“%1” is not a cause; write one of %2</source>
+        <translation>«%1» no es una causa; escriba una de %2</translation>
+    </message>
+    <message>
+        <source>the column &quot;%1&quot; is missing; needed are line and quantity</source>
+        <translation>falta la columna «%1»; se necesitan line y quantity</translation>
+    </message>
+    <message>
+        <source>the row names no line</source>
+        <translation>la fila no nombra ninguna línea</translation>
+    </message>
+    <message>
+        <source>write format: %1</source>
+        <translation>escriba format: %1</translation>
+    </message>
+    <message>
+        <source>lines is a list, one item with line and quantity each</source>
+        <translation>lines es una lista, cada elemento con line y quantity</translation>
+    </message>
+    <message>
+        <source>one scanned line a row; a table begins with a row that names its columns: line,quantity</source>
+        <translation>una línea escaneada por fila; una tabla empieza con una fila que nombra sus columnas: line,quantity</translation>
+    </message>
+    <message>
+        <source>the column &quot;%1&quot; is missing; needed are person, eye and reading, or sphere, cylinder and axis in place of reading</source>
+        <translation>falta la columna «%1»; se necesitan person, eye y reading, o sphere, cylinder y axis en lugar de reading</translation>
+    </message>
+    <message>
+        <source>write each reading once: in the column reading, or in sphere, cylinder, axis</source>
+        <translation>escriba cada lectura una vez: en la columna reading, o en sphere, cylinder, axis</translation>
+    </message>
+    <message>
+        <source>the row has no person; write the code of the person</source>
+        <translation>la fila no tiene persona; escriba el código de la persona</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not an eye; write right or left</source>
+        <translation>«%1» no es un ojo; escriba right o left</translation>
+    </message>
+    <message>
+        <source>there is no reading here; write it, or delete the row</source>
+        <translation>aquí no hay lectura; escríbala, o borre la fila</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not an axis; a cylinder needs one from 1 to 180</source>
+        <translation>«%1» no es un eje; un cilindro necesita uno de 1 a 180</translation>
+    </message>
+    <message>
+        <source>readings of the right eye of &quot;%1&quot;: %2; take three or more</source>
+        <translation>lecturas del ojo derecho de «%1»: %2; tome tres o más</translation>
+    </message>
+    <message>
+        <source>readings of the left eye of &quot;%1&quot;: %2; take three or more</source>
+        <translation>lecturas del ojo izquierdo de «%1»: %2; tome tres o más</translation>
+    </message>
+    <message>
+        <source>the row has no person; write a code or a name</source>
+        <translation>la fila no tiene persona; escriba un código o un nombre</translation>
+    </message>
+    <message>
+        <source>%1 is no step of 0.25 or 0.125 D; look at the writing again (3 and 5, 2 and 7 are alike)</source>
+        <translation>%1 no es un paso de 0.25 o 0.125 D; mire otra vez lo escrito (3 y 5, 2 y 7 se parecen)</translation>
+    </message>
+    <message>
+        <source>one eye is written with a minus cylinder, the other with a plus cylinder; both are read as written: is that meant?</source>
+        <translation>un ojo está escrito con cilindro negativo, el otro con cilindro positivo; ambos se leen como están escritos: ¿es lo que se quería?</translation>
+    </message>
+    <message>
+        <source>age %1: is it right? Whether the rules for children count hangs on it</source>
+        <translation>edad %1: ¿es correcta? De ella depende que valgan las reglas para niños</translation>
+    </message>
+    <message>
+        <source>%1 mm is narrow for both eyes together; is it monocular? Then it goes into pd_right_mm or pd_left_mm</source>
+        <translation>%1 mm es poco para ambos ojos juntos; ¿es monocular? Entonces va en pd_right_mm o pd_left_mm</translation>
+    </message>
+    <message>
+        <source>the two monocular distances make %1 mm, not %2; the monocular ones are used</source>
+        <translation>las dos distancias monoculares suman %1 mm, no %2; se usan las monoculares</translation>
+    </message>
+    <message>
+        <source>the near distance %1 mm is wider than the far one, %2 mm; were they exchanged?</source>
+        <translation>la distancia de cerca %1 mm es mayor que la de lejos, %2 mm; ¿se intercambiaron?</translation>
+    </message>
+    <message>
+        <source>the eye&apos;s text says addition %1, this column %2; keep one</source>
+        <translation>el texto del ojo dice adición %1, esta columna %2; deje una</translation>
+    </message>
+    <message>
+        <source>sphere and addition make %1 at near, the near power says %2; the near power is used</source>
+        <translation>esfera y adición suman %1 de cerca, la potencia de cerca dice %2; se usa la potencia de cerca</translation>
+    </message>
+    <message>
+        <source>the date %1 lies after today, %2; correct it</source>
+        <translation>la fecha %1 es posterior a hoy, %2; corríjala</translation>
+    </message>
+    <message>
+        <source>write two numbers in mm, for example [54, 74]</source>
+        <translation>escriba dos números en mm, por ejemplo [54, 74]</translation>
+    </message>
+    <message>
+        <source>the smaller number comes first</source>
+        <translation>el número menor va primero</translation>
+    </message>
+    <message>
+        <source>there is no profile &quot;%1&quot; to begin from; built in, or earlier in this file, are: %2</source>
+        <translation>no hay perfil «%1» del que partir; incorporados, o antes en este archivo, están: %2</translation>
+    </message>
+    <message>
+        <source>the profile has no name; write one</source>
+        <translation>el perfil no tiene nombre; escriba uno</translation>
+    </message>
+    <message>
+        <source>the profile &quot;%1&quot; stands in the file already; give this one another name</source>
+        <translation>el perfil «%1» ya está en el archivo; dé otro nombre a este</translation>
+    </message>
+    <message>
+        <source>this is not a rules file of this program; the first key should read format: %1</source>
+        <translation>este no es un archivo de reglas de este programa; la primera clave debe ser format: %1</translation>
+    </message>
+    <message>
+        <source>`profiles` is a list; begin each profile with a dash</source>
+        <translation>`profiles` es una lista; empiece cada perfil con un guion</translation>
+    </message>
+    <message>
+        <source>the column &quot;%1&quot; is not known; it is not used</source>
+        <translation>la columna «%1» no se conoce; no se usa</translation>
+    </message>
+    <message>
+        <source>this is not UTF-8 text; save the file as UTF-8</source>
+        <translation>esto no es texto UTF-8; guarde el archivo como UTF-8</translation>
+    </message>
+    <message>
+        <source>a control character (hexadecimal %1) stands here; delete it</source>
+        <translation>aquí hay un carácter de control (hexadecimal %1); bórrelo</translation>
+    </message>
+    <message>
+        <source>the file is larger than %1 MiB; split it</source>
+        <translation>el archivo es mayor de %1 MiB; divídalo</translation>
+    </message>
+    <message>
+        <source>there is no such file; check the name and the folder</source>
+        <translation>no hay tal archivo; revise el nombre y la carpeta</translation>
+    </message>
+    <message>
+        <source>the file cannot be read: %1</source>
+        <translation>el archivo no se puede leer: %1</translation>
+    </message>
+    <message>
+        <source>this is a folder; name the file inside it</source>
+        <translation>esto es una carpeta; indique el archivo dentro de ella</translation>
+    </message>
+    <message>
+        <source>the file is UTF-16 text; save it as UTF-8 and try again</source>
+        <translation>el archivo es texto UTF-16; guárdelo como UTF-8 e inténtelo otra vez</translation>
+    </message>
+    <message>
+        <source>the file begins with two byte order marks; delete one</source>
+        <translation>el archivo empieza con dos marcas de orden de bytes; borre una</translation>
+    </message>
+    <message>
+        <source>write this value without quotes, or delete the whole `written` entry</source>
+        <translation>escriba este valor sin comillas, o borre toda la entrada `written`</translation>
+    </message>
+    <message>
+        <source>the value of `counts` is 8 digits of 0-9 and a-f put in by the program; delete the whole `written` entry if it was damaged</source>
+        <translation>el valor de `counts` son 8 cifras de 0-9 y a-f que pone el programa; borre toda la entrada `written` si se dañó</translation>
+    </message>
+    <message>
+        <source>`lines` is a list; begin each line with a dash, or write lines: []</source>
+        <translation>`lines` es una lista; empiece cada línea con un guion, o escriba lines: []</translation>
+    </message>
+    <message>
+        <source>the line &quot;%1&quot; stands in the file already, in line %2; give this one another name or add the counts together</source>
+        <translation>la línea «%1» ya está en el archivo, en la línea %2; dé otro nombre a esta o sume los números</translation>
+    </message>
+    <message>
+        <source>the code %1 stands in the file already, in line %2; each line has a code of its own</source>
+        <translation>el código %1 ya está en el archivo, en la línea %2; cada línea tiene un código propio</translation>
+    </message>
+    <message>
+        <source>put `lines:` at the beginning of a line of its own</source>
+        <translation>ponga `lines:` al principio de una línea propia</translation>
+    </message>
+    <message>
+        <source>this is not a stock file of this program; the first key should read format: %1</source>
+        <translation>este no es un archivo de existencias de este programa; la primera clave debe ser format: %1</translation>
+    </message>
+    <message>
+        <source>the site has no name; write the camp or box</source>
+        <translation>la sede no tiene nombre; escriba el campamento o la caja</translation>
+    </message>
+    <message>
+        <source>write the count as plain digits, without quotes: %1</source>
+        <translation>escriba el número con cifras simples, sin comillas: %1</translation>
+    </message>
+    <message>
+        <source>least (%1) is above most (%2); exchange them</source>
+        <translation>least (%1) está por encima de most (%2); intercámbielos</translation>
+    </message>
+    <message>
+        <source>write the lens shapes as a list, for example [round 44]</source>
+        <translation>escriba las formas de lente como lista, por ejemplo [round 44]</translation>
+    </message>
+    <message>
+        <source>centres %1 mm do not go with lens + bridge = %2 mm; expected are %3 to %4: measure the pair again</source>
+        <translation>los centros a %1 mm no concuerdan con lente + puente = %2 mm; se esperan de %3 a %4: mida otra vez las gafas</translation>
+    </message>
+    <message>
+        <source>a lens of shape &quot;%1&quot; may fit one side only; write side: right, left or either</source>
+        <translation>una lente de forma «%1» puede servir en un solo lado; escriba side: right, left o either</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; says nothing for a line of this kind and is not used</source>
+        <translation>«%1» no dice nada para una línea de este tipo y no se usa</translation>
+    </message>
+    <message>
+        <source>the line has no name; write what its label says</source>
+        <translation>la línea no tiene nombre; escriba lo que dice su etiqueta</translation>
+    </message>
+    <message>
+        <source>the addition %1 is outside +0.25 to +6.00</source>
+        <translation>la adición %1 está fuera de +0.25 a +6.00</translation>
+    </message>
+    <message>
+        <source>write one power, or {right: …, left: …}, or {bifocal: +2.00, distance: 0.00}</source>
+        <translation>escriba una potencia, o {right: …, left: …}, o {bifocal: +2.00, distance: 0.00}</translation>
+    </message>
+    <message>
+        <source>a bifocal&apos;s power is written {bifocal: +2.00, distance: 0.00}</source>
+        <translation>la potencia de unas bifocales se escribe {bifocal: +2.00, distance: 0.00}</translation>
+    </message>
+    <message>
+        <source>a lens with a cylinder needs axis: any (turned when mounting) or axis: degrees as mounted</source>
+        <translation>una lente con cilindro necesita axis: any (se gira al montar) o axis: con los grados como está montada</translation>
+    </message>
+    <message>
+        <source>the axis stands in the power already; keep one of the two</source>
+        <translation>el eje ya está en la potencia; deje uno de los dos</translation>
+    </message>
+    <message>
+        <source>write this value in one line and without quotes, so that it can be changed</source>
+        <translation>escriba este valor en una línea y sin comillas, para que se pueda cambiar</translation>
+    </message>
+    <message>
+        <source>this is a list; begin each item with a dash</source>
+        <translation>esto es una lista; empiece cada elemento con un guion</translation>
+    </message>
+    <message>
+        <source>“%1” stands in the list already, in line %2; keep one of the two</source>
+        <translation>«%1» ya está en la lista, en la línea %2; deje uno de los dos</translation>
+    </message>
+    <message>
+        <source>write the lines of the pack with their pieces, as {N+200-62M: 2}</source>
+        <translation>escriba las líneas del paquete con sus piezas, como {N+200-62M: 2}</translation>
+    </message>
+    <message>
+        <source>the pack holds &quot;%1&quot;, which is not among the lines of this list</source>
+        <translation>el paquete contiene «%1», que no está entre las líneas de esta lista</translation>
+    </message>
+    <message>
+        <source>contact lenses were worn during this reading; the row is left out</source>
+        <translation>se llevaban lentes de contacto durante esta lectura; la fila se omite</translation>
+    </message>
+    <message>
+        <source>neither eye has sphere, cylinder and axis; the row is left out</source>
+        <translation>ningún ojo tiene esfera, cilindro y eje; la fila se omite</translation>
+    </message>
+    <message>
+        <source>this eye has no complete reading and is taken as not measured</source>
+        <translation>este ojo no tiene una lectura completa y se toma como no medido</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not one of the words allowed here; write one of: %2</source>
+        <translation>«%1» no es una de las palabras admitidas aquí; escriba una de: %2</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; holds two numbers; write one here, each eye&apos;s own in pd_right_mm and pd_left_mm, the near one in near_pd_mm</source>
+        <translation>«%1» contiene dos números; escriba uno aquí, el de cada ojo en pd_right_mm y pd_left_mm, el de cerca en near_pd_mm</translation>
+    </message>
+    <message>
+        <source>%1 would be a distance in cm; write it in mm: %2</source>
+        <translation>%1 sería una distancia en cm; escríbala en mm: %2</translation>
+    </message>
+    <message>
+        <source>%1 mm is not a pupillary distance; expected are %2 to %3 mm</source>
+        <translation>%1 mm no es una distancia pupilar; se esperan de %2 a %3 mm</translation>
+    </message>
+    <message>
+        <source>an addition is never minus; %1 was read; write the addition, not the near power (that goes into near_right and near_left)</source>
+        <translation>una adición nunca es negativa; se leyó %1; escriba la adición, no la potencia de cerca (esa va en near_right y near_left)</translation>
+    </message>
+    <message>
+        <source>the addition %1 is outside 0.00 to +6.00</source>
+        <translation>la adición %1 está fuera de 0.00 a +6.00</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not a date of the form 2026-03-01 (year-month-day)</source>
+        <translation>«%1» no es una fecha de la forma 2026-03-01 (año-mes-día)</translation>
+    </message>
+    <message>
+        <source>there is no column &quot;%1&quot; in the table</source>
+        <translation>no hay columna «%1» en la tabla</translation>
+    </message>
+    <message>
+        <source>the column &quot;%1&quot; is missing; needed are person and lines</source>
+        <translation>falta la columna «%1»; se necesitan person y lines</translation>
+    </message>
+    <message>
+        <source>“%1” is not a purpose; write distance, near, intermediate or bifocal</source>
+        <translation>«%1» no es un uso; escriba distance, near, intermediate o bifocal</translation>
+    </message>
+    <message>
+        <source>the row needs a person and lines</source>
+        <translation>la fila necesita una persona y líneas</translation>
+    </message>
+    <message>
+        <source>write one line, or frame + right lens + left lens</source>
+        <translation>escriba una línea, o montura + lente derecha + lente izquierda</translation>
+    </message>
+    <message>
+        <source>write two powers, for example [1.00, 3.50]</source>
+        <translation>escriba dos potencias, por ejemplo [1.00, 3.50]</translation>
+    </message>
+    <message>
+        <source>a set that is not enabled says why; add: why</source>
+        <translation>un conjunto que no está activado dice por qué; añada: why</translation>
+    </message>
+    <message>
+        <source>this set is enabled though its figures are from memory; once they are compared with the standard, say so under confidence</source>
+        <translation>este conjunto está activado aunque sus cifras son de memoria; cuando se comparen con la norma, dígalo en confidence</translation>
+    </message>
+    <message>
+        <source>the set &quot;%1&quot; stands in the file already; give this one another name</source>
+        <translation>el conjunto «%1» ya está en el archivo; dé otro nombre a este</translation>
+    </message>
+    <message>
+        <source>this is not a tolerance file of this program; the first key should read format: %1</source>
+        <translation>este no es un archivo de tolerancias de este programa; la primera clave debe ser format: %1</translation>
+    </message>
+    <message>
+        <source>`sets` is a list; begin each set with a dash</source>
+        <translation>`sets` es una lista; empiece cada conjunto con un guion</translation>
+    </message>
+    <message>
+        <source>write the rows as a list: [{power up to: 6.50, limit: 0.13}, …]</source>
+        <translation>escriba las filas como lista: [{power up to: 6.50, limit: 0.13}, …]</translation>
+    </message>
+    <message>
+        <source>a row has one of: limit, percent, or not judged: yes</source>
+        <translation>una fila tiene una de estas: limit, percent o not judged: yes</translation>
+    </message>
+    <message>
+        <source>the column &quot;%1&quot; is missing; it names the hand-over</source>
+        <translation>falta la columna «%1»; nombra la entrega</translation>
+    </message>
+    <message>
+        <source>the row names no hand-over</source>
+        <translation>la fila no nombra ninguna entrega</translation>
+    </message>
+    <message>
+        <source>%1 stands here twice</source>
+        <translation>%1 está aquí dos veces</translation>
+    </message>
+    <message>
+        <source>a single value is expected here, not a list or a map</source>
+        <translation>aquí se espera un solo valor, no una lista ni un mapa</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; holds a line break or a control character; write it on one line</source>
+        <translation>«%1» contiene un salto de línea o un carácter de control; escríbalo en una línea</translation>
+    </message>
+    <message>
+        <source>keys with values are expected here, such as: %1</source>
+        <translation>aquí se esperan claves con valores, como: %1</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is written twice; the first stands in line %2; keep one</source>
+        <translation>«%1» está escrito dos veces; el primero está en la línea %2; deje uno</translation>
+    </message>
+    <message>
+        <source>the key &quot;%1&quot; is not known here; known are: %2</source>
+        <translation>la clave «%1» no se conoce aquí; se conocen: %2</translation>
+    </message>
+    <message>
+        <source>the key &quot;%1&quot; is not known here; did you mean &quot;%2&quot;?</source>
+        <translation>la clave «%1» no se conoce aquí; ¿quiso decir «%2»?</translation>
+    </message>
+    <message>
+        <source>the key &quot;%1&quot; is missing here; add it</source>
+        <translation>falta aquí la clave «%1»; añádala</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; has no value; write one after the colon</source>
+        <translation>«%1» no tiene valor; escriba uno tras los dos puntos</translation>
+    </message>
+    <message>
+        <source>a second document begins here; keep one document in the file</source>
+        <translation>aquí empieza un segundo documento; deje un solo documento en el archivo</translation>
+    </message>
+    <message>
+        <source>an alias (*name) is not read here; write the value out</source>
+        <translation>un alias (*name) no se lee aquí; escriba el valor completo</translation>
+    </message>
+    <message>
+        <source>this quote is never closed; close it on the same line</source>
+        <translation>estas comillas no se cierran nunca; ciérrelas en la misma línea</translation>
+    </message>
+    <message>
+        <source>an anchor (&amp;name) is not read here; delete it</source>
+        <translation>un ancla (&amp;name) no se lee aquí; bórrela</translation>
+    </message>
+    <message>
+        <source>a tag (!name) is not read here; delete it</source>
+        <translation>una etiqueta (!name) no se lee aquí; bórrela</translation>
+    </message>
+    <message>
+        <source>the nesting is deeper than %1; this is not such a file</source>
+        <translation>el anidamiento pasa de %1 niveles; este no es un archivo de ese tipo</translation>
+    </message>
+    <message>
+        <source>a key must be a plain word</source>
+        <translation>una clave debe ser una palabra simple</translation>
+    </message>
+    <message>
+        <source>this cannot be read as YAML: %1; look for a missing colon, quote or bracket, or a tab in the indentation, here or on the line above</source>
+        <translation>esto no se puede leer como YAML: %1; busque dos puntos, comillas o un paréntesis que falten, o un tabulador en la sangría, aquí o en la línea anterior</translation>
+    </message>
+    <message>
+        <source>the file is empty</source>
+        <translation>el archivo está vacío</translation>
+    </message>
 </context>
 <context>
     <name>entry</name>

@@ -2990,6 +2990,1250 @@
         <source>rules.yaml is not as it was when this camp was opened; open it again</source>
         <translation>rules.yaml n&apos;est plus comme à l&apos;ouverture de ce camp ; ouvrez-le à nouveau</translation>
     </message>
+    <message>
+        <source>this is no DICOM file: the letters DICM do not stand at byte 128</source>
+        <translation>ce n’est pas un fichier DICOM : les lettres DICM ne sont pas à l’octet 128</translation>
+    </message>
+    <message>
+        <source>this is too large for a refraction: %1 bytes, %2 items</source>
+        <translation>c’est trop grand pour une réfraction : %1 octets, %2 éléments</translation>
+    </message>
+    <message>
+        <source>the DICOM file is broken, or neither explicit nor implicit little endian: a length points out of it, or a part is not understood</source>
+        <translation>le fichier DICOM est abîmé, ou n’est ni explicit ni implicit little endian : une longueur pointe hors du fichier, ou une partie n’est pas comprise</translation>
+    </message>
+    <message>
+        <source>the DICOM file is broken: %1</source>
+        <translation>le fichier DICOM est abîmé : %1</translation>
+    </message>
+    <message>
+        <source>the object &quot;%1&quot; is none of lensometry, autorefraction, subjective refraction or visual acuity</source>
+        <translation>l’objet &quot;%1&quot; n’est ni une frontofocométrie, ni une autoréfraction, ni une réfraction subjective, ni une acuité visuelle</translation>
+    </message>
+    <message>
+        <source>not used: %1</source>
+        <translation>non utilisé : %1</translation>
+    </message>
+    <message>
+        <source>%1 of the %2 eye cannot be used as it stands</source>
+        <translation>%1 de l’œil %2 n’est pas utilisable en l’état</translation>
+    </message>
+    <message>
+        <source>there is a second refraction of %1; give only the one that counts</source>
+        <translation>il y a une seconde réfraction de %1 ; ne donner que celle qui compte</translation>
+    </message>
+    <message>
+        <source>nothing is stated for the %1 eye; ask for it: a power, or that it is a balance lens, artificial, blind or not measured</source>
+        <translation>rien n’est indiqué pour l’œil %1 ; le demander : une puissance, ou s’il s’agit d’un verre d’équilibre, d’un œil artificiel, aveugle ou non mesuré</translation>
+    </message>
+    <message>
+        <source>there is a second reading of the %1 eye of %2; give only one</source>
+        <translation>il y a une seconde mesure de l’œil %1 de %2 ; n’en donner qu’une</translation>
+    </message>
+    <message>
+        <source>an acuity is kept without being used: &quot;%1&quot; at %2 is none that the table has</source>
+        <translation>une acuité est gardée sans être utilisée : &quot;%1&quot; à %2 n’est pas de celles du tableau</translation>
+    </message>
+    <message>
+        <source>there is no subjective refraction of %1; what is here is no prescription</source>
+        <translation>il n’y a pas de réfraction subjective de %1 ; ce qui est ici n’est pas une prescription</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; cannot be a patient id: at most 64 characters, no backslash</source>
+        <translation>&quot;%1&quot; ne peut pas être un identifiant de patient : au plus 64 caractères, pas de barre oblique inverse</translation>
+    </message>
+    <message>
+        <source>the person &quot;%1&quot; stands in line %2 already; give each row a code of its own</source>
+        <translation>la personne &quot;%1&quot; figure déjà à la ligne %2 ; donner à chaque ligne son propre code</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not a number; write it as -1.25</source>
+        <translation>&quot;%1&quot; n’est pas un nombre ; l’écrire comme -1.25</translation>
+    </message>
+    <message>
+        <source>%1 is outside -%2 to %2</source>
+        <translation>%1 est hors de -%2 à %2</translation>
+    </message>
+    <message>
+        <source>%1 is finer than a thousandth; round it</source>
+        <translation>%1 est plus fin qu’un millième ; l’arrondir</translation>
+    </message>
+    <message>
+        <source>%1 of %2 stays here: it names people or is in their own words</source>
+        <translation>%1 de %2 reste ici : cela nomme des personnes ou reprend leurs propres mots</translation>
+    </message>
+    <message>
+        <source>the eye is &quot;%1&quot;; right or left is wanted</source>
+        <translation>l’œil est &quot;%1&quot; ; right ou left est attendu</translation>
+    </message>
+    <message>
+        <source>there is a second lens for the %1 eye; a resource for each purpose is understood, with one lens an eye</source>
+        <translation>il y a un second verre pour l’œil %1 ; une ressource par usage est comprise, avec un verre par œil</translation>
+    </message>
+    <message>
+        <source>%1 is &quot;%2&quot;; a number without quotes is wanted, as -1.25</source>
+        <translation>%1 est &quot;%2&quot; ; un nombre sans guillemets est attendu, comme -1.25</translation>
+    </message>
+    <message>
+        <source>the sphere of the %1 eye is not stated; that is not zero: write 0.00 for plano, or balance, artificial, blind or not measured as the note</source>
+        <translation>la sphère de l’œil %1 n’est pas indiquée ; ce n’est pas zéro : écrire 0.00 pour plan, ou balance, artificial, blind ou not measured comme note</translation>
+    </message>
+    <message>
+        <source>axis %1 is not a whole number of degrees</source>
+        <translation>l’axe %1 n’est pas un nombre entier de degrés</translation>
+    </message>
+    <message>
+        <source>prism is a list of amounts and bases</source>
+        <translation>le prisme est une liste de valeurs et de bases</translation>
+    </message>
+    <message>
+        <source>the prism %1 is below zero; turn its base instead</source>
+        <translation>le prisme %1 est inférieur à zéro ; tourner plutôt sa base</translation>
+    </message>
+    <message>
+        <source>the base is &quot;%1&quot;; up, down, in or out is wanted</source>
+        <translation>la base est &quot;%1&quot; ; up, down, in ou out est attendu</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; inside a prism is not used</source>
+        <translation>&quot;%1&quot; dans un prisme n’est pas utilisé</translation>
+    </message>
+    <message>
+        <source>the product is not coded as lens or contact; it is read as a spectacle lens</source>
+        <translation>le produit n’est codé ni lens ni contact ; il est lu comme un verre de lunettes</translation>
+    </message>
+    <message>
+        <source>axis %1 of %2 leaves as %3: FHIR takes whole degrees</source>
+        <translation>l’axe %1 de %2 part comme %3 : FHIR prend des degrés entiers</translation>
+    </message>
+    <message>
+        <source>%1 may change what the prescription means, and is not understood; ask for it without</source>
+        <translation>%1 peut changer le sens de la prescription et n’est pas compris ; la demander sans cela</translation>
+    </message>
+    <message>
+        <source>the status is &quot;%1&quot;; active is wanted</source>
+        <translation>le statut est &quot;%1&quot; ; active est attendu</translation>
+    </message>
+    <message>
+        <source>meta.%1 is left out: it belongs to the sender&apos;s copy</source>
+        <translation>meta.%1 est omis : il appartient à la copie de l’expéditeur</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no whole date; how old the prescription is stays open</source>
+        <translation>&quot;%1&quot; n’est pas une date complète ; l’âge de la prescription reste inconnu</translation>
+    </message>
+    <message>
+        <source>the narrative is left out: it repeats what is coded</source>
+        <translation>le texte libre est omis : il répète ce qui est codé</translation>
+    </message>
+    <message>
+        <source>the resource %1 is left out: only VisionPrescription and its measures are read</source>
+        <translation>la ressource %1 est omise : seules VisionPrescription et ses mesures sont lues</translation>
+    </message>
+    <message>
+        <source>of an observation left out: %1</source>
+        <translation>omis d’une observation : %1</translation>
+    </message>
+    <message>
+        <source>the observation %1 of %2 is left out: it was entered in error</source>
+        <translation>l’observation %1 de %2 est omise : elle a été inscrite par erreur</translation>
+    </message>
+    <message>
+        <source>the observation %1 of %2 is left out: its code is not known here</source>
+        <translation>l’observation %1 de %2 est omise : son code n’est pas connu ici</translation>
+    </message>
+    <message>
+        <source>the observation %1 of %2 is left out: something in it may change its meaning</source>
+        <translation>l’observation %1 de %2 est omise : quelque chose peut y changer son sens</translation>
+    </message>
+    <message>
+        <source>a measure without a code is left out: &quot;%1&quot;</source>
+        <translation>une mesure sans code est omise : &quot;%1&quot;</translation>
+    </message>
+    <message>
+        <source>this is XML; ask for the same in JSON (application/fhir+json)</source>
+        <translation>c’est du XML ; demander la même chose en JSON (application/fhir+json)</translation>
+    </message>
+    <message>
+        <source>this is no resource of FHIR: resourceType is missing</source>
+        <translation>ce n’est pas une ressource de FHIR : resourceType manque</translation>
+    </message>
+    <message>
+        <source>of the Bundle left out: %1; it belongs to the sender&apos;s envelope</source>
+        <translation>omis du Bundle : %1 ; cela appartient à l’enveloppe de l’expéditeur</translation>
+    </message>
+    <message>
+        <source>there is no prescription for spectacles to take in here</source>
+        <translation>il n’y a ici aucune prescription de lunettes à reprendre</translation>
+    </message>
+    <message>
+        <source>the prescription of %1 is left out: it is for contact lenses, whose powers and curves are no spectacles&apos;</source>
+        <translation>la prescription de %1 est omise : elle est pour des lentilles de contact, dont les puissances et les courbures ne sont pas celles de lunettes</translation>
+    </message>
+    <message>
+        <source>the prescription of %1 is left out: its status is %2</source>
+        <translation>la prescription de %1 est omise : son statut est %2</translation>
+    </message>
+    <message>
+        <source>kept without being used: %1</source>
+        <translation>gardé sans être utilisé : %1</translation>
+    </message>
+    <message>
+        <source>the observation %1 of %2 is left out: no prescription of theirs is taken in</source>
+        <translation>l’observation %1 de %2 est omise : aucune prescription de cette personne n’est reprise</translation>
+    </message>
+    <message>
+        <source>the column fhir.%1 of %2 is left out: its cell is no JSON</source>
+        <translation>la colonne fhir.%1 de %2 est omise : sa cellule n’est pas du JSON</translation>
+    </message>
+    <message>
+        <source>each line is one object, as {&quot;person&quot;:&quot;0042&quot;,…}</source>
+        <translation>chaque ligne est un objet, comme {&quot;person&quot;:&quot;0042&quot;,…}</translation>
+    </message>
+    <message>
+        <source>nothing stands in it; each line is one object, as {&quot;person&quot;:&quot;0042&quot;,…}</source>
+        <translation>il n’y a rien dedans ; chaque ligne est un objet, comme {&quot;person&quot;:&quot;0042&quot;,…}</translation>
+    </message>
+    <message>
+        <source>the value has ended here, “%1” is too much</source>
+        <translation>la valeur est finie ici, « %1 » est de trop</translation>
+    </message>
+    <message>
+        <source>more than %1 levels lie inside one another</source>
+        <translation>plus de %1 niveaux sont imbriqués</translation>
+    </message>
+    <message>
+        <source>a comma or } belongs here</source>
+        <translation>une virgule ou } est attendue ici</translation>
+    </message>
+    <message>
+        <source>a comma or ] belongs here</source>
+        <translation>une virgule ou ] est attendue ici</translation>
+    </message>
+    <message>
+        <source>a name in quotes belongs here</source>
+        <translation>un nom entre guillemets est attendu ici</translation>
+    </message>
+    <message>
+        <source>a colon belongs here</source>
+        <translation>un deux-points est attendu ici</translation>
+    </message>
+    <message>
+        <source>“%1” stands twice in one object; keep one</source>
+        <translation>« %1 » figure deux fois dans un même objet ; n’en garder qu’un</translation>
+    </message>
+    <message>
+        <source>this quote is never closed</source>
+        <translation>ce guillemet n’est jamais fermé</translation>
+    </message>
+    <message>
+        <source>a line end or tab stands inside a text; write \n or \t</source>
+        <translation>une fin de ligne ou une tabulation est dans un texte ; écrire \n ou \t</translation>
+    </message>
+    <message>
+        <source>“\%1” is no escape of JSON</source>
+        <translation>« \%1 » n’est pas un échappement de JSON</translation>
+    </message>
+    <message>
+        <source>half of a character stands here alone</source>
+        <translation>une moitié de caractère est seule ici</translation>
+    </message>
+    <message>
+        <source>four hexadecimal digits belong here</source>
+        <translation>quatre chiffres hexadécimaux sont attendus ici</translation>
+    </message>
+    <message>
+        <source>this is no number of JSON; write it as -1.25 or 0.5</source>
+        <translation>ce n’est pas un nombre JSON ; l’écrire comme -1.25 ou 0.5</translation>
+    </message>
+    <message>
+        <source>the text ends where a value belongs</source>
+        <translation>le texte finit là où une valeur est attendue</translation>
+    </message>
+    <message>
+        <source>“%1” is no value of JSON</source>
+        <translation>« %1 » n’est pas une valeur JSON</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; has the other decimal mark than the map says</source>
+        <translation>&quot;%1&quot; n’a pas le signe décimal qu’indique la correspondance</translation>
+    </message>
+    <message>
+        <source>the map names a column &quot;%1&quot; that the table does not have</source>
+        <translation>la correspondance nomme une colonne &quot;%1&quot; que le tableau n’a pas</translation>
+    </message>
+    <message>
+        <source>no column is understood as %1; a map can say which one is, as in: %2</source>
+        <translation>aucune colonne n’est comprise comme %1 ; une correspondance peut dire laquelle l’est, comme : %2</translation>
+    </message>
+    <message>
+        <source>the column &quot;%1&quot; stands in the table twice; delete or rename one</source>
+        <translation>la colonne &quot;%1&quot; figure deux fois dans le tableau ; en supprimer ou en renommer une</translation>
+    </message>
+    <message>
+        <source>the column &quot;%1&quot; is not known; it is kept but not used</source>
+        <translation>la colonne &quot;%1&quot; n’est pas connue ; elle est gardée mais pas utilisée</translation>
+    </message>
+    <message>
+        <source>the table is empty; its first line names the columns: %1</source>
+        <translation>le tableau est vide ; sa première ligne nomme les colonnes : %1</translation>
+    </message>
+    <message>
+        <source>the row has %1 cells, the header %2; put a cell that holds the separator in quotes</source>
+        <translation>la ligne a %1 cellules, l’en-tête %2 ; mettre entre guillemets une cellule qui contient le séparateur</translation>
+    </message>
+    <message>
+        <source>%1 spheres have no sign; if this table leaves the plus out, a map says so: %2</source>
+        <translation>%1 sphères n’ont pas de signe ; si ce tableau omet le plus, une correspondance le dit : %2</translation>
+    </message>
+    <message>
+        <source>%1 cylinders have no sign; ask whoever made the table, then a map says so: %2</source>
+        <translation>%1 cylindres n’ont pas de signe ; demander à qui a fait le tableau, puis une correspondance le dit : %2</translation>
+    </message>
+    <message>
+        <source>a record ends with CR LF; this one does not</source>
+        <translation>un enregistrement se termine par CR LF ; celui-ci non</translation>
+    </message>
+    <message>
+        <source>a character here is not plain ASCII</source>
+        <translation>un caractère ici n’est pas de l’ASCII simple</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no record; write LABEL=value</source>
+        <translation>&quot;%1&quot; n’est pas un enregistrement ; écrire LABEL=value</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no label: capitals and digits, at most 8</source>
+        <translation>&quot;%1&quot; n’est pas une étiquette : majuscules et chiffres, au plus 8</translation>
+    </message>
+    <message>
+        <source>the record %1 is passed over</source>
+        <translation>l’enregistrement %1 est ignoré</translation>
+    </message>
+    <message>
+        <source>the record %1 stands twice</source>
+        <translation>l’enregistrement %1 figure deux fois</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not what belongs here</source>
+        <translation>&quot;%1&quot; n’est pas ce qui est attendu ici</translation>
+    </message>
+    <message>
+        <source>DO is &quot;%1&quot;; a pair, B, is wanted</source>
+        <translation>DO est &quot;%1&quot; ; une paire, B, est attendue</translation>
+    </message>
+    <message>
+        <source>the record SPH is missing</source>
+        <translation>l’enregistrement SPH manque</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; cannot be written in plain letters; it leaves as &quot;%2&quot;</source>
+        <translation>&quot;%1&quot; ne peut pas s’écrire en lettres simples ; cela part comme &quot;%2&quot;</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; cannot stand in an order: plain letters and digits, at most 80, without ; = , ?</source>
+        <translation>&quot;%1&quot; ne peut pas figurer dans une commande : lettres et chiffres simples, au plus 80, sans ; = , ?</translation>
+    </message>
+    <message>
+        <source>the eyes are written in two cylinder forms; both leave with minus cylinders</source>
+        <translation>les yeux sont écrits sous deux formes de cylindre ; les deux partent avec des cylindres négatifs</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no line of a map; write heading = column</source>
+        <translation>&quot;%1&quot; n’est pas une ligne de correspondance ; écrire titre = colonne</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is nothing a column can be: write right sphere (cylinder, axis, prism, base; left), a column of the prescription table, or - to leave it</source>
+        <translation>&quot;%1&quot; n’est rien qu’une colonne puisse être : écrire right sphere (cylinder, axis, prism, base; left), une colonne du tableau des prescriptions, ou - pour la laisser</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no separator; write , or ; or | or tab</source>
+        <translation>&quot;%1&quot; n’est pas un séparateur ; écrire , ou ; ou | ou tab</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not plus or minus</source>
+        <translation>&quot;%1&quot; n’est ni plus ni minus</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not point or comma</source>
+        <translation>&quot;%1&quot; n’est ni point ni comma</translation>
+    </message>
+    <message>
+        <source>there are entries in this ledger already; nothing was written; take them over with `quarterstep import`, or name an empty ledger</source>
+        <translation>il y a déjà des inscriptions dans ce registre ; rien n’a été écrit ; les reprendre avec `quarterstep import`, ou nommer un registre vide</translation>
+    </message>
+    <message>
+        <source>this ledger was opened for reading only</source>
+        <translation>ce registre a été ouvert en lecture seule</translation>
+    </message>
+    <message>
+        <source>this ledger was last written at another place; if it moved here for good, say so first, and do not use the other copy any more</source>
+        <translation>ce registre a été écrit en dernier à un autre endroit ; s’il a été déplacé ici pour de bon, le dire d’abord, et ne plus utiliser l’autre copie</translation>
+    </message>
+    <message>
+        <source>something was posted meanwhile; nothing was written; look again and repeat</source>
+        <translation>quelque chose a été inscrit entre-temps ; rien n’a été écrit ; regarder de nouveau et recommencer</translation>
+    </message>
+    <message>
+        <source>the ledger is empty; nothing happened yet</source>
+        <translation>le registre est vide ; rien ne s’est encore passé</translation>
+    </message>
+    <message>
+        <source>the person is forgotten, but another program reads the ledger and old text stays in its journal; close it there and repeat</source>
+        <translation>la personne est oubliée, mais un autre programme lit le registre et l’ancien texte reste dans son journal ; y fermer le registre et recommencer</translation>
+    </message>
+    <message>
+        <source>an entry of this ledger cannot be read; check the chain and put back the latest copy of the camp folder</source>
+        <translation>une inscription de ce registre n’est pas lisible ; vérifier la chaîne et remettre la dernière copie du dossier de camp</translation>
+    </message>
+    <message>
+        <source>the disk failed while the entry was written (%1); close the camp, open it again and look whether the entry is there before you repeat it</source>
+        <translation>le disque a failli pendant l’écriture de l’inscription (%1) ; fermer le camp, le rouvrir et regarder si l’inscription y est avant de la refaire</translation>
+    </message>
+    <message>
+        <source>the connection to the shared ledger was lost while the entry was written (%1); open the camp again and look whether the entry is there before you repeat it</source>
+        <translation>la connexion au registre partagé a été perdue pendant l’écriture de l’inscription (%1) ; rouvrir le camp et regarder si l’inscription y est avant de la refaire</translation>
+    </message>
+    <message>
+        <source>line %1 has %2 left, %3 asked for; nothing was written</source>
+        <translation>l’article %1 n’en a plus que %2, %3 demandés ; rien n’a été écrit</translation>
+    </message>
+    <message>
+        <source>line %1 has %2 available, %3 held and %4 in quarantine, too few for this; nothing was written</source>
+        <translation>l’article %1 a %2 disponibles, %3 réservés et %4 en quarantaine, trop peu pour cela ; rien n’a été écrit</translation>
+    </message>
+    <message>
+        <source>entry %1 was taken back already</source>
+        <translation>l’inscription %1 a déjà été annulée</translation>
+    </message>
+    <message>
+        <source>entry %1 takes back another one and cannot be taken back itself; enter what happened anew</source>
+        <translation>l’inscription %1 en annule une autre et ne peut pas être annulée elle-même ; inscrire de nouveau ce qui s’est passé</translation>
+    </message>
+    <message>
+        <source>entry %1 is “%2” and stays; a wrong count is put right by counting</source>
+        <translation>l’inscription %1 est « %2 » et reste ; un comptage faux se corrige par un comptage</translation>
+    </message>
+    <message>
+        <source>entry %1 of this ledger is not as it was written: %2; nothing was taken over</source>
+        <translation>l’inscription %1 de ce registre n’est plus comme elle a été écrite : %2 ; rien n’a été repris</translation>
+    </message>
+    <message>
+        <source>station %1 has two entries number %2, %3 here and %4 there: its folder was copied and both copies went on as the same station; nothing was taken over, both files are as they were; count the stock of one and enter the difference</source>
+        <translation>le poste %1 a deux inscriptions numéro %2, %3 ici et %4 là-bas : son dossier a été copié et les deux copies ont continué comme le même poste ; rien n’a été repris, les deux fichiers sont restés tels quels ; compter le stock de l’un et inscrire la différence</translation>
+    </message>
+    <message>
+        <source>entry %1 is in both ledgers with another content; one of them was changed; nothing was taken over</source>
+        <translation>l’inscription %1 est dans les deux registres avec un autre contenu ; l’un d’eux a été modifié ; rien n’a été repris</translation>
+    </message>
+    <message>
+        <source>an entry of this ledger cannot be read; nothing was taken over</source>
+        <translation>une inscription de ce registre n’est pas lisible ; rien n’a été repris</translation>
+    </message>
+    <message>
+        <source>entries %1 and %2 take back the same entry %3; nothing was taken over</source>
+        <translation>les inscriptions %1 et %2 annulent la même inscription %3 ; rien n’a été repris</translation>
+    </message>
+    <message>
+        <source>entry %1 takes back %2, which is in neither ledger; merge the ledger that has it first</source>
+        <translation>l’inscription %1 annule %2, qui n’est dans aucun des deux registres ; fusionner d’abord le registre qui l’a</translation>
+    </message>
+    <message>
+        <source>line %1 of %2 would go below zero: entries %3 and %4 took the same pieces; nothing was taken over; count the stock there and enter the difference first</source>
+        <translation>l’article %1 de %2 passerait sous zéro : les inscriptions %3 et %4 ont pris les mêmes pièces ; rien n’a été repris ; y compter le stock et inscrire d’abord la différence</translation>
+    </message>
+    <message>
+        <source>entries of this very station came from a copy of its folder; do not use that copy any more</source>
+        <translation>des inscriptions de ce poste même viennent d’une copie de son dossier ; ne plus utiliser cette copie</translation>
+    </message>
+    <message>
+        <source>%1 has entries of %2 stations: its folder was copied and both were used; count its stock, since both began with the same pieces</source>
+        <translation>%1 a des inscriptions de %2 postes : son dossier a été copié et les deux ont servi ; compter son stock, car les deux ont commencé avec les mêmes pièces</translation>
+    </message>
+    <message>
+        <source>this is a database of another program, not a ledger; name another file in the key ledger of stock.yaml</source>
+        <translation>c’est une base de données d’un autre programme, pas un registre ; nommer un autre fichier dans la clé ledger de stock.yaml</translation>
+    </message>
+    <message>
+        <source>the head of this ledger is damaged (form %1); put back the latest copy of the camp folder</source>
+        <translation>la tête de ce registre est abîmée (forme %1) ; remettre la dernière copie du dossier de camp</translation>
+    </message>
+    <message>
+        <source>this ledger was made by a newer version (form %1, known here up to %2); update this program</source>
+        <translation>ce registre a été fait par une version plus récente (forme %1, connue ici jusqu’à %2) ; mettre ce programme à jour</translation>
+    </message>
+    <message>
+        <source>a rule of this ledger is missing or damaged (%1); put back the latest copy of the camp folder</source>
+        <translation>une règle de ce registre manque ou est abîmée (%1) ; remettre la dernière copie du dossier de camp</translation>
+    </message>
+    <message>
+        <source>a ledger file cannot be kept safely on a network share; keep the camp folder on this machine, or share a PostgreSQL ledger between stations</source>
+        <translation>un fichier de registre ne peut pas être gardé sûrement sur un partage réseau ; garder le dossier de camp sur cette machine, ou partager un registre PostgreSQL entre postes</translation>
+    </message>
+    <message>
+        <source>there is no ledger in this database yet; the keeper sets it up once with `quarterstep stock --set-up`</source>
+        <translation>il n’y a pas encore de registre dans cette base de données ; le gardien le met en place une fois avec `quarterstep stock --set-up`</translation>
+    </message>
+    <message>
+        <source>this database holds something else, not a ledger; name another one in the key ledger of stock.yaml</source>
+        <translation>cette base de données contient autre chose, pas un registre ; en nommer une autre dans la clé ledger de stock.yaml</translation>
+    </message>
+    <message>
+        <source>the database refuses to write safely; nothing was opened</source>
+        <translation>la base de données refuse d’écrire sûrement ; rien n’a été ouvert</translation>
+    </message>
+    <message>
+        <source>the client library of the server is missing; install %1</source>
+        <translation>la bibliothèque cliente du serveur manque ; installer %1</translation>
+    </message>
+    <message>
+        <source>the file was replaced, but the disk does not say that this will last: %1</source>
+        <translation>le fichier a été remplacé, mais le disque ne confirme pas que cela tiendra : %1</translation>
+    </message>
+    <message>
+        <source>another program is writing in this folder; wait a moment and repeat</source>
+        <translation>un autre programme écrit dans ce dossier ; attendre un instant et recommencer</translation>
+    </message>
+    <message>
+        <source>the folder cannot be locked: %1; check its name and rights</source>
+        <translation>le dossier ne peut pas être verrouillé : %1 ; vérifier son nom et ses droits</translation>
+    </message>
+    <message>
+        <source>this is not the address of a shared ledger (%1); write postgresql://LOGIN@HOST:PORT/DATABASE</source>
+        <translation>ce n’est pas l’adresse d’un registre partagé (%1) ; écrire postgresql://LOGIN@HOST:PORT/DATABASE</translation>
+    </message>
+    <message>
+        <source>a password stands in the address, and stock.yaml is carried about and copied; write it to ~/.pgpass (read by you alone) and take it out of the address</source>
+        <translation>un mot de passe est dans l’adresse, et stock.yaml est transporté et copié ; l’écrire dans ~/.pgpass (lisible par vous seul) et l’ôter de l’adresse</translation>
+    </message>
+    <message>
+        <source>there is a ledger in this database already; nothing was changed</source>
+        <translation>il y a déjà un registre dans cette base de données ; rien n’a été changé</translation>
+    </message>
+    <message>
+        <source>this file system cannot keep a ledger safely (no shared memory beside the file); keep the camp folder on another disk</source>
+        <translation>ce système de fichiers ne peut pas garder un registre sûrement (pas de mémoire partagée à côté du fichier) ; garder le dossier de camp sur un autre disque</translation>
+    </message>
+    <message>
+        <source>this is not a file; name another one in the key ledger of stock.yaml</source>
+        <translation>ce n’est pas un fichier ; en nommer un autre dans la clé ledger de stock.yaml</translation>
+    </message>
+    <message>
+        <source>this ledger was not closed and its folder cannot be written to; copy the whole folder to a place that can, and open it there</source>
+        <translation>ce registre n’a pas été fermé et on ne peut pas écrire dans son dossier ; copier tout le dossier à un endroit où on le peut, et l’ouvrir là</translation>
+    </message>
+    <message>
+        <source>the ledger file was moved, removed or replaced while it was open; nothing was written; close the camp and open it again</source>
+        <translation>le fichier du registre a été déplacé, supprimé ou remplacé pendant qu’il était ouvert ; rien n’a été écrit ; fermer le camp et le rouvrir</translation>
+    </message>
+    <message>
+        <source>this ledger names no station of its own; put back the latest copy</source>
+        <translation>ce registre ne nomme pas son propre poste ; remettre la dernière copie</translation>
+    </message>
+    <message>
+        <source>the ledger cannot be made: %1; check the rights of the folder</source>
+        <translation>le registre ne peut pas être créé : %1 ; vérifier les droits du dossier</translation>
+    </message>
+    <message>
+        <source>the ledger cannot be opened for writing here; check the rights of the file and its folder</source>
+        <translation>le registre ne peut pas être ouvert ici en écriture ; vérifier les droits du fichier et de son dossier</translation>
+    </message>
+    <message>
+        <source>the disk is full; nothing was written; make room and repeat</source>
+        <translation>le disque est plein ; rien n’a été écrit ; faire de la place et recommencer</translation>
+    </message>
+    <message>
+        <source>this is not a ledger, or it is damaged (%1); put back the latest copy of the camp folder</source>
+        <translation>ce n’est pas un registre, ou il est abîmé (%1) ; remettre la dernière copie du dossier de camp</translation>
+    </message>
+    <message>
+        <source>the ledger failed: %1 (code %2); nothing was written</source>
+        <translation>le registre a échoué : %1 (code %2) ; rien n’a été écrit</translation>
+    </message>
+    <message>
+        <source>another program holds the ledger; nothing was written; close it there and repeat</source>
+        <translation>un autre programme tient le registre ; rien n’a été écrit ; l’y fermer et recommencer</translation>
+    </message>
+    <message>
+        <source>the shared ledger cannot be reached (%1); nothing was written; check the network and the server, then repeat</source>
+        <translation>le registre partagé n’est pas joignable (%1) ; rien n’a été écrit ; vérifier le réseau et le serveur, puis recommencer</translation>
+    </message>
+    <message>
+        <source>the connection to the shared ledger was lost (%1); nothing was written; check the network and the server, then repeat</source>
+        <translation>la connexion au registre partagé a été perdue (%1) ; rien n’a été écrit ; vérifier le réseau et le serveur, puis recommencer</translation>
+    </message>
+    <message>
+        <source>the shared ledger does not allow this login to do that (%1); nothing was written; ask the keeper</source>
+        <translation>le registre partagé ne permet pas cela à cet identifiant (%1) ; rien n’a été écrit ; demander au gardien</translation>
+    </message>
+    <message>
+        <source>the file cannot be read</source>
+        <translation>le fichier n’est pas lisible</translation>
+    </message>
+    <message>
+        <source>this is a link or a device; only a plain file can be kept up to date; put the file itself into the camp folder</source>
+        <translation>c’est un lien ou un périphérique ; seul un simple fichier peut être tenu à jour ; mettre le fichier lui-même dans le dossier de camp</translation>
+    </message>
+    <message>
+        <source>the file was written after entry %1 of another ledger; a new ledger begins with the counts of the file</source>
+        <translation>le fichier a été écrit après l’inscription %1 d’un autre registre ; un nouveau registre commence avec les nombres du fichier</translation>
+    </message>
+    <message>
+        <source>the file was written after entry %1, but the ledger ends at %2; is the ledger an older copy? Counts that differ are shown as edited</source>
+        <translation>le fichier a été écrit après l’inscription %1, mais le registre finit à %2 ; le registre est-il une copie plus ancienne ? Les nombres qui diffèrent sont montrés comme modifiés</translation>
+    </message>
+    <message>
+        <source>the ledger had nothing of the site %1; its lines begin with the counts of the file</source>
+        <translation>le registre n’avait rien du site %1 ; ses articles commencent avec les nombres du fichier</translation>
+    </message>
+    <message>
+        <source>line %1 is new in the file and begins with %2 on hand</source>
+        <translation>l’article %1 est nouveau dans le fichier et commence avec %2 en stock</translation>
+    </message>
+    <message>
+        <source>line %1 is not in the file any more, and the ledger has %2 of it on hand; put the line back, or count it as 0 first</source>
+        <translation>l’article %1 n’est plus dans le fichier, et le registre en a %2 en stock ; remettre l’article, ou le compter d’abord à 0</translation>
+    </message>
+    <message>
+        <source>write the first and the last age, for example [40, 44]</source>
+        <translation>écrire le premier et le dernier âge, par exemple [40, 44]</translation>
+    </message>
+    <message>
+        <source>ages and values rise, and bands do not overlap</source>
+        <translation>les âges et les valeurs montent, et les tranches ne se chevauchent pas</translation>
+    </message>
+    <message>
+        <source>write the rows as a list: [{ages: [40, 44], value: 0.65}, …]</source>
+        <translation>écrire les lignes comme une liste : [{ages: [40, 44], value: 0.65}, …]</translation>
+    </message>
+    <message>
+        <source>this is not a file of age tables of this program; the first key should read format: %1</source>
+        <translation>ce n’est pas un fichier de tables d’âge de ce programme ; la première clé devrait être format: %1</translation>
+    </message>
+    <message>
+        <source>`tables` is a list; begin each table with a dash</source>
+        <translation>`tables` est une liste ; commencer chaque table par un tiret</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not a name here; write one of %2</source>
+        <translation>&quot;%1&quot; n’est pas un nom ici ; en écrire un de %2</translation>
+    </message>
+    <message>
+        <source>write a list: one name, value and source a line</source>
+        <translation>écrire une liste : un nom, une valeur et une source par ligne</translation>
+    </message>
+    <message>
+        <source>this is not an audit file of this program; the first key should read format: %1</source>
+        <translation>ce n’est pas un fichier d’audit de ce programme ; la première clé devrait être format: %1</translation>
+    </message>
+    <message>
+        <source>these priors say that more than one hand-over in ten holds a slip; make them smaller</source>
+        <translation>ces probabilités a priori disent que plus d’une remise sur dix contient une erreur ; les diminuer</translation>
+    </message>
+    <message>
+        <source>the column &quot;%1&quot; is missing; needed are lot, row, right and left</source>
+        <translation>la colonne &quot;%1&quot; manque ; il faut lot, row, right et left</translation>
+    </message>
+    <message>
+        <source>the row names no lot; keep the column as it was printed</source>
+        <translation>la ligne ne nomme pas de lot ; laisser la colonne comme elle a été imprimée</translation>
+    </message>
+    <message>
+        <source>row %1 of this lot stands in the table twice; keep one</source>
+        <translation>la ligne %1 de ce lot figure deux fois dans le tableau ; n’en garder qu’une</translation>
+    </message>
+    <message>
+        <source>“%1” is no reading of a focimeter; write sphere, cylinder and axis</source>
+        <translation>« %1 » n’est pas une mesure de frontofocomètre ; écrire sphère, cylindre et axe</translation>
+    </message>
+    <message>
+        <source>the row says not-found and has a reading; delete one of the two</source>
+        <translation>la ligne dit not-found et a une mesure ; supprimer l’un des deux</translation>
+    </message>
+    <message>
+        <source>the row says read and has no reading; write both lenses or not-found</source>
+        <translation>la ligne dit read et n’a pas de mesure ; écrire les deux verres ou not-found</translation>
+    </message>
+    <message>
+        <source>“%1” is not an outcome; write read or not-found</source>
+        <translation>« %1 » n’est pas un résultat ; écrire read ou not-found</translation>
+    </message>
+    <message>
+        <source>a pair is read in both lenses; write this one too</source>
+        <translation>une paire se lit dans les deux verres ; écrire aussi celui-ci</translation>
+    </message>
+    <message>
+        <source>the format is &quot;%1&quot;, not &quot;%2&quot;</source>
+        <translation>le format est &quot;%1&quot;, pas &quot;%2&quot;</translation>
+    </message>
+    <message>
+        <source>the limits must rise: fits, then caution, then trial</source>
+        <translation>les limites doivent monter : fits, puis caution, puis trial</translation>
+    </message>
+    <message>
+        <source>a limit is missing here; write fits, caution or trial</source>
+        <translation>une limite manque ici ; écrire fits, caution ou trial</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; means nothing for this criterion; delete it</source>
+        <translation>&quot;%1&quot; n’a pas de sens pour ce critère ; le supprimer</translation>
+    </message>
+    <message>
+        <source>write the steps as a list: [{up to: 0.50, fits: 7}, …]</source>
+        <translation>écrire les paliers comme une liste : [{up to: 0.50, fits: 7}, …]</translation>
+    </message>
+    <message>
+        <source>the steps must rise; put the smaller cylinder first</source>
+        <translation>les paliers doivent monter ; mettre le plus petit cylindre d’abord</translation>
+    </message>
+    <message>
+        <source>say where the limit comes from, or write: common practice</source>
+        <translation>dire d’où vient la limite, ou écrire : common practice</translation>
+    </message>
+    <message>
+        <source>shown only means no limits; keep one of the two</source>
+        <translation>shown only veut dire sans limites ; garder l’un des deux</translation>
+    </message>
+    <message>
+        <source>a quote stands inside a cell; put the whole cell in quotes and double it</source>
+        <translation>un guillemet est à l’intérieur d’une cellule ; mettre toute la cellule entre guillemets et le doubler</translation>
+    </message>
+    <message>
+        <source>a lone carriage return ends the line here; save the table with LF or CRLF line ends</source>
+        <translation>un retour chariot seul termine la ligne ici ; enregistrer le tableau avec des fins de ligne LF ou CRLF</translation>
+    </message>
+    <message>
+        <source>this quote is never closed; close it before the next comma</source>
+        <translation>ce guillemet n’est jamais fermé ; le fermer avant la virgule suivante</translation>
+    </message>
+    <message>
+        <source>there is text behind the closing quote; move it inside, or double the quote</source>
+        <translation>il y a du texte après le guillemet fermant ; le mettre à l’intérieur, ou doubler le guillemet</translation>
+    </message>
+    <message>
+        <source>the column &quot;%1&quot; is missing; needed are person and name</source>
+        <translation>la colonne &quot;%1&quot; manque ; il faut person et name</translation>
+    </message>
+    <message>
+        <source>the row names no person</source>
+        <translation>la ligne ne nomme pas de personne</translation>
+    </message>
+    <message>
+        <source>%1 stands here twice, first in row %2</source>
+        <translation>%1 figure deux fois ici, d’abord à la ligne %2</translation>
+    </message>
+    <message>
+        <source>no name stands here; to erase one, use `quarterstep forget`</source>
+        <translation>aucun nom n’est ici ; pour en effacer un, utiliser `quarterstep forget`</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not a number; write one from %2 to %3</source>
+        <translation>&quot;%1&quot; n’est pas un nombre ; en écrire un de %2 à %3</translation>
+    </message>
+    <message>
+        <source>%1 is outside %2 to %3</source>
+        <translation>%1 est hors de %2 à %3</translation>
+    </message>
+    <message>
+        <source>a number is missing; write one from %1 to %2</source>
+        <translation>un nombre manque ; en écrire un de %1 à %2</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; has a decimal comma; in this file write %2</source>
+        <translation>&quot;%1&quot; a une virgule décimale ; dans ce fichier, écrire %2</translation>
+    </message>
+    <message>
+        <source>%1 is below zero; write 0 or more</source>
+        <translation>%1 est inférieur à zéro ; écrire 0 ou plus</translation>
+    </message>
+    <message>
+        <source>write %1 without a sign</source>
+        <translation>écrire %1 sans signe</translation>
+    </message>
+    <message>
+        <source>%1 is not a whole number; write digits only</source>
+        <translation>%1 n’est pas un nombre entier ; n’écrire que des chiffres</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not a whole number; write digits only, for example 14</source>
+        <translation>&quot;%1&quot; n’est pas un nombre entier ; n’écrire que des chiffres, par exemple 14</translation>
+    </message>
+    <message>
+        <source>a whole number is missing; write one from %1 to %2</source>
+        <translation>un nombre entier manque ; en écrire un de %1 à %2</translation>
+    </message>
+    <message>
+        <source>%1 begins with a zero, which some programs read as another number; write %2</source>
+        <translation>%1 commence par un zéro, que certains programmes lisent comme un autre nombre ; écrire %2</translation>
+    </message>
+    <message>
+        <source>%1 has more than three decimals; round it</source>
+        <translation>%1 a plus de trois décimales ; l’arrondir</translation>
+    </message>
+    <message>
+        <source>the columns are not separated by commas; save the table with commas</source>
+        <translation>les colonnes ne sont pas séparées par des virgules ; enregistrer le tableau avec des virgules</translation>
+    </message>
+    <message>
+        <source>the column &quot;%1&quot; is missing; person, right and left are needed</source>
+        <translation>la colonne &quot;%1&quot; manque ; il faut person, right et left</translation>
+    </message>
+    <message>
+        <source>this column has no name; write one</source>
+        <translation>cette colonne n’a pas de nom ; en écrire un</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; does not say which acuity; write one of: %2</source>
+        <translation>&quot;%1&quot; ne dit pas quelle acuité ; écrire l’une de : %2</translation>
+    </message>
+    <message>
+        <source>the column &quot;%1&quot; is not known and not used; did you mean &quot;%2&quot;?</source>
+        <translation>la colonne &quot;%1&quot; n’est pas connue et pas utilisée ; fallait-il &quot;%2&quot; ?</translation>
+    </message>
+    <message>
+        <source>the row ends after %1 cells, the header has %2; add the missing commas</source>
+        <translation>la ligne finit après %1 cellules, l’en-tête en a %2 ; ajouter les virgules qui manquent</translation>
+    </message>
+    <message>
+        <source>the row has %1 cells, the header %2; put a cell that holds a comma in quotes</source>
+        <translation>la ligne a %1 cellules, l’en-tête %2 ; mettre entre guillemets une cellule qui contient une virgule</translation>
+    </message>
+    <message>
+        <source>line %1 stands here twice, first in row %2; write one row with the whole number</source>
+        <translation>l’article %1 figure deux fois ici, d’abord à la ligne %2 ; écrire une seule ligne avec le nombre total</translation>
+    </message>
+    <message>
+        <source>“%1” is not a cause; write one of %2</source>
+        <translation>« %1 » n’est pas une cause ; en écrire une de %2</translation>
+    </message>
+    <message>
+        <source>the column &quot;%1&quot; is missing; needed are line and quantity</source>
+        <translation>la colonne &quot;%1&quot; manque ; il faut line et quantity</translation>
+    </message>
+    <message>
+        <source>the row names no line</source>
+        <translation>la ligne ne nomme pas d’article</translation>
+    </message>
+    <message>
+        <source>write format: %1</source>
+        <translation>écrire format: %1</translation>
+    </message>
+    <message>
+        <source>lines is a list, one item with line and quantity each</source>
+        <translation>lines est une liste, chaque élément avec line et quantity</translation>
+    </message>
+    <message>
+        <source>one scanned line a row; a table begins with a row that names its columns: line,quantity</source>
+        <translation>un article scanné par ligne ; un tableau commence par une ligne qui nomme ses colonnes : line,quantity</translation>
+    </message>
+    <message>
+        <source>the column &quot;%1&quot; is missing; needed are person, eye and reading, or sphere, cylinder and axis in place of reading</source>
+        <translation>la colonne &quot;%1&quot; manque ; il faut person, eye et reading, ou sphere, cylinder et axis au lieu de reading</translation>
+    </message>
+    <message>
+        <source>write each reading once: in the column reading, or in sphere, cylinder, axis</source>
+        <translation>écrire chaque mesure une seule fois : dans la colonne reading, ou dans sphere, cylinder, axis</translation>
+    </message>
+    <message>
+        <source>the row has no person; write the code of the person</source>
+        <translation>la ligne n’a pas de personne ; écrire le code de la personne</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not an eye; write right or left</source>
+        <translation>&quot;%1&quot; n’est pas un œil ; écrire right ou left</translation>
+    </message>
+    <message>
+        <source>there is no reading here; write it, or delete the row</source>
+        <translation>il n’y a pas de mesure ici ; l’écrire, ou supprimer la ligne</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not an axis; a cylinder needs one from 1 to 180</source>
+        <translation>&quot;%1&quot; n’est pas un axe ; un cylindre a besoin d’un axe de 1 à 180</translation>
+    </message>
+    <message>
+        <source>readings of the right eye of &quot;%1&quot;: %2; take three or more</source>
+        <translation>mesures de l’œil droit de &quot;%1&quot; : %2 ; en prendre trois ou plus</translation>
+    </message>
+    <message>
+        <source>readings of the left eye of &quot;%1&quot;: %2; take three or more</source>
+        <translation>mesures de l’œil gauche de &quot;%1&quot; : %2 ; en prendre trois ou plus</translation>
+    </message>
+    <message>
+        <source>the row has no person; write a code or a name</source>
+        <translation>la ligne n’a pas de personne ; écrire un code ou un nom</translation>
+    </message>
+    <message>
+        <source>%1 is no step of 0.25 or 0.125 D; look at the writing again (3 and 5, 2 and 7 are alike)</source>
+        <translation>%1 n’est pas un pas de 0.25 ou 0.125 D ; revoir l’écriture (3 et 5, 2 et 7 se ressemblent)</translation>
+    </message>
+    <message>
+        <source>one eye is written with a minus cylinder, the other with a plus cylinder; both are read as written: is that meant?</source>
+        <translation>un œil est écrit avec un cylindre négatif, l’autre avec un cylindre positif ; les deux sont lus comme écrits : est-ce voulu ?</translation>
+    </message>
+    <message>
+        <source>age %1: is it right? Whether the rules for children count hangs on it</source>
+        <translation>âge %1 : est-ce juste ? L’application des règles pour enfants en dépend</translation>
+    </message>
+    <message>
+        <source>%1 mm is narrow for both eyes together; is it monocular? Then it goes into pd_right_mm or pd_left_mm</source>
+        <translation>%1 mm est étroit pour les deux yeux ensemble ; est-ce monoculaire ? Alors cela va dans pd_right_mm ou pd_left_mm</translation>
+    </message>
+    <message>
+        <source>the two monocular distances make %1 mm, not %2; the monocular ones are used</source>
+        <translation>les deux écarts monoculaires font %1 mm, pas %2 ; les monoculaires sont utilisés</translation>
+    </message>
+    <message>
+        <source>the near distance %1 mm is wider than the far one, %2 mm; were they exchanged?</source>
+        <translation>l’écart de près %1 mm est plus large que celui de loin, %2 mm ; ont-ils été échangés ?</translation>
+    </message>
+    <message>
+        <source>the eye&apos;s text says addition %1, this column %2; keep one</source>
+        <translation>le texte de l’œil dit addition %1, cette colonne %2 ; garder l’une des deux</translation>
+    </message>
+    <message>
+        <source>sphere and addition make %1 at near, the near power says %2; the near power is used</source>
+        <translation>sphère et addition font %1 de près, la puissance de près dit %2 ; la puissance de près est utilisée</translation>
+    </message>
+    <message>
+        <source>the date %1 lies after today, %2; correct it</source>
+        <translation>la date %1 est après aujourd’hui, %2 ; la corriger</translation>
+    </message>
+    <message>
+        <source>write two numbers in mm, for example [54, 74]</source>
+        <translation>écrire deux nombres en mm, par exemple [54, 74]</translation>
+    </message>
+    <message>
+        <source>the smaller number comes first</source>
+        <translation>le plus petit nombre vient d’abord</translation>
+    </message>
+    <message>
+        <source>there is no profile &quot;%1&quot; to begin from; built in, or earlier in this file, are: %2</source>
+        <translation>il n’y a pas de profil &quot;%1&quot; d’où partir ; intégrés, ou plus haut dans ce fichier, il y a : %2</translation>
+    </message>
+    <message>
+        <source>the profile has no name; write one</source>
+        <translation>le profil n’a pas de nom ; en écrire un</translation>
+    </message>
+    <message>
+        <source>the profile &quot;%1&quot; stands in the file already; give this one another name</source>
+        <translation>le profil &quot;%1&quot; figure déjà dans le fichier ; donner un autre nom à celui-ci</translation>
+    </message>
+    <message>
+        <source>this is not a rules file of this program; the first key should read format: %1</source>
+        <translation>ce n’est pas un fichier de règles de ce programme ; la première clé devrait être format: %1</translation>
+    </message>
+    <message>
+        <source>`profiles` is a list; begin each profile with a dash</source>
+        <translation>`profiles` est une liste ; commencer chaque profil par un tiret</translation>
+    </message>
+    <message>
+        <source>the column &quot;%1&quot; is not known; it is not used</source>
+        <translation>la colonne &quot;%1&quot; n’est pas connue ; elle n’est pas utilisée</translation>
+    </message>
+    <message>
+        <source>this is not UTF-8 text; save the file as UTF-8</source>
+        <translation>ce n’est pas du texte UTF-8 ; enregistrer le fichier en UTF-8</translation>
+    </message>
+    <message>
+        <source>a control character (hexadecimal %1) stands here; delete it</source>
+        <translation>un caractère de contrôle (hexadécimal %1) est ici ; le supprimer</translation>
+    </message>
+    <message>
+        <source>the file is larger than %1 MiB; split it</source>
+        <translation>le fichier dépasse %1 MiB ; le diviser</translation>
+    </message>
+    <message>
+        <source>there is no such file; check the name and the folder</source>
+        <translation>ce fichier n’existe pas ; vérifier le nom et le dossier</translation>
+    </message>
+    <message>
+        <source>the file cannot be read: %1</source>
+        <translation>le fichier n’est pas lisible : %1</translation>
+    </message>
+    <message>
+        <source>this is a folder; name the file inside it</source>
+        <translation>c’est un dossier ; nommer le fichier qui est dedans</translation>
+    </message>
+    <message>
+        <source>the file is UTF-16 text; save it as UTF-8 and try again</source>
+        <translation>le fichier est du texte UTF-16 ; l’enregistrer en UTF-8 et réessayer</translation>
+    </message>
+    <message>
+        <source>the file begins with two byte order marks; delete one</source>
+        <translation>le fichier commence par deux marques d’ordre des octets ; en supprimer une</translation>
+    </message>
+    <message>
+        <source>write this value without quotes, or delete the whole `written` entry</source>
+        <translation>écrire cette valeur sans guillemets, ou supprimer toute l’entrée `written`</translation>
+    </message>
+    <message>
+        <source>the value of `counts` is 8 digits of 0-9 and a-f put in by the program; delete the whole `written` entry if it was damaged</source>
+        <translation>la valeur de `counts` est de 8 chiffres de 0-9 et a-f mis par le programme ; supprimer toute l’entrée `written` si elle a été abîmée</translation>
+    </message>
+    <message>
+        <source>`lines` is a list; begin each line with a dash, or write lines: []</source>
+        <translation>`lines` est une liste ; commencer chaque article par un tiret, ou écrire lines: []</translation>
+    </message>
+    <message>
+        <source>the line &quot;%1&quot; stands in the file already, in line %2; give this one another name or add the counts together</source>
+        <translation>l’article &quot;%1&quot; figure déjà dans le fichier, à la ligne %2 ; donner un autre nom à celui-ci ou additionner les nombres</translation>
+    </message>
+    <message>
+        <source>the code %1 stands in the file already, in line %2; each line has a code of its own</source>
+        <translation>le code %1 figure déjà dans le fichier, à la ligne %2 ; chaque article a son propre code</translation>
+    </message>
+    <message>
+        <source>put `lines:` at the beginning of a line of its own</source>
+        <translation>mettre `lines:` au début de sa propre ligne</translation>
+    </message>
+    <message>
+        <source>this is not a stock file of this program; the first key should read format: %1</source>
+        <translation>ce n’est pas un fichier de stock de ce programme ; la première clé devrait être format: %1</translation>
+    </message>
+    <message>
+        <source>the site has no name; write the camp or box</source>
+        <translation>le site n’a pas de nom ; écrire le camp ou la boîte</translation>
+    </message>
+    <message>
+        <source>write the count as plain digits, without quotes: %1</source>
+        <translation>écrire le nombre en chiffres simples, sans guillemets : %1</translation>
+    </message>
+    <message>
+        <source>least (%1) is above most (%2); exchange them</source>
+        <translation>least (%1) est au-dessus de most (%2) ; les échanger</translation>
+    </message>
+    <message>
+        <source>write the lens shapes as a list, for example [round 44]</source>
+        <translation>écrire les formes des verres comme une liste, par exemple [round 44]</translation>
+    </message>
+    <message>
+        <source>centres %1 mm do not go with lens + bridge = %2 mm; expected are %3 to %4: measure the pair again</source>
+        <translation>les centres %1 mm ne vont pas avec verre + pont = %2 mm ; %3 à %4 sont attendus : remesurer la paire</translation>
+    </message>
+    <message>
+        <source>a lens of shape &quot;%1&quot; may fit one side only; write side: right, left or either</source>
+        <translation>un verre de forme &quot;%1&quot; peut n’aller que d’un côté ; écrire side: right, left ou either</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; says nothing for a line of this kind and is not used</source>
+        <translation>&quot;%1&quot; ne dit rien pour un article de ce type et n’est pas utilisé</translation>
+    </message>
+    <message>
+        <source>the line has no name; write what its label says</source>
+        <translation>l’article n’a pas de nom ; écrire ce que dit son étiquette</translation>
+    </message>
+    <message>
+        <source>the addition %1 is outside +0.25 to +6.00</source>
+        <translation>l’addition %1 est hors de +0.25 à +6.00</translation>
+    </message>
+    <message>
+        <source>write one power, or {right: …, left: …}, or {bifocal: +2.00, distance: 0.00}</source>
+        <translation>écrire une puissance, ou {right: …, left: …}, ou {bifocal: +2.00, distance: 0.00}</translation>
+    </message>
+    <message>
+        <source>a bifocal&apos;s power is written {bifocal: +2.00, distance: 0.00}</source>
+        <translation>la puissance d’une bifocale s’écrit {bifocal: +2.00, distance: 0.00}</translation>
+    </message>
+    <message>
+        <source>a lens with a cylinder needs axis: any (turned when mounting) or axis: degrees as mounted</source>
+        <translation>un verre avec cylindre a besoin de axis: any (tourné au montage) ou de axis: avec les degrés tels que monté</translation>
+    </message>
+    <message>
+        <source>the axis stands in the power already; keep one of the two</source>
+        <translation>l’axe est déjà dans la puissance ; garder l’un des deux</translation>
+    </message>
+    <message>
+        <source>write this value in one line and without quotes, so that it can be changed</source>
+        <translation>écrire cette valeur sur une ligne et sans guillemets, pour qu’elle puisse être changée</translation>
+    </message>
+    <message>
+        <source>this is a list; begin each item with a dash</source>
+        <translation>c’est une liste ; commencer chaque élément par un tiret</translation>
+    </message>
+    <message>
+        <source>“%1” stands in the list already, in line %2; keep one of the two</source>
+        <translation>« %1 » figure déjà dans la liste, à la ligne %2 ; garder l’un des deux</translation>
+    </message>
+    <message>
+        <source>write the lines of the pack with their pieces, as {N+200-62M: 2}</source>
+        <translation>écrire les articles du paquet avec leurs pièces, comme {N+200-62M: 2}</translation>
+    </message>
+    <message>
+        <source>the pack holds &quot;%1&quot;, which is not among the lines of this list</source>
+        <translation>le paquet contient &quot;%1&quot;, qui n’est pas parmi les articles de cette liste</translation>
+    </message>
+    <message>
+        <source>contact lenses were worn during this reading; the row is left out</source>
+        <translation>des lentilles de contact étaient portées pendant cette mesure ; la ligne est omise</translation>
+    </message>
+    <message>
+        <source>neither eye has sphere, cylinder and axis; the row is left out</source>
+        <translation>aucun œil n’a sphère, cylindre et axe ; la ligne est omise</translation>
+    </message>
+    <message>
+        <source>this eye has no complete reading and is taken as not measured</source>
+        <translation>cet œil n’a pas de mesure complète et est pris comme non mesuré</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not one of the words allowed here; write one of: %2</source>
+        <translation>&quot;%1&quot; n’est pas un des mots permis ici ; écrire l’un de : %2</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; holds two numbers; write one here, each eye&apos;s own in pd_right_mm and pd_left_mm, the near one in near_pd_mm</source>
+        <translation>&quot;%1&quot; contient deux nombres ; en écrire un ici, ceux de chaque œil dans pd_right_mm et pd_left_mm, celui de près dans near_pd_mm</translation>
+    </message>
+    <message>
+        <source>%1 would be a distance in cm; write it in mm: %2</source>
+        <translation>%1 serait un écart en cm ; l’écrire en mm : %2</translation>
+    </message>
+    <message>
+        <source>%1 mm is not a pupillary distance; expected are %2 to %3 mm</source>
+        <translation>%1 mm n’est pas un écart pupillaire ; %2 à %3 mm sont attendus</translation>
+    </message>
+    <message>
+        <source>an addition is never minus; %1 was read; write the addition, not the near power (that goes into near_right and near_left)</source>
+        <translation>une addition n’est jamais négative ; %1 a été lu ; écrire l’addition, pas la puissance de près (celle-ci va dans near_right et near_left)</translation>
+    </message>
+    <message>
+        <source>the addition %1 is outside 0.00 to +6.00</source>
+        <translation>l’addition %1 est hors de 0.00 à +6.00</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not a date of the form 2026-03-01 (year-month-day)</source>
+        <translation>&quot;%1&quot; n’est pas une date de la forme 2026-03-01 (année-mois-jour)</translation>
+    </message>
+    <message>
+        <source>there is no column &quot;%1&quot; in the table</source>
+        <translation>il n’y a pas de colonne &quot;%1&quot; dans le tableau</translation>
+    </message>
+    <message>
+        <source>the column &quot;%1&quot; is missing; needed are person and lines</source>
+        <translation>la colonne &quot;%1&quot; manque ; il faut person et lines</translation>
+    </message>
+    <message>
+        <source>“%1” is not a purpose; write distance, near, intermediate or bifocal</source>
+        <translation>« %1 » n’est pas un usage ; écrire distance, near, intermediate ou bifocal</translation>
+    </message>
+    <message>
+        <source>the row needs a person and lines</source>
+        <translation>la ligne a besoin d’une personne et d’articles</translation>
+    </message>
+    <message>
+        <source>write one line, or frame + right lens + left lens</source>
+        <translation>écrire un article, ou monture + verre droit + verre gauche</translation>
+    </message>
+    <message>
+        <source>write two powers, for example [1.00, 3.50]</source>
+        <translation>écrire deux puissances, par exemple [1.00, 3.50]</translation>
+    </message>
+    <message>
+        <source>a set that is not enabled says why; add: why</source>
+        <translation>un jeu qui n’est pas activé dit pourquoi ; ajouter : why</translation>
+    </message>
+    <message>
+        <source>this set is enabled though its figures are from memory; once they are compared with the standard, say so under confidence</source>
+        <translation>ce jeu est activé alors que ses chiffres sont de mémoire ; une fois comparés à la norme, le dire sous confidence</translation>
+    </message>
+    <message>
+        <source>the set &quot;%1&quot; stands in the file already; give this one another name</source>
+        <translation>le jeu &quot;%1&quot; figure déjà dans le fichier ; donner un autre nom à celui-ci</translation>
+    </message>
+    <message>
+        <source>this is not a tolerance file of this program; the first key should read format: %1</source>
+        <translation>ce n’est pas un fichier de tolérances de ce programme ; la première clé devrait être format: %1</translation>
+    </message>
+    <message>
+        <source>`sets` is a list; begin each set with a dash</source>
+        <translation>`sets` est une liste ; commencer chaque jeu par un tiret</translation>
+    </message>
+    <message>
+        <source>write the rows as a list: [{power up to: 6.50, limit: 0.13}, …]</source>
+        <translation>écrire les lignes comme une liste : [{power up to: 6.50, limit: 0.13}, …]</translation>
+    </message>
+    <message>
+        <source>a row has one of: limit, percent, or not judged: yes</source>
+        <translation>une ligne a l’un de : limit, percent ou not judged: yes</translation>
+    </message>
+    <message>
+        <source>the column &quot;%1&quot; is missing; it names the hand-over</source>
+        <translation>la colonne &quot;%1&quot; manque ; elle nomme la remise</translation>
+    </message>
+    <message>
+        <source>the row names no hand-over</source>
+        <translation>la ligne ne nomme pas de remise</translation>
+    </message>
+    <message>
+        <source>%1 stands here twice</source>
+        <translation>%1 figure deux fois ici</translation>
+    </message>
+    <message>
+        <source>a single value is expected here, not a list or a map</source>
+        <translation>une seule valeur est attendue ici, pas une liste ni des clés avec valeurs</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; holds a line break or a control character; write it on one line</source>
+        <translation>&quot;%1&quot; contient un saut de ligne ou un caractère de contrôle ; l’écrire sur une ligne</translation>
+    </message>
+    <message>
+        <source>keys with values are expected here, such as: %1</source>
+        <translation>des clés avec valeurs sont attendues ici, comme : %1</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is written twice; the first stands in line %2; keep one</source>
+        <translation>&quot;%1&quot; est écrit deux fois ; le premier est à la ligne %2 ; n’en garder qu’un</translation>
+    </message>
+    <message>
+        <source>the key &quot;%1&quot; is not known here; known are: %2</source>
+        <translation>la clé &quot;%1&quot; n’est pas connue ici ; connues : %2</translation>
+    </message>
+    <message>
+        <source>the key &quot;%1&quot; is not known here; did you mean &quot;%2&quot;?</source>
+        <translation>la clé &quot;%1&quot; n’est pas connue ici ; fallait-il &quot;%2&quot; ?</translation>
+    </message>
+    <message>
+        <source>the key &quot;%1&quot; is missing here; add it</source>
+        <translation>la clé &quot;%1&quot; manque ici ; l’ajouter</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; has no value; write one after the colon</source>
+        <translation>&quot;%1&quot; n’a pas de valeur ; en écrire une après le deux-points</translation>
+    </message>
+    <message>
+        <source>a second document begins here; keep one document in the file</source>
+        <translation>un second document commence ici ; garder un seul document dans le fichier</translation>
+    </message>
+    <message>
+        <source>an alias (*name) is not read here; write the value out</source>
+        <translation>un alias (*name) n’est pas lu ici ; écrire la valeur en entier</translation>
+    </message>
+    <message>
+        <source>this quote is never closed; close it on the same line</source>
+        <translation>ce guillemet n’est jamais fermé ; le fermer sur la même ligne</translation>
+    </message>
+    <message>
+        <source>an anchor (&amp;name) is not read here; delete it</source>
+        <translation>une ancre (&amp;name) n’est pas lue ici ; la supprimer</translation>
+    </message>
+    <message>
+        <source>a tag (!name) is not read here; delete it</source>
+        <translation>une balise (!name) n’est pas lue ici ; la supprimer</translation>
+    </message>
+    <message>
+        <source>the nesting is deeper than %1; this is not such a file</source>
+        <translation>l’imbrication dépasse %1 niveaux ; ce n’est pas un tel fichier</translation>
+    </message>
+    <message>
+        <source>a key must be a plain word</source>
+        <translation>une clé doit être un mot simple</translation>
+    </message>
+    <message>
+        <source>this cannot be read as YAML: %1; look for a missing colon, quote or bracket, or a tab in the indentation, here or on the line above</source>
+        <translation>cela ne se lit pas comme YAML : %1 ; chercher un deux-points, un guillemet ou un crochet manquant, ou une tabulation dans le retrait, ici ou sur la ligne au-dessus</translation>
+    </message>
+    <message>
+        <source>the file is empty</source>
+        <translation>le fichier est vide</translation>
+    </message>
 </context>
 <context>
     <name>entry</name>

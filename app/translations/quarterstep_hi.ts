@@ -2990,6 +2990,1250 @@
         <source>rules.yaml is not as it was when this camp was opened; open it again</source>
         <translation>rules.yaml वैसी नहीं है जैसी यह शिविर खोलते समय थी; इसे फिर से खोलें</translation>
     </message>
+    <message>
+        <source>this is no DICOM file: the letters DICM do not stand at byte 128</source>
+        <translation>यह DICOM फ़ाइल नहीं है: बाइट 128 पर DICM अक्षर नहीं हैं</translation>
+    </message>
+    <message>
+        <source>this is too large for a refraction: %1 bytes, %2 items</source>
+        <translation>यह एक आँख-जाँच के लिए बहुत बड़ी है: %1 बाइट, %2 मद</translation>
+    </message>
+    <message>
+        <source>the DICOM file is broken, or neither explicit nor implicit little endian: a length points out of it, or a part is not understood</source>
+        <translation>DICOM फ़ाइल टूटी है, या न explicit है न implicit little endian: कोई लंबाई फ़ाइल से बाहर जाती है, या कोई हिस्सा समझ में नहीं आया</translation>
+    </message>
+    <message>
+        <source>the DICOM file is broken: %1</source>
+        <translation>DICOM फ़ाइल टूटी है: %1</translation>
+    </message>
+    <message>
+        <source>the object &quot;%1&quot; is none of lensometry, autorefraction, subjective refraction or visual acuity</source>
+        <translation>ऑब्जेक्ट &quot;%1&quot; इनमें से कोई नहीं: चश्मे की माप (lensometry), मशीन की जाँच (autorefraction), पूछकर की गई जाँच (subjective refraction) या दृष्टि (visual acuity)</translation>
+    </message>
+    <message>
+        <source>not used: %1</source>
+        <translation>काम में नहीं लिया गया: %1</translation>
+    </message>
+    <message>
+        <source>%1 of the %2 eye cannot be used as it stands</source>
+        <translation>%2 आँख का %1 जैसा है वैसा काम में नहीं आ सकता</translation>
+    </message>
+    <message>
+        <source>there is a second refraction of %1; give only the one that counts</source>
+        <translation>%1 की दूसरी आँख-जाँच भी है; केवल वही दें जो मान्य है</translation>
+    </message>
+    <message>
+        <source>nothing is stated for the %1 eye; ask for it: a power, or that it is a balance lens, artificial, blind or not measured</source>
+        <translation>%1 आँख के लिए कुछ नहीं बताया गया; पूछें: पावर, या यह कि संतुलन लेंस (balance) है, कृत्रिम (artificial), दृष्टिहीन (blind) या नहीं नापी (not measured)</translation>
+    </message>
+    <message>
+        <source>there is a second reading of the %1 eye of %2; give only one</source>
+        <translation>%2 की %1 आँख की दूसरी रीडिंग भी है; केवल एक दें</translation>
+    </message>
+    <message>
+        <source>an acuity is kept without being used: &quot;%1&quot; at %2 is none that the table has</source>
+        <translation>एक दृष्टि बिना काम में लिए रखी गई: %2 पर &quot;%1&quot; तालिका में नहीं है</translation>
+    </message>
+    <message>
+        <source>there is no subjective refraction of %1; what is here is no prescription</source>
+        <translation>%1 की पूछकर की गई जाँच नहीं है; यहाँ जो है वह नुस्ख़ा नहीं है</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; cannot be a patient id: at most 64 characters, no backslash</source>
+        <translation>&quot;%1&quot; व्यक्ति का id नहीं हो सकता: अधिक से अधिक 64 अक्षर, backslash नहीं</translation>
+    </message>
+    <message>
+        <source>the person &quot;%1&quot; stands in line %2 already; give each row a code of its own</source>
+        <translation>व्यक्ति &quot;%1&quot; पंक्ति %2 में पहले से है; हर कतार को अपना कोड दें</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not a number; write it as -1.25</source>
+        <translation>&quot;%1&quot; संख्या नहीं है; इसे -1.25 की तरह लिखें</translation>
+    </message>
+    <message>
+        <source>%1 is outside -%2 to %2</source>
+        <translation>%1 -%2 से %2 के बाहर है</translation>
+    </message>
+    <message>
+        <source>%1 is finer than a thousandth; round it</source>
+        <translation>%1 हज़ारवें हिस्से से बारीक है; पूरा करके लिखें</translation>
+    </message>
+    <message>
+        <source>%1 of %2 stays here: it names people or is in their own words</source>
+        <translation>%2 का %1 यहीं रहता है: उसमें लोगों के नाम हैं या वह उनके अपने शब्दों में है</translation>
+    </message>
+    <message>
+        <source>the eye is &quot;%1&quot;; right or left is wanted</source>
+        <translation>आँख &quot;%1&quot; लिखी है; right या left चाहिए</translation>
+    </message>
+    <message>
+        <source>there is a second lens for the %1 eye; a resource for each purpose is understood, with one lens an eye</source>
+        <translation>%1 आँख के लिए दूसरा लेंस भी है; हर उद्देश्य का एक resource समझा जाता है, हर आँख के एक लेंस के साथ</translation>
+    </message>
+    <message>
+        <source>%1 is &quot;%2&quot;; a number without quotes is wanted, as -1.25</source>
+        <translation>%1 &quot;%2&quot; है; बिना उद्धरण चिह्न की संख्या चाहिए, जैसे -1.25</translation>
+    </message>
+    <message>
+        <source>the sphere of the %1 eye is not stated; that is not zero: write 0.00 for plano, or balance, artificial, blind or not measured as the note</source>
+        <translation>%1 आँख का स्फ़ियर नहीं बताया गया; वह शून्य नहीं है: plano के लिए 0.00 लिखें, या टिप्पणी में balance, artificial, blind या not measured</translation>
+    </message>
+    <message>
+        <source>axis %1 is not a whole number of degrees</source>
+        <translation>धुरी %1 पूरे अंशों में नहीं है</translation>
+    </message>
+    <message>
+        <source>prism is a list of amounts and bases</source>
+        <translation>prism मात्राओं और बेस की सूची है</translation>
+    </message>
+    <message>
+        <source>the prism %1 is below zero; turn its base instead</source>
+        <translation>प्रिज़्म %1 शून्य से कम है; इसकी जगह उसका बेस पलटें</translation>
+    </message>
+    <message>
+        <source>the base is &quot;%1&quot;; up, down, in or out is wanted</source>
+        <translation>बेस &quot;%1&quot; है; up, down, in या out चाहिए</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; inside a prism is not used</source>
+        <translation>prism के भीतर &quot;%1&quot; काम में नहीं लिया जाता</translation>
+    </message>
+    <message>
+        <source>the product is not coded as lens or contact; it is read as a spectacle lens</source>
+        <translation>product का कोड lens या contact नहीं है; इसे चश्मे का लेंस माना गया</translation>
+    </message>
+    <message>
+        <source>axis %1 of %2 leaves as %3: FHIR takes whole degrees</source>
+        <translation>%2 की धुरी %1 बाहर %3 बनकर जाती है: FHIR पूरे अंश लेता है</translation>
+    </message>
+    <message>
+        <source>%1 may change what the prescription means, and is not understood; ask for it without</source>
+        <translation>%1 नुस्ख़े का अर्थ बदल सकता है, और समझ में नहीं आया; इसके बिना माँगें</translation>
+    </message>
+    <message>
+        <source>the status is &quot;%1&quot;; active is wanted</source>
+        <translation>status &quot;%1&quot; है; active चाहिए</translation>
+    </message>
+    <message>
+        <source>meta.%1 is left out: it belongs to the sender&apos;s copy</source>
+        <translation>meta.%1 छोड़ दिया गया: वह भेजने वाले की प्रति का है</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no whole date; how old the prescription is stays open</source>
+        <translation>&quot;%1&quot; पूरी तारीख़ नहीं है; नुस्ख़ा कितना पुराना है, यह खुला रहता है</translation>
+    </message>
+    <message>
+        <source>the narrative is left out: it repeats what is coded</source>
+        <translation>narrative छोड़ दिया गया: वह कोड में लिखी बात ही दोहराता है</translation>
+    </message>
+    <message>
+        <source>the resource %1 is left out: only VisionPrescription and its measures are read</source>
+        <translation>resource %1 छोड़ दिया गया: केवल VisionPrescription और उसकी माप पढ़ी जाती हैं</translation>
+    </message>
+    <message>
+        <source>of an observation left out: %1</source>
+        <translation>observation से छोड़ा गया: %1</translation>
+    </message>
+    <message>
+        <source>the observation %1 of %2 is left out: it was entered in error</source>
+        <translation>%2 का observation %1 छोड़ दिया गया: वह ग़लती से लिखा गया था</translation>
+    </message>
+    <message>
+        <source>the observation %1 of %2 is left out: its code is not known here</source>
+        <translation>%2 का observation %1 छोड़ दिया गया: उसका कोड यहाँ नहीं जाना जाता</translation>
+    </message>
+    <message>
+        <source>the observation %1 of %2 is left out: something in it may change its meaning</source>
+        <translation>%2 का observation %1 छोड़ दिया गया: उसमें कुछ है जो उसका अर्थ बदल सकता है</translation>
+    </message>
+    <message>
+        <source>a measure without a code is left out: &quot;%1&quot;</source>
+        <translation>बिना कोड की एक माप छोड़ दी गई: &quot;%1&quot;</translation>
+    </message>
+    <message>
+        <source>this is XML; ask for the same in JSON (application/fhir+json)</source>
+        <translation>यह XML है; यही JSON में माँगें (application/fhir+json)</translation>
+    </message>
+    <message>
+        <source>this is no resource of FHIR: resourceType is missing</source>
+        <translation>यह FHIR का resource नहीं है: resourceType नहीं है</translation>
+    </message>
+    <message>
+        <source>of the Bundle left out: %1; it belongs to the sender&apos;s envelope</source>
+        <translation>Bundle से छोड़ा गया: %1; वह भेजने वाले के लिफ़ाफ़े का है</translation>
+    </message>
+    <message>
+        <source>there is no prescription for spectacles to take in here</source>
+        <translation>यहाँ लेने के लिए चश्मे का कोई नुस्ख़ा नहीं है</translation>
+    </message>
+    <message>
+        <source>the prescription of %1 is left out: it is for contact lenses, whose powers and curves are no spectacles&apos;</source>
+        <translation>%1 का नुस्ख़ा छोड़ दिया गया: वह कॉन्टैक्ट लेंस का है, जिसकी पावर और वक्रता चश्मे की नहीं होतीं</translation>
+    </message>
+    <message>
+        <source>the prescription of %1 is left out: its status is %2</source>
+        <translation>%1 का नुस्ख़ा छोड़ दिया गया: उसका status %2 है</translation>
+    </message>
+    <message>
+        <source>kept without being used: %1</source>
+        <translation>बिना काम में लिए रखा गया: %1</translation>
+    </message>
+    <message>
+        <source>the observation %1 of %2 is left out: no prescription of theirs is taken in</source>
+        <translation>%2 का observation %1 छोड़ दिया गया: उनका कोई नुस्ख़ा नहीं लिया गया</translation>
+    </message>
+    <message>
+        <source>the column fhir.%1 of %2 is left out: its cell is no JSON</source>
+        <translation>%2 का स्तंभ fhir.%1 छोड़ दिया गया: उसका खाना JSON नहीं है</translation>
+    </message>
+    <message>
+        <source>each line is one object, as {&quot;person&quot;:&quot;0042&quot;,…}</source>
+        <translation>हर पंक्ति एक ऑब्जेक्ट है, जैसे {&quot;person&quot;:&quot;0042&quot;,…}</translation>
+    </message>
+    <message>
+        <source>nothing stands in it; each line is one object, as {&quot;person&quot;:&quot;0042&quot;,…}</source>
+        <translation>इसमें कुछ नहीं है; हर पंक्ति एक ऑब्जेक्ट है, जैसे {&quot;person&quot;:&quot;0042&quot;,…}</translation>
+    </message>
+    <message>
+        <source>the value has ended here, “%1” is too much</source>
+        <translation>मान यहाँ समाप्त हो गया, “%1” अधिक है</translation>
+    </message>
+    <message>
+        <source>more than %1 levels lie inside one another</source>
+        <translation>%1 से अधिक स्तर एक दूसरे के भीतर हैं</translation>
+    </message>
+    <message>
+        <source>a comma or } belongs here</source>
+        <translation>यहाँ अल्पविराम (,) या } होना चाहिए</translation>
+    </message>
+    <message>
+        <source>a comma or ] belongs here</source>
+        <translation>यहाँ अल्पविराम (,) या ] होना चाहिए</translation>
+    </message>
+    <message>
+        <source>a name in quotes belongs here</source>
+        <translation>यहाँ उद्धरण चिह्नों में नाम होना चाहिए</translation>
+    </message>
+    <message>
+        <source>a colon belongs here</source>
+        <translation>यहाँ कोलन होना चाहिए</translation>
+    </message>
+    <message>
+        <source>“%1” stands twice in one object; keep one</source>
+        <translation>“%1” एक ऑब्जेक्ट में दो बार है; एक रखें</translation>
+    </message>
+    <message>
+        <source>this quote is never closed</source>
+        <translation>यह उद्धरण चिह्न कहीं बंद नहीं होता</translation>
+    </message>
+    <message>
+        <source>a line end or tab stands inside a text; write \n or \t</source>
+        <translation>पाठ के भीतर पंक्ति का अंत या टैब है; \n या \t लिखें</translation>
+    </message>
+    <message>
+        <source>“\%1” is no escape of JSON</source>
+        <translation>“\%1” JSON का escape नहीं है</translation>
+    </message>
+    <message>
+        <source>half of a character stands here alone</source>
+        <translation>यहाँ आधा अक्षर अकेला है</translation>
+    </message>
+    <message>
+        <source>four hexadecimal digits belong here</source>
+        <translation>यहाँ चार हेक्साडेसिमल अंक होने चाहिए</translation>
+    </message>
+    <message>
+        <source>this is no number of JSON; write it as -1.25 or 0.5</source>
+        <translation>यह JSON की संख्या नहीं है; इसे -1.25 या 0.5 की तरह लिखें</translation>
+    </message>
+    <message>
+        <source>the text ends where a value belongs</source>
+        <translation>जहाँ मान होना चाहिए वहाँ पाठ समाप्त हो जाता है</translation>
+    </message>
+    <message>
+        <source>“%1” is no value of JSON</source>
+        <translation>“%1” JSON का मान नहीं है</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; has the other decimal mark than the map says</source>
+        <translation>&quot;%1&quot; में दशमलव चिह्न मानचित्र में बताए चिह्न से अलग है</translation>
+    </message>
+    <message>
+        <source>the map names a column &quot;%1&quot; that the table does not have</source>
+        <translation>मानचित्र में स्तंभ &quot;%1&quot; है जो तालिका में नहीं है</translation>
+    </message>
+    <message>
+        <source>no column is understood as %1; a map can say which one is, as in: %2</source>
+        <translation>कोई स्तंभ %1 नहीं समझा गया; मानचित्र बता सकता है कि कौन सा है, जैसे: %2</translation>
+    </message>
+    <message>
+        <source>the column &quot;%1&quot; stands in the table twice; delete or rename one</source>
+        <translation>स्तंभ &quot;%1&quot; तालिका में दो बार है; एक को हटाएँ या उसका नाम बदलें</translation>
+    </message>
+    <message>
+        <source>the column &quot;%1&quot; is not known; it is kept but not used</source>
+        <translation>स्तंभ &quot;%1&quot; जाना नहीं जाता; वह रखा जाता है पर काम में नहीं लिया जाता</translation>
+    </message>
+    <message>
+        <source>the table is empty; its first line names the columns: %1</source>
+        <translation>तालिका खाली है; पहली पंक्ति में स्तंभों के नाम होते हैं: %1</translation>
+    </message>
+    <message>
+        <source>the row has %1 cells, the header %2; put a cell that holds the separator in quotes</source>
+        <translation>कतार में %1 खाने हैं, शीर्षक में %2; जिस खाने में विभाजक हो उसे उद्धरण चिह्नों में रखें</translation>
+    </message>
+    <message>
+        <source>%1 spheres have no sign; if this table leaves the plus out, a map says so: %2</source>
+        <translation>%1 स्फ़ियर बिना चिह्न के हैं; यदि इस तालिका में प्लस नहीं लिखा जाता, तो मानचित्र में यह लिखें: %2</translation>
+    </message>
+    <message>
+        <source>%1 cylinders have no sign; ask whoever made the table, then a map says so: %2</source>
+        <translation>%1 सिलिंडर बिना चिह्न के हैं; तालिका बनाने वाले से पूछें, फिर मानचित्र में यह लिखें: %2</translation>
+    </message>
+    <message>
+        <source>a record ends with CR LF; this one does not</source>
+        <translation>रिकॉर्ड CR LF से समाप्त होता है; यह नहीं होता</translation>
+    </message>
+    <message>
+        <source>a character here is not plain ASCII</source>
+        <translation>यहाँ का एक अक्षर सादा ASCII नहीं है</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no record; write LABEL=value</source>
+        <translation>&quot;%1&quot; रिकॉर्ड नहीं है; LABEL=value लिखें</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no label: capitals and digits, at most 8</source>
+        <translation>&quot;%1&quot; लेबल नहीं है: बड़े अक्षर और अंक, अधिक से अधिक 8</translation>
+    </message>
+    <message>
+        <source>the record %1 is passed over</source>
+        <translation>रिकॉर्ड %1 छोड़ दिया गया</translation>
+    </message>
+    <message>
+        <source>the record %1 stands twice</source>
+        <translation>रिकॉर्ड %1 दो बार है</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not what belongs here</source>
+        <translation>&quot;%1&quot; यहाँ नहीं होना चाहिए</translation>
+    </message>
+    <message>
+        <source>DO is &quot;%1&quot;; a pair, B, is wanted</source>
+        <translation>DO &quot;%1&quot; है; जोड़ी, यानी B, चाहिए</translation>
+    </message>
+    <message>
+        <source>the record SPH is missing</source>
+        <translation>रिकॉर्ड SPH नहीं है</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; cannot be written in plain letters; it leaves as &quot;%2&quot;</source>
+        <translation>&quot;%1&quot; सादे अक्षरों में नहीं लिखा जा सकता; वह &quot;%2&quot; बनकर बाहर जाता है</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; cannot stand in an order: plain letters and digits, at most 80, without ; = , ?</source>
+        <translation>&quot;%1&quot; ऑर्डर में नहीं आ सकता: सादे अक्षर और अंक, अधिक से अधिक 80, ; = , ? के बिना</translation>
+    </message>
+    <message>
+        <source>the eyes are written in two cylinder forms; both leave with minus cylinders</source>
+        <translation>आँखें दो सिलिंडर रूपों में लिखी हैं; दोनों माइनस सिलिंडर के साथ बाहर जाती हैं</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no line of a map; write heading = column</source>
+        <translation>&quot;%1&quot; मानचित्र की पंक्ति नहीं है; शीर्षक = स्तंभ लिखें</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is nothing a column can be: write right sphere (cylinder, axis, prism, base; left), a column of the prescription table, or - to leave it</source>
+        <translation>&quot;%1&quot; कोई स्तंभ नहीं हो सकता: right sphere (cylinder, axis, prism, base; left), नुस्ख़ों की तालिका का कोई स्तंभ, या छोड़ने के लिए - लिखें</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no separator; write , or ; or | or tab</source>
+        <translation>&quot;%1&quot; विभाजक नहीं है; , या ; या | या tab लिखें</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not plus or minus</source>
+        <translation>&quot;%1&quot; plus या minus नहीं है</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not point or comma</source>
+        <translation>&quot;%1&quot; point या comma नहीं है</translation>
+    </message>
+    <message>
+        <source>there are entries in this ledger already; nothing was written; take them over with `quarterstep import`, or name an empty ledger</source>
+        <translation>इस बही में पहले से प्रविष्टियाँ हैं; कुछ लिखा नहीं गया; उन्हें `quarterstep import` से लें, या किसी खाली बही का नाम दें</translation>
+    </message>
+    <message>
+        <source>this ledger was opened for reading only</source>
+        <translation>यह बही केवल पढ़ने के लिए खोली गई थी</translation>
+    </message>
+    <message>
+        <source>this ledger was last written at another place; if it moved here for good, say so first, and do not use the other copy any more</source>
+        <translation>इस बही में पिछली बार दूसरी जगह लिखा गया था; यदि यह हमेशा के लिए यहाँ आ गई है, तो पहले यह बताएँ, और दूसरी प्रति अब काम में न लें</translation>
+    </message>
+    <message>
+        <source>something was posted meanwhile; nothing was written; look again and repeat</source>
+        <translation>इस बीच कुछ दर्ज हुआ; कुछ लिखा नहीं गया; फिर देखें और दोहराएँ</translation>
+    </message>
+    <message>
+        <source>the ledger is empty; nothing happened yet</source>
+        <translation>बही खाली है; अभी कुछ नहीं हुआ</translation>
+    </message>
+    <message>
+        <source>the person is forgotten, but another program reads the ledger and old text stays in its journal; close it there and repeat</source>
+        <translation>व्यक्ति का ब्योरा मिटाया गया, पर कोई दूसरा प्रोग्राम बही पढ़ रहा है और पुराना पाठ उसके जर्नल में बना है; वहाँ उसे बंद करें और दोहराएँ</translation>
+    </message>
+    <message>
+        <source>an entry of this ledger cannot be read; check the chain and put back the latest copy of the camp folder</source>
+        <translation>इस बही की एक प्रविष्टि पढ़ी नहीं जा सकती; शृंखला जाँचें और शिविर के फ़ोल्डर की सबसे नई प्रति वापस रखें</translation>
+    </message>
+    <message>
+        <source>the disk failed while the entry was written (%1); close the camp, open it again and look whether the entry is there before you repeat it</source>
+        <translation>प्रविष्टि लिखते समय डिस्क ने काम नहीं किया (%1); शिविर बंद करें, फिर खोलें और दोहराने से पहले देखें कि प्रविष्टि है या नहीं</translation>
+    </message>
+    <message>
+        <source>the connection to the shared ledger was lost while the entry was written (%1); open the camp again and look whether the entry is there before you repeat it</source>
+        <translation>प्रविष्टि लिखते समय साझा बही से संपर्क टूट गया (%1); शिविर फिर खोलें और दोहराने से पहले देखें कि प्रविष्टि है या नहीं</translation>
+    </message>
+    <message>
+        <source>line %1 has %2 left, %3 asked for; nothing was written</source>
+        <translation>पंक्ति %1 में %2 बचे हैं, %3 माँगे गए; कुछ लिखा नहीं गया</translation>
+    </message>
+    <message>
+        <source>line %1 has %2 available, %3 held and %4 in quarantine, too few for this; nothing was written</source>
+        <translation>पंक्ति %1 में %2 उपलब्ध, %3 रोके और %4 क्वारंटीन में हैं, इसके लिए कम; कुछ लिखा नहीं गया</translation>
+    </message>
+    <message>
+        <source>entry %1 was taken back already</source>
+        <translation>प्रविष्टि %1 पहले ही वापस ली जा चुकी है</translation>
+    </message>
+    <message>
+        <source>entry %1 takes back another one and cannot be taken back itself; enter what happened anew</source>
+        <translation>प्रविष्टि %1 किसी दूसरी को वापस लेती है और ख़ुद वापस नहीं ली जा सकती; जो हुआ उसे नए सिरे से लिखें</translation>
+    </message>
+    <message>
+        <source>entry %1 is “%2” and stays; a wrong count is put right by counting</source>
+        <translation>प्रविष्टि %1 “%2” है और बनी रहती है; ग़लत गिनती फिर गिनने से ठीक होती है</translation>
+    </message>
+    <message>
+        <source>entry %1 of this ledger is not as it was written: %2; nothing was taken over</source>
+        <translation>इस बही की प्रविष्टि %1 वैसी नहीं है जैसी लिखी गई थी: %2; कुछ लिया नहीं गया</translation>
+    </message>
+    <message>
+        <source>station %1 has two entries number %2, %3 here and %4 there: its folder was copied and both copies went on as the same station; nothing was taken over, both files are as they were; count the stock of one and enter the difference</source>
+        <translation>केंद्र %1 में संख्या %2 की दो प्रविष्टियाँ हैं, यहाँ %3 और वहाँ %4: उसका फ़ोल्डर कॉपी हुआ और दोनों प्रतियाँ उसी केंद्र के रूप में चलती रहीं; कुछ लिया नहीं गया, दोनों फ़ाइलें जैसी थीं वैसी हैं; एक का स्टॉक गिनें और अंतर लिखें</translation>
+    </message>
+    <message>
+        <source>entry %1 is in both ledgers with another content; one of them was changed; nothing was taken over</source>
+        <translation>प्रविष्टि %1 दोनों बहियों में अलग सामग्री के साथ है; उनमें से एक बदली गई; कुछ लिया नहीं गया</translation>
+    </message>
+    <message>
+        <source>an entry of this ledger cannot be read; nothing was taken over</source>
+        <translation>इस बही की एक प्रविष्टि पढ़ी नहीं जा सकती; कुछ लिया नहीं गया</translation>
+    </message>
+    <message>
+        <source>entries %1 and %2 take back the same entry %3; nothing was taken over</source>
+        <translation>प्रविष्टियाँ %1 और %2 एक ही प्रविष्टि %3 को वापस लेती हैं; कुछ लिया नहीं गया</translation>
+    </message>
+    <message>
+        <source>entry %1 takes back %2, which is in neither ledger; merge the ledger that has it first</source>
+        <translation>प्रविष्टि %1 %2 को वापस लेती है, जो दोनों में से किसी बही में नहीं है; पहले वह बही मिलाएँ जिसमें वह है</translation>
+    </message>
+    <message>
+        <source>line %1 of %2 would go below zero: entries %3 and %4 took the same pieces; nothing was taken over; count the stock there and enter the difference first</source>
+        <translation>%2 की पंक्ति %1 शून्य से नीचे चली जाएगी: प्रविष्टियों %3 और %4 ने वही नग लिए; कुछ लिया नहीं गया; पहले वहाँ स्टॉक गिनें और अंतर लिखें</translation>
+    </message>
+    <message>
+        <source>entries of this very station came from a copy of its folder; do not use that copy any more</source>
+        <translation>इसी केंद्र की प्रविष्टियाँ उसके फ़ोल्डर की एक प्रति से आईं; वह प्रति अब काम में न लें</translation>
+    </message>
+    <message>
+        <source>%1 has entries of %2 stations: its folder was copied and both were used; count its stock, since both began with the same pieces</source>
+        <translation>%1 में %2 केंद्रों की प्रविष्टियाँ हैं: उसका फ़ोल्डर कॉपी हुआ और दोनों काम में लिए गए; उसका स्टॉक गिनें, क्योंकि दोनों एक ही नगों से शुरू हुए</translation>
+    </message>
+    <message>
+        <source>this is a database of another program, not a ledger; name another file in the key ledger of stock.yaml</source>
+        <translation>यह किसी दूसरे प्रोग्राम का डेटाबेस है, बही नहीं; stock.yaml की कुंजी ledger में दूसरी फ़ाइल का नाम दें</translation>
+    </message>
+    <message>
+        <source>the head of this ledger is damaged (form %1); put back the latest copy of the camp folder</source>
+        <translation>इस बही का शीर्ष भाग ख़राब है (रूप %1); शिविर के फ़ोल्डर की सबसे नई प्रति वापस रखें</translation>
+    </message>
+    <message>
+        <source>this ledger was made by a newer version (form %1, known here up to %2); update this program</source>
+        <translation>यह बही नए संस्करण से बनी है (रूप %1, यहाँ %2 तक जाना जाता है); इस प्रोग्राम को अपडेट करें</translation>
+    </message>
+    <message>
+        <source>a rule of this ledger is missing or damaged (%1); put back the latest copy of the camp folder</source>
+        <translation>इस बही का कोई नियम गायब या ख़राब है (%1); शिविर के फ़ोल्डर की सबसे नई प्रति वापस रखें</translation>
+    </message>
+    <message>
+        <source>a ledger file cannot be kept safely on a network share; keep the camp folder on this machine, or share a PostgreSQL ledger between stations</source>
+        <translation>बही की फ़ाइल नेटवर्क शेयर पर सुरक्षित नहीं रखी जा सकती; शिविर का फ़ोल्डर इसी मशीन पर रखें, या केंद्रों के बीच PostgreSQL बही साझा करें</translation>
+    </message>
+    <message>
+        <source>there is no ledger in this database yet; the keeper sets it up once with `quarterstep stock --set-up`</source>
+        <translation>इस डेटाबेस में अभी बही नहीं है; रखवाला उसे एक बार `quarterstep stock --set-up` से बनाता है</translation>
+    </message>
+    <message>
+        <source>this database holds something else, not a ledger; name another one in the key ledger of stock.yaml</source>
+        <translation>इस डेटाबेस में कुछ और है, बही नहीं; stock.yaml की कुंजी ledger में दूसरे का नाम दें</translation>
+    </message>
+    <message>
+        <source>the database refuses to write safely; nothing was opened</source>
+        <translation>डेटाबेस सुरक्षित ढंग से लिखने से मना करता है; कुछ नहीं खोला गया</translation>
+    </message>
+    <message>
+        <source>the client library of the server is missing; install %1</source>
+        <translation>सर्वर की क्लाइंट लाइब्रेरी नहीं है; %1 लगाएँ</translation>
+    </message>
+    <message>
+        <source>the file was replaced, but the disk does not say that this will last: %1</source>
+        <translation>फ़ाइल बदल दी गई, पर डिस्क यह नहीं कहती कि यह टिका रहेगा: %1</translation>
+    </message>
+    <message>
+        <source>another program is writing in this folder; wait a moment and repeat</source>
+        <translation>कोई दूसरा प्रोग्राम इस फ़ोल्डर में लिख रहा है; थोड़ा रुकें और दोहराएँ</translation>
+    </message>
+    <message>
+        <source>the folder cannot be locked: %1; check its name and rights</source>
+        <translation>फ़ोल्डर लॉक नहीं हो सकता: %1; उसका नाम और अनुमति देखें</translation>
+    </message>
+    <message>
+        <source>this is not the address of a shared ledger (%1); write postgresql://LOGIN@HOST:PORT/DATABASE</source>
+        <translation>यह साझा बही का पता नहीं है (%1); postgresql://LOGIN@HOST:PORT/DATABASE लिखें</translation>
+    </message>
+    <message>
+        <source>a password stands in the address, and stock.yaml is carried about and copied; write it to ~/.pgpass (read by you alone) and take it out of the address</source>
+        <translation>पते में पासवर्ड लिखा है, और stock.yaml साथ ले जाई और कॉपी की जाती है; उसे ~/.pgpass में लिखें (जिसे केवल आप पढ़ सकें) और पते से निकाल दें</translation>
+    </message>
+    <message>
+        <source>there is a ledger in this database already; nothing was changed</source>
+        <translation>इस डेटाबेस में पहले से बही है; कुछ बदला नहीं गया</translation>
+    </message>
+    <message>
+        <source>this file system cannot keep a ledger safely (no shared memory beside the file); keep the camp folder on another disk</source>
+        <translation>यह फ़ाइल सिस्टम बही को सुरक्षित नहीं रख सकता (फ़ाइल के साथ साझा मेमोरी नहीं); शिविर का फ़ोल्डर दूसरी डिस्क पर रखें</translation>
+    </message>
+    <message>
+        <source>this is not a file; name another one in the key ledger of stock.yaml</source>
+        <translation>यह फ़ाइल नहीं है; stock.yaml की कुंजी ledger में दूसरी का नाम दें</translation>
+    </message>
+    <message>
+        <source>this ledger was not closed and its folder cannot be written to; copy the whole folder to a place that can, and open it there</source>
+        <translation>यह बही बंद नहीं की गई थी और इसके फ़ोल्डर में लिखा नहीं जा सकता; पूरा फ़ोल्डर ऐसी जगह कॉपी करें जहाँ लिखा जा सके, और वहाँ खोलें</translation>
+    </message>
+    <message>
+        <source>the ledger file was moved, removed or replaced while it was open; nothing was written; close the camp and open it again</source>
+        <translation>बही की फ़ाइल खुली रहते हटाई, मिटाई या बदली गई; कुछ लिखा नहीं गया; शिविर बंद करें और फिर खोलें</translation>
+    </message>
+    <message>
+        <source>this ledger names no station of its own; put back the latest copy</source>
+        <translation>इस बही में अपने केंद्र का नाम नहीं है; सबसे नई प्रति वापस रखें</translation>
+    </message>
+    <message>
+        <source>the ledger cannot be made: %1; check the rights of the folder</source>
+        <translation>बही नहीं बन सकती: %1; फ़ोल्डर की अनुमति देखें</translation>
+    </message>
+    <message>
+        <source>the ledger cannot be opened for writing here; check the rights of the file and its folder</source>
+        <translation>बही यहाँ लिखने के लिए नहीं खुल सकती; फ़ाइल और उसके फ़ोल्डर की अनुमति देखें</translation>
+    </message>
+    <message>
+        <source>the disk is full; nothing was written; make room and repeat</source>
+        <translation>डिस्क भर गई है; कुछ लिखा नहीं गया; जगह बनाएँ और दोहराएँ</translation>
+    </message>
+    <message>
+        <source>this is not a ledger, or it is damaged (%1); put back the latest copy of the camp folder</source>
+        <translation>यह बही नहीं है, या ख़राब है (%1); शिविर के फ़ोल्डर की सबसे नई प्रति वापस रखें</translation>
+    </message>
+    <message>
+        <source>the ledger failed: %1 (code %2); nothing was written</source>
+        <translation>बही ने काम नहीं किया: %1 (कोड %2); कुछ लिखा नहीं गया</translation>
+    </message>
+    <message>
+        <source>another program holds the ledger; nothing was written; close it there and repeat</source>
+        <translation>कोई दूसरा प्रोग्राम बही को रोके हुए है; कुछ लिखा नहीं गया; वहाँ उसे बंद करें और दोहराएँ</translation>
+    </message>
+    <message>
+        <source>the shared ledger cannot be reached (%1); nothing was written; check the network and the server, then repeat</source>
+        <translation>साझा बही तक पहुँच नहीं है (%1); कुछ लिखा नहीं गया; नेटवर्क और सर्वर देखें, फिर दोहराएँ</translation>
+    </message>
+    <message>
+        <source>the connection to the shared ledger was lost (%1); nothing was written; check the network and the server, then repeat</source>
+        <translation>साझा बही से संपर्क टूट गया (%1); कुछ लिखा नहीं गया; नेटवर्क और सर्वर देखें, फिर दोहराएँ</translation>
+    </message>
+    <message>
+        <source>the shared ledger does not allow this login to do that (%1); nothing was written; ask the keeper</source>
+        <translation>साझा बही इस लॉगिन को यह करने नहीं देती (%1); कुछ लिखा नहीं गया; रखवाले से पूछें</translation>
+    </message>
+    <message>
+        <source>the file cannot be read</source>
+        <translation>फ़ाइल पढ़ी नहीं जा सकती</translation>
+    </message>
+    <message>
+        <source>this is a link or a device; only a plain file can be kept up to date; put the file itself into the camp folder</source>
+        <translation>यह लिंक या उपकरण है; केवल सादी फ़ाइल ताज़ा रखी जा सकती है; फ़ाइल को ही शिविर के फ़ोल्डर में रखें</translation>
+    </message>
+    <message>
+        <source>the file was written after entry %1 of another ledger; a new ledger begins with the counts of the file</source>
+        <translation>फ़ाइल किसी दूसरी बही की प्रविष्टि %1 के बाद लिखी गई; नई बही फ़ाइल की गिनतियों से शुरू होती है</translation>
+    </message>
+    <message>
+        <source>the file was written after entry %1, but the ledger ends at %2; is the ledger an older copy? Counts that differ are shown as edited</source>
+        <translation>फ़ाइल प्रविष्टि %1 के बाद लिखी गई, पर बही %2 पर समाप्त होती है; क्या बही पुरानी प्रति है? जो गिनतियाँ अलग हैं वे बदली हुई दिखाई गई हैं</translation>
+    </message>
+    <message>
+        <source>the ledger had nothing of the site %1; its lines begin with the counts of the file</source>
+        <translation>बही में जगह %1 का कुछ नहीं था; उसकी पंक्तियाँ फ़ाइल की गिनतियों से शुरू होती हैं</translation>
+    </message>
+    <message>
+        <source>line %1 is new in the file and begins with %2 on hand</source>
+        <translation>पंक्ति %1 फ़ाइल में नई है और %2 मौजूद से शुरू होती है</translation>
+    </message>
+    <message>
+        <source>line %1 is not in the file any more, and the ledger has %2 of it on hand; put the line back, or count it as 0 first</source>
+        <translation>पंक्ति %1 अब फ़ाइल में नहीं है, और बही में उसके %2 मौजूद हैं; पंक्ति वापस रखें, या पहले उसे 0 गिनें</translation>
+    </message>
+    <message>
+        <source>write the first and the last age, for example [40, 44]</source>
+        <translation>पहली और आख़िरी उम्र लिखें, जैसे [40, 44]</translation>
+    </message>
+    <message>
+        <source>ages and values rise, and bands do not overlap</source>
+        <translation>उम्र और मान बढ़ते हैं, और दर्जे एक दूसरे पर नहीं चढ़ते</translation>
+    </message>
+    <message>
+        <source>write the rows as a list: [{ages: [40, 44], value: 0.65}, …]</source>
+        <translation>कतारें सूची की तरह लिखें: [{ages: [40, 44], value: 0.65}, …]</translation>
+    </message>
+    <message>
+        <source>this is not a file of age tables of this program; the first key should read format: %1</source>
+        <translation>यह इस प्रोग्राम की उम्र-तालिकाओं की फ़ाइल नहीं है; पहली कुंजी यह होनी चाहिए: format: %1</translation>
+    </message>
+    <message>
+        <source>`tables` is a list; begin each table with a dash</source>
+        <translation>`tables` सूची है; हर तालिका डैश से शुरू करें</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not a name here; write one of %2</source>
+        <translation>&quot;%1&quot; यहाँ नाम नहीं है; %2 में से एक लिखें</translation>
+    </message>
+    <message>
+        <source>write a list: one name, value and source a line</source>
+        <translation>सूची लिखें: हर पंक्ति में एक name, value और source</translation>
+    </message>
+    <message>
+        <source>this is not an audit file of this program; the first key should read format: %1</source>
+        <translation>यह इस प्रोग्राम की ऑडिट फ़ाइल नहीं है; पहली कुंजी यह होनी चाहिए: format: %1</translation>
+    </message>
+    <message>
+        <source>these priors say that more than one hand-over in ten holds a slip; make them smaller</source>
+        <translation>ये पूर्व संभावनाएँ कहती हैं कि दस में एक से अधिक वितरण में चूक है; उन्हें घटाएँ</translation>
+    </message>
+    <message>
+        <source>the column &quot;%1&quot; is missing; needed are lot, row, right and left</source>
+        <translation>स्तंभ &quot;%1&quot; नहीं है; lot, row, right और left चाहिए</translation>
+    </message>
+    <message>
+        <source>the row names no lot; keep the column as it was printed</source>
+        <translation>कतार में लॉट का नाम नहीं है; स्तंभ जैसा छपा था वैसा रखें</translation>
+    </message>
+    <message>
+        <source>row %1 of this lot stands in the table twice; keep one</source>
+        <translation>इस लॉट की कतार %1 तालिका में दो बार है; एक रखें</translation>
+    </message>
+    <message>
+        <source>“%1” is no reading of a focimeter; write sphere, cylinder and axis</source>
+        <translation>“%1” फ़ोसीमीटर की रीडिंग नहीं है; स्फ़ियर, सिलिंडर और धुरी लिखें</translation>
+    </message>
+    <message>
+        <source>the row says not-found and has a reading; delete one of the two</source>
+        <translation>कतार में not-found है और रीडिंग भी है; दोनों में से एक हटाएँ</translation>
+    </message>
+    <message>
+        <source>the row says read and has no reading; write both lenses or not-found</source>
+        <translation>कतार में read है और रीडिंग नहीं है; दोनों लेंस या not-found लिखें</translation>
+    </message>
+    <message>
+        <source>“%1” is not an outcome; write read or not-found</source>
+        <translation>“%1” नतीजा नहीं है; read या not-found लिखें</translation>
+    </message>
+    <message>
+        <source>a pair is read in both lenses; write this one too</source>
+        <translation>चश्मे के दोनों लेंस पढ़े जाते हैं; यह भी लिखें</translation>
+    </message>
+    <message>
+        <source>the format is &quot;%1&quot;, not &quot;%2&quot;</source>
+        <translation>format &quot;%1&quot; है, &quot;%2&quot; नहीं</translation>
+    </message>
+    <message>
+        <source>the limits must rise: fits, then caution, then trial</source>
+        <translation>सीमाएँ बढ़नी चाहिए: fits, फिर caution, फिर trial</translation>
+    </message>
+    <message>
+        <source>a limit is missing here; write fits, caution or trial</source>
+        <translation>यहाँ एक सीमा नहीं है; fits, caution या trial लिखें</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; means nothing for this criterion; delete it</source>
+        <translation>&quot;%1&quot; का इस कसौटी के लिए कोई अर्थ नहीं है; इसे हटाएँ</translation>
+    </message>
+    <message>
+        <source>write the steps as a list: [{up to: 0.50, fits: 7}, …]</source>
+        <translation>कदम सूची की तरह लिखें: [{up to: 0.50, fits: 7}, …]</translation>
+    </message>
+    <message>
+        <source>the steps must rise; put the smaller cylinder first</source>
+        <translation>कदम बढ़ने चाहिए; छोटा सिलिंडर पहले रखें</translation>
+    </message>
+    <message>
+        <source>say where the limit comes from, or write: common practice</source>
+        <translation>लिखें कि सीमा कहाँ से आई, या लिखें: common practice</translation>
+    </message>
+    <message>
+        <source>shown only means no limits; keep one of the two</source>
+        <translation>shown only का अर्थ है कोई सीमा नहीं; दोनों में से एक रखें</translation>
+    </message>
+    <message>
+        <source>a quote stands inside a cell; put the whole cell in quotes and double it</source>
+        <translation>खाने के भीतर उद्धरण चिह्न है; पूरा खाना उद्धरण चिह्नों में रखें और उसे दोहरा लिखें</translation>
+    </message>
+    <message>
+        <source>a lone carriage return ends the line here; save the table with LF or CRLF line ends</source>
+        <translation>यहाँ अकेला CR (carriage return) पंक्ति समाप्त करता है; तालिका को LF या CRLF पंक्ति-अंत के साथ सहेजें</translation>
+    </message>
+    <message>
+        <source>this quote is never closed; close it before the next comma</source>
+        <translation>यह उद्धरण चिह्न कहीं बंद नहीं होता; अगले अल्पविराम से पहले बंद करें</translation>
+    </message>
+    <message>
+        <source>there is text behind the closing quote; move it inside, or double the quote</source>
+        <translation>बंद होने वाले उद्धरण चिह्न के बाद पाठ है; उसे भीतर करें, या उद्धरण चिह्न दोहरा लिखें</translation>
+    </message>
+    <message>
+        <source>the column &quot;%1&quot; is missing; needed are person and name</source>
+        <translation>स्तंभ &quot;%1&quot; नहीं है; person और name चाहिए</translation>
+    </message>
+    <message>
+        <source>the row names no person</source>
+        <translation>कतार में व्यक्ति का नाम नहीं है</translation>
+    </message>
+    <message>
+        <source>%1 stands here twice, first in row %2</source>
+        <translation>%1 यहाँ दो बार है, पहली बार कतार %2 में</translation>
+    </message>
+    <message>
+        <source>no name stands here; to erase one, use `quarterstep forget`</source>
+        <translation>यहाँ नाम नहीं है; मिटाने के लिए `quarterstep forget` इस्तेमाल करें</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not a number; write one from %2 to %3</source>
+        <translation>&quot;%1&quot; संख्या नहीं है; %2 से %3 तक की लिखें</translation>
+    </message>
+    <message>
+        <source>%1 is outside %2 to %3</source>
+        <translation>%1 %2 से %3 के बाहर है</translation>
+    </message>
+    <message>
+        <source>a number is missing; write one from %1 to %2</source>
+        <translation>संख्या नहीं है; %1 से %2 तक की लिखें</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; has a decimal comma; in this file write %2</source>
+        <translation>&quot;%1&quot; में दशमलव अल्पविराम है; इस फ़ाइल में %2 लिखें</translation>
+    </message>
+    <message>
+        <source>%1 is below zero; write 0 or more</source>
+        <translation>%1 शून्य से कम है; 0 या अधिक लिखें</translation>
+    </message>
+    <message>
+        <source>write %1 without a sign</source>
+        <translation>%1 बिना चिह्न के लिखें</translation>
+    </message>
+    <message>
+        <source>%1 is not a whole number; write digits only</source>
+        <translation>%1 पूर्ण संख्या नहीं है; केवल अंक लिखें</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not a whole number; write digits only, for example 14</source>
+        <translation>&quot;%1&quot; पूर्ण संख्या नहीं है; केवल अंक लिखें, जैसे 14</translation>
+    </message>
+    <message>
+        <source>a whole number is missing; write one from %1 to %2</source>
+        <translation>पूर्ण संख्या नहीं है; %1 से %2 तक की लिखें</translation>
+    </message>
+    <message>
+        <source>%1 begins with a zero, which some programs read as another number; write %2</source>
+        <translation>%1 शून्य से शुरू होता है, जिसे कुछ प्रोग्राम दूसरी संख्या पढ़ते हैं; %2 लिखें</translation>
+    </message>
+    <message>
+        <source>%1 has more than three decimals; round it</source>
+        <translation>%1 में तीन से अधिक दशमलव अंक हैं; पूरा करके लिखें</translation>
+    </message>
+    <message>
+        <source>the columns are not separated by commas; save the table with commas</source>
+        <translation>स्तंभ अल्पविराम से अलग नहीं हैं; तालिका अल्पविराम के साथ सहेजें</translation>
+    </message>
+    <message>
+        <source>the column &quot;%1&quot; is missing; person, right and left are needed</source>
+        <translation>स्तंभ &quot;%1&quot; नहीं है; person, right और left चाहिए</translation>
+    </message>
+    <message>
+        <source>this column has no name; write one</source>
+        <translation>इस स्तंभ का नाम नहीं है; लिखें</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; does not say which acuity; write one of: %2</source>
+        <translation>&quot;%1&quot; नहीं बताता कि कौन सी दृष्टि; इनमें से एक लिखें: %2</translation>
+    </message>
+    <message>
+        <source>the column &quot;%1&quot; is not known and not used; did you mean &quot;%2&quot;?</source>
+        <translation>स्तंभ &quot;%1&quot; जाना नहीं जाता और काम में नहीं लिया जाता; क्या &quot;%2&quot; लिखना था?</translation>
+    </message>
+    <message>
+        <source>the row ends after %1 cells, the header has %2; add the missing commas</source>
+        <translation>कतार %1 खानों के बाद समाप्त होती है, शीर्षक में %2 हैं; छूटे अल्पविराम लगाएँ</translation>
+    </message>
+    <message>
+        <source>the row has %1 cells, the header %2; put a cell that holds a comma in quotes</source>
+        <translation>कतार में %1 खाने हैं, शीर्षक में %2; जिस खाने में अल्पविराम हो उसे उद्धरण चिह्नों में रखें</translation>
+    </message>
+    <message>
+        <source>line %1 stands here twice, first in row %2; write one row with the whole number</source>
+        <translation>पंक्ति %1 यहाँ दो बार है, पहली बार कतार %2 में; पूरी संख्या के साथ एक ही कतार लिखें</translation>
+    </message>
+    <message>
+        <source>“%1” is not a cause; write one of %2</source>
+        <translation>“%1” वजह नहीं है; %2 में से एक लिखें</translation>
+    </message>
+    <message>
+        <source>the column &quot;%1&quot; is missing; needed are line and quantity</source>
+        <translation>स्तंभ &quot;%1&quot; नहीं है; line और quantity चाहिए</translation>
+    </message>
+    <message>
+        <source>the row names no line</source>
+        <translation>कतार में पंक्ति का नाम नहीं है</translation>
+    </message>
+    <message>
+        <source>write format: %1</source>
+        <translation>format: %1 लिखें</translation>
+    </message>
+    <message>
+        <source>lines is a list, one item with line and quantity each</source>
+        <translation>lines सूची है, हर मद में line और quantity</translation>
+    </message>
+    <message>
+        <source>one scanned line a row; a table begins with a row that names its columns: line,quantity</source>
+        <translation>हर कतार में एक स्कैन की हुई पंक्ति; तालिका ऐसी कतार से शुरू होती है जिसमें स्तंभों के नाम हों: line,quantity</translation>
+    </message>
+    <message>
+        <source>the column &quot;%1&quot; is missing; needed are person, eye and reading, or sphere, cylinder and axis in place of reading</source>
+        <translation>स्तंभ &quot;%1&quot; नहीं है; person, eye और reading चाहिए, या reading की जगह sphere, cylinder और axis</translation>
+    </message>
+    <message>
+        <source>write each reading once: in the column reading, or in sphere, cylinder, axis</source>
+        <translation>हर रीडिंग एक बार लिखें: स्तंभ reading में, या sphere, cylinder, axis में</translation>
+    </message>
+    <message>
+        <source>the row has no person; write the code of the person</source>
+        <translation>कतार में व्यक्ति नहीं है; व्यक्ति का कोड लिखें</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not an eye; write right or left</source>
+        <translation>&quot;%1&quot; आँख नहीं है; right या left लिखें</translation>
+    </message>
+    <message>
+        <source>there is no reading here; write it, or delete the row</source>
+        <translation>यहाँ रीडिंग नहीं है; लिखें, या कतार हटाएँ</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not an axis; a cylinder needs one from 1 to 180</source>
+        <translation>&quot;%1&quot; धुरी नहीं है; सिलिंडर को 1 से 180 तक की धुरी चाहिए</translation>
+    </message>
+    <message>
+        <source>readings of the right eye of &quot;%1&quot;: %2; take three or more</source>
+        <translation>&quot;%1&quot; की दाईं आँख की रीडिंग: %2; तीन या अधिक लें</translation>
+    </message>
+    <message>
+        <source>readings of the left eye of &quot;%1&quot;: %2; take three or more</source>
+        <translation>&quot;%1&quot; की बाईं आँख की रीडिंग: %2; तीन या अधिक लें</translation>
+    </message>
+    <message>
+        <source>the row has no person; write a code or a name</source>
+        <translation>कतार में व्यक्ति नहीं है; कोड या नाम लिखें</translation>
+    </message>
+    <message>
+        <source>%1 is no step of 0.25 or 0.125 D; look at the writing again (3 and 5, 2 and 7 are alike)</source>
+        <translation>%1 0.25 या 0.125 D का कदम नहीं है; लिखावट फिर देखें (3 और 5, 2 और 7 मिलते-जुलते हैं)</translation>
+    </message>
+    <message>
+        <source>one eye is written with a minus cylinder, the other with a plus cylinder; both are read as written: is that meant?</source>
+        <translation>एक आँख माइनस सिलिंडर से लिखी है, दूसरी प्लस सिलिंडर से; दोनों जैसी लिखी हैं वैसी पढ़ी गईं: क्या यही मतलब है?</translation>
+    </message>
+    <message>
+        <source>age %1: is it right? Whether the rules for children count hangs on it</source>
+        <translation>उम्र %1: क्या यह सही है? बच्चों के नियम लगेंगे या नहीं, यह इसी पर टिका है</translation>
+    </message>
+    <message>
+        <source>%1 mm is narrow for both eyes together; is it monocular? Then it goes into pd_right_mm or pd_left_mm</source>
+        <translation>%1 मिमी दोनों आँखों के लिए मिलाकर कम है; क्या यह एक आँख का है? तब इसे pd_right_mm या pd_left_mm में लिखें</translation>
+    </message>
+    <message>
+        <source>the two monocular distances make %1 mm, not %2; the monocular ones are used</source>
+        <translation>एक-एक आँख की दोनों दूरियाँ मिलकर %1 मिमी होती हैं, %2 नहीं; एक-एक आँख वाली ली गईं</translation>
+    </message>
+    <message>
+        <source>the near distance %1 mm is wider than the far one, %2 mm; were they exchanged?</source>
+        <translation>पास की दूरी %1 मिमी दूर वाली %2 मिमी से अधिक है; क्या दोनों की अदला-बदली हो गई?</translation>
+    </message>
+    <message>
+        <source>the eye&apos;s text says addition %1, this column %2; keep one</source>
+        <translation>आँख के पाठ में ऐड %1 है, इस स्तंभ में %2; एक रखें</translation>
+    </message>
+    <message>
+        <source>sphere and addition make %1 at near, the near power says %2; the near power is used</source>
+        <translation>स्फ़ियर और ऐड मिलकर पास में %1 होते हैं, पास की पावर %2 कहती है; पास की पावर ली गई</translation>
+    </message>
+    <message>
+        <source>the date %1 lies after today, %2; correct it</source>
+        <translation>तारीख़ %1 आज, %2, के बाद की है; ठीक करें</translation>
+    </message>
+    <message>
+        <source>write two numbers in mm, for example [54, 74]</source>
+        <translation>मिमी में दो संख्याएँ लिखें, जैसे [54, 74]</translation>
+    </message>
+    <message>
+        <source>the smaller number comes first</source>
+        <translation>छोटी संख्या पहले आती है</translation>
+    </message>
+    <message>
+        <source>there is no profile &quot;%1&quot; to begin from; built in, or earlier in this file, are: %2</source>
+        <translation>शुरू करने के लिए &quot;%1&quot; नाम की प्रोफ़ाइल नहीं है; पहले से बनी, या इस फ़ाइल में इससे पहले, ये हैं: %2</translation>
+    </message>
+    <message>
+        <source>the profile has no name; write one</source>
+        <translation>प्रोफ़ाइल का नाम नहीं है; लिखें</translation>
+    </message>
+    <message>
+        <source>the profile &quot;%1&quot; stands in the file already; give this one another name</source>
+        <translation>प्रोफ़ाइल &quot;%1&quot; फ़ाइल में पहले से है; इसे दूसरा नाम दें</translation>
+    </message>
+    <message>
+        <source>this is not a rules file of this program; the first key should read format: %1</source>
+        <translation>यह इस प्रोग्राम की नियमों की फ़ाइल नहीं है; पहली कुंजी यह होनी चाहिए: format: %1</translation>
+    </message>
+    <message>
+        <source>`profiles` is a list; begin each profile with a dash</source>
+        <translation>`profiles` सूची है; हर प्रोफ़ाइल डैश से शुरू करें</translation>
+    </message>
+    <message>
+        <source>the column &quot;%1&quot; is not known; it is not used</source>
+        <translation>स्तंभ &quot;%1&quot; जाना नहीं जाता; वह काम में नहीं लिया जाता</translation>
+    </message>
+    <message>
+        <source>this is not UTF-8 text; save the file as UTF-8</source>
+        <translation>यह UTF-8 पाठ नहीं है; फ़ाइल को UTF-8 में सहेजें</translation>
+    </message>
+    <message>
+        <source>a control character (hexadecimal %1) stands here; delete it</source>
+        <translation>यहाँ नियंत्रण वर्ण (हेक्साडेसिमल %1) है; इसे हटाएँ</translation>
+    </message>
+    <message>
+        <source>the file is larger than %1 MiB; split it</source>
+        <translation>फ़ाइल %1 MiB से बड़ी है; इसे बाँटें</translation>
+    </message>
+    <message>
+        <source>there is no such file; check the name and the folder</source>
+        <translation>ऐसी फ़ाइल नहीं है; नाम और फ़ोल्डर देखें</translation>
+    </message>
+    <message>
+        <source>the file cannot be read: %1</source>
+        <translation>फ़ाइल पढ़ी नहीं जा सकती: %1</translation>
+    </message>
+    <message>
+        <source>this is a folder; name the file inside it</source>
+        <translation>यह फ़ोल्डर है; इसके भीतर की फ़ाइल का नाम दें</translation>
+    </message>
+    <message>
+        <source>the file is UTF-16 text; save it as UTF-8 and try again</source>
+        <translation>फ़ाइल UTF-16 पाठ है; UTF-8 में सहेजें और फिर कोशिश करें</translation>
+    </message>
+    <message>
+        <source>the file begins with two byte order marks; delete one</source>
+        <translation>फ़ाइल दो byte order mark से शुरू होती है; एक हटाएँ</translation>
+    </message>
+    <message>
+        <source>write this value without quotes, or delete the whole `written` entry</source>
+        <translation>यह मान बिना उद्धरण चिह्नों के लिखें, या पूरी `written` प्रविष्टि हटाएँ</translation>
+    </message>
+    <message>
+        <source>the value of `counts` is 8 digits of 0-9 and a-f put in by the program; delete the whole `written` entry if it was damaged</source>
+        <translation>`counts` का मान 0-9 और a-f के 8 अंक हैं, जो प्रोग्राम लिखता है; यदि वह ख़राब हो गया है तो पूरी `written` प्रविष्टि हटाएँ</translation>
+    </message>
+    <message>
+        <source>`lines` is a list; begin each line with a dash, or write lines: []</source>
+        <translation>`lines` सूची है; हर पंक्ति डैश से शुरू करें, या lines: [] लिखें</translation>
+    </message>
+    <message>
+        <source>the line &quot;%1&quot; stands in the file already, in line %2; give this one another name or add the counts together</source>
+        <translation>पंक्ति &quot;%1&quot; फ़ाइल में पहले से है, पंक्ति %2 में; इसे दूसरा नाम दें या गिनतियाँ जोड़ दें</translation>
+    </message>
+    <message>
+        <source>the code %1 stands in the file already, in line %2; each line has a code of its own</source>
+        <translation>कोड %1 फ़ाइल में पहले से है, पंक्ति %2 में; हर पंक्ति का अपना कोड होता है</translation>
+    </message>
+    <message>
+        <source>put `lines:` at the beginning of a line of its own</source>
+        <translation>`lines:` को उसकी अपनी पंक्ति की शुरुआत में रखें</translation>
+    </message>
+    <message>
+        <source>this is not a stock file of this program; the first key should read format: %1</source>
+        <translation>यह इस प्रोग्राम की स्टॉक फ़ाइल नहीं है; पहली कुंजी यह होनी चाहिए: format: %1</translation>
+    </message>
+    <message>
+        <source>the site has no name; write the camp or box</source>
+        <translation>जगह का नाम नहीं है; शिविर या बक्सा लिखें</translation>
+    </message>
+    <message>
+        <source>write the count as plain digits, without quotes: %1</source>
+        <translation>गिनती सादे अंकों में लिखें, बिना उद्धरण चिह्नों के: %1</translation>
+    </message>
+    <message>
+        <source>least (%1) is above most (%2); exchange them</source>
+        <translation>सबसे कम (%1) सबसे अधिक (%2) से बड़ा है; दोनों की अदला-बदली करें</translation>
+    </message>
+    <message>
+        <source>write the lens shapes as a list, for example [round 44]</source>
+        <translation>लेंस के आकार सूची की तरह लिखें, जैसे [round 44]</translation>
+    </message>
+    <message>
+        <source>centres %1 mm do not go with lens + bridge = %2 mm; expected are %3 to %4: measure the pair again</source>
+        <translation>केंद्र %1 मिमी लेंस + ब्रिज = %2 मिमी से मेल नहीं खाते; %3 से %4 की उम्मीद है: चश्मा फिर नापें</translation>
+    </message>
+    <message>
+        <source>a lens of shape &quot;%1&quot; may fit one side only; write side: right, left or either</source>
+        <translation>&quot;%1&quot; आकार का लेंस शायद एक ही तरफ़ लगे; side: right, left या either लिखें</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; says nothing for a line of this kind and is not used</source>
+        <translation>&quot;%1&quot; इस प्रकार की पंक्ति के लिए कुछ नहीं बताता और काम में नहीं लिया जाता</translation>
+    </message>
+    <message>
+        <source>the line has no name; write what its label says</source>
+        <translation>पंक्ति का नाम नहीं है; उसके लेबल पर जो है वह लिखें</translation>
+    </message>
+    <message>
+        <source>the addition %1 is outside +0.25 to +6.00</source>
+        <translation>ऐड %1 +0.25 से +6.00 के बाहर है</translation>
+    </message>
+    <message>
+        <source>write one power, or {right: …, left: …}, or {bifocal: +2.00, distance: 0.00}</source>
+        <translation>एक पावर लिखें, या {right: …, left: …}, या {bifocal: +2.00, distance: 0.00}</translation>
+    </message>
+    <message>
+        <source>a bifocal&apos;s power is written {bifocal: +2.00, distance: 0.00}</source>
+        <translation>बाइफ़ोकल की पावर ऐसे लिखी जाती है: {bifocal: +2.00, distance: 0.00}</translation>
+    </message>
+    <message>
+        <source>a lens with a cylinder needs axis: any (turned when mounting) or axis: degrees as mounted</source>
+        <translation>सिलिंडर वाले लेंस को axis: any (लगाते समय घुमाया जाता है) या axis: लगे लेंस के अंश चाहिए</translation>
+    </message>
+    <message>
+        <source>the axis stands in the power already; keep one of the two</source>
+        <translation>धुरी पावर में पहले से है; दोनों में से एक रखें</translation>
+    </message>
+    <message>
+        <source>write this value in one line and without quotes, so that it can be changed</source>
+        <translation>यह मान एक पंक्ति में और बिना उद्धरण चिह्नों के लिखें, ताकि बदला जा सके</translation>
+    </message>
+    <message>
+        <source>this is a list; begin each item with a dash</source>
+        <translation>यह सूची है; हर मद डैश से शुरू करें</translation>
+    </message>
+    <message>
+        <source>“%1” stands in the list already, in line %2; keep one of the two</source>
+        <translation>“%1” सूची में पहले से है, पंक्ति %2 में; दोनों में से एक रखें</translation>
+    </message>
+    <message>
+        <source>write the lines of the pack with their pieces, as {N+200-62M: 2}</source>
+        <translation>पैक की पंक्तियाँ उनके नगों के साथ लिखें, जैसे {N+200-62M: 2}</translation>
+    </message>
+    <message>
+        <source>the pack holds &quot;%1&quot;, which is not among the lines of this list</source>
+        <translation>पैक में &quot;%1&quot; है, जो इस सूची की पंक्तियों में नहीं है</translation>
+    </message>
+    <message>
+        <source>contact lenses were worn during this reading; the row is left out</source>
+        <translation>इस रीडिंग के समय कॉन्टैक्ट लेंस पहने थे; कतार छोड़ दी गई</translation>
+    </message>
+    <message>
+        <source>neither eye has sphere, cylinder and axis; the row is left out</source>
+        <translation>किसी आँख में स्फ़ियर, सिलिंडर और धुरी नहीं हैं; कतार छोड़ दी गई</translation>
+    </message>
+    <message>
+        <source>this eye has no complete reading and is taken as not measured</source>
+        <translation>इस आँख की पूरी रीडिंग नहीं है और इसे नहीं नापी माना गया</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not one of the words allowed here; write one of: %2</source>
+        <translation>&quot;%1&quot; यहाँ चलने वाले शब्दों में नहीं है; इनमें से एक लिखें: %2</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; holds two numbers; write one here, each eye&apos;s own in pd_right_mm and pd_left_mm, the near one in near_pd_mm</source>
+        <translation>&quot;%1&quot; में दो संख्याएँ हैं; यहाँ एक लिखें, हर आँख की अपनी pd_right_mm और pd_left_mm में, पास वाली near_pd_mm में</translation>
+    </message>
+    <message>
+        <source>%1 would be a distance in cm; write it in mm: %2</source>
+        <translation>%1 सेमी में दूरी होगी; इसे मिमी में लिखें: %2</translation>
+    </message>
+    <message>
+        <source>%1 mm is not a pupillary distance; expected are %2 to %3 mm</source>
+        <translation>%1 मिमी पुतलियों के बीच की दूरी नहीं हो सकती; %2 से %3 मिमी की उम्मीद है</translation>
+    </message>
+    <message>
+        <source>an addition is never minus; %1 was read; write the addition, not the near power (that goes into near_right and near_left)</source>
+        <translation>ऐड कभी माइनस नहीं होता; %1 पढ़ा गया; ऐड लिखें, पास की पावर नहीं (वह near_right और near_left में जाती है)</translation>
+    </message>
+    <message>
+        <source>the addition %1 is outside 0.00 to +6.00</source>
+        <translation>ऐड %1 0.00 से +6.00 के बाहर है</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not a date of the form 2026-03-01 (year-month-day)</source>
+        <translation>&quot;%1&quot; 2026-03-01 जैसी तारीख़ नहीं है (वर्ष-माह-दिन)</translation>
+    </message>
+    <message>
+        <source>there is no column &quot;%1&quot; in the table</source>
+        <translation>तालिका में स्तंभ &quot;%1&quot; नहीं है</translation>
+    </message>
+    <message>
+        <source>the column &quot;%1&quot; is missing; needed are person and lines</source>
+        <translation>स्तंभ &quot;%1&quot; नहीं है; person और lines चाहिए</translation>
+    </message>
+    <message>
+        <source>“%1” is not a purpose; write distance, near, intermediate or bifocal</source>
+        <translation>“%1” उद्देश्य नहीं है; distance, near, intermediate या bifocal लिखें</translation>
+    </message>
+    <message>
+        <source>the row needs a person and lines</source>
+        <translation>कतार में person और lines चाहिए</translation>
+    </message>
+    <message>
+        <source>write one line, or frame + right lens + left lens</source>
+        <translation>एक पंक्ति लिखें, या फ़्रेम + दायाँ लेंस + बायाँ लेंस</translation>
+    </message>
+    <message>
+        <source>write two powers, for example [1.00, 3.50]</source>
+        <translation>दो पावर लिखें, जैसे [1.00, 3.50]</translation>
+    </message>
+    <message>
+        <source>a set that is not enabled says why; add: why</source>
+        <translation>जो सेट चालू नहीं है वह कारण बताता है; जोड़ें: why</translation>
+    </message>
+    <message>
+        <source>this set is enabled though its figures are from memory; once they are compared with the standard, say so under confidence</source>
+        <translation>यह सेट चालू है, जबकि इसके अंक याद से लिखे हैं; मानक से मिला लेने के बाद confidence में यह लिखें</translation>
+    </message>
+    <message>
+        <source>the set &quot;%1&quot; stands in the file already; give this one another name</source>
+        <translation>सेट &quot;%1&quot; फ़ाइल में पहले से है; इसे दूसरा नाम दें</translation>
+    </message>
+    <message>
+        <source>this is not a tolerance file of this program; the first key should read format: %1</source>
+        <translation>यह इस प्रोग्राम की टॉलरेंस फ़ाइल नहीं है; पहली कुंजी यह होनी चाहिए: format: %1</translation>
+    </message>
+    <message>
+        <source>`sets` is a list; begin each set with a dash</source>
+        <translation>`sets` सूची है; हर सेट डैश से शुरू करें</translation>
+    </message>
+    <message>
+        <source>write the rows as a list: [{power up to: 6.50, limit: 0.13}, …]</source>
+        <translation>कतारें सूची की तरह लिखें: [{power up to: 6.50, limit: 0.13}, …]</translation>
+    </message>
+    <message>
+        <source>a row has one of: limit, percent, or not judged: yes</source>
+        <translation>कतार में इनमें से एक होता है: limit, percent, या not judged: yes</translation>
+    </message>
+    <message>
+        <source>the column &quot;%1&quot; is missing; it names the hand-over</source>
+        <translation>स्तंभ &quot;%1&quot; नहीं है; उसमें वितरण का नाम होता है</translation>
+    </message>
+    <message>
+        <source>the row names no hand-over</source>
+        <translation>कतार में वितरण का नाम नहीं है</translation>
+    </message>
+    <message>
+        <source>%1 stands here twice</source>
+        <translation>%1 यहाँ दो बार है</translation>
+    </message>
+    <message>
+        <source>a single value is expected here, not a list or a map</source>
+        <translation>यहाँ एक ही मान चाहिए, सूची या कुंजी-मान नहीं</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; holds a line break or a control character; write it on one line</source>
+        <translation>&quot;%1&quot; में पंक्ति का अंत या नियंत्रण वर्ण है; इसे एक पंक्ति में लिखें</translation>
+    </message>
+    <message>
+        <source>keys with values are expected here, such as: %1</source>
+        <translation>यहाँ मानों के साथ कुंजियाँ चाहिए, जैसे: %1</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is written twice; the first stands in line %2; keep one</source>
+        <translation>&quot;%1&quot; दो बार लिखा है; पहला पंक्ति %2 में है; एक रखें</translation>
+    </message>
+    <message>
+        <source>the key &quot;%1&quot; is not known here; known are: %2</source>
+        <translation>कुंजी &quot;%1&quot; यहाँ नहीं जानी जाती; ये जानी जाती हैं: %2</translation>
+    </message>
+    <message>
+        <source>the key &quot;%1&quot; is not known here; did you mean &quot;%2&quot;?</source>
+        <translation>कुंजी &quot;%1&quot; यहाँ नहीं जानी जाती; क्या &quot;%2&quot; लिखना था?</translation>
+    </message>
+    <message>
+        <source>the key &quot;%1&quot; is missing here; add it</source>
+        <translation>यहाँ कुंजी &quot;%1&quot; नहीं है; जोड़ें</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; has no value; write one after the colon</source>
+        <translation>&quot;%1&quot; का मान नहीं है; कोलन के बाद लिखें</translation>
+    </message>
+    <message>
+        <source>a second document begins here; keep one document in the file</source>
+        <translation>यहाँ दूसरा document शुरू होता है; फ़ाइल में एक ही document रखें</translation>
+    </message>
+    <message>
+        <source>an alias (*name) is not read here; write the value out</source>
+        <translation>alias (*name) यहाँ नहीं पढ़ा जाता; मान पूरा लिखें</translation>
+    </message>
+    <message>
+        <source>this quote is never closed; close it on the same line</source>
+        <translation>यह उद्धरण चिह्न कहीं बंद नहीं होता; इसी पंक्ति में बंद करें</translation>
+    </message>
+    <message>
+        <source>an anchor (&amp;name) is not read here; delete it</source>
+        <translation>anchor (&amp;name) यहाँ नहीं पढ़ा जाता; इसे हटाएँ</translation>
+    </message>
+    <message>
+        <source>a tag (!name) is not read here; delete it</source>
+        <translation>tag (!name) यहाँ नहीं पढ़ा जाता; इसे हटाएँ</translation>
+    </message>
+    <message>
+        <source>the nesting is deeper than %1; this is not such a file</source>
+        <translation>स्तर %1 से अधिक गहरे हैं; यह ऐसी फ़ाइल नहीं है</translation>
+    </message>
+    <message>
+        <source>a key must be a plain word</source>
+        <translation>कुंजी सादा शब्द होनी चाहिए</translation>
+    </message>
+    <message>
+        <source>this cannot be read as YAML: %1; look for a missing colon, quote or bracket, or a tab in the indentation, here or on the line above</source>
+        <translation>यह YAML के रूप में नहीं पढ़ा जा सकता: %1; छूटा कोलन, उद्धरण चिह्न या कोष्ठक, या शुरू की खाली जगह में टैब खोजें, यहाँ या ऊपर की पंक्ति में</translation>
+    </message>
+    <message>
+        <source>the file is empty</source>
+        <translation>फ़ाइल खाली है</translation>
+    </message>
 </context>
 <context>
     <name>entry</name>

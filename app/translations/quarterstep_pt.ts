@@ -2990,6 +2990,1250 @@
         <source>rules.yaml is not as it was when this camp was opened; open it again</source>
         <translation>rules.yaml não está como quando este acampamento foi aberto; abra-o de novo</translation>
     </message>
+    <message>
+        <source>this is no DICOM file: the letters DICM do not stand at byte 128</source>
+        <translation>isto não é um ficheiro DICOM: as letras DICM não estão no byte 128</translation>
+    </message>
+    <message>
+        <source>this is too large for a refraction: %1 bytes, %2 items</source>
+        <translation>isto é grande demais para uma refração: %1 bytes, %2 elementos</translation>
+    </message>
+    <message>
+        <source>the DICOM file is broken, or neither explicit nor implicit little endian: a length points out of it, or a part is not understood</source>
+        <translation>o ficheiro DICOM está danificado, ou não é little endian, explícito nem implícito: um comprimento aponta para fora dele, ou uma parte não se entende</translation>
+    </message>
+    <message>
+        <source>the DICOM file is broken: %1</source>
+        <translation>o ficheiro DICOM está danificado: %1</translation>
+    </message>
+    <message>
+        <source>the object &quot;%1&quot; is none of lensometry, autorefraction, subjective refraction or visual acuity</source>
+        <translation>o objeto &quot;%1&quot; não é lensometria, autorrefração, refração subjetiva nem acuidade visual</translation>
+    </message>
+    <message>
+        <source>not used: %1</source>
+        <translation>não usado: %1</translation>
+    </message>
+    <message>
+        <source>%1 of the %2 eye cannot be used as it stands</source>
+        <translation>%1 do olho %2 não se pode usar como está</translation>
+    </message>
+    <message>
+        <source>there is a second refraction of %1; give only the one that counts</source>
+        <translation>há uma segunda refração de %1; dê só a que vale</translation>
+    </message>
+    <message>
+        <source>nothing is stated for the %1 eye; ask for it: a power, or that it is a balance lens, artificial, blind or not measured</source>
+        <translation>nada está indicado para o olho %1; pergunte: uma potência, ou se é lente de equilíbrio, olho artificial, cego ou não medido</translation>
+    </message>
+    <message>
+        <source>there is a second reading of the %1 eye of %2; give only one</source>
+        <translation>há uma segunda leitura do olho %1 de %2; dê só uma</translation>
+    </message>
+    <message>
+        <source>an acuity is kept without being used: &quot;%1&quot; at %2 is none that the table has</source>
+        <translation>uma acuidade guarda-se sem ser usada: &quot;%1&quot; em %2 não é nenhuma das que a tabela tem</translation>
+    </message>
+    <message>
+        <source>there is no subjective refraction of %1; what is here is no prescription</source>
+        <translation>não há refração subjetiva de %1; o que está aqui não é uma prescrição</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; cannot be a patient id: at most 64 characters, no backslash</source>
+        <translation>&quot;%1&quot; não pode ser um código de paciente: no máximo 64 caracteres, sem barra invertida</translation>
+    </message>
+    <message>
+        <source>the person &quot;%1&quot; stands in line %2 already; give each row a code of its own</source>
+        <translation>a pessoa &quot;%1&quot; já está na linha %2; dê a cada linha da tabela um código próprio</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not a number; write it as -1.25</source>
+        <translation>&quot;%1&quot; não é um número; escreva-o como -1.25</translation>
+    </message>
+    <message>
+        <source>%1 is outside -%2 to %2</source>
+        <translation>%1 está fora de -%2 a %2</translation>
+    </message>
+    <message>
+        <source>%1 is finer than a thousandth; round it</source>
+        <translation>%1 é mais fino do que um milésimo; arredonde-o</translation>
+    </message>
+    <message>
+        <source>%1 of %2 stays here: it names people or is in their own words</source>
+        <translation>%1 de %2 fica aqui: indica pessoas ou está nas palavras delas</translation>
+    </message>
+    <message>
+        <source>the eye is &quot;%1&quot;; right or left is wanted</source>
+        <translation>o olho é &quot;%1&quot;; espera-se right ou left</translation>
+    </message>
+    <message>
+        <source>there is a second lens for the %1 eye; a resource for each purpose is understood, with one lens an eye</source>
+        <translation>há uma segunda lente para o olho %1; entende-se um recurso por uso, com uma lente por olho</translation>
+    </message>
+    <message>
+        <source>%1 is &quot;%2&quot;; a number without quotes is wanted, as -1.25</source>
+        <translation>%1 é &quot;%2&quot;; espera-se um número sem aspas, como -1.25</translation>
+    </message>
+    <message>
+        <source>the sphere of the %1 eye is not stated; that is not zero: write 0.00 for plano, or balance, artificial, blind or not measured as the note</source>
+        <translation>a esfera do olho %1 não está indicada; isso não é zero: escreva 0.00 para plano, ou balance, artificial, blind ou not measured como nota</translation>
+    </message>
+    <message>
+        <source>axis %1 is not a whole number of degrees</source>
+        <translation>o eixo %1 não é um número inteiro de graus</translation>
+    </message>
+    <message>
+        <source>prism is a list of amounts and bases</source>
+        <translation>prism é uma lista de valores e bases</translation>
+    </message>
+    <message>
+        <source>the prism %1 is below zero; turn its base instead</source>
+        <translation>o prisma %1 está abaixo de zero; inverta antes a base</translation>
+    </message>
+    <message>
+        <source>the base is &quot;%1&quot;; up, down, in or out is wanted</source>
+        <translation>a base é &quot;%1&quot;; espera-se up, down, in ou out</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; inside a prism is not used</source>
+        <translation>&quot;%1&quot; dentro de um prisma não se usa</translation>
+    </message>
+    <message>
+        <source>the product is not coded as lens or contact; it is read as a spectacle lens</source>
+        <translation>o produto não está codificado como lens nem contact; lê-se como lente de óculos</translation>
+    </message>
+    <message>
+        <source>axis %1 of %2 leaves as %3: FHIR takes whole degrees</source>
+        <translation>o eixo %1 de %2 sai como %3: FHIR aceita graus inteiros</translation>
+    </message>
+    <message>
+        <source>%1 may change what the prescription means, and is not understood; ask for it without</source>
+        <translation>%1 pode mudar o sentido da prescrição e não se entende; peça-a sem isso</translation>
+    </message>
+    <message>
+        <source>the status is &quot;%1&quot;; active is wanted</source>
+        <translation>o estado é &quot;%1&quot;; espera-se active</translation>
+    </message>
+    <message>
+        <source>meta.%1 is left out: it belongs to the sender&apos;s copy</source>
+        <translation>meta.%1 fica de fora: pertence à cópia do remetente</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no whole date; how old the prescription is stays open</source>
+        <translation>&quot;%1&quot; não é uma data completa; a idade da prescrição fica em aberto</translation>
+    </message>
+    <message>
+        <source>the narrative is left out: it repeats what is coded</source>
+        <translation>a narrativa fica de fora: repete o que está codificado</translation>
+    </message>
+    <message>
+        <source>the resource %1 is left out: only VisionPrescription and its measures are read</source>
+        <translation>o recurso %1 fica de fora: só se leem VisionPrescription e as suas medidas</translation>
+    </message>
+    <message>
+        <source>of an observation left out: %1</source>
+        <translation>de uma observação fica de fora: %1</translation>
+    </message>
+    <message>
+        <source>the observation %1 of %2 is left out: it was entered in error</source>
+        <translation>a observação %1 de %2 fica de fora: foi inscrita por engano</translation>
+    </message>
+    <message>
+        <source>the observation %1 of %2 is left out: its code is not known here</source>
+        <translation>a observação %1 de %2 fica de fora: o seu código não se conhece aqui</translation>
+    </message>
+    <message>
+        <source>the observation %1 of %2 is left out: something in it may change its meaning</source>
+        <translation>a observação %1 de %2 fica de fora: algo nela pode mudar-lhe o sentido</translation>
+    </message>
+    <message>
+        <source>a measure without a code is left out: &quot;%1&quot;</source>
+        <translation>uma medida sem código fica de fora: &quot;%1&quot;</translation>
+    </message>
+    <message>
+        <source>this is XML; ask for the same in JSON (application/fhir+json)</source>
+        <translation>isto é XML; peça o mesmo em JSON (application/fhir+json)</translation>
+    </message>
+    <message>
+        <source>this is no resource of FHIR: resourceType is missing</source>
+        <translation>isto não é um recurso de FHIR: falta resourceType</translation>
+    </message>
+    <message>
+        <source>of the Bundle left out: %1; it belongs to the sender&apos;s envelope</source>
+        <translation>do Bundle fica de fora: %1; pertence ao envelope do remetente</translation>
+    </message>
+    <message>
+        <source>there is no prescription for spectacles to take in here</source>
+        <translation>não há aqui prescrição de óculos a receber</translation>
+    </message>
+    <message>
+        <source>the prescription of %1 is left out: it is for contact lenses, whose powers and curves are no spectacles&apos;</source>
+        <translation>a prescrição de %1 fica de fora: é para lentes de contacto, cujas potências e curvas não são as de óculos</translation>
+    </message>
+    <message>
+        <source>the prescription of %1 is left out: its status is %2</source>
+        <translation>a prescrição de %1 fica de fora: o seu estado é %2</translation>
+    </message>
+    <message>
+        <source>kept without being used: %1</source>
+        <translation>guardado sem ser usado: %1</translation>
+    </message>
+    <message>
+        <source>the observation %1 of %2 is left out: no prescription of theirs is taken in</source>
+        <translation>a observação %1 de %2 fica de fora: não se recebe nenhuma prescrição dessa pessoa</translation>
+    </message>
+    <message>
+        <source>the column fhir.%1 of %2 is left out: its cell is no JSON</source>
+        <translation>a coluna fhir.%1 de %2 fica de fora: a célula não é JSON</translation>
+    </message>
+    <message>
+        <source>each line is one object, as {&quot;person&quot;:&quot;0042&quot;,…}</source>
+        <translation>cada linha é um objeto, como {&quot;person&quot;:&quot;0042&quot;,…}</translation>
+    </message>
+    <message>
+        <source>nothing stands in it; each line is one object, as {&quot;person&quot;:&quot;0042&quot;,…}</source>
+        <translation>não contém nada; cada linha é um objeto, como {&quot;person&quot;:&quot;0042&quot;,…}</translation>
+    </message>
+    <message>
+        <source>the value has ended here, “%1” is too much</source>
+        <translation>o valor terminou aqui, «%1» está a mais</translation>
+    </message>
+    <message>
+        <source>more than %1 levels lie inside one another</source>
+        <translation>há mais de %1 níveis uns dentro dos outros</translation>
+    </message>
+    <message>
+        <source>a comma or } belongs here</source>
+        <translation>falta aqui uma vírgula ou }</translation>
+    </message>
+    <message>
+        <source>a comma or ] belongs here</source>
+        <translation>falta aqui uma vírgula ou ]</translation>
+    </message>
+    <message>
+        <source>a name in quotes belongs here</source>
+        <translation>falta aqui um nome entre aspas</translation>
+    </message>
+    <message>
+        <source>a colon belongs here</source>
+        <translation>faltam aqui dois pontos</translation>
+    </message>
+    <message>
+        <source>“%1” stands twice in one object; keep one</source>
+        <translation>«%1» está duas vezes num objeto; deixe um</translation>
+    </message>
+    <message>
+        <source>this quote is never closed</source>
+        <translation>estas aspas nunca se fecham</translation>
+    </message>
+    <message>
+        <source>a line end or tab stands inside a text; write \n or \t</source>
+        <translation>há um fim de linha ou tabulação dentro de um texto; escreva \n ou \t</translation>
+    </message>
+    <message>
+        <source>“\%1” is no escape of JSON</source>
+        <translation>«\%1» não é uma sequência de escape de JSON</translation>
+    </message>
+    <message>
+        <source>half of a character stands here alone</source>
+        <translation>está aqui sozinha metade de um carácter</translation>
+    </message>
+    <message>
+        <source>four hexadecimal digits belong here</source>
+        <translation>faltam aqui quatro algarismos hexadecimais</translation>
+    </message>
+    <message>
+        <source>this is no number of JSON; write it as -1.25 or 0.5</source>
+        <translation>isto não é um número de JSON; escreva-o como -1.25 ou 0.5</translation>
+    </message>
+    <message>
+        <source>the text ends where a value belongs</source>
+        <translation>o texto termina onde falta um valor</translation>
+    </message>
+    <message>
+        <source>“%1” is no value of JSON</source>
+        <translation>«%1» não é um valor de JSON</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; has the other decimal mark than the map says</source>
+        <translation>&quot;%1&quot; tem o outro separador decimal, não o que o mapa indica</translation>
+    </message>
+    <message>
+        <source>the map names a column &quot;%1&quot; that the table does not have</source>
+        <translation>o mapa indica uma coluna &quot;%1&quot; que a tabela não tem</translation>
+    </message>
+    <message>
+        <source>no column is understood as %1; a map can say which one is, as in: %2</source>
+        <translation>nenhuma coluna se entende como %1; um mapa pode dizer qual é, como em: %2</translation>
+    </message>
+    <message>
+        <source>the column &quot;%1&quot; stands in the table twice; delete or rename one</source>
+        <translation>a coluna &quot;%1&quot; está duas vezes na tabela; apague uma ou mude-lhe o nome</translation>
+    </message>
+    <message>
+        <source>the column &quot;%1&quot; is not known; it is kept but not used</source>
+        <translation>a coluna &quot;%1&quot; não se conhece; guarda-se mas não se usa</translation>
+    </message>
+    <message>
+        <source>the table is empty; its first line names the columns: %1</source>
+        <translation>a tabela está vazia; a primeira linha indica as colunas: %1</translation>
+    </message>
+    <message>
+        <source>the row has %1 cells, the header %2; put a cell that holds the separator in quotes</source>
+        <translation>a linha tem %1 células, o cabeçalho %2; ponha entre aspas a célula que contém o separador</translation>
+    </message>
+    <message>
+        <source>%1 spheres have no sign; if this table leaves the plus out, a map says so: %2</source>
+        <translation>%1 esferas não têm sinal; se esta tabela omite o mais, um mapa di-lo: %2</translation>
+    </message>
+    <message>
+        <source>%1 cylinders have no sign; ask whoever made the table, then a map says so: %2</source>
+        <translation>%1 cilindros não têm sinal; pergunte a quem fez a tabela, e depois um mapa di-lo: %2</translation>
+    </message>
+    <message>
+        <source>a record ends with CR LF; this one does not</source>
+        <translation>um registo termina com CR LF; este não</translation>
+    </message>
+    <message>
+        <source>a character here is not plain ASCII</source>
+        <translation>um carácter aqui não é ASCII simples</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no record; write LABEL=value</source>
+        <translation>&quot;%1&quot; não é um registo; escreva LABEL=value</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no label: capitals and digits, at most 8</source>
+        <translation>&quot;%1&quot; não é uma etiqueta: maiúsculas e algarismos, no máximo 8</translation>
+    </message>
+    <message>
+        <source>the record %1 is passed over</source>
+        <translation>salta-se o registo %1</translation>
+    </message>
+    <message>
+        <source>the record %1 stands twice</source>
+        <translation>o registo %1 está duas vezes</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not what belongs here</source>
+        <translation>&quot;%1&quot; não é o que deve estar aqui</translation>
+    </message>
+    <message>
+        <source>DO is &quot;%1&quot;; a pair, B, is wanted</source>
+        <translation>DO é &quot;%1&quot;; espera-se um par, B</translation>
+    </message>
+    <message>
+        <source>the record SPH is missing</source>
+        <translation>falta o registo SPH</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; cannot be written in plain letters; it leaves as &quot;%2&quot;</source>
+        <translation>&quot;%1&quot; não se pode escrever em letras simples; sai como &quot;%2&quot;</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; cannot stand in an order: plain letters and digits, at most 80, without ; = , ?</source>
+        <translation>&quot;%1&quot; não pode estar numa encomenda: letras simples e algarismos, no máximo 80, sem ; = , ?</translation>
+    </message>
+    <message>
+        <source>the eyes are written in two cylinder forms; both leave with minus cylinders</source>
+        <translation>os olhos estão escritos em duas formas de cilindro; ambos saem com cilindros negativos</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no line of a map; write heading = column</source>
+        <translation>&quot;%1&quot; não é uma linha de um mapa; escreva título = coluna</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is nothing a column can be: write right sphere (cylinder, axis, prism, base; left), a column of the prescription table, or - to leave it</source>
+        <translation>&quot;%1&quot; não é nada que uma coluna possa ser: escreva right sphere (cylinder, axis, prism, base; left), uma coluna da tabela de prescrições, ou - para a deixar</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no separator; write , or ; or | or tab</source>
+        <translation>&quot;%1&quot; não é um separador; escreva , ou ; ou | ou tab</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not plus or minus</source>
+        <translation>&quot;%1&quot; não é plus nem minus</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not point or comma</source>
+        <translation>&quot;%1&quot; não é point nem comma</translation>
+    </message>
+    <message>
+        <source>there are entries in this ledger already; nothing was written; take them over with `quarterstep import`, or name an empty ledger</source>
+        <translation>já há inscrições neste registo; nada foi escrito; importe-as com `quarterstep import`, ou indique um registo vazio</translation>
+    </message>
+    <message>
+        <source>this ledger was opened for reading only</source>
+        <translation>este registo foi aberto só para leitura</translation>
+    </message>
+    <message>
+        <source>this ledger was last written at another place; if it moved here for good, say so first, and do not use the other copy any more</source>
+        <translation>este registo foi escrito pela última vez noutro lugar; se mudou para aqui de vez, diga-o primeiro, e não use mais a outra cópia</translation>
+    </message>
+    <message>
+        <source>something was posted meanwhile; nothing was written; look again and repeat</source>
+        <translation>entretanto inscreveu-se algo; nada foi escrito; veja de novo e repita</translation>
+    </message>
+    <message>
+        <source>the ledger is empty; nothing happened yet</source>
+        <translation>o registo está vazio; ainda nada aconteceu</translation>
+    </message>
+    <message>
+        <source>the person is forgotten, but another program reads the ledger and old text stays in its journal; close it there and repeat</source>
+        <translation>a pessoa está esquecida, mas outro programa lê o registo e texto antigo fica no seu diário; feche-o lá e repita</translation>
+    </message>
+    <message>
+        <source>an entry of this ledger cannot be read; check the chain and put back the latest copy of the camp folder</source>
+        <translation>uma inscrição deste registo não se pode ler; verifique a cadeia e reponha a última cópia da pasta de acampamento</translation>
+    </message>
+    <message>
+        <source>the disk failed while the entry was written (%1); close the camp, open it again and look whether the entry is there before you repeat it</source>
+        <translation>o disco falhou enquanto se escrevia a inscrição (%1); feche o acampamento, abra-o de novo e veja se a inscrição lá está antes de a repetir</translation>
+    </message>
+    <message>
+        <source>the connection to the shared ledger was lost while the entry was written (%1); open the camp again and look whether the entry is there before you repeat it</source>
+        <translation>a ligação ao registo partilhado perdeu-se enquanto se escrevia a inscrição (%1); abra de novo o acampamento e veja se a inscrição lá está antes de a repetir</translation>
+    </message>
+    <message>
+        <source>line %1 has %2 left, %3 asked for; nothing was written</source>
+        <translation>à linha %1 restam %2, pediram-se %3; nada foi escrito</translation>
+    </message>
+    <message>
+        <source>line %1 has %2 available, %3 held and %4 in quarantine, too few for this; nothing was written</source>
+        <translation>a linha %1 tem %2 disponíveis, %3 reservados e %4 em quarentena, poucos para isto; nada foi escrito</translation>
+    </message>
+    <message>
+        <source>entry %1 was taken back already</source>
+        <translation>a inscrição %1 já foi desfeita</translation>
+    </message>
+    <message>
+        <source>entry %1 takes back another one and cannot be taken back itself; enter what happened anew</source>
+        <translation>a inscrição %1 desfaz outra e não se pode desfazer; inscreva de novo o que aconteceu</translation>
+    </message>
+    <message>
+        <source>entry %1 is “%2” and stays; a wrong count is put right by counting</source>
+        <translation>a inscrição %1 é «%2» e fica; uma contagem errada corrige-se contando</translation>
+    </message>
+    <message>
+        <source>entry %1 of this ledger is not as it was written: %2; nothing was taken over</source>
+        <translation>a inscrição %1 deste registo não está como foi escrita: %2; nada foi importado</translation>
+    </message>
+    <message>
+        <source>station %1 has two entries number %2, %3 here and %4 there: its folder was copied and both copies went on as the same station; nothing was taken over, both files are as they were; count the stock of one and enter the difference</source>
+        <translation>o posto %1 tem duas inscrições número %2, %3 aqui e %4 lá: a sua pasta foi copiada e as duas cópias continuaram como o mesmo posto; nada foi importado, os dois ficheiros estão como estavam; conte o stock de um e inscreva a diferença</translation>
+    </message>
+    <message>
+        <source>entry %1 is in both ledgers with another content; one of them was changed; nothing was taken over</source>
+        <translation>a inscrição %1 está nos dois registos com conteúdo diferente; um deles foi alterado; nada foi importado</translation>
+    </message>
+    <message>
+        <source>an entry of this ledger cannot be read; nothing was taken over</source>
+        <translation>uma inscrição deste registo não se pode ler; nada foi importado</translation>
+    </message>
+    <message>
+        <source>entries %1 and %2 take back the same entry %3; nothing was taken over</source>
+        <translation>as inscrições %1 e %2 desfazem a mesma inscrição %3; nada foi importado</translation>
+    </message>
+    <message>
+        <source>entry %1 takes back %2, which is in neither ledger; merge the ledger that has it first</source>
+        <translation>a inscrição %1 desfaz %2, que não está em nenhum dos registos; junte primeiro o registo que a tem</translation>
+    </message>
+    <message>
+        <source>line %1 of %2 would go below zero: entries %3 and %4 took the same pieces; nothing was taken over; count the stock there and enter the difference first</source>
+        <translation>a linha %1 de %2 ficaria abaixo de zero: as inscrições %3 e %4 levaram as mesmas peças; nada foi importado; conte lá o stock e inscreva primeiro a diferença</translation>
+    </message>
+    <message>
+        <source>entries of this very station came from a copy of its folder; do not use that copy any more</source>
+        <translation>inscrições deste mesmo posto vieram de uma cópia da sua pasta; não use mais essa cópia</translation>
+    </message>
+    <message>
+        <source>%1 has entries of %2 stations: its folder was copied and both were used; count its stock, since both began with the same pieces</source>
+        <translation>%1 tem inscrições de %2 postos: a sua pasta foi copiada e as duas foram usadas; conte o stock, pois ambas começaram com as mesmas peças</translation>
+    </message>
+    <message>
+        <source>this is a database of another program, not a ledger; name another file in the key ledger of stock.yaml</source>
+        <translation>isto é uma base de dados de outro programa, não um registo; indique outro ficheiro na chave ledger de stock.yaml</translation>
+    </message>
+    <message>
+        <source>the head of this ledger is damaged (form %1); put back the latest copy of the camp folder</source>
+        <translation>o cabeçalho deste registo está danificado (forma %1); reponha a última cópia da pasta de acampamento</translation>
+    </message>
+    <message>
+        <source>this ledger was made by a newer version (form %1, known here up to %2); update this program</source>
+        <translation>este registo foi feito por uma versão mais nova (forma %1, aqui conhecem-se até %2); atualize este programa</translation>
+    </message>
+    <message>
+        <source>a rule of this ledger is missing or damaged (%1); put back the latest copy of the camp folder</source>
+        <translation>uma regra deste registo falta ou está danificada (%1); reponha a última cópia da pasta de acampamento</translation>
+    </message>
+    <message>
+        <source>a ledger file cannot be kept safely on a network share; keep the camp folder on this machine, or share a PostgreSQL ledger between stations</source>
+        <translation>um ficheiro de registo não se guarda em segurança numa partilha de rede; guarde a pasta de acampamento nesta máquina, ou partilhe um registo PostgreSQL entre postos</translation>
+    </message>
+    <message>
+        <source>there is no ledger in this database yet; the keeper sets it up once with `quarterstep stock --set-up`</source>
+        <translation>ainda não há registo nesta base de dados; o responsável prepara-o uma vez com `quarterstep stock --set-up`</translation>
+    </message>
+    <message>
+        <source>this database holds something else, not a ledger; name another one in the key ledger of stock.yaml</source>
+        <translation>esta base de dados contém outra coisa, não um registo; indique outra na chave ledger de stock.yaml</translation>
+    </message>
+    <message>
+        <source>the database refuses to write safely; nothing was opened</source>
+        <translation>a base de dados recusa escrever em segurança; nada foi aberto</translation>
+    </message>
+    <message>
+        <source>the client library of the server is missing; install %1</source>
+        <translation>falta a biblioteca de cliente do servidor; instale %1</translation>
+    </message>
+    <message>
+        <source>the file was replaced, but the disk does not say that this will last: %1</source>
+        <translation>o ficheiro foi substituído, mas o disco não garante que isso dure: %1</translation>
+    </message>
+    <message>
+        <source>another program is writing in this folder; wait a moment and repeat</source>
+        <translation>outro programa está a escrever nesta pasta; espere um momento e repita</translation>
+    </message>
+    <message>
+        <source>the folder cannot be locked: %1; check its name and rights</source>
+        <translation>a pasta não se pode bloquear: %1; veja o nome e as permissões</translation>
+    </message>
+    <message>
+        <source>this is not the address of a shared ledger (%1); write postgresql://LOGIN@HOST:PORT/DATABASE</source>
+        <translation>isto não é o endereço de um registo partilhado (%1); escreva postgresql://LOGIN@HOST:PORT/DATABASE</translation>
+    </message>
+    <message>
+        <source>a password stands in the address, and stock.yaml is carried about and copied; write it to ~/.pgpass (read by you alone) and take it out of the address</source>
+        <translation>há uma palavra-passe no endereço, e stock.yaml leva-se e copia-se; escreva-a em ~/.pgpass (lido só por si) e tire-a do endereço</translation>
+    </message>
+    <message>
+        <source>there is a ledger in this database already; nothing was changed</source>
+        <translation>já há um registo nesta base de dados; nada foi alterado</translation>
+    </message>
+    <message>
+        <source>this file system cannot keep a ledger safely (no shared memory beside the file); keep the camp folder on another disk</source>
+        <translation>este sistema de ficheiros não guarda um registo em segurança (sem memória partilhada junto do ficheiro); guarde a pasta de acampamento noutro disco</translation>
+    </message>
+    <message>
+        <source>this is not a file; name another one in the key ledger of stock.yaml</source>
+        <translation>isto não é um ficheiro; indique outro na chave ledger de stock.yaml</translation>
+    </message>
+    <message>
+        <source>this ledger was not closed and its folder cannot be written to; copy the whole folder to a place that can, and open it there</source>
+        <translation>este registo não foi fechado e não se pode escrever na sua pasta; copie a pasta inteira para um lugar onde se possa, e abra-o lá</translation>
+    </message>
+    <message>
+        <source>the ledger file was moved, removed or replaced while it was open; nothing was written; close the camp and open it again</source>
+        <translation>o ficheiro do registo foi movido, apagado ou substituído enquanto estava aberto; nada foi escrito; feche o acampamento e abra-o de novo</translation>
+    </message>
+    <message>
+        <source>this ledger names no station of its own; put back the latest copy</source>
+        <translation>este registo não indica um posto próprio; reponha a última cópia</translation>
+    </message>
+    <message>
+        <source>the ledger cannot be made: %1; check the rights of the folder</source>
+        <translation>o registo não se pode criar: %1; veja as permissões da pasta</translation>
+    </message>
+    <message>
+        <source>the ledger cannot be opened for writing here; check the rights of the file and its folder</source>
+        <translation>o registo não se pode abrir aqui para escrita; veja as permissões do ficheiro e da sua pasta</translation>
+    </message>
+    <message>
+        <source>the disk is full; nothing was written; make room and repeat</source>
+        <translation>o disco está cheio; nada foi escrito; liberte espaço e repita</translation>
+    </message>
+    <message>
+        <source>this is not a ledger, or it is damaged (%1); put back the latest copy of the camp folder</source>
+        <translation>isto não é um registo, ou está danificado (%1); reponha a última cópia da pasta de acampamento</translation>
+    </message>
+    <message>
+        <source>the ledger failed: %1 (code %2); nothing was written</source>
+        <translation>o registo falhou: %1 (código %2); nada foi escrito</translation>
+    </message>
+    <message>
+        <source>another program holds the ledger; nothing was written; close it there and repeat</source>
+        <translation>outro programa ocupa o registo; nada foi escrito; feche-o lá e repita</translation>
+    </message>
+    <message>
+        <source>the shared ledger cannot be reached (%1); nothing was written; check the network and the server, then repeat</source>
+        <translation>o registo partilhado não responde (%1); nada foi escrito; veja a rede e o servidor, depois repita</translation>
+    </message>
+    <message>
+        <source>the connection to the shared ledger was lost (%1); nothing was written; check the network and the server, then repeat</source>
+        <translation>a ligação ao registo partilhado perdeu-se (%1); nada foi escrito; veja a rede e o servidor, depois repita</translation>
+    </message>
+    <message>
+        <source>the shared ledger does not allow this login to do that (%1); nothing was written; ask the keeper</source>
+        <translation>o registo partilhado não permite isso a este utilizador (%1); nada foi escrito; fale com o responsável</translation>
+    </message>
+    <message>
+        <source>the file cannot be read</source>
+        <translation>o ficheiro não se pode ler</translation>
+    </message>
+    <message>
+        <source>this is a link or a device; only a plain file can be kept up to date; put the file itself into the camp folder</source>
+        <translation>isto é uma ligação ou um dispositivo; só um ficheiro simples se pode manter atualizado; ponha o próprio ficheiro na pasta de acampamento</translation>
+    </message>
+    <message>
+        <source>the file was written after entry %1 of another ledger; a new ledger begins with the counts of the file</source>
+        <translation>o ficheiro foi escrito depois da inscrição %1 de outro registo; um registo novo começa com os números do ficheiro</translation>
+    </message>
+    <message>
+        <source>the file was written after entry %1, but the ledger ends at %2; is the ledger an older copy? Counts that differ are shown as edited</source>
+        <translation>o ficheiro foi escrito depois da inscrição %1, mas o registo termina em %2; será o registo uma cópia mais antiga? Os números que diferem mostram-se como editados</translation>
+    </message>
+    <message>
+        <source>the ledger had nothing of the site %1; its lines begin with the counts of the file</source>
+        <translation>o registo não tinha nada do local %1; as suas linhas começam com os números do ficheiro</translation>
+    </message>
+    <message>
+        <source>line %1 is new in the file and begins with %2 on hand</source>
+        <translation>a linha %1 é nova no ficheiro e começa com %2 em stock</translation>
+    </message>
+    <message>
+        <source>line %1 is not in the file any more, and the ledger has %2 of it on hand; put the line back, or count it as 0 first</source>
+        <translation>a linha %1 já não está no ficheiro, e o registo tem %2 dela em stock; reponha a linha, ou conte-a primeiro como 0</translation>
+    </message>
+    <message>
+        <source>write the first and the last age, for example [40, 44]</source>
+        <translation>escreva a primeira e a última idade, por exemplo [40, 44]</translation>
+    </message>
+    <message>
+        <source>ages and values rise, and bands do not overlap</source>
+        <translation>as idades e os valores sobem, e as faixas não se sobrepõem</translation>
+    </message>
+    <message>
+        <source>write the rows as a list: [{ages: [40, 44], value: 0.65}, …]</source>
+        <translation>escreva as linhas como lista: [{ages: [40, 44], value: 0.65}, …]</translation>
+    </message>
+    <message>
+        <source>this is not a file of age tables of this program; the first key should read format: %1</source>
+        <translation>isto não é um ficheiro de tabelas de idades deste programa; a primeira chave deve ser format: %1</translation>
+    </message>
+    <message>
+        <source>`tables` is a list; begin each table with a dash</source>
+        <translation>`tables` é uma lista; comece cada tabela com um traço</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not a name here; write one of %2</source>
+        <translation>&quot;%1&quot; não é um nome aqui; escreva um de %2</translation>
+    </message>
+    <message>
+        <source>write a list: one name, value and source a line</source>
+        <translation>escreva uma lista: um nome, valor e fonte por linha</translation>
+    </message>
+    <message>
+        <source>this is not an audit file of this program; the first key should read format: %1</source>
+        <translation>isto não é um ficheiro de auditoria deste programa; a primeira chave deve ser format: %1</translation>
+    </message>
+    <message>
+        <source>these priors say that more than one hand-over in ten holds a slip; make them smaller</source>
+        <translation>estas probabilidades prévias dizem que mais de uma entrega em dez tem um lapso; diminua-as</translation>
+    </message>
+    <message>
+        <source>the column &quot;%1&quot; is missing; needed are lot, row, right and left</source>
+        <translation>falta a coluna &quot;%1&quot;; precisas são lot, row, right e left</translation>
+    </message>
+    <message>
+        <source>the row names no lot; keep the column as it was printed</source>
+        <translation>a linha não indica lote; deixe a coluna como foi impressa</translation>
+    </message>
+    <message>
+        <source>row %1 of this lot stands in the table twice; keep one</source>
+        <translation>a linha %1 deste lote está duas vezes na tabela; deixe uma</translation>
+    </message>
+    <message>
+        <source>“%1” is no reading of a focimeter; write sphere, cylinder and axis</source>
+        <translation>«%1» não é uma leitura de um focímetro; escreva esfera, cilindro e eixo</translation>
+    </message>
+    <message>
+        <source>the row says not-found and has a reading; delete one of the two</source>
+        <translation>a linha diz not-found e tem uma leitura; apague uma das duas</translation>
+    </message>
+    <message>
+        <source>the row says read and has no reading; write both lenses or not-found</source>
+        <translation>a linha diz read e não tem leitura; escreva as duas lentes ou not-found</translation>
+    </message>
+    <message>
+        <source>“%1” is not an outcome; write read or not-found</source>
+        <translation>«%1» não é um resultado; escreva read ou not-found</translation>
+    </message>
+    <message>
+        <source>a pair is read in both lenses; write this one too</source>
+        <translation>uns óculos leem-se nas duas lentes; escreva também esta</translation>
+    </message>
+    <message>
+        <source>the format is &quot;%1&quot;, not &quot;%2&quot;</source>
+        <translation>o formato é &quot;%1&quot;, não &quot;%2&quot;</translation>
+    </message>
+    <message>
+        <source>the limits must rise: fits, then caution, then trial</source>
+        <translation>os limites devem subir: fits, depois caution, depois trial</translation>
+    </message>
+    <message>
+        <source>a limit is missing here; write fits, caution or trial</source>
+        <translation>falta aqui um limite; escreva fits, caution ou trial</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; means nothing for this criterion; delete it</source>
+        <translation>&quot;%1&quot; não significa nada para este critério; apague-o</translation>
+    </message>
+    <message>
+        <source>write the steps as a list: [{up to: 0.50, fits: 7}, …]</source>
+        <translation>escreva os passos como lista: [{up to: 0.50, fits: 7}, …]</translation>
+    </message>
+    <message>
+        <source>the steps must rise; put the smaller cylinder first</source>
+        <translation>os passos devem subir; ponha primeiro o cilindro menor</translation>
+    </message>
+    <message>
+        <source>say where the limit comes from, or write: common practice</source>
+        <translation>diga de onde vem o limite, ou escreva: common practice</translation>
+    </message>
+    <message>
+        <source>shown only means no limits; keep one of the two</source>
+        <translation>shown only quer dizer sem limites; deixe um dos dois</translation>
+    </message>
+    <message>
+        <source>a quote stands inside a cell; put the whole cell in quotes and double it</source>
+        <translation>há aspas dentro de uma célula; ponha a célula inteira entre aspas e duplique-as</translation>
+    </message>
+    <message>
+        <source>a lone carriage return ends the line here; save the table with LF or CRLF line ends</source>
+        <translation>um retorno de carro sozinho termina aqui a linha; guarde a tabela com fins de linha LF ou CRLF</translation>
+    </message>
+    <message>
+        <source>this quote is never closed; close it before the next comma</source>
+        <translation>estas aspas nunca se fecham; feche-as antes da vírgula seguinte</translation>
+    </message>
+    <message>
+        <source>there is text behind the closing quote; move it inside, or double the quote</source>
+        <translation>há texto depois das aspas finais; ponha-o dentro, ou duplique as aspas</translation>
+    </message>
+    <message>
+        <source>the column &quot;%1&quot; is missing; needed are person and name</source>
+        <translation>falta a coluna &quot;%1&quot;; precisas são person e name</translation>
+    </message>
+    <message>
+        <source>the row names no person</source>
+        <translation>a linha não indica pessoa</translation>
+    </message>
+    <message>
+        <source>%1 stands here twice, first in row %2</source>
+        <translation>%1 está aqui duas vezes, primeiro na linha %2</translation>
+    </message>
+    <message>
+        <source>no name stands here; to erase one, use `quarterstep forget`</source>
+        <translation>não há nome aqui; para apagar um, use `quarterstep forget`</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not a number; write one from %2 to %3</source>
+        <translation>&quot;%1&quot; não é um número; escreva um de %2 a %3</translation>
+    </message>
+    <message>
+        <source>%1 is outside %2 to %3</source>
+        <translation>%1 está fora de %2 a %3</translation>
+    </message>
+    <message>
+        <source>a number is missing; write one from %1 to %2</source>
+        <translation>falta um número; escreva um de %1 a %2</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; has a decimal comma; in this file write %2</source>
+        <translation>&quot;%1&quot; tem vírgula decimal; neste ficheiro escreva %2</translation>
+    </message>
+    <message>
+        <source>%1 is below zero; write 0 or more</source>
+        <translation>%1 está abaixo de zero; escreva 0 ou mais</translation>
+    </message>
+    <message>
+        <source>write %1 without a sign</source>
+        <translation>escreva %1 sem sinal</translation>
+    </message>
+    <message>
+        <source>%1 is not a whole number; write digits only</source>
+        <translation>%1 não é um número inteiro; escreva só algarismos</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not a whole number; write digits only, for example 14</source>
+        <translation>&quot;%1&quot; não é um número inteiro; escreva só algarismos, por exemplo 14</translation>
+    </message>
+    <message>
+        <source>a whole number is missing; write one from %1 to %2</source>
+        <translation>falta um número inteiro; escreva um de %1 a %2</translation>
+    </message>
+    <message>
+        <source>%1 begins with a zero, which some programs read as another number; write %2</source>
+        <translation>%1 começa com um zero, que alguns programas leem como outro número; escreva %2</translation>
+    </message>
+    <message>
+        <source>%1 has more than three decimals; round it</source>
+        <translation>%1 tem mais de três casas decimais; arredonde-o</translation>
+    </message>
+    <message>
+        <source>the columns are not separated by commas; save the table with commas</source>
+        <translation>as colunas não estão separadas por vírgulas; guarde a tabela com vírgulas</translation>
+    </message>
+    <message>
+        <source>the column &quot;%1&quot; is missing; person, right and left are needed</source>
+        <translation>falta a coluna &quot;%1&quot;; precisas são person, right e left</translation>
+    </message>
+    <message>
+        <source>this column has no name; write one</source>
+        <translation>esta coluna não tem nome; escreva um</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; does not say which acuity; write one of: %2</source>
+        <translation>&quot;%1&quot; não diz que acuidade; escreva uma de: %2</translation>
+    </message>
+    <message>
+        <source>the column &quot;%1&quot; is not known and not used; did you mean &quot;%2&quot;?</source>
+        <translation>a coluna &quot;%1&quot; não se conhece nem se usa; queria dizer &quot;%2&quot;?</translation>
+    </message>
+    <message>
+        <source>the row ends after %1 cells, the header has %2; add the missing commas</source>
+        <translation>a linha termina após %1 células, o cabeçalho tem %2; junte as vírgulas que faltam</translation>
+    </message>
+    <message>
+        <source>the row has %1 cells, the header %2; put a cell that holds a comma in quotes</source>
+        <translation>a linha tem %1 células, o cabeçalho %2; ponha entre aspas a célula que contém uma vírgula</translation>
+    </message>
+    <message>
+        <source>line %1 stands here twice, first in row %2; write one row with the whole number</source>
+        <translation>a linha de stock %1 está aqui duas vezes, primeiro na linha %2 da tabela; escreva uma só, com o número total</translation>
+    </message>
+    <message>
+        <source>“%1” is not a cause; write one of %2</source>
+        <translation>«%1» não é uma causa; escreva uma de %2</translation>
+    </message>
+    <message>
+        <source>the column &quot;%1&quot; is missing; needed are line and quantity</source>
+        <translation>falta a coluna &quot;%1&quot;; precisas são line e quantity</translation>
+    </message>
+    <message>
+        <source>the row names no line</source>
+        <translation>a linha da tabela não indica linha de stock</translation>
+    </message>
+    <message>
+        <source>write format: %1</source>
+        <translation>escreva format: %1</translation>
+    </message>
+    <message>
+        <source>lines is a list, one item with line and quantity each</source>
+        <translation>lines é uma lista, cada elemento com line e quantity</translation>
+    </message>
+    <message>
+        <source>one scanned line a row; a table begins with a row that names its columns: line,quantity</source>
+        <translation>uma linha de stock lida por cada linha da tabela; uma tabela começa com uma linha que indica as colunas: line,quantity</translation>
+    </message>
+    <message>
+        <source>the column &quot;%1&quot; is missing; needed are person, eye and reading, or sphere, cylinder and axis in place of reading</source>
+        <translation>falta a coluna &quot;%1&quot;; precisas são person, eye e reading, ou sphere, cylinder e axis em vez de reading</translation>
+    </message>
+    <message>
+        <source>write each reading once: in the column reading, or in sphere, cylinder, axis</source>
+        <translation>escreva cada leitura uma só vez: na coluna reading, ou em sphere, cylinder, axis</translation>
+    </message>
+    <message>
+        <source>the row has no person; write the code of the person</source>
+        <translation>a linha não tem pessoa; escreva o código da pessoa</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not an eye; write right or left</source>
+        <translation>&quot;%1&quot; não é um olho; escreva right ou left</translation>
+    </message>
+    <message>
+        <source>there is no reading here; write it, or delete the row</source>
+        <translation>não há leitura aqui; escreva-a, ou apague a linha</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not an axis; a cylinder needs one from 1 to 180</source>
+        <translation>&quot;%1&quot; não é um eixo; um cilindro precisa de um de 1 a 180</translation>
+    </message>
+    <message>
+        <source>readings of the right eye of &quot;%1&quot;: %2; take three or more</source>
+        <translation>leituras do olho direito de &quot;%1&quot;: %2; tire três ou mais</translation>
+    </message>
+    <message>
+        <source>readings of the left eye of &quot;%1&quot;: %2; take three or more</source>
+        <translation>leituras do olho esquerdo de &quot;%1&quot;: %2; tire três ou mais</translation>
+    </message>
+    <message>
+        <source>the row has no person; write a code or a name</source>
+        <translation>a linha não tem pessoa; escreva um código ou um nome</translation>
+    </message>
+    <message>
+        <source>%1 is no step of 0.25 or 0.125 D; look at the writing again (3 and 5, 2 and 7 are alike)</source>
+        <translation>%1 não é um passo de 0.25 ou 0.125 D; veja de novo a escrita (3 e 5, 2 e 7 são parecidos)</translation>
+    </message>
+    <message>
+        <source>one eye is written with a minus cylinder, the other with a plus cylinder; both are read as written: is that meant?</source>
+        <translation>um olho está escrito com cilindro negativo, o outro com cilindro positivo; ambos se leem como escritos: é isso mesmo?</translation>
+    </message>
+    <message>
+        <source>age %1: is it right? Whether the rules for children count hangs on it</source>
+        <translation>idade %1: está certa? Disso depende se valem as regras para crianças</translation>
+    </message>
+    <message>
+        <source>%1 mm is narrow for both eyes together; is it monocular? Then it goes into pd_right_mm or pd_left_mm</source>
+        <translation>%1 mm é estreito para os dois olhos juntos; é monocular? Então vai em pd_right_mm ou pd_left_mm</translation>
+    </message>
+    <message>
+        <source>the two monocular distances make %1 mm, not %2; the monocular ones are used</source>
+        <translation>as duas distâncias monoculares dão %1 mm, não %2; usam-se as monoculares</translation>
+    </message>
+    <message>
+        <source>the near distance %1 mm is wider than the far one, %2 mm; were they exchanged?</source>
+        <translation>a distância de perto %1 mm é maior do que a de longe, %2 mm; foram trocadas?</translation>
+    </message>
+    <message>
+        <source>the eye&apos;s text says addition %1, this column %2; keep one</source>
+        <translation>o texto do olho diz adição %1, esta coluna %2; deixe uma</translation>
+    </message>
+    <message>
+        <source>sphere and addition make %1 at near, the near power says %2; the near power is used</source>
+        <translation>esfera e adição dão %1 ao perto, a potência de perto diz %2; usa-se a potência de perto</translation>
+    </message>
+    <message>
+        <source>the date %1 lies after today, %2; correct it</source>
+        <translation>a data %1 é posterior a hoje, %2; corrija-a</translation>
+    </message>
+    <message>
+        <source>write two numbers in mm, for example [54, 74]</source>
+        <translation>escreva dois números em mm, por exemplo [54, 74]</translation>
+    </message>
+    <message>
+        <source>the smaller number comes first</source>
+        <translation>o número menor vem primeiro</translation>
+    </message>
+    <message>
+        <source>there is no profile &quot;%1&quot; to begin from; built in, or earlier in this file, are: %2</source>
+        <translation>não há perfil &quot;%1&quot; por onde começar; incluídos, ou antes neste ficheiro, estão: %2</translation>
+    </message>
+    <message>
+        <source>the profile has no name; write one</source>
+        <translation>o perfil não tem nome; escreva um</translation>
+    </message>
+    <message>
+        <source>the profile &quot;%1&quot; stands in the file already; give this one another name</source>
+        <translation>o perfil &quot;%1&quot; já está no ficheiro; dê a este outro nome</translation>
+    </message>
+    <message>
+        <source>this is not a rules file of this program; the first key should read format: %1</source>
+        <translation>isto não é um ficheiro de regras deste programa; a primeira chave deve ser format: %1</translation>
+    </message>
+    <message>
+        <source>`profiles` is a list; begin each profile with a dash</source>
+        <translation>`profiles` é uma lista; comece cada perfil com um traço</translation>
+    </message>
+    <message>
+        <source>the column &quot;%1&quot; is not known; it is not used</source>
+        <translation>a coluna &quot;%1&quot; não se conhece; não se usa</translation>
+    </message>
+    <message>
+        <source>this is not UTF-8 text; save the file as UTF-8</source>
+        <translation>isto não é texto UTF-8; guarde o ficheiro como UTF-8</translation>
+    </message>
+    <message>
+        <source>a control character (hexadecimal %1) stands here; delete it</source>
+        <translation>há aqui um carácter de controlo (hexadecimal %1); apague-o</translation>
+    </message>
+    <message>
+        <source>the file is larger than %1 MiB; split it</source>
+        <translation>o ficheiro é maior do que %1 MiB; divida-o</translation>
+    </message>
+    <message>
+        <source>there is no such file; check the name and the folder</source>
+        <translation>não existe esse ficheiro; veja o nome e a pasta</translation>
+    </message>
+    <message>
+        <source>the file cannot be read: %1</source>
+        <translation>o ficheiro não se pode ler: %1</translation>
+    </message>
+    <message>
+        <source>this is a folder; name the file inside it</source>
+        <translation>isto é uma pasta; indique o ficheiro dentro dela</translation>
+    </message>
+    <message>
+        <source>the file is UTF-16 text; save it as UTF-8 and try again</source>
+        <translation>o ficheiro é texto UTF-16; guarde-o como UTF-8 e tente de novo</translation>
+    </message>
+    <message>
+        <source>the file begins with two byte order marks; delete one</source>
+        <translation>o ficheiro começa com duas marcas de ordem de bytes; apague uma</translation>
+    </message>
+    <message>
+        <source>write this value without quotes, or delete the whole `written` entry</source>
+        <translation>escreva este valor sem aspas, ou apague toda a entrada `written`</translation>
+    </message>
+    <message>
+        <source>the value of `counts` is 8 digits of 0-9 and a-f put in by the program; delete the whole `written` entry if it was damaged</source>
+        <translation>o valor de `counts` são 8 algarismos de 0-9 e a-f postos pelo programa; apague toda a entrada `written` se foi danificado</translation>
+    </message>
+    <message>
+        <source>`lines` is a list; begin each line with a dash, or write lines: []</source>
+        <translation>`lines` é uma lista; comece cada linha com um traço, ou escreva lines: []</translation>
+    </message>
+    <message>
+        <source>the line &quot;%1&quot; stands in the file already, in line %2; give this one another name or add the counts together</source>
+        <translation>a linha &quot;%1&quot; já está no ficheiro, na linha %2; dê a esta outro nome ou some os números</translation>
+    </message>
+    <message>
+        <source>the code %1 stands in the file already, in line %2; each line has a code of its own</source>
+        <translation>o código %1 já está no ficheiro, na linha %2; cada linha de stock tem um código próprio</translation>
+    </message>
+    <message>
+        <source>put `lines:` at the beginning of a line of its own</source>
+        <translation>ponha `lines:` no início de uma linha própria</translation>
+    </message>
+    <message>
+        <source>this is not a stock file of this program; the first key should read format: %1</source>
+        <translation>isto não é um ficheiro de stock deste programa; a primeira chave deve ser format: %1</translation>
+    </message>
+    <message>
+        <source>the site has no name; write the camp or box</source>
+        <translation>o local não tem nome; escreva o acampamento ou a caixa</translation>
+    </message>
+    <message>
+        <source>write the count as plain digits, without quotes: %1</source>
+        <translation>escreva o número em algarismos simples, sem aspas: %1</translation>
+    </message>
+    <message>
+        <source>least (%1) is above most (%2); exchange them</source>
+        <translation>least (%1) está acima de most (%2); troque-os</translation>
+    </message>
+    <message>
+        <source>write the lens shapes as a list, for example [round 44]</source>
+        <translation>escreva as formas de lente como lista, por exemplo [round 44]</translation>
+    </message>
+    <message>
+        <source>centres %1 mm do not go with lens + bridge = %2 mm; expected are %3 to %4: measure the pair again</source>
+        <translation>centros de %1 mm não condizem com lente + ponte = %2 mm; esperam-se %3 a %4: meça de novo os óculos</translation>
+    </message>
+    <message>
+        <source>a lens of shape &quot;%1&quot; may fit one side only; write side: right, left or either</source>
+        <translation>uma lente de forma &quot;%1&quot; pode servir só de um lado; escreva side: right, left ou either</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; says nothing for a line of this kind and is not used</source>
+        <translation>&quot;%1&quot; não diz nada para uma linha deste tipo e não se usa</translation>
+    </message>
+    <message>
+        <source>the line has no name; write what its label says</source>
+        <translation>a linha não tem nome; escreva o que diz a sua etiqueta</translation>
+    </message>
+    <message>
+        <source>the addition %1 is outside +0.25 to +6.00</source>
+        <translation>a adição %1 está fora de +0.25 a +6.00</translation>
+    </message>
+    <message>
+        <source>write one power, or {right: …, left: …}, or {bifocal: +2.00, distance: 0.00}</source>
+        <translation>escreva uma potência, ou {right: …, left: …}, ou {bifocal: +2.00, distance: 0.00}</translation>
+    </message>
+    <message>
+        <source>a bifocal&apos;s power is written {bifocal: +2.00, distance: 0.00}</source>
+        <translation>a potência de um bifocal escreve-se {bifocal: +2.00, distance: 0.00}</translation>
+    </message>
+    <message>
+        <source>a lens with a cylinder needs axis: any (turned when mounting) or axis: degrees as mounted</source>
+        <translation>uma lente com cilindro precisa de axis: any (girada na montagem) ou axis: graus como montada</translation>
+    </message>
+    <message>
+        <source>the axis stands in the power already; keep one of the two</source>
+        <translation>o eixo já está na potência; deixe um dos dois</translation>
+    </message>
+    <message>
+        <source>write this value in one line and without quotes, so that it can be changed</source>
+        <translation>escreva este valor numa só linha e sem aspas, para que se possa alterar</translation>
+    </message>
+    <message>
+        <source>this is a list; begin each item with a dash</source>
+        <translation>isto é uma lista; comece cada elemento com um traço</translation>
+    </message>
+    <message>
+        <source>“%1” stands in the list already, in line %2; keep one of the two</source>
+        <translation>«%1» já está na lista, na linha %2; deixe um dos dois</translation>
+    </message>
+    <message>
+        <source>write the lines of the pack with their pieces, as {N+200-62M: 2}</source>
+        <translation>escreva as linhas do pacote com as suas peças, como {N+200-62M: 2}</translation>
+    </message>
+    <message>
+        <source>the pack holds &quot;%1&quot;, which is not among the lines of this list</source>
+        <translation>o pacote contém &quot;%1&quot;, que não está entre as linhas desta lista</translation>
+    </message>
+    <message>
+        <source>contact lenses were worn during this reading; the row is left out</source>
+        <translation>usavam-se lentes de contacto durante esta leitura; a linha fica de fora</translation>
+    </message>
+    <message>
+        <source>neither eye has sphere, cylinder and axis; the row is left out</source>
+        <translation>nenhum olho tem esfera, cilindro e eixo; a linha fica de fora</translation>
+    </message>
+    <message>
+        <source>this eye has no complete reading and is taken as not measured</source>
+        <translation>este olho não tem leitura completa e toma-se como não medido</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not one of the words allowed here; write one of: %2</source>
+        <translation>&quot;%1&quot; não é uma das palavras admitidas aqui; escreva uma de: %2</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; holds two numbers; write one here, each eye&apos;s own in pd_right_mm and pd_left_mm, the near one in near_pd_mm</source>
+        <translation>&quot;%1&quot; contém dois números; escreva aqui um, o de cada olho em pd_right_mm e pd_left_mm, o de perto em near_pd_mm</translation>
+    </message>
+    <message>
+        <source>%1 would be a distance in cm; write it in mm: %2</source>
+        <translation>%1 seria uma distância em cm; escreva-a em mm: %2</translation>
+    </message>
+    <message>
+        <source>%1 mm is not a pupillary distance; expected are %2 to %3 mm</source>
+        <translation>%1 mm não é uma distância pupilar; esperam-se %2 a %3 mm</translation>
+    </message>
+    <message>
+        <source>an addition is never minus; %1 was read; write the addition, not the near power (that goes into near_right and near_left)</source>
+        <translation>uma adição nunca é negativa; leu-se %1; escreva a adição, não a potência de perto (essa vai em near_right e near_left)</translation>
+    </message>
+    <message>
+        <source>the addition %1 is outside 0.00 to +6.00</source>
+        <translation>a adição %1 está fora de 0.00 a +6.00</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not a date of the form 2026-03-01 (year-month-day)</source>
+        <translation>&quot;%1&quot; não é uma data da forma 2026-03-01 (ano-mês-dia)</translation>
+    </message>
+    <message>
+        <source>there is no column &quot;%1&quot; in the table</source>
+        <translation>não há coluna &quot;%1&quot; na tabela</translation>
+    </message>
+    <message>
+        <source>the column &quot;%1&quot; is missing; needed are person and lines</source>
+        <translation>falta a coluna &quot;%1&quot;; precisas são person e lines</translation>
+    </message>
+    <message>
+        <source>“%1” is not a purpose; write distance, near, intermediate or bifocal</source>
+        <translation>«%1» não é um uso; escreva distance, near, intermediate ou bifocal</translation>
+    </message>
+    <message>
+        <source>the row needs a person and lines</source>
+        <translation>a linha da tabela precisa de pessoa e de linhas de stock</translation>
+    </message>
+    <message>
+        <source>write one line, or frame + right lens + left lens</source>
+        <translation>escreva uma linha de stock, ou armação + lente direita + lente esquerda</translation>
+    </message>
+    <message>
+        <source>write two powers, for example [1.00, 3.50]</source>
+        <translation>escreva duas potências, por exemplo [1.00, 3.50]</translation>
+    </message>
+    <message>
+        <source>a set that is not enabled says why; add: why</source>
+        <translation>um conjunto que não está ativado diz porquê; junte: why</translation>
+    </message>
+    <message>
+        <source>this set is enabled though its figures are from memory; once they are compared with the standard, say so under confidence</source>
+        <translation>este conjunto está ativado embora os seus números sejam de memória; depois de comparados com a norma, diga-o em confidence</translation>
+    </message>
+    <message>
+        <source>the set &quot;%1&quot; stands in the file already; give this one another name</source>
+        <translation>o conjunto &quot;%1&quot; já está no ficheiro; dê a este outro nome</translation>
+    </message>
+    <message>
+        <source>this is not a tolerance file of this program; the first key should read format: %1</source>
+        <translation>isto não é um ficheiro de tolerâncias deste programa; a primeira chave deve ser format: %1</translation>
+    </message>
+    <message>
+        <source>`sets` is a list; begin each set with a dash</source>
+        <translation>`sets` é uma lista; comece cada conjunto com um traço</translation>
+    </message>
+    <message>
+        <source>write the rows as a list: [{power up to: 6.50, limit: 0.13}, …]</source>
+        <translation>escreva as linhas como lista: [{power up to: 6.50, limit: 0.13}, …]</translation>
+    </message>
+    <message>
+        <source>a row has one of: limit, percent, or not judged: yes</source>
+        <translation>uma linha tem um de: limit, percent, ou not judged: yes</translation>
+    </message>
+    <message>
+        <source>the column &quot;%1&quot; is missing; it names the hand-over</source>
+        <translation>falta a coluna &quot;%1&quot;; indica a entrega</translation>
+    </message>
+    <message>
+        <source>the row names no hand-over</source>
+        <translation>a linha não indica entrega</translation>
+    </message>
+    <message>
+        <source>%1 stands here twice</source>
+        <translation>%1 está aqui duas vezes</translation>
+    </message>
+    <message>
+        <source>a single value is expected here, not a list or a map</source>
+        <translation>espera-se aqui um só valor, não uma lista nem um mapa</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; holds a line break or a control character; write it on one line</source>
+        <translation>&quot;%1&quot; contém uma quebra de linha ou um carácter de controlo; escreva-o numa só linha</translation>
+    </message>
+    <message>
+        <source>keys with values are expected here, such as: %1</source>
+        <translation>esperam-se aqui chaves com valores, como: %1</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is written twice; the first stands in line %2; keep one</source>
+        <translation>&quot;%1&quot; está escrito duas vezes; o primeiro está na linha %2; deixe um</translation>
+    </message>
+    <message>
+        <source>the key &quot;%1&quot; is not known here; known are: %2</source>
+        <translation>a chave &quot;%1&quot; não se conhece aqui; conhecem-se: %2</translation>
+    </message>
+    <message>
+        <source>the key &quot;%1&quot; is not known here; did you mean &quot;%2&quot;?</source>
+        <translation>a chave &quot;%1&quot; não se conhece aqui; queria dizer &quot;%2&quot;?</translation>
+    </message>
+    <message>
+        <source>the key &quot;%1&quot; is missing here; add it</source>
+        <translation>a chave &quot;%1&quot; falta aqui; junte-a</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; has no value; write one after the colon</source>
+        <translation>&quot;%1&quot; não tem valor; escreva um depois dos dois pontos</translation>
+    </message>
+    <message>
+        <source>a second document begins here; keep one document in the file</source>
+        <translation>um segundo documento começa aqui; deixe um só documento no ficheiro</translation>
+    </message>
+    <message>
+        <source>an alias (*name) is not read here; write the value out</source>
+        <translation>um alias (*name) não se lê aqui; escreva o valor por extenso</translation>
+    </message>
+    <message>
+        <source>this quote is never closed; close it on the same line</source>
+        <translation>estas aspas nunca se fecham; feche-as na mesma linha</translation>
+    </message>
+    <message>
+        <source>an anchor (&amp;name) is not read here; delete it</source>
+        <translation>uma âncora (&amp;name) não se lê aqui; apague-a</translation>
+    </message>
+    <message>
+        <source>a tag (!name) is not read here; delete it</source>
+        <translation>uma etiqueta (!name) não se lê aqui; apague-a</translation>
+    </message>
+    <message>
+        <source>the nesting is deeper than %1; this is not such a file</source>
+        <translation>os níveis são mais fundos do que %1; isto não é um ficheiro desses</translation>
+    </message>
+    <message>
+        <source>a key must be a plain word</source>
+        <translation>uma chave deve ser uma palavra simples</translation>
+    </message>
+    <message>
+        <source>this cannot be read as YAML: %1; look for a missing colon, quote or bracket, or a tab in the indentation, here or on the line above</source>
+        <translation>isto não se pode ler como YAML: %1; procure dois pontos, aspas ou parêntese em falta, ou uma tabulação no recuo, aqui ou na linha acima</translation>
+    </message>
+    <message>
+        <source>the file is empty</source>
+        <translation>o ficheiro está vazio</translation>
+    </message>
 </context>
 <context>
     <name>entry</name>

@@ -2990,6 +2990,1250 @@
         <source>rules.yaml is not as it was when this camp was opened; open it again</source>
         <translation>rules.yaml si kama ilivyokuwa kambi hii ilipofunguliwa; ifungue tena</translation>
     </message>
+    <message>
+        <source>this is no DICOM file: the letters DICM do not stand at byte 128</source>
+        <translation>hii si faili ya DICOM: herufi DICM hazipo kwenye baiti 128</translation>
+    </message>
+    <message>
+        <source>this is too large for a refraction: %1 bytes, %2 items</source>
+        <translation>hii ni kubwa mno kwa upimaji wa macho: baiti %1, vipengele %2</translation>
+    </message>
+    <message>
+        <source>the DICOM file is broken, or neither explicit nor implicit little endian: a length points out of it, or a part is not understood</source>
+        <translation>faili ya DICOM imeharibika, au si explicit wala implicit little endian: urefu unaelekeza nje ya faili, au sehemu haieleweki</translation>
+    </message>
+    <message>
+        <source>the DICOM file is broken: %1</source>
+        <translation>faili ya DICOM imeharibika: %1</translation>
+    </message>
+    <message>
+        <source>the object &quot;%1&quot; is none of lensometry, autorefraction, subjective refraction or visual acuity</source>
+        <translation>kitu &quot;%1&quot; si usomaji wa miwani kwa fosimita, upimaji wa mashine, upimaji wa kumuuliza mtu wala uwezo wa kuona</translation>
+    </message>
+    <message>
+        <source>not used: %1</source>
+        <translation>haikutumika: %1</translation>
+    </message>
+    <message>
+        <source>%1 of the %2 eye cannot be used as it stands</source>
+        <translation>%1 ya jicho la %2 haiwezi kutumika kama ilivyo</translation>
+    </message>
+    <message>
+        <source>there is a second refraction of %1; give only the one that counts</source>
+        <translation>kuna upimaji wa macho wa pili wa %1; toa ule tu unaohesabika</translation>
+    </message>
+    <message>
+        <source>nothing is stated for the %1 eye; ask for it: a power, or that it is a balance lens, artificial, blind or not measured</source>
+        <translation>hakuna kilichotajwa kwa jicho la %1; uliza: nguvu, au kwamba ni lenzi ya usawa, jicho la bandia, kipofu au halikupimwa</translation>
+    </message>
+    <message>
+        <source>there is a second reading of the %1 eye of %2; give only one</source>
+        <translation>kuna usomaji wa pili wa jicho la %1 wa %2; toa mmoja tu</translation>
+    </message>
+    <message>
+        <source>an acuity is kept without being used: &quot;%1&quot; at %2 is none that the table has</source>
+        <translation>uwezo wa kuona umehifadhiwa bila kutumika: &quot;%1&quot; kwa %2 haupo kwenye jedwali</translation>
+    </message>
+    <message>
+        <source>there is no subjective refraction of %1; what is here is no prescription</source>
+        <translation>hakuna upimaji wa kumuuliza mtu wa %1; kilichopo hapa si agizo</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; cannot be a patient id: at most 64 characters, no backslash</source>
+        <translation>&quot;%1&quot; haiwezi kuwa kitambulisho cha mgonjwa: herufi zisizozidi 64, bila backslash</translation>
+    </message>
+    <message>
+        <source>the person &quot;%1&quot; stands in line %2 already; give each row a code of its own</source>
+        <translation>mtu &quot;%1&quot; yupo tayari kwenye mstari %2; ipe kila safu msimbo wake</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not a number; write it as -1.25</source>
+        <translation>&quot;%1&quot; si namba; iandike kama -1.25</translation>
+    </message>
+    <message>
+        <source>%1 is outside -%2 to %2</source>
+        <translation>%1 iko nje ya -%2 hadi %2</translation>
+    </message>
+    <message>
+        <source>%1 is finer than a thousandth; round it</source>
+        <translation>%1 ni ndogo kuliko sehemu ya elfu; izungushe</translation>
+    </message>
+    <message>
+        <source>%1 of %2 stays here: it names people or is in their own words</source>
+        <translation>%1 ya %2 inabaki hapa: inataja watu au ni maneno yao wenyewe</translation>
+    </message>
+    <message>
+        <source>the eye is &quot;%1&quot;; right or left is wanted</source>
+        <translation>jicho ni &quot;%1&quot;; right au left inahitajika</translation>
+    </message>
+    <message>
+        <source>there is a second lens for the %1 eye; a resource for each purpose is understood, with one lens an eye</source>
+        <translation>kuna lenzi ya pili kwa jicho la %1; hueleweka rasilimali moja kwa kila matumizi, yenye lenzi moja kwa jicho</translation>
+    </message>
+    <message>
+        <source>%1 is &quot;%2&quot;; a number without quotes is wanted, as -1.25</source>
+        <translation>%1 ni &quot;%2&quot;; namba bila alama za nukuu inahitajika, kama -1.25</translation>
+    </message>
+    <message>
+        <source>the sphere of the %1 eye is not stated; that is not zero: write 0.00 for plano, or balance, artificial, blind or not measured as the note</source>
+        <translation>sfia ya jicho la %1 haikutajwa; hiyo si sifuri: andika 0.00 kwa plano, au balance, artificial, blind au not measured kama maelezo</translation>
+    </message>
+    <message>
+        <source>axis %1 is not a whole number of degrees</source>
+        <translation>mhimili %1 si digrii kamili</translation>
+    </message>
+    <message>
+        <source>prism is a list of amounts and bases</source>
+        <translation>prism ni orodha ya kiasi na base</translation>
+    </message>
+    <message>
+        <source>the prism %1 is below zero; turn its base instead</source>
+        <translation>prizimu %1 iko chini ya sifuri; badala yake geuza base yake</translation>
+    </message>
+    <message>
+        <source>the base is &quot;%1&quot;; up, down, in or out is wanted</source>
+        <translation>base ni &quot;%1&quot;; up, down, in au out inahitajika</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; inside a prism is not used</source>
+        <translation>&quot;%1&quot; ndani ya prizimu haitumiki</translation>
+    </message>
+    <message>
+        <source>the product is not coded as lens or contact; it is read as a spectacle lens</source>
+        <translation>bidhaa haina msimbo wa lens wala contact; inasomwa kama lenzi ya miwani</translation>
+    </message>
+    <message>
+        <source>axis %1 of %2 leaves as %3: FHIR takes whole degrees</source>
+        <translation>mhimili %1 wa %2 unatoka kama %3: FHIR hupokea digrii kamili</translation>
+    </message>
+    <message>
+        <source>%1 may change what the prescription means, and is not understood; ask for it without</source>
+        <translation>%1 inaweza kubadilisha maana ya agizo, na haieleweki; omba lisilo nayo</translation>
+    </message>
+    <message>
+        <source>the status is &quot;%1&quot;; active is wanted</source>
+        <translation>hali ni &quot;%1&quot;; active inahitajika</translation>
+    </message>
+    <message>
+        <source>meta.%1 is left out: it belongs to the sender&apos;s copy</source>
+        <translation>meta.%1 imeachwa: ni ya nakala ya mtumaji</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no whole date; how old the prescription is stays open</source>
+        <translation>&quot;%1&quot; si tarehe kamili; umri wa agizo haujulikani</translation>
+    </message>
+    <message>
+        <source>the narrative is left out: it repeats what is coded</source>
+        <translation>maelezo ya maandishi yameachwa: yanarudia yaliyo kwenye misimbo</translation>
+    </message>
+    <message>
+        <source>the resource %1 is left out: only VisionPrescription and its measures are read</source>
+        <translation>rasilimali %1 imeachwa: husomwa VisionPrescription na vipimo vyake tu</translation>
+    </message>
+    <message>
+        <source>of an observation left out: %1</source>
+        <translation>imeachwa kutoka uchunguzi: %1</translation>
+    </message>
+    <message>
+        <source>the observation %1 of %2 is left out: it was entered in error</source>
+        <translation>uchunguzi %1 wa %2 umeachwa: uliingizwa kimakosa</translation>
+    </message>
+    <message>
+        <source>the observation %1 of %2 is left out: its code is not known here</source>
+        <translation>uchunguzi %1 wa %2 umeachwa: msimbo wake haujulikani hapa</translation>
+    </message>
+    <message>
+        <source>the observation %1 of %2 is left out: something in it may change its meaning</source>
+        <translation>uchunguzi %1 wa %2 umeachwa: kitu ndani yake kinaweza kubadilisha maana yake</translation>
+    </message>
+    <message>
+        <source>a measure without a code is left out: &quot;%1&quot;</source>
+        <translation>kipimo bila msimbo kimeachwa: &quot;%1&quot;</translation>
+    </message>
+    <message>
+        <source>this is XML; ask for the same in JSON (application/fhir+json)</source>
+        <translation>hii ni XML; omba hiyo hiyo kwa JSON (application/fhir+json)</translation>
+    </message>
+    <message>
+        <source>this is no resource of FHIR: resourceType is missing</source>
+        <translation>hii si rasilimali ya FHIR: resourceType haipo</translation>
+    </message>
+    <message>
+        <source>of the Bundle left out: %1; it belongs to the sender&apos;s envelope</source>
+        <translation>imeachwa kutoka Bundle: %1; ni ya bahasha ya mtumaji</translation>
+    </message>
+    <message>
+        <source>there is no prescription for spectacles to take in here</source>
+        <translation>hakuna agizo la miwani la kuingiza hapa</translation>
+    </message>
+    <message>
+        <source>the prescription of %1 is left out: it is for contact lenses, whose powers and curves are no spectacles&apos;</source>
+        <translation>agizo la %1 limeachwa: ni la lenzi za kugusa jicho, ambazo nguvu na mikunjo yake si ya miwani</translation>
+    </message>
+    <message>
+        <source>the prescription of %1 is left out: its status is %2</source>
+        <translation>agizo la %1 limeachwa: hali yake ni %2</translation>
+    </message>
+    <message>
+        <source>kept without being used: %1</source>
+        <translation>imehifadhiwa bila kutumika: %1</translation>
+    </message>
+    <message>
+        <source>the observation %1 of %2 is left out: no prescription of theirs is taken in</source>
+        <translation>uchunguzi %1 wa %2 umeachwa: hakuna agizo lake linaloingizwa</translation>
+    </message>
+    <message>
+        <source>the column fhir.%1 of %2 is left out: its cell is no JSON</source>
+        <translation>safuwima fhir.%1 ya %2 imeachwa: seli yake si JSON</translation>
+    </message>
+    <message>
+        <source>each line is one object, as {&quot;person&quot;:&quot;0042&quot;,…}</source>
+        <translation>kila mstari ni kitu kimoja, kama {&quot;person&quot;:&quot;0042&quot;,…}</translation>
+    </message>
+    <message>
+        <source>nothing stands in it; each line is one object, as {&quot;person&quot;:&quot;0042&quot;,…}</source>
+        <translation>hakuna kitu ndani yake; kila mstari ni kitu kimoja, kama {&quot;person&quot;:&quot;0042&quot;,…}</translation>
+    </message>
+    <message>
+        <source>the value has ended here, “%1” is too much</source>
+        <translation>thamani imeishia hapa, “%1” imezidi</translation>
+    </message>
+    <message>
+        <source>more than %1 levels lie inside one another</source>
+        <translation>kuna zaidi ya ngazi %1, moja ndani ya nyingine</translation>
+    </message>
+    <message>
+        <source>a comma or } belongs here</source>
+        <translation>mkato au } inahitajika hapa</translation>
+    </message>
+    <message>
+        <source>a comma or ] belongs here</source>
+        <translation>mkato au ] inahitajika hapa</translation>
+    </message>
+    <message>
+        <source>a name in quotes belongs here</source>
+        <translation>jina ndani ya alama za nukuu linahitajika hapa</translation>
+    </message>
+    <message>
+        <source>a colon belongs here</source>
+        <translation>nukta mbili zinahitajika hapa</translation>
+    </message>
+    <message>
+        <source>“%1” stands twice in one object; keep one</source>
+        <translation>“%1” iko mara mbili katika kitu kimoja; bakiza moja</translation>
+    </message>
+    <message>
+        <source>this quote is never closed</source>
+        <translation>alama hii ya nukuu haikufungwa</translation>
+    </message>
+    <message>
+        <source>a line end or tab stands inside a text; write \n or \t</source>
+        <translation>mwisho wa mstari au tab iko ndani ya maandishi; andika \n au \t</translation>
+    </message>
+    <message>
+        <source>“\%1” is no escape of JSON</source>
+        <translation>“\%1” si escape ya JSON</translation>
+    </message>
+    <message>
+        <source>half of a character stands here alone</source>
+        <translation>nusu ya herufi iko hapa peke yake</translation>
+    </message>
+    <message>
+        <source>four hexadecimal digits belong here</source>
+        <translation>tarakimu nne za heksadesimali zinahitajika hapa</translation>
+    </message>
+    <message>
+        <source>this is no number of JSON; write it as -1.25 or 0.5</source>
+        <translation>hii si namba ya JSON; iandike kama -1.25 au 0.5</translation>
+    </message>
+    <message>
+        <source>the text ends where a value belongs</source>
+        <translation>maandishi yanaishia mahali panapohitaji thamani</translation>
+    </message>
+    <message>
+        <source>“%1” is no value of JSON</source>
+        <translation>“%1” si thamani ya JSON</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; has the other decimal mark than the map says</source>
+        <translation>&quot;%1&quot; ina alama ya desimali tofauti na ile ya ramani</translation>
+    </message>
+    <message>
+        <source>the map names a column &quot;%1&quot; that the table does not have</source>
+        <translation>ramani inataja safuwima &quot;%1&quot; ambayo jedwali halina</translation>
+    </message>
+    <message>
+        <source>no column is understood as %1; a map can say which one is, as in: %2</source>
+        <translation>hakuna safuwima inayoeleweka kama %1; ramani inaweza kusema ni ipi, kama: %2</translation>
+    </message>
+    <message>
+        <source>the column &quot;%1&quot; stands in the table twice; delete or rename one</source>
+        <translation>safuwima &quot;%1&quot; iko mara mbili kwenye jedwali; futa moja au ubadilishe jina lake</translation>
+    </message>
+    <message>
+        <source>the column &quot;%1&quot; is not known; it is kept but not used</source>
+        <translation>safuwima &quot;%1&quot; haijulikani; imehifadhiwa lakini haitumiki</translation>
+    </message>
+    <message>
+        <source>the table is empty; its first line names the columns: %1</source>
+        <translation>jedwali ni tupu; mstari wake wa kwanza hutaja safuwima: %1</translation>
+    </message>
+    <message>
+        <source>the row has %1 cells, the header %2; put a cell that holds the separator in quotes</source>
+        <translation>safu ina seli %1, kichwa kina %2; weka seli yenye kitenganishi ndani ya alama za nukuu</translation>
+    </message>
+    <message>
+        <source>%1 spheres have no sign; if this table leaves the plus out, a map says so: %2</source>
+        <translation>sfia %1 hazina alama; ikiwa jedwali hili huacha plus, ramani husema hivyo: %2</translation>
+    </message>
+    <message>
+        <source>%1 cylinders have no sign; ask whoever made the table, then a map says so: %2</source>
+        <translation>silinda %1 hazina alama; muulize aliyetengeneza jedwali, kisha ramani husema hivyo: %2</translation>
+    </message>
+    <message>
+        <source>a record ends with CR LF; this one does not</source>
+        <translation>rekodi huishia na CR LF; hii haiishii hivyo</translation>
+    </message>
+    <message>
+        <source>a character here is not plain ASCII</source>
+        <translation>herufi iliyo hapa si ASCII ya kawaida</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no record; write LABEL=value</source>
+        <translation>&quot;%1&quot; si rekodi; andika LABEL=value</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no label: capitals and digits, at most 8</source>
+        <translation>&quot;%1&quot; si lebo: herufi kubwa na tarakimu, zisizozidi 8</translation>
+    </message>
+    <message>
+        <source>the record %1 is passed over</source>
+        <translation>rekodi %1 imerukwa</translation>
+    </message>
+    <message>
+        <source>the record %1 stands twice</source>
+        <translation>rekodi %1 iko mara mbili</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not what belongs here</source>
+        <translation>&quot;%1&quot; si kinachohitajika hapa</translation>
+    </message>
+    <message>
+        <source>DO is &quot;%1&quot;; a pair, B, is wanted</source>
+        <translation>DO ni &quot;%1&quot;; jozi, B, inahitajika</translation>
+    </message>
+    <message>
+        <source>the record SPH is missing</source>
+        <translation>rekodi SPH haipo</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; cannot be written in plain letters; it leaves as &quot;%2&quot;</source>
+        <translation>&quot;%1&quot; haiwezi kuandikwa kwa herufi za kawaida; inatoka kama &quot;%2&quot;</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; cannot stand in an order: plain letters and digits, at most 80, without ; = , ?</source>
+        <translation>&quot;%1&quot; haiwezi kuwa kwenye oda: herufi za kawaida na tarakimu, zisizozidi 80, bila ; = , ?</translation>
+    </message>
+    <message>
+        <source>the eyes are written in two cylinder forms; both leave with minus cylinders</source>
+        <translation>macho yameandikwa kwa aina mbili za silinda; yote mawili yanatoka na silinda za minus</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no line of a map; write heading = column</source>
+        <translation>&quot;%1&quot; si mstari wa ramani; andika kichwa = safuwima</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is nothing a column can be: write right sphere (cylinder, axis, prism, base; left), a column of the prescription table, or - to leave it</source>
+        <translation>&quot;%1&quot; si kitu ambacho safuwima inaweza kuwa: andika right sphere (cylinder, axis, prism, base; left), safuwima ya jedwali la maagizo, au - kuiacha</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no separator; write , or ; or | or tab</source>
+        <translation>&quot;%1&quot; si kitenganishi; andika , au ; au | au tab</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not plus or minus</source>
+        <translation>&quot;%1&quot; si plus wala minus</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not point or comma</source>
+        <translation>&quot;%1&quot; si point wala comma</translation>
+    </message>
+    <message>
+        <source>there are entries in this ledger already; nothing was written; take them over with `quarterstep import`, or name an empty ledger</source>
+        <translation>kuna maingizo tayari katika daftari hili; hakuna kilichoandikwa; yachukue kwa `quarterstep import`, au taja daftari tupu</translation>
+    </message>
+    <message>
+        <source>this ledger was opened for reading only</source>
+        <translation>daftari hili limefunguliwa kusomwa tu</translation>
+    </message>
+    <message>
+        <source>this ledger was last written at another place; if it moved here for good, say so first, and do not use the other copy any more</source>
+        <translation>daftari hili liliandikwa mwisho mahali pengine; ikiwa limehamia hapa kabisa, sema hivyo kwanza, na usitumie tena nakala nyingine</translation>
+    </message>
+    <message>
+        <source>something was posted meanwhile; nothing was written; look again and repeat</source>
+        <translation>kuna kilichoingizwa wakati huo; hakuna kilichoandikwa; angalia tena kisha urudie</translation>
+    </message>
+    <message>
+        <source>the ledger is empty; nothing happened yet</source>
+        <translation>daftari ni tupu; bado hakuna kilichotokea</translation>
+    </message>
+    <message>
+        <source>the person is forgotten, but another program reads the ledger and old text stays in its journal; close it there and repeat</source>
+        <translation>taarifa za mtu zimefutwa, lakini programu nyingine inasoma daftari na maandishi ya zamani yamebaki katika jarida lake; lifunge huko kisha urudie</translation>
+    </message>
+    <message>
+        <source>an entry of this ledger cannot be read; check the chain and put back the latest copy of the camp folder</source>
+        <translation>ingizo la daftari hili haliwezi kusomwa; hakiki mnyororo na urudishe nakala ya mwisho ya folda ya kambi</translation>
+    </message>
+    <message>
+        <source>the disk failed while the entry was written (%1); close the camp, open it again and look whether the entry is there before you repeat it</source>
+        <translation>diski ilishindwa wakati ingizo lilipoandikwa (%1); funga kambi, ifungue tena na uangalie kama ingizo lipo kabla ya kulirudia</translation>
+    </message>
+    <message>
+        <source>the connection to the shared ledger was lost while the entry was written (%1); open the camp again and look whether the entry is there before you repeat it</source>
+        <translation>muunganisho na daftari la pamoja ulikatika wakati ingizo lilipoandikwa (%1); fungua kambi tena na uangalie kama ingizo lipo kabla ya kulirudia</translation>
+    </message>
+    <message>
+        <source>line %1 has %2 left, %3 asked for; nothing was written</source>
+        <translation>mstari %1 una %2 zilizobaki, zimeombwa %3; hakuna kilichoandikwa</translation>
+    </message>
+    <message>
+        <source>line %1 has %2 available, %3 held and %4 in quarantine, too few for this; nothing was written</source>
+        <translation>mstari %1 una %2 zinazopatikana, %3 zilizoshikiliwa na %4 karantini, hazitoshi kwa hili; hakuna kilichoandikwa</translation>
+    </message>
+    <message>
+        <source>entry %1 was taken back already</source>
+        <translation>ingizo %1 limesharudishwa</translation>
+    </message>
+    <message>
+        <source>entry %1 takes back another one and cannot be taken back itself; enter what happened anew</source>
+        <translation>ingizo %1 linarudisha lingine na lenyewe haliwezi kurudishwa; ingiza upya kilichotokea</translation>
+    </message>
+    <message>
+        <source>entry %1 is “%2” and stays; a wrong count is put right by counting</source>
+        <translation>ingizo %1 ni “%2” na linabaki; hesabu yenye makosa hurekebishwa kwa kuhesabu</translation>
+    </message>
+    <message>
+        <source>entry %1 of this ledger is not as it was written: %2; nothing was taken over</source>
+        <translation>ingizo %1 la daftari hili haliko kama lilivyoandikwa: %2; hakuna kilichochukuliwa</translation>
+    </message>
+    <message>
+        <source>station %1 has two entries number %2, %3 here and %4 there: its folder was copied and both copies went on as the same station; nothing was taken over, both files are as they were; count the stock of one and enter the difference</source>
+        <translation>kituo %1 kina maingizo mawili namba %2, %3 hapa na %4 huko: folda yake ilinakiliwa na nakala zote mbili ziliendelea kama kituo kile kile; hakuna kilichochukuliwa, faili zote mbili ziko kama zilivyokuwa; hesabu akiba ya moja na uingize tofauti</translation>
+    </message>
+    <message>
+        <source>entry %1 is in both ledgers with another content; one of them was changed; nothing was taken over</source>
+        <translation>ingizo %1 liko katika madaftari yote mawili na maudhui tofauti; moja lilibadilishwa; hakuna kilichochukuliwa</translation>
+    </message>
+    <message>
+        <source>an entry of this ledger cannot be read; nothing was taken over</source>
+        <translation>ingizo la daftari hili haliwezi kusomwa; hakuna kilichochukuliwa</translation>
+    </message>
+    <message>
+        <source>entries %1 and %2 take back the same entry %3; nothing was taken over</source>
+        <translation>maingizo %1 na %2 yanarudisha ingizo lile lile %3; hakuna kilichochukuliwa</translation>
+    </message>
+    <message>
+        <source>entry %1 takes back %2, which is in neither ledger; merge the ledger that has it first</source>
+        <translation>ingizo %1 linarudisha %2, ambalo halipo katika daftari lolote kati ya haya mawili; kwanza unganisha daftari lenye hilo</translation>
+    </message>
+    <message>
+        <source>line %1 of %2 would go below zero: entries %3 and %4 took the same pieces; nothing was taken over; count the stock there and enter the difference first</source>
+        <translation>mstari %1 wa %2 ungeshuka chini ya sifuri: maingizo %3 na %4 yalichukua vipande vile vile; hakuna kilichochukuliwa; kwanza hesabu akiba huko na uingize tofauti</translation>
+    </message>
+    <message>
+        <source>entries of this very station came from a copy of its folder; do not use that copy any more</source>
+        <translation>maingizo ya kituo hiki hiki yalitoka kwenye nakala ya folda yake; usitumie tena nakala hiyo</translation>
+    </message>
+    <message>
+        <source>%1 has entries of %2 stations: its folder was copied and both were used; count its stock, since both began with the same pieces</source>
+        <translation>%1 ina maingizo ya vituo %2: folda yake ilinakiliwa na zote mbili zilitumika; hesabu akiba yake, kwa kuwa zote mbili zilianza na vipande vile vile</translation>
+    </message>
+    <message>
+        <source>this is a database of another program, not a ledger; name another file in the key ledger of stock.yaml</source>
+        <translation>hii ni hifadhidata ya programu nyingine, si daftari; taja faili nyingine kwenye ufunguo ledger wa stock.yaml</translation>
+    </message>
+    <message>
+        <source>the head of this ledger is damaged (form %1); put back the latest copy of the camp folder</source>
+        <translation>kichwa cha daftari hili kimeharibika (muundo %1); rudisha nakala ya mwisho ya folda ya kambi</translation>
+    </message>
+    <message>
+        <source>this ledger was made by a newer version (form %1, known here up to %2); update this program</source>
+        <translation>daftari hili lilitengenezwa na toleo jipya zaidi (muundo %1, unaojulikana hapa hadi %2); sasisha programu hii</translation>
+    </message>
+    <message>
+        <source>a rule of this ledger is missing or damaged (%1); put back the latest copy of the camp folder</source>
+        <translation>kanuni ya daftari hili haipo au imeharibika (%1); rudisha nakala ya mwisho ya folda ya kambi</translation>
+    </message>
+    <message>
+        <source>a ledger file cannot be kept safely on a network share; keep the camp folder on this machine, or share a PostgreSQL ledger between stations</source>
+        <translation>faili ya daftari haiwezi kuhifadhiwa salama kwenye hifadhi ya mtandao; weka folda ya kambi kwenye mashine hii, au tumieni daftari la PostgreSQL kwa pamoja kati ya vituo</translation>
+    </message>
+    <message>
+        <source>there is no ledger in this database yet; the keeper sets it up once with `quarterstep stock --set-up`</source>
+        <translation>bado hakuna daftari katika hifadhidata hii; mtunza sanduku huliandaa mara moja kwa `quarterstep stock --set-up`</translation>
+    </message>
+    <message>
+        <source>this database holds something else, not a ledger; name another one in the key ledger of stock.yaml</source>
+        <translation>hifadhidata hii ina kitu kingine, si daftari; taja nyingine kwenye ufunguo ledger wa stock.yaml</translation>
+    </message>
+    <message>
+        <source>the database refuses to write safely; nothing was opened</source>
+        <translation>hifadhidata inakataa kuandika kwa usalama; hakuna kilichofunguliwa</translation>
+    </message>
+    <message>
+        <source>the client library of the server is missing; install %1</source>
+        <translation>maktaba ya kuunganisha na seva haipo; sakinisha %1</translation>
+    </message>
+    <message>
+        <source>the file was replaced, but the disk does not say that this will last: %1</source>
+        <translation>faili ilibadilishwa, lakini diski haisemi kwamba hilo litadumu: %1</translation>
+    </message>
+    <message>
+        <source>another program is writing in this folder; wait a moment and repeat</source>
+        <translation>programu nyingine inaandika katika folda hii; subiri kidogo kisha urudie</translation>
+    </message>
+    <message>
+        <source>the folder cannot be locked: %1; check its name and rights</source>
+        <translation>folda haiwezi kufungwa kwa kufuli: %1; angalia jina lake na ruhusa zake</translation>
+    </message>
+    <message>
+        <source>this is not the address of a shared ledger (%1); write postgresql://LOGIN@HOST:PORT/DATABASE</source>
+        <translation>hii si anwani ya daftari la pamoja (%1); andika postgresql://LOGIN@HOST:PORT/DATABASE</translation>
+    </message>
+    <message>
+        <source>a password stands in the address, and stock.yaml is carried about and copied; write it to ~/.pgpass (read by you alone) and take it out of the address</source>
+        <translation>kuna nenosiri kwenye anwani, na stock.yaml hubebwa na kunakiliwa; liandike katika ~/.pgpass (linalosomwa na wewe pekee) na uliondoe kwenye anwani</translation>
+    </message>
+    <message>
+        <source>there is a ledger in this database already; nothing was changed</source>
+        <translation>kuna daftari tayari katika hifadhidata hii; hakuna kilichobadilishwa</translation>
+    </message>
+    <message>
+        <source>this file system cannot keep a ledger safely (no shared memory beside the file); keep the camp folder on another disk</source>
+        <translation>mfumo huu wa faili hauwezi kuhifadhi daftari salama (hakuna kumbukumbu ya pamoja kando ya faili); weka folda ya kambi kwenye diski nyingine</translation>
+    </message>
+    <message>
+        <source>this is not a file; name another one in the key ledger of stock.yaml</source>
+        <translation>hii si faili; taja nyingine kwenye ufunguo ledger wa stock.yaml</translation>
+    </message>
+    <message>
+        <source>this ledger was not closed and its folder cannot be written to; copy the whole folder to a place that can, and open it there</source>
+        <translation>daftari hili halikufungwa na folda yake haiwezi kuandikwa; nakili folda yote mahali panapoandikika, na ulifungue huko</translation>
+    </message>
+    <message>
+        <source>the ledger file was moved, removed or replaced while it was open; nothing was written; close the camp and open it again</source>
+        <translation>faili ya daftari ilihamishwa, iliondolewa au ilibadilishwa wakati ikiwa wazi; hakuna kilichoandikwa; funga kambi na uifungue tena</translation>
+    </message>
+    <message>
+        <source>this ledger names no station of its own; put back the latest copy</source>
+        <translation>daftari hili halitaji kituo chake; rudisha nakala ya mwisho</translation>
+    </message>
+    <message>
+        <source>the ledger cannot be made: %1; check the rights of the folder</source>
+        <translation>daftari haliwezi kutengenezwa: %1; angalia ruhusa za folda</translation>
+    </message>
+    <message>
+        <source>the ledger cannot be opened for writing here; check the rights of the file and its folder</source>
+        <translation>daftari haliwezi kufunguliwa kwa kuandika hapa; angalia ruhusa za faili na folda yake</translation>
+    </message>
+    <message>
+        <source>the disk is full; nothing was written; make room and repeat</source>
+        <translation>diski imejaa; hakuna kilichoandikwa; pata nafasi kisha urudie</translation>
+    </message>
+    <message>
+        <source>this is not a ledger, or it is damaged (%1); put back the latest copy of the camp folder</source>
+        <translation>hili si daftari, au limeharibika (%1); rudisha nakala ya mwisho ya folda ya kambi</translation>
+    </message>
+    <message>
+        <source>the ledger failed: %1 (code %2); nothing was written</source>
+        <translation>daftari limeshindwa: %1 (msimbo %2); hakuna kilichoandikwa</translation>
+    </message>
+    <message>
+        <source>another program holds the ledger; nothing was written; close it there and repeat</source>
+        <translation>programu nyingine imeshikilia daftari; hakuna kilichoandikwa; lifunge huko kisha urudie</translation>
+    </message>
+    <message>
+        <source>the shared ledger cannot be reached (%1); nothing was written; check the network and the server, then repeat</source>
+        <translation>daftari la pamoja halifikiki (%1); hakuna kilichoandikwa; angalia mtandao na seva, kisha urudie</translation>
+    </message>
+    <message>
+        <source>the connection to the shared ledger was lost (%1); nothing was written; check the network and the server, then repeat</source>
+        <translation>muunganisho na daftari la pamoja umekatika (%1); hakuna kilichoandikwa; angalia mtandao na seva, kisha urudie</translation>
+    </message>
+    <message>
+        <source>the shared ledger does not allow this login to do that (%1); nothing was written; ask the keeper</source>
+        <translation>daftari la pamoja haliruhusu login hii kufanya hivyo (%1); hakuna kilichoandikwa; muulize mtunza sanduku</translation>
+    </message>
+    <message>
+        <source>the file cannot be read</source>
+        <translation>faili haiwezi kusomwa</translation>
+    </message>
+    <message>
+        <source>this is a link or a device; only a plain file can be kept up to date; put the file itself into the camp folder</source>
+        <translation>hiki ni kiungo au kifaa; ni faili ya kawaida tu inayoweza kusasishwa; weka faili yenyewe kwenye folda ya kambi</translation>
+    </message>
+    <message>
+        <source>the file was written after entry %1 of another ledger; a new ledger begins with the counts of the file</source>
+        <translation>faili iliandikwa baada ya ingizo %1 la daftari lingine; daftari jipya huanza na hesabu za faili</translation>
+    </message>
+    <message>
+        <source>the file was written after entry %1, but the ledger ends at %2; is the ledger an older copy? Counts that differ are shown as edited</source>
+        <translation>faili iliandikwa baada ya ingizo %1, lakini daftari linaishia %2; je, daftari ni nakala ya zamani? Hesabu zinazotofautiana zinaonyeshwa kama zilizohaririwa</translation>
+    </message>
+    <message>
+        <source>the ledger had nothing of the site %1; its lines begin with the counts of the file</source>
+        <translation>daftari halikuwa na chochote cha kituo %1; mistari yake huanza na hesabu za faili</translation>
+    </message>
+    <message>
+        <source>line %1 is new in the file and begins with %2 on hand</source>
+        <translation>mstari %1 ni mpya katika faili na unaanza na %2 zilizopo</translation>
+    </message>
+    <message>
+        <source>line %1 is not in the file any more, and the ledger has %2 of it on hand; put the line back, or count it as 0 first</source>
+        <translation>mstari %1 haupo tena katika faili, na daftari lina %2 zake zilizopo; rudisha mstari, au uhesabu kuwa 0 kwanza</translation>
+    </message>
+    <message>
+        <source>write the first and the last age, for example [40, 44]</source>
+        <translation>andika umri wa kwanza na wa mwisho, kwa mfano [40, 44]</translation>
+    </message>
+    <message>
+        <source>ages and values rise, and bands do not overlap</source>
+        <translation>umri na thamani hupanda, na makundi ya umri hayaingiliani</translation>
+    </message>
+    <message>
+        <source>write the rows as a list: [{ages: [40, 44], value: 0.65}, …]</source>
+        <translation>andika safu kama orodha: [{ages: [40, 44], value: 0.65}, …]</translation>
+    </message>
+    <message>
+        <source>this is not a file of age tables of this program; the first key should read format: %1</source>
+        <translation>hii si faili ya majedwali ya umri ya programu hii; ufunguo wa kwanza unapaswa kuwa format: %1</translation>
+    </message>
+    <message>
+        <source>`tables` is a list; begin each table with a dash</source>
+        <translation>`tables` ni orodha; anza kila jedwali kwa kistari</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not a name here; write one of %2</source>
+        <translation>&quot;%1&quot; si jina hapa; andika mojawapo ya %2</translation>
+    </message>
+    <message>
+        <source>write a list: one name, value and source a line</source>
+        <translation>andika orodha: name, value na source moja kwa kila mstari</translation>
+    </message>
+    <message>
+        <source>this is not an audit file of this program; the first key should read format: %1</source>
+        <translation>hii si faili ya ukaguzi ya programu hii; ufunguo wa kwanza unapaswa kuwa format: %1</translation>
+    </message>
+    <message>
+        <source>these priors say that more than one hand-over in ten holds a slip; make them smaller</source>
+        <translation>uwezekano huu wa awali unasema kwamba makabidhiano zaidi ya moja kati ya kumi yana kosa; upunguze</translation>
+    </message>
+    <message>
+        <source>the column &quot;%1&quot; is missing; needed are lot, row, right and left</source>
+        <translation>safuwima &quot;%1&quot; haipo; zinahitajika lot, row, right na left</translation>
+    </message>
+    <message>
+        <source>the row names no lot; keep the column as it was printed</source>
+        <translation>safu haitaji fungu; acha safuwima kama ilivyochapishwa</translation>
+    </message>
+    <message>
+        <source>row %1 of this lot stands in the table twice; keep one</source>
+        <translation>safu %1 ya fungu hili iko mara mbili kwenye jedwali; bakiza moja</translation>
+    </message>
+    <message>
+        <source>“%1” is no reading of a focimeter; write sphere, cylinder and axis</source>
+        <translation>“%1” si usomaji wa fosimita; andika sfia, silinda na mhimili</translation>
+    </message>
+    <message>
+        <source>the row says not-found and has a reading; delete one of the two</source>
+        <translation>safu inasema not-found na ina usomaji; futa kimoja kati ya hivyo viwili</translation>
+    </message>
+    <message>
+        <source>the row says read and has no reading; write both lenses or not-found</source>
+        <translation>safu inasema read na haina usomaji; andika lenzi zote mbili au not-found</translation>
+    </message>
+    <message>
+        <source>“%1” is not an outcome; write read or not-found</source>
+        <translation>“%1” si matokeo; andika read au not-found</translation>
+    </message>
+    <message>
+        <source>a pair is read in both lenses; write this one too</source>
+        <translation>miwani husomwa katika lenzi zote mbili; andika na hii pia</translation>
+    </message>
+    <message>
+        <source>the format is &quot;%1&quot;, not &quot;%2&quot;</source>
+        <translation>format ni &quot;%1&quot;, si &quot;%2&quot;</translation>
+    </message>
+    <message>
+        <source>the limits must rise: fits, then caution, then trial</source>
+        <translation>vikomo lazima vipande: fits, kisha caution, kisha trial</translation>
+    </message>
+    <message>
+        <source>a limit is missing here; write fits, caution or trial</source>
+        <translation>kikomo kimoja hakipo hapa; andika fits, caution au trial</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; means nothing for this criterion; delete it</source>
+        <translation>&quot;%1&quot; haina maana kwa kigezo hiki; ifute</translation>
+    </message>
+    <message>
+        <source>write the steps as a list: [{up to: 0.50, fits: 7}, …]</source>
+        <translation>andika hatua kama orodha: [{up to: 0.50, fits: 7}, …]</translation>
+    </message>
+    <message>
+        <source>the steps must rise; put the smaller cylinder first</source>
+        <translation>hatua lazima zipande; weka silinda ndogo kwanza</translation>
+    </message>
+    <message>
+        <source>say where the limit comes from, or write: common practice</source>
+        <translation>sema kikomo kinatoka wapi, au andika: common practice</translation>
+    </message>
+    <message>
+        <source>shown only means no limits; keep one of the two</source>
+        <translation>shown only inamaanisha hakuna vikomo; bakiza kimoja kati ya viwili</translation>
+    </message>
+    <message>
+        <source>a quote stands inside a cell; put the whole cell in quotes and double it</source>
+        <translation>kuna alama ya nukuu ndani ya seli; weka seli yote ndani ya alama za nukuu na uandike alama hiyo mara mbili</translation>
+    </message>
+    <message>
+        <source>a lone carriage return ends the line here; save the table with LF or CRLF line ends</source>
+        <translation>carriage return iliyo peke yake inamaliza mstari hapa; hifadhi jedwali kwa miisho ya mistari ya LF au CRLF</translation>
+    </message>
+    <message>
+        <source>this quote is never closed; close it before the next comma</source>
+        <translation>alama hii ya nukuu haikufungwa; ifunge kabla ya mkato unaofuata</translation>
+    </message>
+    <message>
+        <source>there is text behind the closing quote; move it inside, or double the quote</source>
+        <translation>kuna maandishi baada ya alama ya nukuu ya kufunga; yasogeze ndani, au andika alama hiyo mara mbili</translation>
+    </message>
+    <message>
+        <source>the column &quot;%1&quot; is missing; needed are person and name</source>
+        <translation>safuwima &quot;%1&quot; haipo; zinahitajika person na name</translation>
+    </message>
+    <message>
+        <source>the row names no person</source>
+        <translation>safu haitaji mtu</translation>
+    </message>
+    <message>
+        <source>%1 stands here twice, first in row %2</source>
+        <translation>%1 iko hapa mara mbili, ya kwanza kwenye safu %2</translation>
+    </message>
+    <message>
+        <source>no name stands here; to erase one, use `quarterstep forget`</source>
+        <translation>hakuna jina hapa; kufuta moja, tumia `quarterstep forget`</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not a number; write one from %2 to %3</source>
+        <translation>&quot;%1&quot; si namba; andika moja kutoka %2 hadi %3</translation>
+    </message>
+    <message>
+        <source>%1 is outside %2 to %3</source>
+        <translation>%1 iko nje ya %2 hadi %3</translation>
+    </message>
+    <message>
+        <source>a number is missing; write one from %1 to %2</source>
+        <translation>namba haipo; andika moja kutoka %1 hadi %2</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; has a decimal comma; in this file write %2</source>
+        <translation>&quot;%1&quot; ina mkato wa desimali; katika faili hii andika %2</translation>
+    </message>
+    <message>
+        <source>%1 is below zero; write 0 or more</source>
+        <translation>%1 iko chini ya sifuri; andika 0 au zaidi</translation>
+    </message>
+    <message>
+        <source>write %1 without a sign</source>
+        <translation>andika %1 bila alama</translation>
+    </message>
+    <message>
+        <source>%1 is not a whole number; write digits only</source>
+        <translation>%1 si namba nzima; andika tarakimu tu</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not a whole number; write digits only, for example 14</source>
+        <translation>&quot;%1&quot; si namba nzima; andika tarakimu tu, kwa mfano 14</translation>
+    </message>
+    <message>
+        <source>a whole number is missing; write one from %1 to %2</source>
+        <translation>namba nzima haipo; andika moja kutoka %1 hadi %2</translation>
+    </message>
+    <message>
+        <source>%1 begins with a zero, which some programs read as another number; write %2</source>
+        <translation>%1 inaanza na sifuri, ambayo programu nyingine huisoma kama namba tofauti; andika %2</translation>
+    </message>
+    <message>
+        <source>%1 has more than three decimals; round it</source>
+        <translation>%1 ina zaidi ya desimali tatu; izungushe</translation>
+    </message>
+    <message>
+        <source>the columns are not separated by commas; save the table with commas</source>
+        <translation>safuwima hazikutenganishwa kwa mkato; hifadhi jedwali kwa mikato</translation>
+    </message>
+    <message>
+        <source>the column &quot;%1&quot; is missing; person, right and left are needed</source>
+        <translation>safuwima &quot;%1&quot; haipo; person, right na left zinahitajika</translation>
+    </message>
+    <message>
+        <source>this column has no name; write one</source>
+        <translation>safuwima hii haina jina; andika moja</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; does not say which acuity; write one of: %2</source>
+        <translation>&quot;%1&quot; haisemi uwezo gani wa kuona; andika mojawapo ya: %2</translation>
+    </message>
+    <message>
+        <source>the column &quot;%1&quot; is not known and not used; did you mean &quot;%2&quot;?</source>
+        <translation>safuwima &quot;%1&quot; haijulikani na haitumiki; ulimaanisha &quot;%2&quot;?</translation>
+    </message>
+    <message>
+        <source>the row ends after %1 cells, the header has %2; add the missing commas</source>
+        <translation>safu inaishia baada ya seli %1, kichwa kina %2; ongeza mikato iliyokosekana</translation>
+    </message>
+    <message>
+        <source>the row has %1 cells, the header %2; put a cell that holds a comma in quotes</source>
+        <translation>safu ina seli %1, kichwa kina %2; weka seli yenye mkato ndani ya alama za nukuu</translation>
+    </message>
+    <message>
+        <source>line %1 stands here twice, first in row %2; write one row with the whole number</source>
+        <translation>mstari %1 uko hapa mara mbili, wa kwanza kwenye safu %2; andika safu moja yenye idadi yote</translation>
+    </message>
+    <message>
+        <source>“%1” is not a cause; write one of %2</source>
+        <translation>“%1” si sababu; andika mojawapo ya %2</translation>
+    </message>
+    <message>
+        <source>the column &quot;%1&quot; is missing; needed are line and quantity</source>
+        <translation>safuwima &quot;%1&quot; haipo; zinahitajika line na quantity</translation>
+    </message>
+    <message>
+        <source>the row names no line</source>
+        <translation>safu haitaji mstari</translation>
+    </message>
+    <message>
+        <source>write format: %1</source>
+        <translation>andika format: %1</translation>
+    </message>
+    <message>
+        <source>lines is a list, one item with line and quantity each</source>
+        <translation>lines ni orodha, kila kipengele kina line na quantity</translation>
+    </message>
+    <message>
+        <source>one scanned line a row; a table begins with a row that names its columns: line,quantity</source>
+        <translation>mstari mmoja ulioskaniwa kwa safu; jedwali huanza na safu inayotaja safuwima zake: line,quantity</translation>
+    </message>
+    <message>
+        <source>the column &quot;%1&quot; is missing; needed are person, eye and reading, or sphere, cylinder and axis in place of reading</source>
+        <translation>safuwima &quot;%1&quot; haipo; zinahitajika person, eye na reading, au sphere, cylinder na axis badala ya reading</translation>
+    </message>
+    <message>
+        <source>write each reading once: in the column reading, or in sphere, cylinder, axis</source>
+        <translation>andika kila usomaji mara moja: kwenye safuwima reading, au kwenye sphere, cylinder, axis</translation>
+    </message>
+    <message>
+        <source>the row has no person; write the code of the person</source>
+        <translation>safu haina mtu; andika msimbo wa mtu</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not an eye; write right or left</source>
+        <translation>&quot;%1&quot; si jicho; andika right au left</translation>
+    </message>
+    <message>
+        <source>there is no reading here; write it, or delete the row</source>
+        <translation>hakuna usomaji hapa; uandike, au futa safu</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not an axis; a cylinder needs one from 1 to 180</source>
+        <translation>&quot;%1&quot; si mhimili; silinda inahitaji mmoja kutoka 1 hadi 180</translation>
+    </message>
+    <message>
+        <source>readings of the right eye of &quot;%1&quot;: %2; take three or more</source>
+        <translation>masomo ya jicho la kulia ya &quot;%1&quot;: %2; chukua matatu au zaidi</translation>
+    </message>
+    <message>
+        <source>readings of the left eye of &quot;%1&quot;: %2; take three or more</source>
+        <translation>masomo ya jicho la kushoto ya &quot;%1&quot;: %2; chukua matatu au zaidi</translation>
+    </message>
+    <message>
+        <source>the row has no person; write a code or a name</source>
+        <translation>safu haina mtu; andika msimbo au jina</translation>
+    </message>
+    <message>
+        <source>%1 is no step of 0.25 or 0.125 D; look at the writing again (3 and 5, 2 and 7 are alike)</source>
+        <translation>%1 si hatua ya 0.25 au 0.125 D; angalia tena maandishi (3 na 5, 2 na 7 hufanana)</translation>
+    </message>
+    <message>
+        <source>one eye is written with a minus cylinder, the other with a plus cylinder; both are read as written: is that meant?</source>
+        <translation>jicho moja limeandikwa kwa silinda ya minus, jingine kwa silinda ya plus; yote mawili yanasomwa kama yalivyoandikwa: je, ndivyo ilivyokusudiwa?</translation>
+    </message>
+    <message>
+        <source>age %1: is it right? Whether the rules for children count hangs on it</source>
+        <translation>umri %1: je, ni sahihi? Kuhusika kwa kanuni za watoto kunategemea umri</translation>
+    </message>
+    <message>
+        <source>%1 mm is narrow for both eyes together; is it monocular? Then it goes into pd_right_mm or pd_left_mm</source>
+        <translation>mm %1 ni nyembamba kwa macho yote mawili pamoja; je, ni ya jicho moja? Basi iende kwenye pd_right_mm au pd_left_mm</translation>
+    </message>
+    <message>
+        <source>the two monocular distances make %1 mm, not %2; the monocular ones are used</source>
+        <translation>umbali wa kila jicho peke yake ukijumlishwa ni mm %1, si %2; wa kila jicho unatumika</translation>
+    </message>
+    <message>
+        <source>the near distance %1 mm is wider than the far one, %2 mm; were they exchanged?</source>
+        <translation>umbali wa karibu mm %1 ni mpana kuliko wa mbali, mm %2; je, umbali huo umebadilishana?</translation>
+    </message>
+    <message>
+        <source>the eye&apos;s text says addition %1, this column %2; keep one</source>
+        <translation>maandishi ya jicho yanasema nyongeza %1, safuwima hii %2; bakiza moja</translation>
+    </message>
+    <message>
+        <source>sphere and addition make %1 at near, the near power says %2; the near power is used</source>
+        <translation>sfia na nyongeza ni %1 kwa karibu, nguvu ya karibu inasema %2; nguvu ya karibu inatumika</translation>
+    </message>
+    <message>
+        <source>the date %1 lies after today, %2; correct it</source>
+        <translation>tarehe %1 ni baada ya leo, %2; irekebishe</translation>
+    </message>
+    <message>
+        <source>write two numbers in mm, for example [54, 74]</source>
+        <translation>andika namba mbili kwa mm, kwa mfano [54, 74]</translation>
+    </message>
+    <message>
+        <source>the smaller number comes first</source>
+        <translation>namba ndogo hutangulia</translation>
+    </message>
+    <message>
+        <source>there is no profile &quot;%1&quot; to begin from; built in, or earlier in this file, are: %2</source>
+        <translation>hakuna wasifu &quot;%1&quot; wa kuanzia; zilizo ndani ya programu, au za awali katika faili hii, ni: %2</translation>
+    </message>
+    <message>
+        <source>the profile has no name; write one</source>
+        <translation>wasifu hauna jina; andika moja</translation>
+    </message>
+    <message>
+        <source>the profile &quot;%1&quot; stands in the file already; give this one another name</source>
+        <translation>wasifu &quot;%1&quot; upo tayari katika faili; upe huu jina lingine</translation>
+    </message>
+    <message>
+        <source>this is not a rules file of this program; the first key should read format: %1</source>
+        <translation>hii si faili ya kanuni ya programu hii; ufunguo wa kwanza unapaswa kuwa format: %1</translation>
+    </message>
+    <message>
+        <source>`profiles` is a list; begin each profile with a dash</source>
+        <translation>`profiles` ni orodha; anza kila wasifu kwa kistari</translation>
+    </message>
+    <message>
+        <source>the column &quot;%1&quot; is not known; it is not used</source>
+        <translation>safuwima &quot;%1&quot; haijulikani; haitumiki</translation>
+    </message>
+    <message>
+        <source>this is not UTF-8 text; save the file as UTF-8</source>
+        <translation>haya si maandishi ya UTF-8; hifadhi faili kama UTF-8</translation>
+    </message>
+    <message>
+        <source>a control character (hexadecimal %1) stands here; delete it</source>
+        <translation>herufi ya udhibiti (heksadesimali %1) iko hapa; ifute</translation>
+    </message>
+    <message>
+        <source>the file is larger than %1 MiB; split it</source>
+        <translation>faili ni kubwa kuliko MiB %1; igawanye</translation>
+    </message>
+    <message>
+        <source>there is no such file; check the name and the folder</source>
+        <translation>hakuna faili kama hiyo; angalia jina na folda</translation>
+    </message>
+    <message>
+        <source>the file cannot be read: %1</source>
+        <translation>faili haiwezi kusomwa: %1</translation>
+    </message>
+    <message>
+        <source>this is a folder; name the file inside it</source>
+        <translation>hii ni folda; taja faili iliyo ndani yake</translation>
+    </message>
+    <message>
+        <source>the file is UTF-16 text; save it as UTF-8 and try again</source>
+        <translation>faili ni maandishi ya UTF-16; ihifadhi kama UTF-8 kisha ujaribu tena</translation>
+    </message>
+    <message>
+        <source>the file begins with two byte order marks; delete one</source>
+        <translation>faili inaanza na alama mbili za mpangilio wa baiti (BOM); futa moja</translation>
+    </message>
+    <message>
+        <source>write this value without quotes, or delete the whole `written` entry</source>
+        <translation>andika thamani hii bila alama za nukuu, au futa ingizo lote la `written`</translation>
+    </message>
+    <message>
+        <source>the value of `counts` is 8 digits of 0-9 and a-f put in by the program; delete the whole `written` entry if it was damaged</source>
+        <translation>thamani ya `counts` ni tarakimu 8 za 0-9 na a-f zinazowekwa na programu; futa ingizo lote la `written` ikiwa imeharibika</translation>
+    </message>
+    <message>
+        <source>`lines` is a list; begin each line with a dash, or write lines: []</source>
+        <translation>`lines` ni orodha; anza kila mstari kwa kistari, au andika lines: []</translation>
+    </message>
+    <message>
+        <source>the line &quot;%1&quot; stands in the file already, in line %2; give this one another name or add the counts together</source>
+        <translation>mstari &quot;%1&quot; upo tayari katika faili, kwenye mstari %2; upe huu jina lingine au jumlisha hesabu</translation>
+    </message>
+    <message>
+        <source>the code %1 stands in the file already, in line %2; each line has a code of its own</source>
+        <translation>msimbo %1 upo tayari katika faili, kwenye mstari %2; kila mstari una msimbo wake</translation>
+    </message>
+    <message>
+        <source>put `lines:` at the beginning of a line of its own</source>
+        <translation>weka `lines:` mwanzoni mwa mstari wake wenyewe</translation>
+    </message>
+    <message>
+        <source>this is not a stock file of this program; the first key should read format: %1</source>
+        <translation>hii si faili ya akiba ya programu hii; ufunguo wa kwanza unapaswa kuwa format: %1</translation>
+    </message>
+    <message>
+        <source>the site has no name; write the camp or box</source>
+        <translation>kituo hakina jina; andika kambi au sanduku</translation>
+    </message>
+    <message>
+        <source>write the count as plain digits, without quotes: %1</source>
+        <translation>andika hesabu kwa tarakimu tu, bila alama za nukuu: %1</translation>
+    </message>
+    <message>
+        <source>least (%1) is above most (%2); exchange them</source>
+        <translation>least (%1) iko juu ya most (%2); zibadilishane</translation>
+    </message>
+    <message>
+        <source>write the lens shapes as a list, for example [round 44]</source>
+        <translation>andika maumbo ya lenzi kama orodha, kwa mfano [round 44]</translation>
+    </message>
+    <message>
+        <source>centres %1 mm do not go with lens + bridge = %2 mm; expected are %3 to %4: measure the pair again</source>
+        <translation>vitovu mm %1 havilingani na lenzi + daraja = mm %2; zinatarajiwa %3 hadi %4: pima miwani tena</translation>
+    </message>
+    <message>
+        <source>a lens of shape &quot;%1&quot; may fit one side only; write side: right, left or either</source>
+        <translation>lenzi ya umbo &quot;%1&quot; inaweza kufaa upande mmoja tu; andika side: right, left au either</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; says nothing for a line of this kind and is not used</source>
+        <translation>&quot;%1&quot; haina maana kwa mstari wa aina hii na haitumiki</translation>
+    </message>
+    <message>
+        <source>the line has no name; write what its label says</source>
+        <translation>mstari hauna jina; andika kile lebo yake inachosema</translation>
+    </message>
+    <message>
+        <source>the addition %1 is outside +0.25 to +6.00</source>
+        <translation>nyongeza %1 iko nje ya +0.25 hadi +6.00</translation>
+    </message>
+    <message>
+        <source>write one power, or {right: …, left: …}, or {bifocal: +2.00, distance: 0.00}</source>
+        <translation>andika nguvu moja, au {right: …, left: …}, au {bifocal: +2.00, distance: 0.00}</translation>
+    </message>
+    <message>
+        <source>a bifocal&apos;s power is written {bifocal: +2.00, distance: 0.00}</source>
+        <translation>nguvu ya bifokali huandikwa {bifocal: +2.00, distance: 0.00}</translation>
+    </message>
+    <message>
+        <source>a lens with a cylinder needs axis: any (turned when mounting) or axis: degrees as mounted</source>
+        <translation>lenzi yenye silinda inahitaji axis: any (hugeuzwa inapowekwa) au axis: digrii kama ilivyowekwa</translation>
+    </message>
+    <message>
+        <source>the axis stands in the power already; keep one of the two</source>
+        <translation>mhimili umo tayari kwenye nguvu; bakiza mmoja kati ya miwili</translation>
+    </message>
+    <message>
+        <source>write this value in one line and without quotes, so that it can be changed</source>
+        <translation>andika thamani hii kwenye mstari mmoja na bila alama za nukuu, ili iweze kubadilishwa</translation>
+    </message>
+    <message>
+        <source>this is a list; begin each item with a dash</source>
+        <translation>hii ni orodha; anza kila kipengele kwa kistari</translation>
+    </message>
+    <message>
+        <source>“%1” stands in the list already, in line %2; keep one of the two</source>
+        <translation>“%1” ipo tayari kwenye orodha, kwenye mstari %2; bakiza moja kati ya mbili</translation>
+    </message>
+    <message>
+        <source>write the lines of the pack with their pieces, as {N+200-62M: 2}</source>
+        <translation>andika mistari ya pakiti pamoja na vipande vyake, kama {N+200-62M: 2}</translation>
+    </message>
+    <message>
+        <source>the pack holds &quot;%1&quot;, which is not among the lines of this list</source>
+        <translation>pakiti ina &quot;%1&quot;, ambayo haipo kati ya mistari ya orodha hii</translation>
+    </message>
+    <message>
+        <source>contact lenses were worn during this reading; the row is left out</source>
+        <translation>lenzi za kugusa jicho zilivaliwa wakati wa usomaji huu; safu imeachwa</translation>
+    </message>
+    <message>
+        <source>neither eye has sphere, cylinder and axis; the row is left out</source>
+        <translation>hakuna jicho lenye sfia, silinda na mhimili; safu imeachwa</translation>
+    </message>
+    <message>
+        <source>this eye has no complete reading and is taken as not measured</source>
+        <translation>jicho hili halina usomaji kamili na linachukuliwa kuwa halikupimwa</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not one of the words allowed here; write one of: %2</source>
+        <translation>&quot;%1&quot; si mojawapo ya maneno yanayoruhusiwa hapa; andika mojawapo ya: %2</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; holds two numbers; write one here, each eye&apos;s own in pd_right_mm and pd_left_mm, the near one in near_pd_mm</source>
+        <translation>&quot;%1&quot; ina namba mbili; andika moja hapa, ya kila jicho kwenye pd_right_mm na pd_left_mm, ya karibu kwenye near_pd_mm</translation>
+    </message>
+    <message>
+        <source>%1 would be a distance in cm; write it in mm: %2</source>
+        <translation>%1 ungekuwa umbali kwa cm; uandike kwa mm: %2</translation>
+    </message>
+    <message>
+        <source>%1 mm is not a pupillary distance; expected are %2 to %3 mm</source>
+        <translation>mm %1 si umbali kati ya mboni; unatarajiwa mm %2 hadi %3</translation>
+    </message>
+    <message>
+        <source>an addition is never minus; %1 was read; write the addition, not the near power (that goes into near_right and near_left)</source>
+        <translation>nyongeza haiwi minus kamwe; imesomwa %1; andika nyongeza, si nguvu ya karibu (hiyo huenda kwenye near_right na near_left)</translation>
+    </message>
+    <message>
+        <source>the addition %1 is outside 0.00 to +6.00</source>
+        <translation>nyongeza %1 iko nje ya 0.00 hadi +6.00</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not a date of the form 2026-03-01 (year-month-day)</source>
+        <translation>&quot;%1&quot; si tarehe ya muundo 2026-03-01 (mwaka-mwezi-siku)</translation>
+    </message>
+    <message>
+        <source>there is no column &quot;%1&quot; in the table</source>
+        <translation>hakuna safuwima &quot;%1&quot; kwenye jedwali</translation>
+    </message>
+    <message>
+        <source>the column &quot;%1&quot; is missing; needed are person and lines</source>
+        <translation>safuwima &quot;%1&quot; haipo; zinahitajika person na lines</translation>
+    </message>
+    <message>
+        <source>“%1” is not a purpose; write distance, near, intermediate or bifocal</source>
+        <translation>“%1” si matumizi; andika distance, near, intermediate au bifocal</translation>
+    </message>
+    <message>
+        <source>the row needs a person and lines</source>
+        <translation>safu inahitaji mtu na mistari</translation>
+    </message>
+    <message>
+        <source>write one line, or frame + right lens + left lens</source>
+        <translation>andika mstari mmoja, au fremu + lenzi ya kulia + lenzi ya kushoto</translation>
+    </message>
+    <message>
+        <source>write two powers, for example [1.00, 3.50]</source>
+        <translation>andika nguvu mbili, kwa mfano [1.00, 3.50]</translation>
+    </message>
+    <message>
+        <source>a set that is not enabled says why; add: why</source>
+        <translation>seti isiyowashwa husema kwa nini; ongeza: why</translation>
+    </message>
+    <message>
+        <source>this set is enabled though its figures are from memory; once they are compared with the standard, say so under confidence</source>
+        <translation>seti hii imewashwa ingawa namba zake ni za kukumbuka; zikishalinganishwa na kiwango, sema hivyo chini ya confidence</translation>
+    </message>
+    <message>
+        <source>the set &quot;%1&quot; stands in the file already; give this one another name</source>
+        <translation>seti &quot;%1&quot; ipo tayari katika faili; ipe hii jina lingine</translation>
+    </message>
+    <message>
+        <source>this is not a tolerance file of this program; the first key should read format: %1</source>
+        <translation>hii si faili ya vikomo ya programu hii; ufunguo wa kwanza unapaswa kuwa format: %1</translation>
+    </message>
+    <message>
+        <source>`sets` is a list; begin each set with a dash</source>
+        <translation>`sets` ni orodha; anza kila seti kwa kistari</translation>
+    </message>
+    <message>
+        <source>write the rows as a list: [{power up to: 6.50, limit: 0.13}, …]</source>
+        <translation>andika safu kama orodha: [{power up to: 6.50, limit: 0.13}, …]</translation>
+    </message>
+    <message>
+        <source>a row has one of: limit, percent, or not judged: yes</source>
+        <translation>safu ina kimoja kati ya: limit, percent, au not judged: yes</translation>
+    </message>
+    <message>
+        <source>the column &quot;%1&quot; is missing; it names the hand-over</source>
+        <translation>safuwima &quot;%1&quot; haipo; ndiyo inayotaja makabidhiano</translation>
+    </message>
+    <message>
+        <source>the row names no hand-over</source>
+        <translation>safu haitaji makabidhiano</translation>
+    </message>
+    <message>
+        <source>%1 stands here twice</source>
+        <translation>%1 iko hapa mara mbili</translation>
+    </message>
+    <message>
+        <source>a single value is expected here, not a list or a map</source>
+        <translation>thamani moja inatarajiwa hapa, si orodha wala funguo zenye thamani</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; holds a line break or a control character; write it on one line</source>
+        <translation>&quot;%1&quot; ina mkatiko wa mstari au herufi ya udhibiti; iandike kwenye mstari mmoja</translation>
+    </message>
+    <message>
+        <source>keys with values are expected here, such as: %1</source>
+        <translation>funguo zenye thamani zinatarajiwa hapa, kama: %1</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is written twice; the first stands in line %2; keep one</source>
+        <translation>&quot;%1&quot; imeandikwa mara mbili; ya kwanza iko kwenye mstari %2; bakiza moja</translation>
+    </message>
+    <message>
+        <source>the key &quot;%1&quot; is not known here; known are: %2</source>
+        <translation>ufunguo &quot;%1&quot; haujulikani hapa; zinazojulikana ni: %2</translation>
+    </message>
+    <message>
+        <source>the key &quot;%1&quot; is not known here; did you mean &quot;%2&quot;?</source>
+        <translation>ufunguo &quot;%1&quot; haujulikani hapa; ulimaanisha &quot;%2&quot;?</translation>
+    </message>
+    <message>
+        <source>the key &quot;%1&quot; is missing here; add it</source>
+        <translation>ufunguo &quot;%1&quot; haupo hapa; uongeze</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; has no value; write one after the colon</source>
+        <translation>&quot;%1&quot; haina thamani; andika moja baada ya nukta mbili</translation>
+    </message>
+    <message>
+        <source>a second document begins here; keep one document in the file</source>
+        <translation>hati ya pili inaanza hapa; bakiza hati moja katika faili</translation>
+    </message>
+    <message>
+        <source>an alias (*name) is not read here; write the value out</source>
+        <translation>alias (*name) haisomwi hapa; andika thamani yote</translation>
+    </message>
+    <message>
+        <source>this quote is never closed; close it on the same line</source>
+        <translation>alama hii ya nukuu haikufungwa; ifunge kwenye mstari huo huo</translation>
+    </message>
+    <message>
+        <source>an anchor (&amp;name) is not read here; delete it</source>
+        <translation>anchor (&amp;name) haisomwi hapa; ifute</translation>
+    </message>
+    <message>
+        <source>a tag (!name) is not read here; delete it</source>
+        <translation>tag (!name) haisomwi hapa; ifute</translation>
+    </message>
+    <message>
+        <source>the nesting is deeper than %1; this is not such a file</source>
+        <translation>upachikaji umeingia ndani zaidi ya %1; hii si faili ya aina hiyo</translation>
+    </message>
+    <message>
+        <source>a key must be a plain word</source>
+        <translation>ufunguo lazima uwe neno la kawaida</translation>
+    </message>
+    <message>
+        <source>this cannot be read as YAML: %1; look for a missing colon, quote or bracket, or a tab in the indentation, here or on the line above</source>
+        <translation>hii haiwezi kusomwa kama YAML: %1; tafuta nukta mbili, alama ya nukuu au mabano yaliyokosekana, au tab kwenye nafasi za mwanzo wa mstari, hapa au kwenye mstari wa juu</translation>
+    </message>
+    <message>
+        <source>the file is empty</source>
+        <translation>faili ni tupu</translation>
+    </message>
 </context>
 <context>
     <name>entry</name>
