@@ -131,6 +131,7 @@ void DispensePlace::fitParts()
     waitingView_->setMinimumHeight(10 * line);
     cardScroll_->setMinimumHeight(8 * line);
     pairsView_->setMinimumHeight(8 * line); // a pair whose powers need a line each
+    plane_->setMinimumHeight(12 * line);
     cardScroll_->setMinimumWidth(card_->minimumSizeHint().width() +
                                  cardScroll_->verticalScrollBar()->sizeHint().width());
 }

@@ -73,7 +73,6 @@ void HandOverPanel::buildChecks(QGridLayout& grid)
          tr("What it is for, how to care for it, when to come back")}};
     for (const auto& [name, text, tooltip] : rows) {
         auto* box = new QCheckBox(text, this);
-        box->setMinimumHeight(24); // a target of WCAG 2.2, 2.5.8
         box->setObjectName(name);
         box->setToolTip(tooltip);
         connect(box, &QCheckBox::toggled, this, &HandOverPanel::changed);
