@@ -39,6 +39,14 @@ double median(std::vector<double> values)
     return values[values.size() / 2];
 }
 
+/// Of starts, one in four was as quick or quicker: what else the machine does makes them slower only, and
+/// most those that use both its processors.
+double quick(std::vector<double> values)
+{
+    std::sort(values.begin(), values.end());
+    return values[values.size() / 4];
+}
+
 double msOf(const std::function<void()>& work)
 {
     QElapsedTimer timer;
@@ -132,20 +140,20 @@ bool start(const QString& empty, bool inShort)
     makeCamp(folder, inShort ? 100 : 5000);
     const auto self = QCoreApplication::applicationFilePath();
     std::vector<double> windows, frames, readies, reads;
-    for (int round = 0; round < (inShort ? 1 : 15);
+    for (int round = 0; round < (inShort ? 1 : 21);
          ++round) { // interleaved, so that a busy machine moves all alike
         windows.push_back(msToPaint(empty, {}));
         frames.push_back(msToPaint(self, {QStringLiteral("child"), QStringLiteral("frame"), folder}));
         readies.push_back(msToPaint(self, {QStringLiteral("child"), QStringLiteral("ready"), folder}));
         reads.push_back(msOfFirstRead(self, folder));
     }
-    const double window = median(windows);
-    const double read = median(reads);
-    std::cout << "time desk/empty_window " << window << " ms\ntime desk/first_frame " << median(frames)
-              << " ms\ntime desk/ready " << median(readies) << " ms\ntime desk/yaml_read " << read << " ms\n";
-    const bool frame = judged("desk/first_frame_over_empty_window", median(frames) / window, 2.0);
+    const double window = quick(windows);
+    const double read = quick(reads);
+    std::cout << "time desk/empty_window " << window << " ms\ntime desk/first_frame " << quick(frames)
+              << " ms\ntime desk/ready " << quick(readies) << " ms\ntime desk/yaml_read " << read << " ms\n";
+    const bool frame = judged("desk/first_frame_over_empty_window", quick(frames) / window, 2.0);
     const bool ready =
-        judged("desk/ready_over_two_windows_and_a_read", median(readies) / (2.0 * window + read), 1.0);
+        judged("desk/ready_over_two_windows_and_a_read", quick(readies) / (2.0 * window + read), 1.0);
     return inShort || (frame && ready);
 }
 
