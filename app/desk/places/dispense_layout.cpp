@@ -14,7 +14,9 @@
 #include "app/desk/places/parts.hpp"
 #include "app/desk/places/plane_panel.hpp"
 #include "app/desk/places/why_panel.hpp"
+#include "app/desk/settings/preferences.hpp"
 #include "app/desk/shell/folding_splitter.hpp"
+#include "app/desk/theme.hpp"
 
 #include <QHeaderView>
 #include <QLabel>
@@ -131,7 +133,9 @@ void DispensePlace::fitParts()
     waitingView_->setMinimumHeight(10 * line);
     cardScroll_->setMinimumHeight(8 * line);
     pairsView_->setMinimumHeight(8 * line); // a pair whose powers need a line each
-    plane_->setMinimumHeight(12 * line);
+    constexpr int planeLines = 13;          // the words of its upright axis
+    constexpr int largerLines = 16;         // beside larger letters its margins take more
+    plane_->setMinimumHeight((textScaleNow() > leastTextScale ? largerLines : planeLines) * line);
     cardScroll_->setMinimumWidth(card_->minimumSizeHint().width() +
                                  cardScroll_->verticalScrollBar()->sizeHint().width());
 }
