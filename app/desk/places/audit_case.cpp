@@ -104,8 +104,8 @@ QWidget* AuditCasePanel::buildCriteria()
     criteriaView_->setToolTip(
         AuditPlace::tr("Each criterion with its value, its limit and the source of the limit"));
     using Columns = CriteriaModel;
-    fitColumns(*criteriaView_,
-               {Columns::measuredColumn, Columns::limitColumn, Columns::unitColumn, Columns::bandColumn});
+    keepFit(*criteriaView_,
+            {Columns::measuredColumn, Columns::limitColumn, Columns::unitColumn, Columns::bandColumn});
     constexpr int leastCharacters = 12;
     shareWidth(*criteriaView_, {{Columns::nameColumn, 3}, {Columns::sourceColumn, 2}}, leastCharacters);
     constexpr int fullName = 24; // characters

@@ -129,7 +129,7 @@ void AuditCharts::buildTables(QBoxLayout& column)
     chartTable_ = tableOf(rows_, QStringLiteral("chartTable"), AuditPlace::tr("The numbers of the chart"));
     chartTable_->setToolTip(AuditPlace::tr("The same numbers as in the picture"));
     giveWidths(*chartTable_, {28, 40});
-    fitColumns(*chartTable_, {0, 1}, 2);
+    keepFit(*chartTable_, {0, 1}, 2);
     barsTable_ = barsTableOf(barRows_, QStringLiteral("reasonTable"));
     giveWidths(*barsTable_, {44, 9, 13});
     for (auto* table : {chartTable_, barsTable_}) {

@@ -100,7 +100,7 @@ void holdHeight(QTableView& view, int leastRows)
     new HeldHeight(view, leastRows);
 }
 
-void fitColumns(QTableView& view, const std::vector<int>& columns, int gap)
+void keepFit(QTableView& view, const std::vector<int>& columns, int gap)
 {
     QObject::connect(view.model(), &QAbstractItemModel::modelReset, &view, [&view, columns, gap] {
         const bool wrapped = view.wordWrap();

@@ -13,7 +13,7 @@ namespace quarterstep
 void holdHeight(QTableView& view, int leastRows);
 /// These columns are as wide as what stands in them and so many characters more, after every change of the
 /// whole.
-void fitColumns(QTableView& view, const std::vector<int>& columns, int gap = 0);
+void keepFit(QTableView& view, const std::vector<int>& columns, int gap = 0);
 /// Rows have as many lines, at least `least`, as so many characters need in this column.
 void wrapIn(QTableView& view, int column, int characters, int least = 1);
 
